@@ -1,0 +1,3 @@
+export default function SeasonPage() {
+  return <main>Scale &amp; Slate</main>;
+}

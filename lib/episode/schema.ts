@@ -1,0 +1,394 @@
+import { z } from 'zod';
+import { NUTRIENT_NAMES, type Nutrient } from '#lib/foods/nutrients';
+import { foodSchema, stateSchema } from '#lib/foods/food';
+
+/**
+ * The plain data of an episode with everything it needs: one creator, one kitchen, the foods used,
+ * the stock, one filming day. This is the file format (see `file.ts`) and also what the store hands out,
+ * so every pure area works alike from the database and from a file.
+ *
+ * Masses are integer milligrams (`…Mg`), durations integer seconds (`…S`), temperatures integer
+ * thousandths of a degree Celsius (`…MilliC`), clock times integer minutes after local midnight (`…Min`),
+ * shares and quantities exact fractions.
+ */
+
+const id = z.string().min(1).max(64);
+const text = (max: number) => z.string().max(max);
+const count = z.int().min(0).max(1_000_000);
+const massMg = z.int().min(0).max(1_000_000_000);
+const seconds = z
+  .int()
+  .min(0)
+  .max(7 * 86_400);
+const localDate = z.iso.date();
+const instant = z.iso.datetime();
+
+/** An exact non-negative fraction. */
+export const fractionSchema = z.object({
+  num: z.int().min(0).max(1_000_000_000),
+  den: z.int().min(1).max(1_000_000_000),
+});
+export type Ratio = z.infer<typeof fractionSchema>;
+
+/** Units an ingredient can be given in; `piece` and `serving` take their grams from the food. */
+export const LINE_UNITS = [
+  'g',
+  'kg',
+  'oz',
+  'lb',
+  'ml',
+  'l',
+  'tsp',
+  'tbsp',
+  'flOz',
+  'cup',
+  'piece',
+  'serving',
+  'pack',
+] as const;
+export type LineUnit = (typeof LINE_UNITS)[number];
+
+/** Grams with the range they may lie in. */
+export const massRangeSchema = z
+  .object({ lowMg: massMg, valueMg: massMg, highMg: massMg })
+  .refine((m) => m.lowMg <= m.valueMg && m.valueMg <= m.highMg, {
+    message: 'low, value and high must be in order',
+  });
+export type MassRange = z.infer<typeof massRangeSchema>;
+
+/** What stays in the pan, tray or bowl and is not eaten, as a part of this line. */
+export const leftBehindSchema = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('none') }),
+  massRangeSchema.safeExtend({ kind: z.literal('mass') }),
+]);
+
+export const recipeLineSchema = z.object({
+  id,
+  /** The words as written. */
+  text: text(400),
+  /** Amount as written: a range, equal ends for a single amount; null where none is given. */
+  quantity: z.object({ low: fractionSchema, high: fractionSchema }).nullable(),
+  unit: z.enum(LINE_UNITS).nullable(),
+  /** Which of the food's measures `piece` or `cup` means, by its name; null takes the first that fits. */
+  measureName: text(120).nullable(),
+  foodId: id.nullable(),
+  /** The state in which the amount holds. */
+  state: stateSchema,
+  /** True where the amount includes peel, shell or ends (the refuse). */
+  asBought: z.boolean(),
+  /** Grams typed by the person; they win over grams worked out from quantity and unit. */
+  planned: massRangeSchema.nullable(),
+  leftBehind: leftBehindSchema,
+  /** Spoilt by a second take, so that a spare take buys it again. */
+  spoiltByTake: z.boolean(),
+  /** "to taste", "optional", anything the viewer reads. */
+  note: text(200),
+});
+export type RecipeLine = z.infer<typeof recipeLineSchema>;
+
+/** One reading of a scale; append-only. `shares` splits one reading between lines: one source of error. */
+export const weighingSchema = z.object({
+  id,
+  kind: z.enum(['raw', 'cooked', 'finished', 'container']),
+  grossMg: massMg,
+  tareMg: massMg,
+  scaleId: id,
+  method: z.enum(['direct', 'difference']),
+  at: instant,
+  shares: z.array(z.object({ lineId: id, share: fractionSchema })),
+});
+export type Weighing = z.infer<typeof weighingSchema>;
+
+/** A part of a dish: one of so many equal ones, or so many grams of the finished dish. */
+export const portionSchema = z.discriminatedUnion('kind', [
+  z.object({ id, kind: z.literal('count'), name: text(80), of: z.int().min(1).max(1000) }),
+  z.object({ id, kind: z.literal('mass'), name: text(80), massMg: massMg.min(1) }),
+]);
+export type Portion = z.infer<typeof portionSchema>;
+
+export const recipeSchema = z.object({
+  id,
+  title: text(160),
+  lines: z.array(recipeLineSchema).max(400),
+  weighings: z.array(weighingSchema).max(2000),
+  portions: z.array(portionSchema).max(20),
+  /** The method in brief, as the viewer reads it. */
+  method: text(8000),
+});
+export type Recipe = z.infer<typeof recipeSchema>;
+
+export const STEP_ROLES = [
+  'prep',
+  'cook',
+  'wait',
+  'shoot',
+  'talk',
+  'taste',
+  'eat',
+  'wash',
+] as const;
+
+/** A thing to do or to wait for on the filming day. */
+export const stepSchema = z
+  .object({
+    id,
+    title: text(200).min(1),
+    role: z.enum(STEP_ROLES),
+    /** Triangular duration: shortest, usual and longest. */
+    lowS: seconds,
+    usualS: seconds,
+    highS: seconds,
+    /** A length that the plan may choose, as in "12 to 15 minutes"; null where it may not. */
+    choose: z.object({ minS: seconds, maxS: seconds }).nullable(),
+    /** True if it takes the person's hands from start to end; false if it runs by itself. */
+    hands: z.boolean(),
+    burners: z.int().min(0).max(12),
+    /** Racks it takes in the oven; 0 where it needs none. */
+    racks: z.int().min(0).max(12),
+    /** The oven it needs and the temperature the oven must hold throughout. */
+    oven: z.object({ ovenId: id.nullable(), milliC: z.int().min(30_000).max(350_000) }).nullable(),
+    /** Inside temperature to reach, and how long it must then rest. */
+    coreMilliC: z.int().min(0).max(120_000).nullable(),
+    restS: seconds,
+    /** On camera: takes the camera and, where `daylight` is true, the light. */
+    onCamera: z.boolean(),
+    daylight: z.boolean(),
+    note: text(400),
+  })
+  .refine((s) => s.lowS <= s.usualS && s.usualS <= s.highS, {
+    message: 'shortest, usual and longest must be in order',
+  });
+export type Step = z.infer<typeof stepSchema>;
+
+const anchor = z.enum(['start', 'end']);
+
+/**
+ * Between two steps: `to`'s anchor is at least `minLagS` and at most `maxLagS` after `from`'s anchor.
+ * Steps of different segments may be linked.
+ */
+export const stepLinkSchema = z.object({
+  id,
+  fromStepId: id,
+  toStepId: id,
+  fromAnchor: anchor,
+  toAnchor: anchor,
+  minLagS: seconds.nullable(),
+  maxLagS: seconds.nullable(),
+  /** In the person's words: "shown hot", "must set first". */
+  reason: text(200),
+});
+export type StepLink = z.infer<typeof stepLinkSchema>;
+
+/**
+ * A perishable lot of a segment and when it stands unchilled: each span runs from one step's anchor to
+ * another's. The sum of its spans is limited to `limitS` (two hours, one above 32 °C: USDA FSIS).
+ */
+export const perishableSchema = z.object({
+  id,
+  name: text(120),
+  limitS: seconds,
+  spans: z.array(z.object({ fromStepId: id, fromAnchor: anchor, toStepId: id, toAnchor: anchor })),
+  /** For the picture only and thrown away: it has no clock. */
+  thrownAway: z.boolean(),
+});
+export type Perishable = z.infer<typeof perishableSchema>;
+
+export const shotSchema = z.object({
+  id,
+  title: text(200).min(1),
+  /** The step during which it is got; null for one that stands alone. */
+  stepId: id.nullable(),
+  framing: text(80),
+  /** Planned length in the edit. */
+  lengthS: seconds,
+});
+export type Shot = z.infer<typeof shotSchema>;
+
+/** A sentence to say; numbers in it are bound, as in "[protein, each] a portion", and never typed. */
+export const talkingPointSchema = z.object({ id, text: text(600).min(1) });
+export type TalkingPoint = z.infer<typeof talkingPointSchema>;
+
+export const segmentSchema = z.object({
+  id,
+  kind: z.enum(['recipe', 'talk']),
+  title: text(160).min(1),
+  /** How many times the recipe is made on the day. */
+  batches: fractionSchema,
+  /** The part of the dish that counts to the day's total: 1 for the whole dish, 0 for talk. */
+  eaten: fractionSchema,
+  /** Where it stands in the cut, in frames of the episode's rate; out is exclusive. */
+  inFrame: count.nullable(),
+  outFrame: count.nullable(),
+  plannedS: seconds,
+  recipe: recipeSchema.nullable(),
+  steps: z.array(stepSchema).max(200),
+  perishables: z.array(perishableSchema).max(40),
+  shots: z.array(shotSchema).max(200),
+  talkingPoints: z.array(talkingPointSchema).max(100),
+  /** Further takes that need food again, and whether they need the whole dish or the spoilt lines only. */
+  spareTakes: z.int().min(0).max(10),
+  spareScope: z.enum(['whole', 'spoiltLines']),
+  /** Minutes of washing-up that this segment leaves; must be done before wrap. */
+  washUpS: seconds,
+});
+export type Segment = z.infer<typeof segmentSchema>;
+
+export const targetSchema = z.object({
+  id,
+  nutrient: z.enum(NUTRIENT_NAMES as unknown as [Nutrient, ...Nutrient[]]),
+  relation: z.enum(['atLeast', 'atMost']),
+  /** In the nutrient's own unit. */
+  amount: z.number().nonnegative(),
+  /** A segment's id, or null for the day. */
+  segmentId: id.nullable(),
+});
+export type Target = z.infer<typeof targetSchema>;
+
+/** The answer to "anything else today, off camera, drinks?"; null until the person has said. */
+export const anythingElseSchema = z
+  .discriminatedUnion('kind', [
+    z.object({ kind: z.literal('nothing') }),
+    z.object({ kind: z.literal('notCounted'), what: text(200) }),
+  ])
+  .nullable();
+
+export const episodeSchema = z.object({
+  id,
+  title: text(160).min(1),
+  hook: text(600),
+  region: z.enum(['US', 'EU']),
+  publishOn: localDate.nullable(),
+  /** Frames per second of the cut as an exact fraction: 25/1, 30000/1001. */
+  rate: z.object({ num: z.int().positive(), den: z.int().positive() }),
+  targets: z.array(targetSchema).max(40),
+  anythingElse: anythingElseSchema,
+  segments: z.array(segmentSchema).max(100),
+  links: z.array(stepLinkSchema).max(2000),
+  /** The creator's own links under the description. */
+  webLinks: z.array(z.object({ id, label: text(80), url: z.url().max(400) })).max(40),
+  /** The creator's own wording where something was given or paid; empty for none. */
+  disclosure: text(400),
+});
+export type Episode = z.infer<typeof episodeSchema>;
+
+export const ovenSchema = z.object({
+  id,
+  name: text(80),
+  racks: z.int().min(1).max(12),
+  /** Temperature of the cold oven. */
+  coldMilliC: z.int().min(0).max(60_000),
+  /** Measured times between two temperatures; between others by the two rates. */
+  changes: z.array(z.object({ id, fromMilliC: z.int(), toMilliC: z.int(), seconds: seconds })),
+  /** Seconds to heat or cool by one degree Celsius where nothing was measured. */
+  heatSPerC: z.int().min(0).max(600),
+  coolSPerC: z.int().min(0).max(600),
+});
+export type Oven = z.infer<typeof ovenSchema>;
+
+export const kitchenSchema = z.object({
+  id,
+  name: text(80),
+  /** IANA time zone, as in "Europe/Copenhagen". */
+  zone: text(64),
+  lat: z.number().min(-90).max(90).nullable(),
+  lon: z.number().min(-180).max(180).nullable(),
+  burners: z.int().min(0).max(12),
+  ovens: z.array(ovenSchema).max(6),
+  scales: z.array(
+    z.object({
+      id,
+      name: text(80),
+      resolutionMg: z.int().min(1),
+      /** Accuracy in parts per million, one error for all readings of this scale. */
+      accuracyPpm: z.int().min(0),
+    }),
+  ),
+  /** Spread of a kind of measure in thousandths (50 = ± 5 %). */
+  spreads: z.array(
+    z.object({
+      id,
+      kind: z.enum(['spoon', 'cup', 'piece', 'slice', 'handful']),
+      permille: z.int().min(0).max(1000),
+    }),
+  ),
+});
+export type Kitchen = z.infer<typeof kitchenSchema>;
+
+export const appointmentSchema = z.object({
+  id,
+  title: text(120),
+  startMin: z.int().min(0).max(2880),
+  endMin: z.int().min(0).max(2880),
+  /** Whether it takes the person's hands. */
+  hands: z.boolean(),
+});
+
+export const filmingDaySchema = z.object({
+  id,
+  date: localDate,
+  kind: z.enum(['asLived', 'packed']),
+  startMin: z.int().min(0).max(1439),
+  /** The time by which everything must be washed and packed; null for no limit. */
+  wrapByMin: z.int().min(0).max(2880).nullable(),
+  /** Least minutes between the starts of two meals that are really eaten. */
+  mealGapMin: z.int().min(0).max(720),
+  /** Segments filmed that day, in viewing order. */
+  segments: z.array(z.object({ id, segmentId: id, pickup: z.boolean() })),
+  appointments: z.array(appointmentSchema),
+  /** A step that must not start before a minute of the day. */
+  pins: z.array(z.object({ id, stepId: id, notBeforeMin: z.int().min(0).max(2880) })),
+});
+export type FilmingDay = z.infer<typeof filmingDaySchema>;
+
+/** An amount in stock as a ledger: the sum of its moves, never a number that is overwritten. */
+export const stockLotSchema = z.object({
+  id,
+  foodId: id,
+  place: text(80),
+  openedOn: localDate.nullable(),
+  useBy: localDate.nullable(),
+  moves: z.array(
+    z.object({
+      id,
+      kind: z.enum(['bought', 'counted', 'used', 'thrownAway']),
+      deltaMg: z.int().min(-1_000_000_000).max(1_000_000_000),
+      at: instant,
+    }),
+  ),
+});
+export type StockLot = z.infer<typeof stockLotSchema>;
+
+export const packSchema = z.object({
+  id,
+  foodId: id,
+  name: text(160),
+  netMg: massMg.min(1).nullable(),
+  netMl: z.number().positive().nullable(),
+  drainedMg: massMg.min(1).nullable(),
+  gtin: text(14).nullable(),
+  /** The last price seen, in minor units of an ISO 4217 currency. */
+  price: z
+    .object({ minor: z.int().min(0), currency: z.string().length(3), seenOn: localDate })
+    .nullable(),
+});
+export type Pack = z.infer<typeof packSchema>;
+
+export const creatorSchema = z.object({ id, name: text(120) });
+
+export const FILE_FORMAT = 'scale-and-slate/episode';
+export const FILE_VERSION = 1;
+
+export const episodeFileSchema = z.object({
+  format: z.literal(FILE_FORMAT),
+  version: z.literal(FILE_VERSION),
+  /** The file's own clock: everything made from it is dated by this unless told otherwise. */
+  savedAt: instant,
+  creator: creatorSchema,
+  kitchen: kitchenSchema,
+  foods: z.array(foodSchema).max(2000),
+  episode: episodeSchema,
+  day: filmingDaySchema.nullable(),
+  stock: z.array(stockLotSchema).max(5000),
+  packs: z.array(packSchema).max(2000),
+});
+export type EpisodeFile = z.infer<typeof episodeFileSchema>;

@@ -1,0 +1,2 @@
+// Stands in for the `server-only` marker, which throws outside a server build.
+export {};
