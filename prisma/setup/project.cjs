@@ -1,0 +1,45 @@
+'use strict';
+const { createHash } = require('node:crypto');
+const path = require('node:path');
+
+/** The project's folder; everything is resolved from here, never from the working folder. */
+const root = path.resolve(__dirname, '..', '..');
+const cache = path.join(root, '.cache', 'setup');
+const nextBin = path.join(root, 'node_modules', 'next', 'dist', 'bin', 'next');
+
+/** @param {string[]} parts a path below the project's folder */
+const inRoot = (...parts) => path.join(root, ...parts);
+
+/**
+ * The person's database: SLATE_DATABASE, a relative one taken from the project's folder, else
+ * .data/slate.db.
+ * @param {NodeJS.ProcessEnv} env
+ * @returns {string} an absolute path
+ */
+function databasePath(env) {
+  const named = env.SLATE_DATABASE;
+  return path.resolve(root, named === undefined || named === '' ? '.data/slate.db' : named);
+}
+
+/**
+ * A name for one installation on one database, so that a server of another clone is a stranger.
+ * @param {string} database
+ * @returns {string} 16 hexadecimal digits
+ */
+function instanceOf(database) {
+  return createHash('sha256').update(`${root}\0${database}`).digest('hex').slice(0, 16);
+}
+
+/**
+ * The environment of every program we start: the caller's, no reports to vendors, and NODE_ENV as
+ * that program needs it, whatever the person's shell has set.
+ * @param {Record<string, string | undefined>} [changes]
+ * @returns {NodeJS.ProcessEnv}
+ */
+function childEnv(changes = {}) {
+  const env = { ...process.env, NEXT_TELEMETRY_DISABLED: '1', CHECKPOINT_DISABLE: '1', ...changes };
+  if (!('NODE_ENV' in changes)) Reflect.deleteProperty(env, 'NODE_ENV');
+  return /** @type {NodeJS.ProcessEnv} */ (env);
+}
+
+module.exports = { root, cache, nextBin, inRoot, databasePath, instanceOf, childEnv };

@@ -1,0 +1,3 @@
+'use strict';
+require('./node-version.cjs').requireNode();
+require('./start-up.cjs').main();

@@ -1,0 +1,28 @@
+import { defineConfig } from '@playwright/test';
+import { FLAGS, findBrowser } from './find-browser';
+
+const browser = await findBrowser();
+
+export default defineConfig({
+  testDir: '.',
+  testMatch: '**/*.spec.ts',
+  outputDir: '../../test-results',
+  forbidOnly: process.env.CI !== undefined,
+  retries: 0,
+  workers: 2,
+  timeout: 60_000,
+  expect: { timeout: 10_000 },
+  reporter: [['list'], ...(process.env.PLAYWRIGHT_JSON_OUTPUT_FILE ? [['json'] as const] : [])],
+  use: {
+    browserName: 'chromium',
+    locale: 'en-US',
+    timezoneId: 'UTC',
+    screenshot: 'only-on-failure',
+    trace: 'retain-on-failure',
+    launchOptions: {
+      executablePath: browser.path,
+      args: FLAGS,
+      env: { ...process.env, ...browser.env },
+    },
+  },
+});
