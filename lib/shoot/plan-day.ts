@@ -1,0 +1,190 @@
+import type { EpisodeFile } from '#lib/episode/schema';
+import { compareGoals, goalsOf } from '#lib/planner/goals';
+import { planByRules } from '#lib/planner/plan-by-rules';
+import type { PlannerAnswer } from '#lib/planner/problem';
+import { seededRandom } from '#lib/planner/seeded-random';
+import { brokenInWords, brokenWrap } from '#lib/shoot/broken-words';
+import { dayFacts, type DayFacts } from '#lib/shoot/day-facts';
+import { clockText } from '#lib/shoot/day-words';
+import { floorMin } from '#lib/shoot/minutes';
+import { ovenChoices } from '#lib/shoot/oven-choice';
+import { ovenEntries } from '#lib/shoot/oven-entries';
+import type { BrokenRule, LotClock, PlanEntry, ShootPlan } from '#lib/shoot/plan';
+import { reasonFor } from '#lib/shoot/reasons';
+import { taskIdOf, toProblem, washIdOf, type OvenChoice } from '#lib/shoot/to-problem';
+
+interface Solved {
+  readonly choice: OvenChoice;
+  readonly answer: PlannerAnswer;
+  readonly originMin: number;
+}
+
+/**
+ * The shooting order of the file's filming day, in whole minutes after local midnight. Where several
+ * ovens could take a step, several ways to share them are planned and the best is kept.
+ *
+ * Law: equal file and seed give an equal plan; `feasible` keeps every must-rule of the day; `stuck`
+ * names the broken ones in words and still places every step. Throws if the file has no filming day.
+ */
+export function planDay(file: EpisodeFile, options: { readonly seed: number }): ShootPlan {
+  const facts = dayFacts(file);
+  const { choice, answer, originMin } = solve(facts, options.seed);
+  const startOf = new Map(answer.placed.map((placed) => [placed.id, placed]));
+  const minutes = (id: string): { startMin: number; endMin: number } => {
+    const placed = startOf.get(id);
+    if (placed === undefined) throw new Error(`The planner left out "${id}"`);
+    return { startMin: placed.start + originMin, endMin: placed.end + originMin };
+  };
+  const own = [
+    ...facts.steps.map(({ step, segment }): PlanEntry => ({
+      id: taskIdOf(step.id),
+      kind: 'step',
+      stepId: step.id,
+      segmentId: segment.id,
+      title: step.title,
+      ...minutes(taskIdOf(step.id)),
+      hands: step.hands,
+      onCamera: step.onCamera,
+      ovenId: choice.get(step.id) ?? null,
+      milliC: step.oven?.milliC ?? null,
+      racks: step.racks,
+      burners: step.burners,
+      why: '',
+    })),
+    ...facts.segments
+      .filter((segment) => segment.washUpS > 0)
+      .map((segment): PlanEntry => ({
+        ...plainEntry(washIdOf(segment.id), 'washUp', `Wash up ${segment.title}`),
+        segmentId: segment.id,
+        ...minutes(washIdOf(segment.id)),
+        hands: true,
+      })),
+  ];
+  const given = [
+    ...ovenEntries(facts, own, file.episode.region),
+    ...facts.day.appointments.map((appointment): PlanEntry => ({
+      ...plainEntry(`appointment:${appointment.id}`, 'appointment', appointment.title),
+      startMin: appointment.startMin,
+      endMin: appointment.endMin,
+      hands: appointment.hands,
+      why: `fixed at ${clockText(appointment.startMin)}`,
+    })),
+  ];
+  const all = [...own, ...given];
+  const entries = all
+    .map((entry) => (entry.why === '' ? { ...entry, why: reasonFor(entry, all, facts) } : entry))
+    .sort(inOrder);
+  const lots = lotClocks(facts, entries);
+  const broken = uniqueRules([
+    ...answer.broken.map((id) => brokenInWords(id, entries, lots, facts)),
+    ...brokenAround(facts, entries),
+  ]);
+  return {
+    dayId: facts.day.id,
+    date: facts.day.date,
+    kind: facts.day.kind,
+    startMin: facts.day.startMin,
+    wrapMin: Math.max(facts.day.startMin, ...entries.map((entry) => entry.endMin)),
+    status: broken.length === 0 ? 'feasible' : 'stuck',
+    entries,
+    lots,
+    broken,
+  };
+}
+
+function solve(facts: DayFacts, seed: number): Solved {
+  let best: Solved | null = null;
+  for (const choice of ovenChoices(facts, seededRandom(seed))) {
+    const { problem, originMin } = toProblem(facts, choice);
+    const answer = planByRules(problem, { seed });
+    const better =
+      best === null ||
+      answer.broken.length < best.answer.broken.length ||
+      (answer.broken.length === best.answer.broken.length &&
+        compareGoals(goalsOf(problem, answer.placed), goalsOf(problem, best.answer.placed)) < 0);
+    if (better) best = { choice, answer, originMin };
+  }
+  if (best === null) throw new Error('There is always at least one way to use the ovens');
+  return best;
+}
+
+function plainEntry(id: string, kind: PlanEntry['kind'], title: string): PlanEntry {
+  return {
+    id,
+    kind,
+    stepId: null,
+    segmentId: null,
+    title,
+    startMin: 0,
+    endMin: 0,
+    hands: false,
+    onCamera: false,
+    ovenId: null,
+    milliC: null,
+    racks: 0,
+    burners: 0,
+    why: '',
+  };
+}
+
+/** Start, then hands first, then id. */
+function inOrder(a: PlanEntry, b: PlanEntry): number {
+  return a.startMin - b.startMin || Number(b.hands) - Number(a.hands) || (a.id < b.id ? -1 : 1);
+}
+
+/** Minutes that each perishable lot stands unchilled; what is thrown away has no clock. */
+function lotClocks(facts: DayFacts, entries: readonly PlanEntry[]): LotClock[] {
+  const byStep = new Map(entries.map((entry) => [entry.stepId ?? '', entry]));
+  return facts.segments.flatMap((segment) =>
+    segment.perishables
+      .filter((lot) => !lot.thrownAway)
+      .map((lot) => ({
+        perishableId: lot.id,
+        segmentId: segment.id,
+        name: lot.name,
+        minutes: lot.spans.reduce((sum, span) => {
+          const from = byStep.get(span.fromStepId);
+          const to = byStep.get(span.toStepId);
+          if (from === undefined || to === undefined) return sum;
+          const out = span.fromAnchor === 'start' ? from.startMin : from.endMin;
+          const back = span.toAnchor === 'start' ? to.startMin : to.endMin;
+          return sum + Math.max(0, back - out);
+        }, 0),
+        limitMin: floorMin(lot.limitS),
+      })),
+  );
+}
+
+/** Rules that lie outside the planner's problem: appointments against each other, ovens that are missing. */
+function brokenAround(facts: DayFacts, entries: readonly PlanEntry[]): BrokenRule[] {
+  const broken: BrokenRule[] = [];
+  const calls = entries.filter((entry) => entry.kind === 'appointment' && entry.hands);
+  for (const [index, call] of calls.entries()) {
+    const next = calls.slice(index + 1).find((other) => other.startMin < call.endMin);
+    if (next === undefined) continue;
+    broken.push({
+      rule: 'appointments',
+      message: `${call.title} and ${next.title} overlap, and both take your hands.`,
+      stepIds: [],
+    });
+  }
+  for (const entry of entries) {
+    if (entry.kind !== 'step' || entry.milliC === null || entry.ovenId !== null) continue;
+    broken.push({
+      rule: 'oven',
+      message: `${entry.title} needs an oven that this kitchen does not have.`,
+      stepIds: entry.stepId === null ? [] : [entry.stepId],
+    });
+  }
+  const limit = facts.day.wrapByMin;
+  if (limit !== null && entries.some((entry) => entry.endMin > limit)) {
+    broken.push(brokenWrap(entries, facts));
+  }
+  return broken;
+}
+
+function uniqueRules(rules: readonly BrokenRule[]): BrokenRule[] {
+  return rules.filter(
+    (rule, index) => rules.findIndex((other) => other.message === rule.message) === index,
+  );
+}

@@ -1,0 +1,239 @@
+import type { Lag, PlannerProblem, Resource, StatefulResource, Task } from '#lib/planner/problem';
+import { soilingSteps, type DayFacts } from '#lib/shoot/day-facts';
+import { ceilMin, changeMin, floorMin, lengthRange } from '#lib/shoot/minutes';
+
+/** Which oven each oven step uses, by step id. */
+export type OvenChoice = ReadonlyMap<string, string>;
+
+/** The day as a planner's problem, and how its time and ids are read. */
+export interface DayProblem {
+  readonly problem: PlannerProblem;
+  /** Minute of the day at the planner's time 0. */
+  readonly originMin: number;
+}
+
+/** Ids in the problem: the kind before the first colon, the file's own id after it. */
+export const taskIdOf = (stepId: string): string => `step:${stepId}`;
+export const washIdOf = (segmentId: string): string => `wash:${segmentId}`;
+export const mealIdOf = (stepId: string): string => `meal:${stepId}`;
+export const ovenStateId = (ovenId: string): string => `oven:${ovenId}`;
+export const HANDS = 'hands';
+export const CAMERA = 'camera';
+export const BURNERS = 'burners';
+export const MEALS = 'meals';
+
+/** Longest day that is planned where no wrap time is asked for: ten days, in minutes. */
+const NO_WRAP_LIMIT = 14_400;
+
+/**
+ * The filming day as tasks, resources, states and lags in whole minutes; lags are rounded so that
+ * the seconds they stand for are kept (least ones up, greatest ones down). A limit that a link leaves
+ * out does not bind: with a greatest lag alone, the second step may also come first.
+ *
+ * In a packed day meals are kept apart by an extra task without length at each meal's start: each needs
+ * a state of its own of 'meals', and going from one to another takes the gap. Time 0 is the day's start.
+ */
+export function toProblem(facts: DayFacts, choice: OvenChoice): DayProblem {
+  const { day } = facts;
+  const originMin = day.startMin;
+  const notBefore = new Map<string, number>();
+  for (const pin of day.pins) {
+    notBefore.set(pin.stepId, Math.max(pin.notBeforeMin, notBefore.get(pin.stepId) ?? 0));
+  }
+  const tasks: Task[] = facts.steps.map(({ step, segment }) => {
+    const length = lengthRange(step);
+    const ovenId = choice.get(step.id) ?? null;
+    const demands: Record<string, number> = {};
+    if (step.hands) demands[HANDS] = 1;
+    if (step.onCamera) demands[CAMERA] = 1;
+    if (step.burners > 0) demands[BURNERS] = step.burners;
+    if (ovenId !== null && step.racks > 0) demands[`racks:${ovenId}`] = step.racks;
+    return {
+      id: taskIdOf(step.id),
+      minLength: length.min,
+      maxLength: length.max,
+      notBefore: Math.max(day.startMin, notBefore.get(step.id) ?? 0) - originMin,
+      endBy: null,
+      demands,
+      needs:
+        ovenId === null || step.oven === null
+          ? null
+          : { resource: ovenStateId(ovenId), state: String(step.oven.milliC) },
+      group: segment.id,
+    };
+  });
+  const lags: Lag[] = facts.links.map((link) => ({
+    id: `link:${link.id}`,
+    from: taskIdOf(link.fromStepId),
+    fromAnchor: link.fromAnchor,
+    to: taskIdOf(link.toStepId),
+    toAnchor: link.toAnchor,
+    min: link.minLagS === null ? null : ceilMin(link.minLagS),
+    max: link.maxLagS === null ? null : floorMin(link.maxLagS),
+  }));
+  addWashingUp(facts, tasks, lags);
+  const apart = day.kind === 'packed' && day.mealGapMin > 0 ? eatenMeals(facts) : [];
+  if (day.kind === 'asLived') addViewingOrder(facts, lags);
+  for (const stepId of apart) addMeal(stepId, tasks, lags);
+  return {
+    problem: {
+      horizon: (day.wrapByMin ?? day.startMin + NO_WRAP_LIMIT) - originMin,
+      tasks,
+      resources: resourcesOf(facts, originMin),
+      stateful: [
+        ...facts.ovens.map((oven) => statesOf(facts, choice, oven)),
+        ...(apart.length > 1 ? [mealsApart(apart, day.mealGapMin)] : []),
+      ],
+      lags,
+      spanLimits: facts.segments.flatMap((segment) =>
+        segment.perishables
+          .filter((lot) => !lot.thrownAway)
+          .map((lot) => ({
+            id: `lot:${lot.id}`,
+            limit: floorMin(lot.limitS),
+            spans: lot.spans
+              .filter((s) => facts.stepById.has(s.fromStepId) && facts.stepById.has(s.toStepId))
+              .map((s) => ({
+                from: taskIdOf(s.fromStepId),
+                fromAnchor: s.fromAnchor,
+                to: taskIdOf(s.toStepId),
+                toAnchor: s.toAnchor,
+              })),
+          })),
+      ),
+    },
+    originMin,
+  };
+}
+
+function addWashingUp(facts: DayFacts, tasks: Task[], lags: Lag[]): void {
+  for (const segment of facts.segments) {
+    if (segment.washUpS === 0) continue;
+    const id = washIdOf(segment.id);
+    const length = ceilMin(segment.washUpS);
+    tasks.push({
+      id,
+      minLength: length,
+      maxLength: length,
+      notBefore: 0,
+      endBy: null,
+      demands: { [HANDS]: 1 },
+      needs: null,
+      group: segment.id,
+    });
+    for (const step of soilingSteps(segment)) {
+      lags.push(lag(`wash:${segment.id}:${step.id}`, taskIdOf(step.id), 'end', id, 0));
+    }
+  }
+}
+
+/** As lived: meals in viewing order, and those really eaten so far apart. */
+function addViewingOrder(facts: DayFacts, lags: Lag[]): void {
+  facts.meals.forEach((meal, index) => {
+    const next = facts.meals[index + 1];
+    if (next === undefined) return;
+    const id = `order:${meal.stepId}`;
+    lags.push(lag(id, taskIdOf(meal.stepId), 'start', taskIdOf(next.stepId), 0));
+  });
+  const eaten = facts.meals.filter((meal) => meal.segment.eaten.num > 0);
+  eaten.forEach((meal, index) => {
+    const next = eaten[index + 1];
+    if (next === undefined) return;
+    const id = `gap:${meal.stepId}`;
+    const gap = facts.day.mealGapMin;
+    lags.push(lag(id, taskIdOf(meal.stepId), 'start', taskIdOf(next.stepId), gap));
+  });
+}
+
+function eatenMeals(facts: DayFacts): string[] {
+  return facts.meals.filter((meal) => meal.segment.eaten.num > 0).map((meal) => meal.stepId);
+}
+
+function addMeal(stepId: string, tasks: Task[], lags: Lag[]): void {
+  const id = mealIdOf(stepId);
+  tasks.push({
+    id,
+    minLength: 0,
+    maxLength: 0,
+    notBefore: null,
+    endBy: null,
+    demands: {},
+    needs: { resource: MEALS, state: id },
+    group: null,
+  });
+  lags.push({ ...lag(id, id, 'start', taskIdOf(stepId), 0), max: 0 });
+}
+
+function mealsApart(stepIds: readonly string[], gap: number): StatefulResource {
+  const states = stepIds.map(mealIdOf);
+  const toAll = (own: string | null) =>
+    Object.fromEntries(states.map((to) => [to, own === null || own === to ? 0 : gap]));
+  return {
+    id: MEALS,
+    initial: 'none',
+    changeover: Object.fromEntries([
+      ['none', toAll(null)],
+      ...states.map((from) => [from, toAll(from)]),
+    ]) as StatefulResource['changeover'],
+  };
+}
+
+function lag(id: string, from: string, fromAnchor: 'start' | 'end', to: string, min: number): Lag {
+  return { id, from, fromAnchor, to, toAnchor: 'start', min, max: null };
+}
+
+function resourcesOf(facts: DayFacts, originMin: number): Resource[] {
+  const constant = (id: string, units: number): Resource => ({
+    id,
+    capacity: [{ from: 0, units }],
+  });
+  return [
+    { id: HANDS, capacity: handsOverTheDay(facts, originMin) },
+    constant(CAMERA, 1),
+    constant(BURNERS, facts.burners),
+    ...facts.ovens.map((oven) => constant(`racks:${oven.id}`, oven.racks)),
+  ];
+}
+
+/** One pair of hands, less the appointments that take them. */
+function handsOverTheDay(facts: DayFacts, originMin: number): Resource['capacity'] {
+  const taken = facts.day.appointments
+    .filter((appointment) => appointment.hands && appointment.endMin > appointment.startMin)
+    .map(({ startMin, endMin }) => ({ start: startMin - originMin, end: endMin - originMin }))
+    .filter(({ end }) => end > 0)
+    .sort((a, b) => a.start - b.start || a.end - b.end);
+  const capacity: { from: number; units: number }[] = [{ from: 0, units: 1 }];
+  let free = 0;
+  for (const { start, end } of taken) {
+    if (end <= free) continue;
+    const from = Math.max(0, start);
+    // Two that meet or overlap are one stretch: the 'free again' between them is taken back.
+    if (from <= free) capacity.pop();
+    if (from > free || capacity.length === 0) capacity.push({ from, units: 0 });
+    capacity.push({ from: end, units: 1 });
+    free = end;
+  }
+  return capacity;
+}
+
+function statesOf(
+  facts: DayFacts,
+  choice: OvenChoice,
+  oven: DayFacts['ovens'][number],
+): StatefulResource {
+  const temperatures = [
+    ...new Set([
+      oven.coldMilliC,
+      ...facts.steps.flatMap(({ step }) =>
+        step.oven !== null && choice.get(step.id) === oven.id ? [step.oven.milliC] : [],
+      ),
+    ]),
+  ];
+  const changeover = Object.fromEntries(
+    temperatures.map((from) => [
+      String(from),
+      Object.fromEntries(temperatures.map((to) => [String(to), changeMin(oven, from, to)])),
+    ]),
+  );
+  return { id: ovenStateId(oven.id), initial: String(oven.coldMilliC), changeover };
+}
