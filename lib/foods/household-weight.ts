@@ -26,7 +26,7 @@ const ROUNDED_FRACTIONS: Readonly<Record<string, readonly [number, number]>> = {
  */
 export function readHouseholdWords(text: string): HouseholdWords | null {
   const match = /^(\d*)(?:\.(\d+))?\s+(\S.*)$/.exec(text.trim());
-  const name = match?.[3]?.trim();
+  const name = match?.[3]?.trim().replace(/\s+/g, ' ');
   if (!match || !name) return null;
   const whole = match[1] ?? '';
   const decimals = match[2] ?? '';

@@ -21,7 +21,7 @@ const PLANT_MILKS =
   /\b(?:coconut|almond|soy|rice|oat|hemp|cashew|non-?dairy|milk-?free|without|no)[ ,]+(?:milk|cream(?:er)?|butter|cheese|yogh?urt)s?\b|\b(?:peanut|sesame|almond|cashew|nut|seed|apple|cocoa|soy|sunflower|pumpkin)s? butters?\b|\bcream of (?:tartar|wheat|rice)\b|\bmilk thistle\b|\bcheese fruit\b|\bbutter (?:beans?|lettuce)\b/gi;
 
 const NOT_WHEAT =
-  /\bspaghetti squash\b|\bgluten[- ]free\b.*|\b(?:rice|corn|cellophane|glass|mung|shirataki|bean thread|potato|almond|buckwheat|chickpea|coconut|oat|rye|barley|soy)[ ,]+(?:noodles?|pasta|flour|bread|tortillas?|cakes?)\b|\bnoodles?, (?:chinese, cellophane|japanese, soba)\b.*/gi;
+  /\bspaghetti squash\b|\bsquash, winter, spaghetti\b|\bgluten[- ]free\b.*|\b(?:rice|corn|cellophane|glass|mung|shirataki|bean thread|potato|almond|buckwheat|chickpea|coconut|oat|rye|barley|soy)[ ,]+(?:noodles?|pasta|flour|bread|tortillas?|cakes?)\b|\bnoodles?, (?:chinese, cellophane|japanese, soba)\b.*/gi;
 
 /**
  * Words in a food's name, the allergen they point to, and look-alikes. Allergens: the nine of the US
@@ -99,7 +99,7 @@ const WORD_RULES: readonly WordRule[] = [
   { allergen: 'sesame', words: /\b(sesame|tahini|hummus|halvah?|halava)\b/i },
   { allergen: 'celery', words: /\b(celery|celeriac)\b/i },
   { allergen: 'mustard', words: /\b(mustard)\b/i, except: /\bmustard spinach\b/gi },
-  { allergen: 'sulphites', words: /\b(sulph?ured|sulph?ites?)\b/i },
+  { allergen: 'sulphites', words: /\b(sul(?:f|ph)ured|sul(?:f|ph)ites?)\b/i },
   {
     allergen: 'sulphites',
     words: /\b(wines?|cider)\b/i,
