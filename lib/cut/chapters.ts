@@ -1,0 +1,87 @@
+import type { Episode } from '#lib/episode/schema';
+import { printRuntime } from '#lib/units/print';
+
+export interface Chapter {
+  readonly title: string;
+  /** Whole seconds from the start of the cut. */
+  readonly startS: number;
+}
+
+/** A rule of chapter lists that this episode breaks, in words that say how to mend it. */
+export interface ChapterFault {
+  readonly rule: 'noTimes' | 'firstAtZero' | 'atLeastThree' | 'ascending' | 'tenSeconds';
+  readonly message: string;
+}
+
+export interface ChapterList {
+  readonly chapters: readonly Chapter[];
+  readonly faults: readonly ChapterFault[];
+}
+
+/** Shortest chapter in seconds and fewest chapters (common practice, no source). */
+const SHORTEST_S = 10;
+const FEWEST = 3;
+
+/**
+ * The chapters of a cut from its segments' in-points, in whole seconds rounded down, and the rules of
+ * description chapter lists that they break: first at 0:00, at least three, ascending, each at least 10 s
+ * (common practice, no source).
+ * @example starts 0, 9 and 30 s break 'tenSeconds': the first chapter has 9 s
+ */
+export function chapterList(episode: Pick<Episode, 'segments' | 'rate'>): ChapterList {
+  const { num, den } = episode.rate;
+  const timed = episode.segments.filter((segment) => segment.inFrame !== null);
+  const chapters = timed.map((segment) => ({
+    title: segment.title,
+    startS: Math.floor(((segment.inFrame ?? 0) * den) / num),
+  }));
+  return { chapters, faults: chapterFaults(chapters) };
+}
+
+/** The broken rules of a list of chapters, each named once per place. */
+export function chapterFaults(chapters: readonly Chapter[]): ChapterFault[] {
+  if (chapters.length === 0) {
+    return [
+      {
+        rule: 'noTimes',
+        message: 'no segment has a time in the cut yet, so there are no chapters',
+      },
+    ];
+  }
+  const faults: ChapterFault[] = [];
+  const [first] = chapters;
+  if (first && first.startS !== 0) {
+    faults.push({
+      rule: 'firstAtZero',
+      message: `the first chapter must start at 0:00; "${first.title}" starts at ${printRuntime(first.startS)}`,
+    });
+  }
+  if (chapters.length < FEWEST) {
+    faults.push({
+      rule: 'atLeastThree',
+      message: `a chapter list needs at least ${FEWEST}; this has ${chapters.length}`,
+    });
+  }
+  for (const [index, chapter] of chapters.entries()) {
+    const next = chapters[index + 1];
+    if (!next) continue;
+    const lasts = next.startS - chapter.startS;
+    if (lasts <= 0) {
+      faults.push({
+        rule: 'ascending',
+        message: `"${next.title}" at ${printRuntime(next.startS)} does not come after "${chapter.title}" at ${printRuntime(chapter.startS)}`,
+      });
+    } else if (lasts < SHORTEST_S) {
+      faults.push({
+        rule: 'tenSeconds',
+        message: `"${chapter.title}" lasts ${lasts} s; a chapter needs ${SHORTEST_S} s, so start the next at ${printRuntime(chapter.startS + SHORTEST_S)} or later`,
+      });
+    }
+  }
+  return faults;
+}
+
+/** One line per chapter, time first: `1:05 Barley skillet`. */
+export function chapterLines(chapters: readonly Chapter[]): string[] {
+  return chapters.map((chapter) => `${printRuntime(chapter.startS)} ${chapter.title}`);
+}

@@ -1,0 +1,211 @@
+import Fraction from 'fraction.js';
+import type { Food, FoodMeasure } from '#lib/foods/food';
+import { servingInterval } from '#lib/foods/label-rounding';
+import { plusMinus, type Interval } from '#lib/units/interval';
+import { constant, multiply, scale, source, type Term } from '#lib/units/sum-of-products';
+import { isMassUnit, isVolumeUnit, toMilligrams, toMillilitres } from '#lib/units/units';
+import type { AmountContext } from '#lib/episode/context';
+import type { LineUnit, Ratio, RecipeLine, Weighing } from '#lib/episode/schema';
+import { measureKind, plannedResolutionMg, spreadOf } from '#lib/episode/spreads';
+
+/**
+ * How much of a food an ingredient is, as sums over uncertain sources, in each measure that is known:
+ * milligrams, millilitres, or label servings. All are null where the amount cannot be known.
+ */
+export interface LineAmount {
+  readonly massMg: readonly Term[] | null;
+  readonly volumeMl: readonly Term[] | null;
+  readonly servings: readonly Term[] | null;
+  readonly sources: ReadonlyMap<string, Interval>;
+}
+
+const UNKNOWN: LineAmount = { massMg: null, volumeMl: null, servings: null, sources: new Map() };
+
+/**
+ * The amount an ingredient states, before refuse, yields and what is left behind.
+ * What was weighed wins over grams typed, grams typed over quantity and unit.
+ *
+ * @param weighings the recipe's readings; those of kind 'raw' that share in the line count
+ * @example 2 tbsp of a food whose tablespoon weighs 13.5 g: 27 g, the measure's spread shared by all
+ *   lines that use the same measure of the same food
+ */
+export function lineAmount(
+  line: RecipeLine,
+  weighings: readonly Weighing[],
+  context: AmountContext,
+): LineAmount {
+  const food = line.foodId === null ? null : (context.foods.get(line.foodId) ?? null);
+  const readings = weighings.filter(
+    (weighing) =>
+      weighing.kind === 'raw' && weighing.shares.some((share) => share.lineId === line.id),
+  );
+  if (readings.length > 0) return weighed(line, readings, context);
+  return writtenAmount(line, food, context);
+}
+
+/** The amount as planned or written, whatever was weighed later: what a shopping list needs. */
+export function writtenAmount(
+  line: RecipeLine,
+  food: Food | null,
+  context: AmountContext,
+): LineAmount {
+  const half = plannedResolutionMg(context.kitchen) / 2;
+  if (line.planned) {
+    const { lowMg, valueMg, highMg } = line.planned;
+    const interval =
+      lowMg === highMg ? plusMinus(valueMg, half) : { low: lowMg, value: valueMg, high: highMg };
+    return massFrom(`amount:${line.id}`, interval);
+  }
+  if (!line.quantity || !line.unit) return UNKNOWN;
+  const quantity = quantityInterval(line.quantity);
+  if (isMassUnit(line.unit)) {
+    const perUnit = toMilligrams(new Fraction(1), line.unit);
+    return massFrom(`amount:${line.id}`, {
+      low: Math.max(0, quantity.low * perUnit - half),
+      value: quantity.value * perUnit,
+      high: quantity.high * perUnit + half,
+    });
+  }
+  return food ? byMeasure(line, line.unit, quantity, food, context) : UNKNOWN;
+}
+
+function massFrom(id: string, interval: Interval): LineAmount {
+  return { ...UNKNOWN, massMg: [source(id)], sources: new Map([[id, interval]]) };
+}
+
+function ratioValue(ratio: Ratio): number {
+  return ratio.num / ratio.den;
+}
+
+function quantityInterval(quantity: NonNullable<RecipeLine['quantity']>): Interval {
+  const low = ratioValue(quantity.low);
+  const high = ratioValue(quantity.high);
+  return { low, value: (low + high) / 2, high };
+}
+
+function weighed(
+  line: RecipeLine,
+  readings: readonly Weighing[],
+  context: AmountContext,
+): LineAmount {
+  const terms: Term[] = [];
+  const sources = new Map<string, Interval>();
+  for (const reading of readings) {
+    const scaleUsed = context.kitchen.scales.find((each) => each.id === reading.scaleId);
+    const resolution = scaleUsed?.resolutionMg ?? plannedResolutionMg(context.kitchen);
+    const id = `weighing:${reading.id}`;
+    // Direct: half a resolution; by difference: two readings of half a resolution each.
+    const halfWidth = reading.method === 'direct' ? resolution / 2 : resolution;
+    sources.set(id, plusMinus(reading.grossMg - reading.tareMg, halfWidth));
+    const accuracyId = `scale:${reading.scaleId}`;
+    const ppm = scaleUsed?.accuracyPpm ?? 0;
+    if (ppm > 0) sources.set(accuracyId, plusMinus(1, ppm / 1e6));
+    for (const share of reading.shares.filter((each) => each.lineId === line.id)) {
+      const term = source(id, ratioValue(share.share));
+      terms.push(...(ppm > 0 ? multiply([term], [source(accuracyId)]) : [term]));
+    }
+  }
+  return { ...UNKNOWN, massMg: terms, sources };
+}
+
+function byMeasure(
+  line: RecipeLine,
+  unit: LineUnit,
+  quantity: Interval,
+  food: Food,
+  context: AmountContext,
+): LineAmount {
+  const sources = new Map<string, Interval>();
+  const count: Term[] =
+    quantity.low === quantity.high ? [constant(quantity.value)] : [source(`quantity:${line.id}`)];
+  if (quantity.low !== quantity.high) sources.set(`quantity:${line.id}`, quantity);
+
+  if (unit === 'serving') {
+    const serving = servingInterval(food.version);
+    const id = `serving:${food.version.id}`;
+    if (!food.version.serving) return UNKNOWN;
+    if (serving) sources.set(id, serving);
+    return {
+      massMg: serving ? multiply(count, [source(id)]) : null,
+      volumeMl: food.version.serving.volumeMl ? scale(count, food.version.serving.volumeMl) : null,
+      servings: count,
+      sources,
+    };
+  }
+  if (unit === 'pack') {
+    const pack = context.packs.get(food.id)?.[0];
+    if (!pack) return UNKNOWN;
+    return {
+      massMg: pack.netMg === null ? null : scale(count, pack.netMg),
+      volumeMl: pack.netMl === null ? null : scale(count, pack.netMl),
+      servings: null,
+      sources,
+    };
+  }
+  const found = findMeasure(unit, line.measureName, food);
+  const volumeMl = isVolumeUnit(unit)
+    ? scale(count, toMillilitres(new Fraction(1), unit, food.kind === 'label'))
+    : null;
+  if (!found) return { massMg: null, volumeMl, servings: null, sources };
+  const id = `measure:${food.id}:${found.measure.id}`;
+  sources.set(id, measureInterval(found.measure, unit, context));
+  const perUnit = (found.factor * found.measure.qtyDen) / found.measure.qtyNum;
+  return {
+    massMg: multiply(scale(count, perUnit), [source(id)]),
+    volumeMl,
+    servings: null,
+    sources,
+  };
+}
+
+function measureInterval(measure: FoodMeasure, unit: LineUnit, context: AmountContext): Interval {
+  const spread = spreadOf(context.kitchen, measureKind(unit, measure.name));
+  const digits = (0.5 * 1000) / 10 ** measure.digits;
+  if (spread === 0) return plusMinus(measure.massMg, digits);
+  return plusMinus(measure.massMg, measure.massMg * spread + digits);
+}
+
+interface FoundMeasure {
+  readonly measure: FoodMeasure;
+  /** How many of the measure one unit is. */
+  readonly factor: number;
+}
+
+/**
+ * The food's own measure for a unit: the one named, else the first of that unit, else for a volume
+ * another volume measure scaled by exact volumes. Null where the food has none that fits.
+ */
+export function findMeasure(
+  unit: LineUnit,
+  measureName: string | null,
+  food: Food,
+): FoundMeasure | null {
+  const named = food.measures.find((measure) => measure.name === measureName);
+  if (named && unit === 'piece') return { measure: named, factor: 1 };
+  if (unit === 'piece') {
+    const first = food.measures.find((measure) => measureUnit(measure) === null);
+    return first ? { measure: first, factor: 1 } : null;
+  }
+  if (!isVolumeUnit(unit)) return null;
+  const candidates = named ? [named, ...food.measures] : food.measures;
+  const same = candidates.find((measure) => measureUnit(measure) === unit);
+  if (same) return { measure: same, factor: 1 };
+  for (const measure of candidates) {
+    const other = measureUnit(measure);
+    if (!other) continue;
+    const factor = toMillilitres(new Fraction(1), unit) / toMillilitres(new Fraction(1), other);
+    return { measure, factor };
+  }
+  return null;
+}
+
+const MEASURE_WORDS = [
+  [/^cups?\b/i, 'cup'],
+  [/^(tbsp|tablespoons?)\b/i, 'tbsp'],
+  [/^(tsp|teaspoons?)\b/i, 'tsp'],
+  [/^fl\.? ?oz\b/i, 'flOz'],
+] as const;
+
+function measureUnit(measure: FoodMeasure): 'cup' | 'tbsp' | 'tsp' | 'flOz' | null {
+  return MEASURE_WORDS.find(([pattern]) => pattern.test(measure.name))?.[1] ?? null;
+}

@@ -1,0 +1,181 @@
+import type { Problem } from '#lib/result';
+import type { EpisodeFile, Segment } from '#lib/episode/schema';
+
+/**
+ * Faults that a schema cannot see: ids that nothing has, ids given twice, ends before starts.
+ * Every fault is told, each with its path.
+ */
+export function referenceProblems(file: EpisodeFile): Problem[] {
+  const problems: Problem[] = [];
+  const say = (path: string, code: string, message: string) => {
+    problems.push({ path, code, message });
+  };
+  const known = knownIds(file, say);
+  const refer = (path: string, what: string, set: ReadonlySet<string>, id: string | null) => {
+    if (id !== null && !set.has(id)) say(path, 'unknown-id', `no ${what} has the id "${id}"`);
+  };
+
+  file.episode.segments.forEach((segment, index) => {
+    segmentProblems(segment, `episode.segments[${index}]`, known, say, refer);
+  });
+  file.episode.links.forEach((link, index) => {
+    const path = `episode.links[${index}]`;
+    refer(`${path}.fromStepId`, 'step', known.steps, link.fromStepId);
+    refer(`${path}.toStepId`, 'step', known.steps, link.toStepId);
+    if (link.minLagS !== null && link.maxLagS !== null && link.minLagS > link.maxLagS) {
+      say(
+        path,
+        'order',
+        `at least ${link.minLagS} s and at most ${link.maxLagS} s cannot both hold`,
+      );
+    }
+    if (link.minLagS === null && link.maxLagS === null) {
+      say(path, 'empty', 'a link needs a least or a greatest time between its steps');
+    }
+  });
+  file.episode.targets.forEach((target, index) => {
+    refer(`episode.targets[${index}].segmentId`, 'segment', known.segments, target.segmentId);
+  });
+  file.stock.forEach((lot, index) => {
+    refer(`stock[${index}].foodId`, 'food', known.foods, lot.foodId);
+  });
+  file.packs.forEach((pack, index) => {
+    refer(`packs[${index}].foodId`, 'food', known.foods, pack.foodId);
+  });
+  dayProblems(file, known, say, refer);
+  return problems;
+}
+
+type Say = (path: string, code: string, message: string) => void;
+type Refer = (path: string, what: string, set: ReadonlySet<string>, id: string | null) => void;
+
+interface KnownIds {
+  readonly foods: ReadonlySet<string>;
+  readonly scales: ReadonlySet<string>;
+  readonly ovens: ReadonlySet<string>;
+  readonly segments: ReadonlySet<string>;
+  readonly steps: ReadonlySet<string>;
+}
+
+function knownIds(file: EpisodeFile, say: Say): KnownIds {
+  const unique = (path: string, ids: readonly string[]): Set<string> => {
+    const seen = new Set<string>();
+    for (const id of ids) {
+      if (seen.has(id)) say(path, 'duplicate-id', `the id "${id}" is given twice`);
+      seen.add(id);
+    }
+    return seen;
+  };
+  const { segments } = file.episode;
+  unique(
+    'episode.links',
+    file.episode.links.map((link) => link.id),
+  );
+  unique(
+    'stock',
+    file.stock.map((lot) => lot.id),
+  );
+  unique(
+    'packs',
+    file.packs.map((pack) => pack.id),
+  );
+  unique(
+    'episode.segments[].recipe.lines',
+    segments.flatMap((segment) => segment.recipe?.lines.map((line) => line.id) ?? []),
+  );
+  return {
+    foods: unique(
+      'foods',
+      file.foods.map((food) => food.id),
+    ),
+    scales: unique(
+      'kitchen.scales',
+      file.kitchen.scales.map((scale) => scale.id),
+    ),
+    ovens: unique(
+      'kitchen.ovens',
+      file.kitchen.ovens.map((oven) => oven.id),
+    ),
+    segments: unique(
+      'episode.segments',
+      segments.map((segment) => segment.id),
+    ),
+    steps: unique(
+      'episode.segments[].steps',
+      segments.flatMap((segment) => segment.steps.map((step) => step.id)),
+    ),
+  };
+}
+
+function segmentProblems(
+  segment: Segment,
+  path: string,
+  known: KnownIds,
+  say: Say,
+  refer: Refer,
+): void {
+  const { inFrame, outFrame, recipe } = segment;
+  if ((segment.kind === 'recipe') !== (recipe !== null)) {
+    say(
+      `${path}.recipe`,
+      'kind',
+      `a ${segment.kind} segment ${recipe ? 'has no recipe' : 'needs one'}`,
+    );
+  }
+  if (inFrame !== null && outFrame !== null && outFrame <= inFrame) {
+    say(
+      `${path}.outFrame`,
+      'order',
+      `ends at frame ${outFrame}, not after its start at ${inFrame}`,
+    );
+  }
+  const lines = new Set(recipe?.lines.map((line) => line.id) ?? []);
+  recipe?.lines.forEach((line, index) => {
+    refer(`${path}.recipe.lines[${index}].foodId`, 'food', known.foods, line.foodId);
+    const quantity = line.quantity;
+    if (quantity && quantity.low.num * quantity.high.den > quantity.high.num * quantity.low.den) {
+      say(
+        `${path}.recipe.lines[${index}].quantity`,
+        'order',
+        'the low amount is above the high one',
+      );
+    }
+  });
+  recipe?.weighings.forEach((weighing, index) => {
+    const at = `${path}.recipe.weighings[${index}]`;
+    refer(`${at}.scaleId`, 'scale', known.scales, weighing.scaleId);
+    weighing.shares.forEach((share, position) => {
+      refer(`${at}.shares[${position}].lineId`, 'ingredient of this dish', lines, share.lineId);
+    });
+    if (weighing.tareMg > weighing.grossMg) {
+      say(`${at}.tareMg`, 'order', 'the empty container weighs more than the full one');
+    }
+  });
+  segment.steps.forEach((step, index) => {
+    refer(`${path}.steps[${index}].oven.ovenId`, 'oven', known.ovens, step.oven?.ovenId ?? null);
+  });
+  segment.shots.forEach((shot, index) => {
+    refer(`${path}.shots[${index}].stepId`, 'step', known.steps, shot.stepId);
+  });
+  segment.perishables.forEach((perishable, index) => {
+    perishable.spans.forEach((span, position) => {
+      const at = `${path}.perishables[${index}].spans[${position}]`;
+      refer(`${at}.fromStepId`, 'step', known.steps, span.fromStepId);
+      refer(`${at}.toStepId`, 'step', known.steps, span.toStepId);
+    });
+  });
+}
+
+function dayProblems(file: EpisodeFile, known: KnownIds, say: Say, refer: Refer): void {
+  file.day?.segments.forEach((segment, index) => {
+    refer(`day.segments[${index}].segmentId`, 'segment', known.segments, segment.segmentId);
+  });
+  file.day?.pins.forEach((pin, index) => {
+    refer(`day.pins[${index}].stepId`, 'step', known.steps, pin.stepId);
+  });
+  file.day?.appointments.forEach((appointment, index) => {
+    if (appointment.endMin <= appointment.startMin) {
+      say(`day.appointments[${index}].endMin`, 'order', 'ends before it starts');
+    }
+  });
+}

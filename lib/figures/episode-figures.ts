@@ -1,0 +1,196 @@
+import type { Nutrient } from '#lib/foods/nutrients';
+import { amountContext, dishesOf, type AmountContext, type Dish } from '#lib/episode/context';
+import { eatenAmount } from '#lib/episode/eaten-amount';
+import type { EpisodeFile, Recipe, Weighing } from '#lib/episode/schema';
+import { plannedResolutionMg } from '#lib/episode/spreads';
+import type { Figure } from '#lib/figures/figure';
+import { lineParts, type Region } from '#lib/figures/line-parts';
+import {
+  addParts,
+  divideParts,
+  figureOf,
+  NOTHING,
+  scaleParts,
+  type Parts,
+} from '#lib/figures/parts';
+import { SHOWN_NUTRIENTS } from '#lib/figures/shown-nutrients';
+import { boundsOf, type Bounds } from '#lib/units/bounds';
+import { plusMinus, type Interval } from '#lib/units/interval';
+
+export type Figures = Partial<Readonly<Record<Nutrient, Figure>>>;
+
+/** One row of the breakdown: an ingredient, its grams, its source and what it adds. */
+export interface LineFigures {
+  readonly lineId: string;
+  readonly text: string;
+  readonly foodId: string | null;
+  readonly foodName: string | null;
+  /** Who states the composition, as in "USDA SR SR28 05665". Null without a food. */
+  readonly source: string | null;
+  /** Grams eaten in milligrams, in the state the food's composition holds; null where unknown. */
+  readonly eatenMg: Bounds | null;
+  /** Why the grams are unknown, if they are. */
+  readonly gap: 'noFood' | 'noGrams' | 'states' | null;
+  readonly figures: Figures;
+}
+
+export interface PortionFigures {
+  readonly portionId: string;
+  readonly name: string;
+  readonly figures: Figures;
+}
+
+export interface DishFigures {
+  readonly segmentId: string;
+  readonly title: string;
+  readonly whole: Figures;
+  /** Per 100 g of the finished dish; null without a finished weight. */
+  readonly per100g: Figures | null;
+  /** Weight of the finished dish, or null until it is weighed. */
+  readonly finishedMg: Interval | null;
+  readonly portions: readonly PortionFigures[];
+  /** The part that counts to the day. */
+  readonly eaten: Figures;
+  readonly lines: readonly LineFigures[];
+}
+
+export interface EpisodeFigures {
+  readonly region: Region;
+  readonly nutrients: readonly Nutrient[];
+  readonly dishes: readonly DishFigures[];
+  readonly day: Figures;
+  /** True once the person has said what else was eaten; until then the day reads "the dishes shown". */
+  readonly dayIsWhole: boolean;
+}
+
+/**
+ * Every figure of an episode with its breakdown: per ingredient, dish, portion and day.
+ *
+ * @param file the plain data of the episode with its foods and kitchen
+ * @param nutrients which to compute; the region's panel unless given
+ * @example episodeFigures(file).dishes[0].whole.protein // { value: 71.3, low: 69.9, high: 72.7, … }
+ */
+export function episodeFigures(
+  file: EpisodeFile,
+  nutrients: readonly Nutrient[] = SHOWN_NUTRIENTS[file.episode.region],
+): EpisodeFigures {
+  const context = amountContext(file);
+  const { region, segments, anythingElse } = file.episode;
+  const dishes = dishesOf(segments);
+  const partsOf = (nutrient: Nutrient) =>
+    dishes.map((dish) => dishParts(dish, context, nutrient, region));
+  const byNutrient = new Map(nutrients.map((nutrient) => [nutrient, partsOf(nutrient)]));
+  return {
+    region,
+    nutrients,
+    dishes: dishes.map((dish, index) =>
+      dishFigures(
+        dish,
+        context,
+        region,
+        (nutrient) => byNutrient.get(nutrient)?.[index] ?? NOTHING,
+        nutrients,
+      ),
+    ),
+    day: figuresOf(nutrients, (nutrient) =>
+      addParts(
+        dishes.map((dish, index) =>
+          scaleParts(byNutrient.get(nutrient)?.[index] ?? NOTHING, dish.eaten.num / dish.eaten.den),
+        ),
+      ),
+    ),
+    dayIsWhole: anythingElse?.kind === 'nothing',
+  };
+}
+
+function figuresOf(nutrients: readonly Nutrient[], parts: (nutrient: Nutrient) => Parts): Figures {
+  return Object.fromEntries(
+    nutrients.map((nutrient) => [nutrient, figureOf(nutrient, parts(nutrient))]),
+  );
+}
+
+function dishParts(dish: Dish, context: AmountContext, nutrient: Nutrient, region: Region): Parts {
+  const { lines, weighings } = dish.recipe;
+  return addParts(lines.map((line) => lineParts(line, weighings, context, nutrient, region)));
+}
+
+function dishFigures(
+  dish: Dish,
+  context: AmountContext,
+  region: Region,
+  whole: (nutrient: Nutrient) => Parts,
+  nutrients: readonly Nutrient[],
+): DishFigures {
+  const finished = finishedWeight(dish.recipe, context);
+  return {
+    segmentId: dish.id,
+    title: dish.title,
+    whole: figuresOf(nutrients, whole),
+    per100g: finished
+      ? figuresOf(nutrients, (nutrient) => shareByMass(whole(nutrient), finished, 100_000))
+      : null,
+    finishedMg: finished?.interval ?? null,
+    portions: dish.recipe.portions.map((portion) => ({
+      portionId: portion.id,
+      name: portion.name,
+      figures: figuresOf(nutrients, (nutrient) => {
+        if (portion.kind === 'count') return scaleParts(whole(nutrient), 1 / portion.of);
+        if (finished) return shareByMass(whole(nutrient), finished, portion.massMg);
+        return withoutDivisor(dish.recipe);
+      }),
+    })),
+    eaten: figuresOf(nutrients, (nutrient) =>
+      scaleParts(whole(nutrient), dish.eaten.num / dish.eaten.den),
+    ),
+    lines: dish.recipe.lines.map((line) => {
+      const eaten = eatenAmount(line, dish.recipe.weighings, context);
+      const version = eaten.food?.version;
+      const mass = eaten.known ? eaten.amount.massMg : null;
+      return {
+        lineId: line.id,
+        text: line.text,
+        foodId: line.foodId,
+        foodName: eaten.food?.name ?? null,
+        source: version
+          ? [version.source, version.release, version.sourceNo].filter(Boolean).join(' ')
+          : null,
+        eatenMg: mass && eaten.known ? boundsOf(mass, eaten.amount.sources) : null,
+        gap: eaten.known ? null : eaten.gap,
+        figures: figuresOf(nutrients, (nutrient) =>
+          lineParts(line, dish.recipe.weighings, context, nutrient, region),
+        ),
+      };
+    }),
+  };
+}
+
+interface FinishedWeight {
+  readonly id: string;
+  readonly interval: Interval;
+}
+
+/** The latest reading of the finished dish, less its container. */
+function finishedWeight(recipe: Recipe, context: AmountContext): FinishedWeight | null {
+  const readings = recipe.weighings.filter((weighing) => weighing.kind === 'finished');
+  const latest = readings.reduce<Weighing | null>(
+    (best, each) => (best === null || each.at > best.at ? each : best),
+    null,
+  );
+  if (!latest || latest.grossMg <= latest.tareMg) return null;
+  const scale = context.kitchen.scales.find((each) => each.id === latest.scaleId);
+  const resolution = scale?.resolutionMg ?? plannedResolutionMg(context.kitchen);
+  const halfWidth = latest.method === 'direct' ? resolution / 2 : resolution;
+  return {
+    id: `weighing:${latest.id}`,
+    interval: plusMinus(latest.grossMg - latest.tareMg, halfWidth),
+  };
+}
+
+function shareByMass(parts: Parts, finished: FinishedWeight, massMg: number): Parts {
+  return divideParts(scaleParts(parts, massMg), finished.id, finished.interval);
+}
+
+function withoutDivisor(recipe: Recipe): Parts {
+  const missing = { lineId: recipe.id, text: recipe.title, reason: 'noDivisor' } as const;
+  return { ...NOTHING, open: [missing] };
+}

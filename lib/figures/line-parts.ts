@@ -1,0 +1,118 @@
+import type { Food } from '#lib/foods/food';
+import { cellInterval } from '#lib/foods/label-rounding';
+import type { Nutrient } from '#lib/foods/nutrients';
+import type { AmountContext } from '#lib/episode/context';
+import { eatenAmount } from '#lib/episode/eaten-amount';
+import type { LineAmount } from '#lib/episode/line-amount';
+import type { RecipeLine, Weighing } from '#lib/episode/schema';
+import { statedNutrient, statesZero } from '#lib/figures/composition';
+import type { MissingPart } from '#lib/figures/figure';
+import { addParts, NOTHING, scaleParts, subtractParts, type Parts } from '#lib/figures/parts';
+
+/** The region decides whether carbohydrate includes fibre (US) or not (EU). */
+export type Region = 'US' | 'EU';
+
+/** EU: salt is sodium times 2.5 (Regulation (EU) 1169/2011, Annex I). */
+const SALT_PER_SODIUM = 2.5;
+/** kJ per gram: Regulation (EU) 1169/2011, Annex XIV. */
+const KJ = { protein: 17, fat: 37, carbohydrate: 17, fibre: 8, alcohol: 29, polyols: 10 } as const;
+
+/**
+ * One ingredient's part of a nutrient. Missing food or grams leave it open, unless the matched food states
+ * a plain zero; a missing value makes it 'at least'; a state without a yield is an error that leaves it open.
+ */
+export function lineParts(
+  line: RecipeLine,
+  weighings: readonly Weighing[],
+  context: AmountContext,
+  nutrient: Nutrient,
+  region: Region,
+): Parts {
+  const eaten = eatenAmount(line, weighings, context);
+  const missing = (reason: MissingPart['reason']): MissingPart => ({
+    lineId: line.id,
+    text: line.text,
+    reason,
+  });
+  if (!eaten.known) {
+    if (eaten.gap === 'noGrams' && eaten.food && statesZero(eaten.food, nutrient)) return NOTHING;
+    return { ...NOTHING, open: [missing(eaten.gap)] };
+  }
+  return foodParts(eaten.food, eaten.amount, nutrient, region, missing);
+}
+
+type Missing = (reason: MissingPart['reason']) => MissingPart;
+
+function foodParts(
+  food: Food,
+  amount: LineAmount,
+  nutrient: Nutrient,
+  region: Region,
+  missing: Missing,
+): Parts {
+  if (nutrient === 'carbohydrate') return carbohydrate(food, amount, region, missing);
+  const direct = directParts(food, amount, nutrient, missing);
+  if (direct.above.length === 0) return direct;
+  // The same fact in the other region's words.
+  if (nutrient === 'salt') {
+    const sodium = directParts(food, amount, 'sodium', missing);
+    return scaleParts(sodium, SALT_PER_SODIUM / 1000);
+  }
+  if (nutrient === 'sodium') {
+    const salt = directParts(food, amount, 'salt', missing);
+    return salt.above.length === 0 ? scaleParts(salt, 1000 / SALT_PER_SODIUM) : direct;
+  }
+  if (nutrient === 'energyKj') return kilojoules(food, amount, missing);
+  return direct;
+}
+
+function directParts(food: Food, amount: LineAmount, nutrient: Nutrient, missing: Missing): Parts {
+  const stated = statedNutrient(food, amount, nutrient);
+  if (!stated) return { ...NOTHING, above: [missing('noValue')] };
+  return { ...NOTHING, terms: stated.terms, sources: stated.sources };
+}
+
+/** Carbohydrate on the region's basis: fibre is taken away or added with the food's own value. */
+function carbohydrate(food: Food, amount: LineAmount, region: Region, missing: Missing): Parts {
+  const stated = directParts(food, amount, 'carbohydrate', missing);
+  const wanted = region === 'US' ? 'total' : 'available';
+  if (food.version.carbBasis === wanted || stated.above.length > 0) return stated;
+  const fibre = directParts(food, amount, 'fibre', () => missing('noFibre'));
+  return wanted === 'available' ? subtractParts(stated, fibre) : addParts([stated, fibre]);
+}
+
+/**
+ * Energy in kJ from its own factors, where the food states none: never converted from kcal.
+ * Alcohol and polyols are rarely stated. Where they are blank they are left out only if the stated kcal
+ * are explained without them; else the energy is 'at least'.
+ */
+function kilojoules(food: Food, amount: LineAmount, missing: Missing): Parts {
+  const optional = (nutrient: 'alcohol' | 'polyols') => {
+    const parts = directParts(food, amount, nutrient, missing);
+    if (parts.above.length === 0) return scaleParts(parts, KJ[nutrient]);
+    return macrosExplainEnergy(food) ? NOTHING : parts;
+  };
+  return addParts([
+    scaleParts(directParts(food, amount, 'protein', missing), KJ.protein),
+    scaleParts(directParts(food, amount, 'fat', missing), KJ.fat),
+    scaleParts(carbohydrate(food, amount, 'EU', missing), KJ.carbohydrate),
+    scaleParts(directParts(food, amount, 'fibre', missing), KJ.fibre),
+    optional('alcohol'),
+    optional('polyols'),
+  ]);
+}
+
+/**
+ * Whether protein, fat and carbohydrate can account for a food's stated kcal: at most 7 % and 5 kcal
+ * above 4-4-9, the wider band that 99 % of SR28's foods without alcohol keep.
+ */
+function macrosExplainEnergy(food: Food): boolean {
+  const of = (nutrient: Nutrient) => cellInterval(food.version, nutrient);
+  const energy = of('energyKcal');
+  const protein = of('protein');
+  const fat = of('fat');
+  const carbohydrateStated = of('carbohydrate');
+  if (!energy || !protein || !fat || !carbohydrateStated) return false;
+  const explained = 4 * protein.high + 9 * fat.high + 4 * carbohydrateStated.high;
+  return energy.low <= 1.07 * explained + 5;
+}

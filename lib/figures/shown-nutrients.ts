@@ -1,0 +1,31 @@
+import type { Nutrient } from '#lib/foods/nutrients';
+import type { Region } from '#lib/figures/line-parts';
+
+/** What a dish shows, in the order of the region's panel: 21 CFR 101.9(c) or Reg. (EU) 1169/2011 Annex XV. */
+export const SHOWN_NUTRIENTS: Readonly<Record<Region, readonly Nutrient[]>> = {
+  US: [
+    'energyKcal',
+    'fat',
+    'saturated',
+    'cholesterol',
+    'sodium',
+    'carbohydrate',
+    'fibre',
+    'sugars',
+    'protein',
+  ],
+  EU: [
+    'energyKj',
+    'energyKcal',
+    'fat',
+    'saturated',
+    'carbohydrate',
+    'sugars',
+    'fibre',
+    'protein',
+    'salt',
+  ],
+};
+
+/** The few that a person says and writes first: energy and the macros. */
+export const HEADLINE_NUTRIENTS = ['energyKcal', 'protein', 'fat', 'carbohydrate'] as const;
