@@ -1,9 +1,59 @@
+import type { Metadata, Viewport } from 'next';
+import { cookies } from 'next/headers';
 import type { ReactNode } from 'react';
+import { slateFont, textFont } from './_ui/fonts';
+import { PageNav } from './_ui/page-nav';
+import { DAY, NIGHT, paletteCss } from './_ui/palette';
+import { Shortcuts } from './_ui/shortcuts/shortcuts';
+import { THEME_COOKIE, themeFrom } from './_ui/theme/theme';
+import { ThemeSwitch } from './_ui/theme/theme-switch';
+import './globals.css';
 
-export default function RootLayout({ children }: { readonly children: ReactNode }) {
+export const metadata: Metadata = {
+  title: { default: 'Scale & Slate', template: '%s · Scale & Slate' },
+  description: 'From weighed ingredients to a filmed and published episode.',
+};
+
+export const viewport: Viewport = {
+  themeColor: [
+    { media: '(prefers-color-scheme: light)', color: DAY.paper },
+    { media: '(prefers-color-scheme: dark)', color: NIGHT.paper },
+  ],
+};
+
+/** Frame of every page: skip link, navigation, `main`. Pages render what stands inside `main`. */
+export default async function RootLayout({ children }: { readonly children: ReactNode }) {
+  const theme = themeFrom((await cookies()).get(THEME_COOKIE)?.value);
   return (
-    <html lang="en">
-      <body>{children}</body>
+    <html
+      lang="en"
+      data-theme={theme === 'device' ? undefined : theme}
+      className={`${textFont.variable} ${slateFont.variable}`}
+    >
+      <head>
+        <style>{paletteCss()}</style>
+      </head>
+      <body>
+        <a
+          href="#main"
+          className="absolute top-0 left-4 z-50 -translate-y-full bg-ink px-4 py-3 text-paper focus:translate-y-0"
+        >
+          Skip to the page
+        </a>
+        <div className="mx-auto max-w-[86rem] px-4 md:px-8 print:max-w-none print:px-0">
+          <header>
+            <PageNav />
+          </header>
+          <main id="main" tabIndex={-1} className="outline-none">
+            {children}
+          </main>
+          <footer className="mt-16 flex flex-wrap items-center gap-x-8 gap-y-2 border-t border-line py-4 text-fine print:hidden">
+            <ThemeSwitch theme={theme} />
+            <Shortcuts />
+            <p className="text-soft">Figures are for information, not dietary or medical advice.</p>
+          </footer>
+        </div>
+      </body>
     </html>
   );
 }

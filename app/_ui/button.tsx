@@ -1,0 +1,67 @@
+import Link from 'next/link';
+import type { ButtonHTMLAttributes, ReactNode } from 'react';
+
+/** `go`: the one thing this form is for. `plain`: the others. `hand`: takes something away. */
+export type ButtonTone = 'go' | 'plain' | 'hand' | 'bare';
+
+const TONES: Readonly<Record<ButtonTone, string>> = {
+  go: 'border-ink bg-ink text-paper hover:bg-paper hover:text-ink',
+  plain: 'border-ink bg-raised text-ink hover:bg-sunk',
+  hand: 'border-hand bg-raised text-hand hover:bg-hand-wash',
+  bare: 'border-transparent text-ink underline decoration-edge decoration-[1.5px] underline-offset-4 hover:decoration-ink',
+};
+
+/** `day`: 56 px and more, for wet hands at arm's length. */
+const SIZES = {
+  usual: 'min-h-11 px-5 text-lead',
+  small: 'min-h-8 px-2.5 text-base',
+  day: 'min-h-14 w-full px-5 text-step',
+} as const;
+
+export type ButtonSize = keyof typeof SIZES;
+
+/** The classes of a button, for what must look like one and is another element. */
+export function buttonClass(tone: ButtonTone = 'plain', size: ButtonSize = 'usual'): string {
+  return `inline-flex items-center justify-center gap-2 border-[1.5px] py-1 text-center font-slate leading-none font-semibold tracking-[0.02em] ${TONES[tone]} ${SIZES[size]}`;
+}
+
+interface Props extends Omit<ButtonHTMLAttributes<HTMLButtonElement>, 'className'> {
+  readonly tone?: ButtonTone;
+  readonly size?: ButtonSize;
+}
+
+/** A button. It sends its form unless `type` says otherwise. */
+export function Button({ tone = 'plain', size = 'usual', type = 'submit', ...rest }: Props) {
+  return <button type={type} className={buttonClass(tone, size)} {...rest} />;
+}
+
+interface LinkProps {
+  readonly href: string;
+  readonly tone?: ButtonTone;
+  readonly size?: ButtonSize;
+  readonly download?: boolean;
+  readonly children: ReactNode;
+}
+
+/** A link that looks like a button. A download is fetched by the browser, not by the router. */
+export function ButtonLink({
+  href,
+  tone = 'plain',
+  size = 'usual',
+  download,
+  children,
+}: LinkProps) {
+  const className = buttonClass(tone, size);
+  if (download) {
+    return (
+      <a href={href} className={className} download>
+        {children}
+      </a>
+    );
+  }
+  return (
+    <Link href={href} className={className}>
+      {children}
+    </Link>
+  );
+}

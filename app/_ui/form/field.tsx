@@ -1,0 +1,151 @@
+import type {
+  InputHTMLAttributes,
+  ReactNode,
+  SelectHTMLAttributes,
+  TextareaHTMLAttributes,
+} from 'react';
+import { errorsAt, fieldId, type FormState } from './form-state';
+
+/** What a control needs so that label, hint and error belong to it. Spread it onto the control. */
+export interface Wired {
+  readonly id: string;
+  readonly name: string;
+  readonly 'aria-describedby': string | undefined;
+  readonly 'aria-invalid': true | undefined;
+}
+
+export interface FieldProps {
+  /** The form's id, which makes the ids of its fields unique on the page. */
+  readonly form: string;
+  readonly name: string;
+  readonly label: string;
+  readonly hint?: ReactNode;
+  /** What came back from the last attempt: errors by field, and what was typed. */
+  readonly state?: FormState | undefined;
+  /** Keeps the label for what reads aloud only, where the place says it already. */
+  readonly quiet?: boolean;
+}
+
+/** Label, hint, error and description wired once, around whatever control is drawn within. */
+export function Field({
+  form,
+  name,
+  label,
+  hint,
+  state,
+  quiet = false,
+  children,
+}: FieldProps & { readonly children: (wired: Wired) => ReactNode }) {
+  const id = fieldId(form, name);
+  const errors = errorsAt(state, name);
+  const described = [hint && `${id}-hint`, errors.length > 0 && `${id}-error`].filter(Boolean);
+  return (
+    <div className="min-w-0">
+      <label htmlFor={id} className={quiet ? 'unseen' : 'mb-1 block font-semibold'}>
+        {label}
+      </label>
+      {hint && (
+        <p id={`${id}-hint`} className="mb-1 text-fine text-soft">
+          {hint}
+        </p>
+      )}
+      {children({
+        id,
+        name,
+        'aria-describedby': described.length > 0 ? described.join(' ') : undefined,
+        'aria-invalid': errors.length > 0 ? true : undefined,
+      })}
+      {errors.length > 0 && (
+        <p id={`${id}-error`} className="mt-1 text-fine font-semibold text-hand">
+          {errors.map((error) => error.message).join(' ')}
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** The look of every control: a field of lighter paper with an edge that can be seen. */
+export const CONTROL =
+  'min-h-11 w-full border-[1.5px] border-edge bg-raised px-3 py-2 text-ink aria-invalid:border-2 aria-invalid:border-hand';
+
+type Omitted = 'id' | 'name' | 'form' | 'className' | 'defaultValue';
+
+/** One line of text. What was typed in a refused form stands again. */
+export function TextField({
+  initial = '',
+  control = {},
+  ...field
+}: FieldProps & {
+  readonly initial?: string;
+  readonly control?: Omit<InputHTMLAttributes<HTMLInputElement>, Omitted>;
+}) {
+  return (
+    <Field {...field}>
+      {(wired) => (
+        <input
+          {...control}
+          {...wired}
+          className={CONTROL}
+          defaultValue={field.state?.typed[field.name] ?? initial}
+        />
+      )}
+    </Field>
+  );
+}
+
+/** Several lines of text. */
+export function AreaField({
+  initial = '',
+  control = {},
+  ...field
+}: FieldProps & {
+  readonly initial?: string;
+  readonly control?: Omit<TextareaHTMLAttributes<HTMLTextAreaElement>, Omitted>;
+}) {
+  return (
+    <Field {...field}>
+      {(wired) => (
+        <textarea
+          rows={4}
+          {...control}
+          {...wired}
+          className={CONTROL}
+          defaultValue={field.state?.typed[field.name] ?? initial}
+        />
+      )}
+    </Field>
+  );
+}
+
+export interface Choice {
+  readonly value: string;
+  readonly words: string;
+}
+
+/** One of a list. */
+export function ChoiceField({
+  choices,
+  initial = '',
+  control = {},
+  ...field
+}: FieldProps & {
+  readonly choices: readonly Choice[];
+  readonly initial?: string;
+  readonly control?: Omit<SelectHTMLAttributes<HTMLSelectElement>, Omitted>;
+}) {
+  const chosen = field.state?.typed[field.name] ?? initial;
+  return (
+    <Field {...field}>
+      {(wired) => (
+        // A new key per answer: a select that is reset by its form shows again what was chosen.
+        <select key={chosen} {...control} {...wired} className={CONTROL} defaultValue={chosen}>
+          {choices.map((choice) => (
+            <option key={choice.value} value={choice.value}>
+              {choice.words}
+            </option>
+          ))}
+        </select>
+      )}
+    </Field>
+  );
+}

@@ -1,0 +1,27 @@
+import type { Problem } from '#lib/result';
+
+/**
+ * What a form shows after it was sent: the faults with the names of their fields as paths, and every
+ * text as it was typed, so that nothing has to be typed twice.
+ */
+export interface FormState {
+  readonly problems: readonly Problem[];
+  readonly typed: Readonly<Record<string, string>>;
+  /** A sentence that says what was done; empty until something was. */
+  readonly done: string;
+}
+
+/** Before anything was sent. */
+export const UNTOUCHED: FormState = { problems: [], typed: {}, done: '' };
+
+/** The faults of one field. A path into it (`amount.low`) belongs to the field `amount`. */
+export function errorsAt(state: FormState | undefined, name: string): readonly Problem[] {
+  return (state?.problems ?? []).filter(
+    ({ path }) => path === name || path.startsWith(`${name}.`) || path.startsWith(`${name}[`),
+  );
+}
+
+/** The id of a field's control: `fieldId('new-episode', 'title')` → `'new-episode-title'`. */
+export function fieldId(form: string, name: string): string {
+  return `${form}-${name}`;
+}

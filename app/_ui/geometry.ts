@@ -1,0 +1,179 @@
+import type { Figure } from '#lib/figures/figure';
+
+/**
+ * Where marks are drawn. Nothing here is a number that anybody reads: positions, in units of a drawing
+ * or in percent of a box, from values that were worked out elsewhere.
+ */
+
+/** A whisker's drawing, in units of its view box. */
+export interface WhiskerDrawing {
+  readonly width: number;
+  readonly height: number;
+  /** The mark at the value; null where the figure is open. */
+  readonly tick: number | null;
+  /** The hard bound: a hairline. `cut` ends go on beyond the drawing, `free` ends have no bound at all. */
+  readonly hard: WhiskerSpan | null;
+  /** The likely bound: a thick bar inside the hairline. */
+  readonly likely: WhiskerSpan | null;
+  /** Graduations of the scale behind it. */
+  readonly graduations: readonly number[];
+}
+
+export interface WhiskerSpan {
+  readonly from: number;
+  readonly to: number;
+  readonly fromEnd: 'bound' | 'cut' | 'free';
+  readonly toEnd: 'bound' | 'cut' | 'free';
+}
+
+const WHISKER = { width: 160, height: 16, inset: 6 } as const;
+
+/**
+ * How far a whisker's scale reaches to each side of the value, as a part of it. One scale for all
+ * whiskers, so that a wider range looks wider: ± 20 %, graduated every 5 %.
+ */
+export const WHISKER_REACH = 0.2;
+const GRADUATIONS = 8;
+
+/**
+ * The whisker of a figure on the common scale. The value stands in the middle; a figure of 0 has no
+ * scale of its own and is drawn as cut at any bound above it.
+ * `whisker({ value: 100, low: 90, high: 120, … })`: tick at 80, hairline from 43 to 154.
+ */
+export function whisker(
+  figure: Pick<Figure, 'value' | 'low' | 'high' | 'likelyLow' | 'likelyHigh'>,
+): WhiskerDrawing {
+  const { width, height, inset } = WHISKER;
+  const start = inset;
+  const end = width - inset;
+  const middle = width / 2;
+  const graduations = Array.from(
+    { length: GRADUATIONS + 1 },
+    (_, i) => start + ((end - start) * i) / GRADUATIONS,
+  );
+  const frame = { width, height, graduations };
+  if (figure.low === null && figure.high === null) {
+    return { ...frame, tick: null, hard: null, likely: null };
+  }
+  const at = (bound: number): { x: number; end: 'bound' | 'cut' } => {
+    const reach = Math.abs(figure.value) * WHISKER_REACH;
+    const share = (bound - figure.value) / reach;
+    if (bound === figure.value) return { x: middle, end: 'bound' };
+    if (share < -1) return { x: start, end: 'cut' };
+    if (share > 1) return { x: end, end: 'cut' };
+    return { x: middle + share * (middle - start), end: 'bound' };
+  };
+  const span = (low: number | null, high: number | null): WhiskerSpan => {
+    const from = low === null ? null : at(low);
+    const to = high === null ? null : at(high);
+    return {
+      from: from?.x ?? start,
+      fromEnd: from?.end ?? 'free',
+      to: to?.x ?? end,
+      toEnd: to?.end ?? 'free',
+    };
+  };
+  const known = figure.likelyLow !== null && figure.likelyHigh !== null;
+  return {
+    ...frame,
+    tick: middle,
+    hard: span(figure.low, figure.high),
+    likely: known ? span(figure.likelyLow, figure.likelyHigh) : null,
+  };
+}
+
+/** Whether a verdict's balance stands level, a little off, tipped, or lacks a pan. */
+export type BalanceState = 'agrees' | 'edge' | 'off' | 'unknown';
+
+/** A verdict's balance: the beam's ends and the two pans that hang from them. */
+export interface BalanceDrawing {
+  readonly width: number;
+  readonly height: number;
+  readonly left: { readonly x: number; readonly y: number };
+  readonly right: { readonly x: number; readonly y: number };
+  /** The pan of the breakdown is missing where nothing can be said. */
+  readonly rightPan: boolean;
+}
+
+const TILT: Readonly<Record<BalanceState, number>> = { agrees: 0, edge: 2, off: 6.5, unknown: 0 };
+
+/**
+ * The balance of a verdict. The left pan holds what was said, the right one the breakdown; the heavier
+ * hangs lower. `balance('agrees', 'said')` is level: both ends at the same height.
+ */
+export function balance(state: BalanceState, heavier: 'said' | 'breakdown'): BalanceDrawing {
+  const drop = TILT[state] * (heavier === 'said' ? 1 : -1);
+  return {
+    width: 48,
+    height: 30,
+    left: { x: 8, y: 9 + drop },
+    right: { x: 40, y: 9 - drop },
+    rightPan: state !== 'unknown',
+  };
+}
+
+/** A block of time to be placed in a column of the day. */
+export interface TimeBlock {
+  readonly id: string;
+  readonly startMin: number;
+  readonly endMin: number;
+}
+
+/** A block's place: from the top and height in rem, and its lane among blocks at the same time. */
+export interface PlacedBlock {
+  readonly topRem: number;
+  readonly heightRem: number;
+  readonly lane: number;
+  readonly lanes: number;
+}
+
+/**
+ * Places blocks down a column by the clock, `remPerMin` to the minute. Blocks that overlap in time share
+ * the width: each takes the first free lane, and all that touch the same stretch have as many lanes.
+ * Laws: no two overlapping blocks share a lane; order of start keeps order from the top.
+ */
+export function placeBlocks(
+  blocks: readonly TimeBlock[],
+  fromMin: number,
+  remPerMin: number,
+): ReadonlyMap<string, PlacedBlock> {
+  const placed = new Map<string, PlacedBlock>();
+  const inOrder = [...blocks].sort(
+    (a, b) => a.startMin - b.startMin || b.endMin - a.endMin || (a.id < b.id ? -1 : 1),
+  );
+  let stretch: { block: TimeBlock; lane: number }[] = [];
+  const close = () => {
+    const lanes = Math.max(0, ...stretch.map((s) => s.lane)) + 1;
+    for (const { block, lane } of stretch) {
+      placed.set(block.id, {
+        topRem: (block.startMin - fromMin) * remPerMin,
+        heightRem: (block.endMin - block.startMin) * remPerMin,
+        lane,
+        lanes,
+      });
+    }
+    stretch = [];
+  };
+  for (const block of inOrder) {
+    if (stretch.every((s) => s.block.endMin <= block.startMin)) close();
+    const busy = new Set(stretch.filter((s) => s.block.endMin > block.startMin).map((s) => s.lane));
+    let lane = 0;
+    while (busy.has(lane)) lane += 1;
+    stretch.push({ block, lane });
+  }
+  close();
+  return placed;
+}
+
+/** The full hours from the first at or before `fromMin` to the first at or after `toMin`, in minutes. */
+export function fullHours(fromMin: number, toMin: number): readonly number[] {
+  const first = Math.floor(fromMin / 60);
+  const last = Math.ceil(toMin / 60);
+  return Array.from({ length: last - first + 1 }, (_, i) => (first + i) * 60);
+}
+
+/** The length of a bar in percent of the longest; 0 where there is nothing to compare with. */
+export function barPercent(value: number, longest: number): number {
+  if (longest <= 0) return 0;
+  return Math.min(100, Math.max(0, (100 * value) / longest));
+}

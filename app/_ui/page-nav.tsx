@@ -1,0 +1,42 @@
+import Link from 'next/link';
+import { Mark } from './mark';
+import { NavLink } from './nav-link';
+
+/** The head of every page: the name, and the three places outside an episode. */
+export function PageNav() {
+  return (
+    <div className="flex flex-wrap items-center gap-x-8 gap-y-1 py-3 print:hidden">
+      <Link
+        href="/"
+        className="inline-flex min-h-11 items-center gap-2.5 font-slate text-head font-semibold"
+      >
+        <Mark />
+        Scale &amp; Slate
+      </Link>
+      <nav aria-label="Main" className="flex flex-wrap gap-x-6">
+        <NavLink href="/" alsoBelow="/episodes">
+          Season
+        </NavLink>
+        <NavLink href="/pantry" alsoBelow="/pantry/">
+          Pantry
+        </NavLink>
+        <NavLink href="/kitchen">Kitchen</NavLink>
+      </nav>
+    </div>
+  );
+}
+
+/** The four pages of one episode. */
+export function EpisodeNav({ id }: { readonly id: string }) {
+  return (
+    <nav
+      aria-label="Episode"
+      className="mb-5 flex flex-wrap gap-x-6 border-t border-line pt-1 print:hidden"
+    >
+      <NavLink href={`/episodes/${id}`}>Running order</NavLink>
+      <NavLink href={`/episodes/${id}/day`}>Day</NavLink>
+      <NavLink href={`/episodes/${id}/shopping`}>Shopping</NavLink>
+      <NavLink href={`/episodes/${id}/publish`}>Publish</NavLink>
+    </nav>
+  );
+}

@@ -1,0 +1,19 @@
+import type { ReactNode } from 'react';
+
+/** A region that scrolls must be reached by keyboard to be scrolled (WCAG 2.2, success criterion 2.1.1). */
+const REACHABLE = { tabIndex: 0 } as const;
+
+/** Something wider than a phone, which scrolls in itself and leaves the page alone. */
+export function ScrollRegion({
+  label,
+  children,
+}: {
+  readonly label: string;
+  readonly children: ReactNode;
+}) {
+  return (
+    <div className="overflow-x-auto" role="region" aria-label={label} {...REACHABLE}>
+      {children}
+    </div>
+  );
+}

@@ -1,0 +1,81 @@
+/** One shortcut: the keys one after the other, what it does in words, and where it leads. */
+export interface Shortcut {
+  readonly keys: readonly string[];
+  readonly words: string;
+  readonly does:
+    | { readonly kind: 'go'; readonly href: string }
+    | { readonly kind: 'focus'; readonly id: string }
+    | { readonly kind: 'help' };
+}
+
+const EPISODE_PATH = /^\/episodes\/([^/]+)/;
+
+/** The id of the episode that a path lies in, or null. `episodeIdIn('/episodes/a1/day')` → `'a1'`. */
+export function episodeIdIn(path: string): string | null {
+  return EPISODE_PATH.exec(path)?.[1] ?? null;
+}
+
+/** All keys that mean something on a page, in the order of the help list. */
+export function shortcutsFor(path: string): readonly Shortcut[] {
+  const go = (keys: string, words: string, href: string): Shortcut => ({
+    keys: keys.split(' '),
+    words,
+    does: { kind: 'go', href },
+  });
+  const id = episodeIdIn(path);
+  const inEpisode = id
+    ? [
+        go('r', 'running order', `/episodes/${id}`),
+        go('d', 'day', `/episodes/${id}/day`),
+        go('s', 'shopping', `/episodes/${id}/shopping`),
+        go('p', 'publish', `/episodes/${id}/publish`),
+      ]
+    : [];
+  return [
+    { keys: ['?'], words: 'this list', does: { kind: 'help' } },
+    ...inEpisode,
+    go('g s', 'season', '/'),
+    go('g p', 'pantry', '/pantry'),
+    go('g k', 'kitchen', '/kitchen'),
+    { keys: ['/'], words: 'first field of the page', does: { kind: 'focus', id: 'main' } },
+  ];
+}
+
+/** What a key leads to: a shortcut, the beginning of one, or nothing. */
+export interface KeyOutcome {
+  readonly pending: readonly string[];
+  readonly shortcut: Shortcut | null;
+}
+
+/**
+ * Follows the keys pressed so far by one more. A key that continues nothing may begin anew.
+ * `nextKey(list, ['g'], 's')` finds 'g s'; `nextKey(list, [], 'g')` waits for the next key.
+ */
+export function nextKey(
+  shortcuts: readonly Shortcut[],
+  pending: readonly string[],
+  key: string,
+): KeyOutcome {
+  const pressed = [...pending, key];
+  const begins = ({ keys }: Shortcut) => pressed.every((k, i) => keys[i] === k);
+  const candidates = shortcuts.filter(begins);
+  const found = candidates.find(({ keys }) => keys.length === pressed.length);
+  if (found) return { pending: [], shortcut: found };
+  if (candidates.length > 0) return { pending: pressed, shortcut: null };
+  if (pending.length > 0) return nextKey(shortcuts, [], key);
+  return { pending: [], shortcut: null };
+}
+
+/** Where keys are text and no shortcuts. */
+export interface KeyPlace {
+  readonly tagName: string;
+  readonly isContentEditable: boolean;
+}
+
+/** Whether a person is typing there, so that every shortcut keeps silent. */
+export function isTyping(place: KeyPlace | null): boolean {
+  return (
+    place !== null &&
+    (place.isContentEditable || ['INPUT', 'TEXTAREA', 'SELECT'].includes(place.tagName))
+  );
+}

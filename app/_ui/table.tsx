@@ -1,0 +1,76 @@
+import type { ReactNode } from 'react';
+import { ScrollRegion } from './scroll-region';
+
+interface Props {
+  /** Says what the table holds; seen only where `showCaption` is set. */
+  readonly caption: string;
+  readonly showCaption?: boolean;
+  readonly head: ReactNode;
+  readonly children: ReactNode;
+}
+
+/** A ruled table: a strong line under the heads, hairlines between rows. A wide one scrolls in itself. */
+export function Table({ caption, showCaption = false, head, children }: Props) {
+  return (
+    <ScrollRegion label={caption}>
+      <table className="w-full border-collapse">
+        <caption
+          className={showCaption ? 'pb-2 text-left font-slate text-head font-semibold' : 'unseen'}
+        >
+          {caption}
+        </caption>
+        <thead>
+          <tr className="border-b-[1.5px] border-ink">{head}</tr>
+        </thead>
+        <tbody>{children}</tbody>
+      </table>
+    </ScrollRegion>
+  );
+}
+
+interface CellProps {
+  readonly children?: ReactNode;
+  /** Numbers stand at the right, so that their digits line up. */
+  readonly number?: boolean;
+}
+
+/** The head of a column. */
+export function Th({ children, number = false }: CellProps) {
+  return (
+    <th
+      scope="col"
+      className={`lettering py-1.5 pr-3 align-bottom text-fine text-soft last:pr-0 ${number ? 'text-right' : 'text-left'}`}
+    >
+      {children}
+    </th>
+  );
+}
+
+/** A row; an open one is hatched, and its words say what is open. */
+export function Tr({
+  children,
+  open = false,
+}: {
+  readonly children: ReactNode;
+  readonly open?: boolean;
+}) {
+  return <tr className={`border-b border-line ${open ? 'hatch' : ''}`}>{children}</tr>;
+}
+
+/** A cell. */
+export function Td({ children, number = false }: CellProps) {
+  return (
+    <td className={`py-2 pr-3 align-top last:pr-0 ${number ? 'text-right whitespace-nowrap' : ''}`}>
+      {children}
+    </td>
+  );
+}
+
+/** The cell that names its row. */
+export function RowHead({ children }: { readonly children: ReactNode }) {
+  return (
+    <th scope="row" className="py-2 pr-3 text-left align-top font-normal">
+      {children}
+    </th>
+  );
+}
