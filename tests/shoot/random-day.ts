@@ -13,7 +13,7 @@ import { laySegment, layWashUp, ovenChanges, plainEntry, type Laid } from './wit
  * are limits drawn around what was laid out: a greatest lag is the witness's own lag and more, a least lag
  * no more than it, a perishable's limit at least 15 minutes above its witness's sum, a pin not after its
  * step's start, the latest wrap four hours after the witness's. So no two rules can contradict each other.
- * `tests/shoot/checker.test.ts` puts every witness through the checker.
+ * `tests/shoot/random-day.test.ts` puts the witnesses through the checker.
  *
  * The witness is a proof and no good plan: it wastes most of the waiting time.
  */
