@@ -28,4 +28,9 @@ export const SHOWN_NUTRIENTS: Readonly<Record<Region, readonly Nutrient[]>> = {
 };
 
 /** The few that a person says and writes first: energy and the macros. */
-export const HEADLINE_NUTRIENTS = ['energyKcal', 'protein', 'fat', 'carbohydrate'] as const;
+export const HEADLINE_NUTRIENTS = [
+  'energyKcal',
+  'protein',
+  'fat',
+  'carbohydrate',
+] as const satisfies readonly Nutrient[];

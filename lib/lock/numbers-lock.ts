@@ -1,0 +1,92 @@
+import { createHash } from 'node:crypto';
+import canonicalize from 'canonicalize';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { episodeFigures, type EpisodeFigures } from '#lib/figures/episode-figures';
+
+/** Version of the snapshot's shape, and of the code that computes figures: code also changes numbers. */
+export const LOCK_SCHEMA_VERSION = 1;
+export const ENGINE_VERSION = 'figures-1';
+
+/** Figures frozen with every input they rest on. */
+export interface NumbersLock {
+  /** The whole episode file, figures and working as canonical JSON (RFC 8785). */
+  readonly snapshot: string;
+  /** SHA-256 of the snapshot, in hex. */
+  readonly sha256: string;
+  /** SHA-256 of the inputs that numbers rest on: equal hashes, equal numbers. */
+  readonly inputsSha256: string;
+  readonly schemaVersion: number;
+  readonly engineVersion: string;
+}
+
+/**
+ * Takes a lock on an episode's numbers. Equal input gives an equal lock.
+ * @param figures the figures that are shown and copied; computed here if left out
+ */
+export function takeLock(
+  file: EpisodeFile,
+  figures: EpisodeFigures = episodeFigures(file),
+): NumbersLock {
+  const inputsSha256 = hashInputs(file);
+  const snapshot = canonical({ engineVersion: ENGINE_VERSION, figures, file, inputsSha256 });
+  return {
+    snapshot,
+    sha256: sha256(snapshot),
+    inputsSha256,
+    schemaVersion: LOCK_SCHEMA_VERSION,
+    engineVersion: ENGINE_VERSION,
+  };
+}
+
+/** Whether nothing under a lock has changed: neither an input nor the code that computes. */
+export function lockHolds(
+  lock: Pick<NumbersLock, 'inputsSha256' | 'engineVersion'>,
+  file: EpisodeFile,
+): boolean {
+  return lock.engineVersion === ENGINE_VERSION && lock.inputsSha256 === hashInputs(file);
+}
+
+/**
+ * What numbers rest on: foods used, amounts, readings, portions, eaten shares, region, scales and spreads.
+ * Titles, steps, dates and stock are not: changing them breaks no lock.
+ */
+function hashInputs(file: EpisodeFile): string {
+  const dishes = file.episode.segments.filter((segment) => segment.recipe !== null);
+  const used = new Set(
+    dishes.flatMap((dish) => dish.recipe?.lines.map((line) => line.foodId) ?? []),
+  );
+  return sha256(
+    canonical({
+      anythingElse: file.episode.anythingElse,
+      dishes: dishes.map((dish) => ({
+        eaten: dish.eaten,
+        id: dish.id,
+        lines: dish.recipe?.lines,
+        portions: dish.recipe?.portions,
+        weighings: dish.recipe?.weighings,
+      })),
+      foods: file.foods
+        .filter((food) => used.has(food.id))
+        .map(({ id, version, measures, yields }) => ({ id, version, measures, yields }))
+        .sort((a, b) => (a.id < b.id ? -1 : 1)),
+      packs: file.packs
+        .filter((pack) => used.has(pack.foodId))
+        .map(({ id, foodId, netMg, netMl }) => ({ id, foodId, netMg, netMl }))
+        .sort((a, b) => (a.id < b.id ? -1 : 1)),
+      region: file.episode.region,
+      scales: file.kitchen.scales,
+      spreads: file.kitchen.spreads,
+    }),
+  );
+}
+
+function canonical(data: unknown): string {
+  // A round trip drops undefined members, which canonical JSON has no form for.
+  const text = canonicalize(JSON.parse(JSON.stringify(data)));
+  if (text === undefined) throw new Error('nothing to make canonical JSON of');
+  return text;
+}
+
+function sha256(text: string): string {
+  return createHash('sha256').update(text, 'utf8').digest('hex');
+}

@@ -1,0 +1,42 @@
+/** Where an episode stands; derived from facts, never typed. */
+export type Stage =
+  'sketch' | 'numbersOpen' | 'numbersReady' | 'filmingSet' | 'inTheEdit' | 'published';
+
+/** The facts a stage is derived from. */
+export interface StageFacts {
+  readonly dishes: number;
+  readonly lines: number;
+  /** Ingredients that have no food or no amount yet. */
+  readonly openLines: number;
+  readonly segments: number;
+  /** Segments that have a time in the cut. */
+  readonly timedSegments: number;
+  /** The filming date, `YYYY-MM-DD`, or null. */
+  readonly filmingDate: string | null;
+  readonly published: boolean;
+}
+
+export const STAGE_WORDS: Readonly<Record<Stage, string>> = {
+  sketch: 'sketch',
+  numbersOpen: 'numbers open',
+  numbersReady: 'numbers ready',
+  filmingSet: 'filming set',
+  inTheEdit: 'in the edit',
+  published: 'published',
+};
+
+/**
+ * The stage of an episode on a date. Later facts win: a published episode is published whatever is open.
+ * @param today local date, `YYYY-MM-DD`
+ * @example stageOf({ dishes: 0, … }, '2026-12-01') // 'sketch'
+ */
+export function stageOf(facts: StageFacts, today: string): Stage {
+  if (facts.published) return 'published';
+  if (facts.dishes === 0 || facts.lines === 0) return 'sketch';
+  const filmed = facts.filmingDate !== null && facts.filmingDate < today;
+  if (filmed || (facts.timedSegments > 0 && facts.timedSegments === facts.segments)) {
+    return 'inTheEdit';
+  }
+  if (facts.filmingDate !== null) return 'filmingSet';
+  return facts.openLines > 0 ? 'numbersOpen' : 'numbersReady';
+}

@@ -1,0 +1,35 @@
+import type { EpisodeFile } from '#lib/episode/schema';
+import { printTo } from '#lib/units/print';
+import { toFahrenheit } from '#lib/units/units';
+
+/** Stands under every set of published figures. */
+export const FIGURES_CAUTION =
+  'Nutrition figures are computed from the sources named and are for information only, not dietary or medical advice.';
+
+/** Stands beside every list of allergens. */
+export const ALLERGEN_CAUTION =
+  'This list may be incomplete: check the labels of what you use, and ask a clinician if an allergy is yours.';
+
+const TEMPERATURE_CAUTION =
+  'Follow your local food safety code; minimum temperatures as on the FoodSafety.gov chart.';
+
+/**
+ * The cautions an episode needs: inside temperatures that its steps name, with rest, then the general words.
+ * @example cautions(file)[0] // 'Tray-baked turkey meatloaf: 74 °C (165 °F) inside.'
+ */
+export function cautions(file: EpisodeFile): string[] {
+  const temperatures = file.episode.segments.flatMap((segment) => {
+    const cores = segment.steps.flatMap((step) => (step.coreMilliC === null ? [] : [step]));
+    const hottest = cores.sort((a, b) => (b.coreMilliC ?? 0) - (a.coreMilliC ?? 0))[0];
+    if (!hottest || hottest.coreMilliC === null) return [];
+    const celsius = printTo(hottest.coreMilliC / 1000, 1);
+    const fahrenheit = printTo(toFahrenheit(hottest.coreMilliC), 1);
+    const rest = hottest.restS > 0 ? `, then rest ${printTo(hottest.restS / 60, 1)} min` : '';
+    return [`${segment.title}: ${celsius} °C (${fahrenheit} °F) inside${rest}.`];
+  });
+  return [
+    ...temperatures,
+    ...(temperatures.length > 0 ? [TEMPERATURE_CAUTION] : []),
+    FIGURES_CAUTION,
+  ];
+}

@@ -1,0 +1,198 @@
+import { chapterLines, chapterList, type ChapterFault } from '#lib/cut/chapters';
+import { amountContext, dishesOf, type Dish } from '#lib/episode/context';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { episodeFigures, type EpisodeFigures } from '#lib/figures/episode-figures';
+import {
+  publishedNumbers,
+  type NumberScope,
+  type PublishedNumber,
+  type PublishedNumbers,
+} from '#lib/figures/published-numbers';
+import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
+import { ALLERGEN_CAUTION, cautions } from '#lib/publish/cautions';
+import { allergenList, type AllergenEntry } from '#lib/publish/allergen-list';
+import { ingredientText } from '#lib/publish/ingredient-text';
+
+/** A dish or day whose numbers cannot all be given, with the reason; the rest stays copyable. */
+export interface OpenNumber {
+  readonly segmentId: string | null;
+  readonly title: string;
+  readonly reason: string;
+}
+
+/** What the person should know before pasting. */
+export interface Description {
+  /** Exactly what is pasted. Line feeds only, no line feed at the end. */
+  readonly text: string;
+  readonly length: { readonly codePoints: number; readonly utf16Units: number };
+  readonly limit: number;
+  readonly fits: boolean;
+  readonly chapterFaults: readonly ChapterFault[];
+  readonly open: readonly OpenNumber[];
+  /** Allergens proposed by rule that wait for the person's word and are left out. */
+  readonly unconfirmedAllergens: readonly AllergenEntry[];
+}
+
+/** Length that description fields commonly allow (common practice, no source). */
+export const DESCRIPTION_LIMIT = 5000;
+
+/**
+ * The description block of an episode: title, hook, chapters, each dish whole and per portion with its
+ * ingredients, the day, allergens, cautions, the creator's links and the sources of the figures.
+ * A dish that is open says so and does not block the rest. Pure: the same file gives the same text.
+ */
+export function description(
+  file: EpisodeFile,
+  figures: EpisodeFigures = episodeFigures(file),
+  limit: number = DESCRIPTION_LIMIT,
+): Description {
+  const numbers = publishedNumbers(file, figures);
+  const { episode } = file;
+  const chapters = chapterList(episode);
+  const allergens = allergenList(file);
+  const dishes = dishesOf(episode.segments);
+  const blocks = [
+    [episode.title],
+    episode.hook === '' ? [] : [episode.hook],
+    chapters.faults.length === 0 ? chapterLines(chapters.chapters) : [],
+    ...dishes.map((dish) => dishBlock(dish, file, numbers)),
+    dishes.length > 1 || figures.dayIsWhole ? dayBlock(file, figures, numbers) : [],
+    roundingNote(figures, dishes, numbers),
+    allergenBlock(allergens.contains, allergens.mayContain),
+    cautions(file),
+    episode.disclosure === '' ? [] : [episode.disclosure],
+    episode.webLinks.map((link) => `${link.label}: ${link.url}`),
+    sourcesBlock(file, figures),
+  ];
+  const text = blocks
+    .filter((block) => block.length > 0)
+    .map((block) => block.join('\n'))
+    .join('\n\n');
+  const codePoints = [...text].length;
+  return {
+    text,
+    length: { codePoints, utf16Units: text.length },
+    limit,
+    fits: text.length <= limit,
+    chapterFaults: chapters.faults,
+    open: openNumbers(figures, dishes, numbers),
+    unconfirmedAllergens: allergens.proposed,
+  };
+}
+
+/** `846 kcal · 112 g protein · 41 g fat · 12 g carbohydrate`; a starred number adds up only by rounding. */
+export function numbersLine(numbers: PublishedNumbers, scope: NumberScope): string {
+  return HEADLINE_NUTRIENTS.map((nutrient) => numberText(numbers(nutrient, scope))).join(' · ');
+}
+
+function numberText(number: PublishedNumber): string {
+  if (number.number === null) return `${number.label} open`;
+  const words = number.unit === 'kcal' ? '' : ` ${number.label}`;
+  return `${number.text}${number.onlyByRounding ? '*' : ''} ${number.unit}${words}`;
+}
+
+function dishBlock(dish: Dish, file: EpisodeFile, numbers: PublishedNumbers): string[] {
+  const { recipe } = dish;
+  const context = amountContext(file);
+  const whole = { kind: 'whole', segmentId: dish.id } as const;
+  const portions = recipe.portions.map(
+    (portion) =>
+      `${portion.name}: ${numbersLine(numbers, { kind: 'portion', portionId: portion.id })}`,
+  );
+  const reason = openReason(numbers, whole);
+  return [
+    dish.title.toUpperCase(),
+    `The whole dish: ${numbersLine(numbers, whole)}`,
+    ...portions,
+    ...(reason === null ? [] : [`Open: ${reason}`]),
+    ...recipe.lines.map((line) => `- ${ingredientText(line, recipe.weighings, context)}`),
+    ...(recipe.method === '' ? [] : [recipe.method]),
+  ];
+}
+
+/** Why any headline number of a scope is not a plain number, or null if all are. */
+function openReason(numbers: PublishedNumbers, scope: NumberScope): string | null {
+  const reasons = HEADLINE_NUTRIENTS.map((nutrient) => numbers(nutrient, scope))
+    .filter((number) => number.status !== 'known')
+    .map((number) => number.range.replace(/^at (least|most): /, ''));
+  return reasons.length === 0 ? null : [...new Set(reasons)].join('; ');
+}
+
+function dayBlock(file: EpisodeFile, figures: EpisodeFigures, numbers: PublishedNumbers): string[] {
+  const other = file.episode.anythingElse;
+  const title = figures.dayIsWhole ? 'THE WHOLE DAY' : 'THE DISHES SHOWN';
+  const notCounted = other?.kind === 'notCounted' ? [`Not counted: ${other.what}`] : [];
+  const parts = figures.dishes.map((dish) => {
+    const energy = numbers('energyKcal', { kind: 'eaten', segmentId: dish.segmentId });
+    return `${dish.title} ${energy.number === null ? 'open' : energy.text}`;
+  });
+  return [
+    `${title}: ${numbersLine(numbers, { kind: 'day' })}`,
+    `Calories eaten: ${parts.join(' + ')}`,
+    ...notCounted,
+  ];
+}
+
+function roundingNote(
+  figures: EpisodeFigures,
+  dishes: readonly Dish[],
+  numbers: PublishedNumbers,
+): string[] {
+  const scopes: NumberScope[] = [
+    { kind: 'day' },
+    ...dishes.map((dish) => ({ kind: 'whole', segmentId: dish.id }) as const),
+  ];
+  const starred = scopes.some((scope) =>
+    figures.nutrients.some((nutrient) => numbers(nutrient, scope).onlyByRounding),
+  );
+  return starred ? ['* adds up only because of rounding'] : [];
+}
+
+function allergenBlock(
+  contains: readonly AllergenEntry[],
+  mayContain: readonly AllergenEntry[],
+): string[] {
+  const words = (entries: readonly AllergenEntry[]) =>
+    entries.map((entry) => entry.words).join(', ');
+  const lines = [
+    ...(contains.length > 0 ? [`Allergens: contains ${words(contains)}.`] : []),
+    ...(mayContain.length > 0 ? [`May contain ${words(mayContain)}.`] : []),
+  ];
+  return lines.length === 0 ? [] : [...lines, ALLERGEN_CAUTION];
+}
+
+function sourcesBlock(file: EpisodeFile, figures: EpisodeFigures): string[] {
+  const used = new Set(figures.dishes.flatMap((dish) => dish.lines.map((line) => line.foodId)));
+  const foods = file.foods.filter((food) => used.has(food.id));
+  const tables = new Set(
+    foods
+      .filter((food) => food.kind === 'reference')
+      .map(({ version }) => `${version.source} ${version.release}`.trim()),
+  );
+  const labels = foods.filter((food) => food.kind === 'label').map((food) => food.name);
+  const sources = [
+    ...tables,
+    ...(labels.length > 0 ? [`package labels (${labels.join(', ')})`] : []),
+  ];
+  return sources.length === 0 ? [] : [`Sources of the figures: ${sources.join('; ')}.`];
+}
+
+function openNumbers(
+  figures: EpisodeFigures,
+  dishes: readonly Dish[],
+  numbers: PublishedNumbers,
+): OpenNumber[] {
+  const open = dishes.flatMap((dish) => {
+    const reason = openReason(numbers, { kind: 'whole', segmentId: dish.id });
+    return reason === null ? [] : [{ segmentId: dish.id, title: dish.title, reason }];
+  });
+  if (figures.dayIsWhole) return open;
+  return [
+    ...open,
+    {
+      segmentId: null,
+      title: 'The day',
+      reason: 'it reads "the dishes shown" until you have said what else was eaten that day',
+    },
+  ];
+}
