@@ -1,4 +1,4 @@
-import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -20,7 +20,9 @@ async function withSite(provide: (site: Site) => Promise<void>): Promise<void> {
   if (template === undefined) throw new Error('Run the browser tests by: npm test -- browser');
   const folder = mkdtempSync(join(tmpdir(), 'slate-site-'));
   const database = join(folder, 'slate.db');
-  copyFileSync(template, database);
+  for (const part of ['', '-wal']) {
+    if (existsSync(template + part)) copyFileSync(template + part, database + part);
+  }
   const server = await startServer({
     port: await anyPort(),
     folder: process.env.SLATE_TEST_BUILD ?? '.next-test',

@@ -1,0 +1,26 @@
+'use strict';
+require('./node-version.cjs').requireNode();
+const fs = require('node:fs');
+const path = require('node:path');
+const Database = require('better-sqlite3');
+const { databasePath } = require('./project.cjs');
+
+/*
+ * Copies the database into a new file by SQLite's own VACUUM INTO, which is whole even while the
+ * program runs; a copy of the file alone may lack what stands in its journal.
+ */
+const from = databasePath(process.env);
+const stamp = new Date().toISOString().replace(/[:.]/g, '-');
+const to = path.resolve(process.argv[2] ?? path.join(path.dirname(from), `backup-${stamp}.db`));
+if (!fs.existsSync(from) || fs.existsSync(to)) {
+  console.error(
+    fs.existsSync(to)
+      ? `${to} exists already; name a new file.`
+      : `There is no database at ${from}.`,
+  );
+  process.exit(1);
+}
+const db = new Database(from, { readonly: true });
+db.prepare('VACUUM INTO ?').run(to);
+db.close();
+console.log(`Backed up to ${to}`);
