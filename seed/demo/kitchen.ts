@@ -1,0 +1,51 @@
+import type { EpisodeFile, Kitchen } from '#lib/episode/schema';
+import { celsius, minutes } from '#seed/demo/shorthand';
+
+/** The person behind the camera, invented. */
+export const CREATOR: EpisodeFile['creator'] = { id: 'creator-runa', name: 'Runa Skarvholt' };
+
+export const SCALE = { flat: 'scale-flat', fine: 'scale-fine' } as const;
+export const OVEN = 'oven-main';
+
+/** Her kitchen above the boat shed in Skellinghavn, an invented harbour town on a real time zone. */
+export const KITCHEN: Kitchen = {
+  id: 'kitchen-boat-shed',
+  name: 'Above the boat shed, Skellinghavn',
+  zone: 'Europe/Copenhagen',
+  lat: 55.93,
+  lon: 10.98,
+  burners: 3,
+  ovens: [
+    {
+      id: OVEN,
+      name: 'The one oven',
+      racks: 2,
+      coldMilliC: celsius(20),
+      // Timed with an oven thermometer; down with the door ajar.
+      changes: [
+        {
+          id: 'oven-20-160',
+          fromMilliC: celsius(20),
+          toMilliC: celsius(160),
+          seconds: minutes(9.5),
+        },
+        { id: 'oven-20-220', fromMilliC: celsius(20), toMilliC: celsius(220), seconds: 840 },
+        { id: 'oven-160-220', fromMilliC: celsius(160), toMilliC: celsius(220), seconds: 390 },
+        { id: 'oven-220-160', fromMilliC: celsius(220), toMilliC: celsius(160), seconds: 780 },
+      ],
+      heatSPerC: 4,
+      coolSPerC: 13,
+    },
+  ],
+  scales: [
+    { id: SCALE.flat, name: 'Flat scale, 1 g', resolutionMg: 1000, accuracyPpm: 2000 },
+    { id: SCALE.fine, name: 'Spice scale, 0.1 g', resolutionMg: 100, accuracyPpm: 1000 },
+  ],
+  spreads: [
+    { id: 'spread-spoon', kind: 'spoon', permille: 80 },
+    { id: 'spread-cup', kind: 'cup', permille: 100 },
+    { id: 'spread-piece', kind: 'piece', permille: 120 },
+    { id: 'spread-slice', kind: 'slice', permille: 100 },
+    { id: 'spread-handful', kind: 'handful', permille: 350 },
+  ],
+};
