@@ -45,7 +45,6 @@ const recipe: Segment['recipe'] = {
     line('line-skillet-peas', '1 cup frozen peas', FOOD.peas, {
       quantity: amount(1),
       unit: 'cup',
-      state: 'raw',
     }),
     line('line-skillet-spinach', '2 cups baby spinach', FOOD.spinach, {
       quantity: amount(2),

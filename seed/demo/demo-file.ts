@@ -26,7 +26,7 @@ export function demoFile(references: readonly Food[]): EpisodeFile {
     episode: {
       id: 'episode-harbour-day',
       title: 'One oven, three dishes, a whole harbor day',
-      hook: 'The sun is up for seven hours, the oven for one. A barley skillet, a turkey meatloaf that bakes flat, and skyr pots with a crumb you can hear, all weighed to the gram.',
+      hook: 'The sun is up for seven hours, the oven for one. A barley skillet, a turkey meatloaf that bakes flat, and skyr pots with a crumb you can hear, and every number either weighed or owned up to.',
       region: 'US',
       publishOn: '2026-12-17',
       rate: { num: 25, den: 1 },

@@ -104,7 +104,7 @@ export const STOCK: readonly StockLot[] = [
 ];
 
 /** Seen on the Saturday before, at the invented market on the quay. */
-const SHOP = 'Lantern Quay Market';
+const SHOP = 'Lantern Quay';
 const SEEN_ON = '2026-12-05';
 
 function pack(
@@ -148,7 +148,9 @@ export const PACKS: readonly Pack[] = [
   pack('pack-blueberries', FOOD.blueberries, 'Frozen blueberries 300 g', 399, {
     netMg: grams(300),
   }),
-  pack('pack-almonds', FOOD.almonds, 'Almonds, shelled, 100 g', 289, { netMg: grams(100) }),
+  pack('pack-almonds', FOOD.almonds, 'Blanched almonds 100 g', 289, { netMg: grams(100) }),
+  pack('pack-garlic', FOOD.garlic, 'Head of garlic, about 50 g', 69, { netMg: grams(50) }),
+  pack('pack-sugar', FOOD.brownSugar, 'Brown sugar 500 g', 259, { netMg: grams(500) }),
   pack('pack-oil', FOOD.oliveOil, 'Olive oil 500 ml', 899, { netMl: 500 }),
   pack('pack-worcestershire', FOOD.worcestershire, 'Worcestershire sauce 150 ml', 349, {
     netMl: 150,

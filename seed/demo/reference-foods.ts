@@ -3,7 +3,7 @@ import { referenceFoodId } from '#lib/foods/reference-ids';
 
 /** The reference foods that the demo cooks with, by their numbers in USDA SR28. */
 const NUMBERS = {
-  almonds: '12061',
+  almonds: '12062',
   barley: '20005',
   blackPepper: '02030',
   blueberries: '09054',

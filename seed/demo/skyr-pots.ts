@@ -38,7 +38,7 @@ const recipe: Segment['recipe'] = {
       unit: 'g',
       state: 'dry',
     }),
-    line('line-skyr-almonds', '25 g almonds, chopped', FOOD.almonds, {
+    line('line-skyr-almonds', '25 g blanched almonds, chopped', FOOD.almonds, {
       quantity: amount(25),
       unit: 'g',
     }),

@@ -28,7 +28,7 @@ const recipe: Segment['recipe'] = {
   id: 'recipe-loaf',
   title: 'Tray-baked turkey meatloaf',
   lines: [
-    line('line-loaf-turkey', '500 g ground turkey, 7 % fat', FOOD.turkey, {
+    line('line-loaf-turkey', '500 g ground turkey, 93 % lean', FOOD.turkey, {
       quantity: amount(500),
       unit: 'g',
       state: 'raw',
@@ -119,13 +119,13 @@ const recipe: Segment['recipe'] = {
     {
       id: 'portion-loaf-slice',
       kind: 'mass',
-      name: 'a 150 g slice, cold, on bread',
+      name: 'a 150 g slice, cold',
       massMg: grams(150),
     },
   ],
   method: [
     'Grate and squeeze the zucchini; keep the juice. Mix everything but the glaze, press it flat into an oiled tray.',
-    'First bake: 20 minutes at 220 °C (425 °F). Stir passata, honey and zucchini juice, brush it all on.',
+    'First bake: 20 minutes at 220 °C (428 °F). Stir passata, honey and zucchini juice, brush it all on.',
     'Second bake: 12 to 15 minutes, until the middle reads 74 °C (165 °F). Rest for 10 minutes, then slice.',
   ].join('\n'),
 };
