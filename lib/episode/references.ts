@@ -29,9 +29,6 @@ export function referenceProblems(file: EpisodeFile): Problem[] {
         `at least ${link.minLagS} s and at most ${link.maxLagS} s cannot both hold`,
       );
     }
-    if (link.minLagS === null && link.maxLagS === null) {
-      say(path, 'empty', 'a link needs a least or a greatest time between its steps');
-    }
   });
   file.episode.targets.forEach((target, index) => {
     refer(`episode.targets[${index}].segmentId`, 'segment', known.segments, target.segmentId);

@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest';
+import { bindText } from '#lib/figures/bind-text';
+import { parseBindings } from '#lib/episode/binding';
+import { episodeFigures } from '#lib/figures/episode-figures';
+import { publishedNumbers } from '#lib/figures/published-numbers';
+import { aDish, aFile, aFood, aLine, aRecipe, grams } from '../support/build';
+
+const exactish = aFood('stock', {
+  energyKcal: '140.0000',
+  protein: '14.0000',
+  fat: '0',
+  carbohydrate: '0',
+});
+const portions = [{ id: 'half', kind: 'count' as const, name: 'One of two', of: 2 }];
+// Two dishes of 1.4 kcal and 1.4 g-tenths each: 2.8 is printed 3 = 1 + 2.
+const file = aFile(
+  [
+    aDish('a', aRecipe('ra', [grams('la', 'stock', 1)], { portions })),
+    aDish('b', aRecipe('rb', [grams('lb', 'stock', 1)])),
+  ],
+  [exactish],
+  { resolutionMg: 1 },
+);
+const figures = episodeFigures(file);
+const numbers = publishedNumbers(file, figures);
+
+describe('published numbers', () => {
+  it('add up to the day, as written', () => {
+    const a = numbers('energyKcal', { kind: 'whole', segmentId: 'a' });
+    const b = numbers('energyKcal', { kind: 'whole', segmentId: 'b' });
+    const day = numbers('energyKcal', { kind: 'day' });
+    expect([a.text, b.text, day.text]).toEqual(['1', '2', '3']);
+    expect([a.onlyByRounding, b.onlyByRounding]).toEqual([false, true]);
+  });
+
+  it('leave equal portions out of the sum', () => {
+    expect(numbers('energyKcal', { kind: 'portion', portionId: 'half' }).text).toBe('1');
+  });
+
+  it('give an open scope no number', () => {
+    const open = aFile([aDish('a', aRecipe('ra', [aLine('x', null)]))], []);
+    const number = publishedNumbers(open, episodeFigures(open))('protein', { kind: 'day' });
+    expect(number).toMatchObject({ number: null, status: 'open' });
+  });
+});
+
+describe('bound numbers in a talking point', () => {
+  it('say what the description says', () => {
+    const [dish] = file.episode.segments;
+    if (!dish) throw new Error('the file has a dish');
+    const bound = bindText(
+      '[energy, whole] here, [ENERGY , each] each, [energy, day] all day',
+      dish,
+      figures,
+      numbers,
+    );
+    expect(bound).toEqual({ text: '1 kcal here, 1 kcal each, 3 kcal all day', gaps: [] });
+  });
+
+  it('keep what names nothing visible, and say so', () => {
+    const [dish] = file.episode.segments;
+    if (!dish) throw new Error('the file has a dish');
+    const bound = bindText(
+      '[joy, whole] and [protein, tomorrow] and [salt, whole]',
+      dish,
+      figures,
+      numbers,
+    );
+    expect(bound.gaps).toHaveLength(3);
+    expect(bound.text).toContain('[joy, whole]');
+  });
+
+  it('split without losing a letter', () => {
+    const text = 'a [energy, day] b [] c [x] [energy,day]';
+    const parts = parseBindings(text);
+    expect(parts.map((part) => part.kind)).toEqual([
+      'words',
+      'number',
+      'words',
+      'unknown',
+      'words',
+      'unknown',
+      'words',
+      'number',
+    ]);
+  });
+});

@@ -1,0 +1,74 @@
+import { createHash } from 'node:crypto';
+import { describe, expect, it } from 'vitest';
+import { lockHolds, takeLock } from '#lib/lock/numbers-lock';
+import { aDish, aFile, aFood, aRecipe, grams } from '../support/build';
+
+const file = aFile(
+  [aDish('d', aRecipe('r', [grams('l', 'oats', 40)]))],
+  [aFood('oats', { energyKcal: '379' })],
+);
+
+function changed(change: (copy: typeof file) => void): typeof file {
+  const copy = structuredClone(file);
+  change(copy);
+  return copy;
+}
+
+describe('the numbers lock', () => {
+  it('is the hash of its snapshot, and the same for the same input', () => {
+    const lock = takeLock(file);
+    expect(lock.sha256).toBe(createHash('sha256').update(lock.snapshot).digest('hex'));
+    expect(takeLock(structuredClone(file))).toEqual(lock);
+  });
+
+  // RFC 8785, section 3.2.3: members in order of UTF-16 code units, no white space.
+  it('stores canonical JSON that holds the whole file', () => {
+    const { snapshot } = takeLock(file);
+    expect(snapshot.startsWith('{"engineVersion":')).toBe(true);
+    expect(JSON.parse(snapshot).file).toEqual(JSON.parse(JSON.stringify(file)));
+    expect(snapshot).not.toMatch(/[{,]\s/);
+  });
+
+  it.each([
+    [
+      'grams',
+      (f: typeof file) => f.episode.segments[0]?.recipe?.lines.splice(0, 1, grams('l', 'oats', 41)),
+    ],
+    ['the food', (f: typeof file) => f.foods.splice(0, 1, aFood('oats', { energyKcal: '380' }))],
+    [
+      'the digits of the food',
+      (f: typeof file) => f.foods.splice(0, 1, aFood('oats', { energyKcal: '379.0' })),
+    ],
+    [
+      'the eaten share',
+      (f: typeof file) => Object.assign(f.episode.segments[0] ?? {}, { eaten: { num: 1, den: 2 } }),
+    ],
+    ['the region', (f: typeof file) => Object.assign(f.episode, { region: 'EU' })],
+    [
+      'the scale',
+      (f: typeof file) => Object.assign(f.kitchen.scales[0] ?? {}, { resolutionMg: 100 }),
+    ],
+  ])('is broken by a change of %s', (_, change) => {
+    const lock = takeLock(file);
+    expect(
+      lockHolds(
+        lock,
+        changed((copy) => void change(copy)),
+      ),
+    ).toBe(false);
+  });
+
+  it('holds through changes that touch no number', () => {
+    const lock = takeLock(file);
+    const other = changed((copy) => {
+      Object.assign(copy.episode, { title: 'Another title', publishOn: '2026-04-01' });
+      Object.assign(copy, { savedAt: '2027-01-01T00:00:00.000Z' });
+    });
+    expect(lockHolds(lock, other)).toBe(true);
+    expect(takeLock(other).sha256).not.toBe(lock.sha256);
+  });
+
+  it('is broken by another engine', () => {
+    expect(lockHolds({ ...takeLock(file), engineVersion: 'figures-0' }, file)).toBe(false);
+  });
+});

@@ -1,0 +1,29 @@
+import { describe, expect, it } from 'vitest';
+import { stageOf, type StageFacts } from '#lib/overview/stage';
+
+const facts: StageFacts = {
+  dishes: 2,
+  lines: 9,
+  openLines: 0,
+  segments: 4,
+  timedSegments: 0,
+  filmingDate: null,
+  published: false,
+};
+
+describe('the stage of an episode', () => {
+  it.each([
+    [{ dishes: 0, lines: 0 }, 'sketch'],
+    [{ lines: 0 }, 'sketch'],
+    [{ openLines: 1 }, 'numbersOpen'],
+    [{}, 'numbersReady'],
+    [{ filmingDate: '2026-12-12' }, 'filmingSet'],
+    [{ filmingDate: '2026-12-10' }, 'filmingSet'],
+    [{ filmingDate: '2026-12-09' }, 'inTheEdit'],
+    [{ timedSegments: 4 }, 'inTheEdit'],
+    [{ timedSegments: 3 }, 'numbersReady'],
+    [{ published: true, openLines: 3 }, 'published'],
+  ] as const)('with %j is %s', (more, stage) => {
+    expect(stageOf({ ...facts, ...more }, '2026-12-10')).toBe(stage);
+  });
+});
