@@ -37,7 +37,10 @@ export async function schemaDiff(
       to: target(provider, to),
       script: true,
       exitCode: null,
-      filters: { externalTables: provider === 'sqlite' ? ['_prisma_migrations'] : [], externalEnums: [] },
+      filters: {
+        externalTables: provider === 'sqlite' ? ['_prisma_migrations'] : [],
+        externalEnums: [],
+      },
     });
     const sql = stdout ?? '';
     return sql.startsWith('-- This is an empty migration') ? '' : sql;
@@ -101,7 +104,8 @@ async function load(): Promise<void> {
 
 /** Answers the one question the engine asks of PostgreSQL before it compares two schemas: its version. */
 function absentPostgres(): SqlMigrationAwareDriverAdapterFactory {
-  const refuse = () => Promise.reject(new Error('There is no PostgreSQL here: compare schemas only'));
+  const refuse = () =>
+    Promise.reject(new Error('There is no PostgreSQL here: compare schemas only'));
   const adapter: SqlDriverAdapter = {
     provider: 'postgres',
     adapterName: 'absent',

@@ -5,9 +5,10 @@ import { PROJECT_ROOT, PROVIDERS, writeSchema, type Provider } from '#db/provide
 /**
  * Generates the client of a provider into `prisma/generated/<provider>`. The command line looks for a
  * native engine that it would download; generating needs none, so any existing file stands in for it.
+ * The client lies beside the folder of the joined schema, in `generated`.
  */
-export function generateClient(provider: Provider): void {
-  const schema = writeSchema(provider);
+export function generateClient(provider: Provider, schemaFolder?: string): void {
+  const schema = writeSchema(provider, schemaFolder);
   const cli = join(PROJECT_ROOT, 'node_modules', 'prisma', 'build', 'index.js');
   const done = spawnSync(process.execPath, [cli, 'generate', '--schema', schema, '--no-hints'], {
     cwd: PROJECT_ROOT,

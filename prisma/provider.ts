@@ -22,10 +22,10 @@ export function schemaText(provider: Provider): string {
   return `${read(`base.${provider}.prisma`)}\n${read('models.prisma')}`;
 }
 
-/** Writes the joined schema into the ignored folder and returns its path. */
-export function writeSchema(provider: Provider): string {
-  const file = join(PRISMA_FOLDER, '.schema', `${provider}.prisma`);
-  mkdirSync(dirname(file), { recursive: true });
+/** Writes the joined schema where its generator puts the client into `prisma/generated`; returns its path. */
+export function writeSchema(provider: Provider, folder = join(PRISMA_FOLDER, '.schema')): string {
+  const file = join(folder, `${provider}.prisma`);
+  mkdirSync(folder, { recursive: true });
   writeFileSync(file, schemaText(provider));
   return file;
 }

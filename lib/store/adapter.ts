@@ -11,14 +11,17 @@ import type {
  * else waits: with the stock adapter it would run inside that transaction, see its rows, and vanish with it
  * when it rolls back, although the caller was told that it is written.
  */
-export function queueingAdapter(file: string): SqlDriverAdapterFactory {
-  const stock = new PrismaBetterSqlite3({ url: file, timeout: BUSY_MS });
+export function queueingAdapter(
+  file: string,
+  { busyMs = BUSY_MS }: { readonly busyMs?: number } = {},
+): SqlDriverAdapterFactory {
+  const stock = new PrismaBetterSqlite3({ url: file, timeout: busyMs });
   return {
     provider: 'sqlite',
     adapterName: stock.adapterName,
     async connect() {
       const connection = await stock.connect();
-      await setPragmas(connection, file);
+      await setPragmas(connection, file, busyMs);
       return new QueueingAdapter(connection);
     },
   };
@@ -31,18 +34,25 @@ const BUSY_MS = 10_000;
  * WAL lets others read while one writes; FULL keeps what was acknowledged through a power cut
  * (SQLite documentation, "PRAGMA synchronous").
  */
-async function setPragmas(connection: SqlDriverAdapter, file: string): Promise<void> {
-  const answer = await connection.queryRaw(statement('PRAGMA journal_mode = WAL'));
-  const mode = answer.rows[0]?.[0];
+async function setPragmas(
+  connection: SqlDriverAdapter,
+  file: string,
+  busyMs: number,
+): Promise<void> {
+  const mode = await connection.queryRaw(statement('PRAGMA journal_mode = WAL')).then(
+    (answer) => String(answer.rows[0]?.[0]),
+    (error: unknown) => (error instanceof Error ? error.message : String(error)),
+  );
   if (mode !== 'wal' && file !== ':memory:') {
     await connection.dispose();
     throw new Error(
-      `The database ${file} cannot use a write-ahead log (it stays in mode "${String(mode)}"). ` +
-        `Network and mounted folders often cannot: set SLATE_DATABASE to a path on a local disk.`,
+      `The database ${file} cannot be put into a write-ahead log (answer: "${mode}"). Close other ` +
+        `programs that have it open; network and mounted folders often cannot hold one: then set ` +
+        `SLATE_DATABASE to a path on a local disk.`,
     );
   }
   await connection.executeScript(
-    `PRAGMA busy_timeout = ${BUSY_MS}; PRAGMA foreign_keys = ON; PRAGMA synchronous = FULL;`,
+    `PRAGMA busy_timeout = ${busyMs}; PRAGMA foreign_keys = ON; PRAGMA synchronous = FULL;`,
   );
 }
 

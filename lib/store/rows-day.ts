@@ -1,0 +1,187 @@
+import { z } from 'zod';
+import {
+  appointmentSchema,
+  filmingDaySchema,
+  packSchema,
+  perishableSchema,
+  segmentSchema,
+  shotSchema,
+  stepLinkSchema,
+  stepSchema,
+  stockLotSchema,
+} from '#lib/episode/schema';
+import {
+  anchor,
+  id,
+  instant,
+  jsonObject,
+  localDate,
+  position,
+  signed,
+  text,
+  whole,
+} from '#lib/store/rows-basic';
+
+const step = stepSchema.shape;
+const oven = step.oven.unwrap().shape;
+const choose = step.choose.unwrap().shape;
+const link = stepLinkSchema.shape;
+const perishable = perishableSchema.shape;
+const shot = shotSchema.shape;
+const day = filmingDaySchema.shape;
+const pin = day.pins.element.shape;
+const appointment = appointmentSchema.shape;
+const pack = packSchema.shape;
+const move = stockLotSchema.shape.moves.element.shape;
+
+/** The tables of steps, filming days and shopping, column by column, without the columns that every row has. */
+export const DAY_ROWS = {
+  Step: z
+    .strictObject({
+      id,
+      segmentId: id,
+      position,
+      title: step.title,
+      role: step.role,
+      lowS: step.lowS,
+      usualS: step.usualS,
+      highS: step.highS,
+      chooseMinS: choose.minS.nullable(),
+      chooseMaxS: choose.maxS.nullable(),
+      hands: step.hands,
+      burners: step.burners,
+      racks: step.racks,
+      ovenId: oven.ovenId,
+      ovenMilliC: oven.milliC.nullable(),
+      coreMilliC: step.coreMilliC,
+      restS: step.restS,
+      perishableClass: text(40).nullable(),
+      onCamera: step.onCamera,
+      daylight: step.daylight,
+      note: step.note,
+    })
+    .refine((row) => row.lowS <= row.usualS && row.usualS <= row.highS, {
+      path: ['usualS'],
+      message: 'shortest, usual and longest must be in order',
+    })
+    .refine((row) => (row.chooseMinS === null) === (row.chooseMaxS === null), {
+      path: ['chooseMaxS'],
+      message: 'a length to choose has both its ends',
+    })
+    .refine((row) => row.ovenId === null || row.ovenMilliC !== null, {
+      path: ['ovenMilliC'],
+      message: 'a step in the oven needs its temperature',
+    }),
+  StepLink: z.strictObject({
+    id,
+    episodeId: id,
+    position,
+    fromStepId: id,
+    toStepId: id,
+    fromAnchor: anchor,
+    toAnchor: anchor,
+    minLagS: link.minLagS,
+    maxLagS: link.maxLagS,
+    reason: link.reason,
+  }),
+  Perishable: z.strictObject({
+    id,
+    segmentId: id,
+    position,
+    name: perishable.name,
+    limitS: perishable.limitS,
+    thrownAway: perishable.thrownAway,
+  }),
+  PerishableSpan: z.strictObject({
+    id,
+    perishableId: id,
+    position,
+    fromStepId: id,
+    fromAnchor: anchor,
+    toStepId: id,
+    toAnchor: anchor,
+  }),
+  Shot: z.strictObject({
+    id,
+    segmentId: id,
+    position,
+    title: shot.title,
+    stepId: shot.stepId,
+    framing: shot.framing,
+    lengthS: shot.lengthS,
+  }),
+  TalkingPoint: z.strictObject({
+    id,
+    segmentId: id,
+    position,
+    text: segmentSchema.shape.talkingPoints.element.shape.text,
+  }),
+  FilmingDay: z.strictObject({
+    id,
+    date: day.date,
+    kitchenId: id,
+    kind: day.kind,
+    startMin: day.startMin,
+    wrapByMin: day.wrapByMin,
+    mealGapMin: day.mealGapMin,
+  }),
+  DayEpisode: z.strictObject({ id, dayId: id, episodeId: id }),
+  DaySegment: z.strictObject({ id, dayId: id, segmentId: id, position, pickup: z.boolean() }),
+  Appointment: z.strictObject({
+    id,
+    dayId: id,
+    position,
+    title: appointment.title,
+    startMin: appointment.startMin,
+    endMin: appointment.endMin,
+    hands: appointment.hands,
+  }),
+  Pin: z.strictObject({ id, dayId: id, position, stepId: id, notBeforeMin: pin.notBeforeMin }),
+  Plan: z.strictObject({
+    id,
+    dayId: id,
+    inputHash: text(64),
+    engine: text(80),
+    seed: signed,
+    result: jsonObject,
+    at: instant,
+  }),
+  DayEvent: z.strictObject({
+    id,
+    dayId: id,
+    deviceId: id,
+    deviceSeq: whole,
+    at: instant,
+    kind: text(40).min(1),
+    refs: jsonObject,
+    payload: jsonObject,
+  }),
+  StockMove: z.strictObject({
+    id,
+    lotId: id,
+    kind: move.kind,
+    deltaMg: move.deltaMg,
+    at: instant,
+    eventId: id.nullable(),
+  }),
+  Shop: z.strictObject({ id, name: text(120).min(1) }),
+  Pack: z.strictObject({
+    id,
+    foodId: id,
+    name: pack.name,
+    netMg: pack.netMg,
+    netMl: pack.netMl,
+    drainedMg: pack.drainedMg,
+    gtin: pack.gtin,
+  }),
+  Price: z.strictObject({
+    id,
+    packId: id,
+    shopId: id.nullable(),
+    minor: whole,
+    currency: text(3).min(3),
+    seenOn: localDate,
+    offer: z.boolean(),
+  }),
+  Tick: z.strictObject({ id, episodeId: id, foodId: id, at: instant }),
+} as const;

@@ -1,0 +1,180 @@
+import { z } from 'zod';
+import {
+  episodeSchema,
+  fractionSchema,
+  massRangeSchema,
+  recipeLineSchema,
+  recipeSchema,
+  segmentSchema,
+  targetSchema,
+  weighingSchema,
+} from '#lib/episode/schema';
+import { id, instant, position, positive, text, whole } from '#lib/store/rows-basic';
+
+const episode = episodeSchema.shape;
+const target = targetSchema.shape;
+const segment = segmentSchema.shape;
+const recipe = recipeSchema.shape;
+const line = recipeLineSchema.shape;
+const weighing = weighingSchema.shape;
+const webLink = episode.webLinks.element.shape;
+const { num, den } = fractionSchema.shape;
+const mass = massRangeSchema.shape.valueMg;
+
+const allOrNone = (...cells: readonly unknown[]) =>
+  cells.every((cell) => cell === null) || cells.every((cell) => cell !== null);
+const inOrder = (low: number | null, value: number | null, high: number | null) =>
+  low === null || value === null || high === null || (low <= value && value <= high);
+const ORDER = 'low, value and high must be in order, and all given or none';
+
+/** The tables of an episode and its recipes, column by column, without the columns that every row has. */
+export const EPISODE_ROWS = {
+  Creator: z.strictObject({ id, name: text(120) }),
+  Episode: z
+    .strictObject({
+      id,
+      title: episode.title,
+      hook: episode.hook,
+      region: episode.region,
+      publishOn: episode.publishOn,
+      rateNum: positive,
+      rateDen: positive,
+      anythingElseKind: z.enum(['nothing', 'notCounted']).nullable(),
+      anythingElseWhat: text(200).nullable(),
+      disclosure: episode.disclosure,
+      kitchenId: id.nullable(),
+    })
+    .refine((row) => (row.anythingElseKind === 'notCounted') === (row.anythingElseWhat !== null), {
+      path: ['anythingElseWhat'],
+      message: 'say what else was eaten where it is not counted, and only there',
+    }),
+  WebLink: z.strictObject({
+    id,
+    episodeId: id,
+    position,
+    label: webLink.label,
+    url: webLink.url,
+  }),
+  Target: z.strictObject({
+    id,
+    episodeId: id,
+    position,
+    nutrient: target.nutrient,
+    relation: target.relation,
+    amount: target.amount,
+    segmentId: target.segmentId,
+  }),
+  Segment: z.strictObject({
+    id,
+    episodeId: id,
+    position,
+    kind: segment.kind,
+    title: segment.title,
+    recipeId: id.nullable(),
+    batchesNum: num,
+    batchesDen: den,
+    eatenNum: num,
+    eatenDen: den,
+    inFrame: segment.inFrame,
+    outFrame: segment.outFrame,
+    plannedS: segment.plannedS,
+    spareTakes: segment.spareTakes,
+    spareScope: segment.spareScope,
+    washUpS: segment.washUpS,
+  }),
+  Recipe: z.strictObject({
+    id,
+    title: recipe.title,
+    method: recipe.method,
+    forkedFromId: id.nullable(),
+  }),
+  RecipeLine: z
+    .strictObject({
+      id,
+      recipeId: id,
+      position,
+      text: line.text,
+      lowNum: num.nullable(),
+      lowDen: den.nullable(),
+      highNum: num.nullable(),
+      highDen: den.nullable(),
+      unit: line.unit,
+      measureName: line.measureName,
+      foodId: line.foodId,
+      madeFromId: id.nullable(),
+      madeFromRev: positive.nullable(),
+      state: line.state,
+      asBought: line.asBought,
+      plannedLowMg: mass.nullable(),
+      plannedMg: mass.nullable(),
+      plannedHighMg: mass.nullable(),
+      leftKind: z.enum(['none', 'mass']),
+      leftLowMg: mass.nullable(),
+      leftMg: mass.nullable(),
+      leftHighMg: mass.nullable(),
+      spoiltByTake: line.spoiltByTake,
+      note: line.note,
+    })
+    .refine((row) => allOrNone(row.lowNum, row.lowDen, row.highNum, row.highDen), {
+      path: ['lowNum'],
+      message: 'an amount has both its ends as fractions, or there is none',
+    })
+    .refine(
+      (row) =>
+        allOrNone(row.plannedLowMg, row.plannedMg, row.plannedHighMg) &&
+        inOrder(row.plannedLowMg, row.plannedMg, row.plannedHighMg),
+      { path: ['plannedMg'], message: ORDER },
+    )
+    .refine(
+      (row) =>
+        allOrNone(row.leftLowMg, row.leftMg, row.leftHighMg) &&
+        (row.leftKind === 'mass') === (row.leftMg !== null) &&
+        inOrder(row.leftLowMg, row.leftMg, row.leftHighMg),
+      { path: ['leftMg'], message: ORDER },
+    ),
+  Weighing: z.strictObject({
+    id,
+    recipeId: id,
+    kind: weighing.kind,
+    grossMg: weighing.grossMg,
+    tareMg: weighing.tareMg,
+    scaleId: id,
+    method: weighing.method,
+    at: instant,
+  }),
+  WeighingShare: z.strictObject({ id, weighingId: id, lineId: id, position, num, den }),
+  Portion: z
+    .strictObject({
+      id,
+      recipeId: id,
+      position,
+      kind: z.enum(['count', 'mass']),
+      name: text(80),
+      ofCount: positive.max(1000).nullable(),
+      massMg: mass.min(1).nullable(),
+    })
+    .refine(
+      (row) =>
+        (row.kind === 'count') === (row.ofCount !== null) &&
+        (row.kind === 'mass') === (row.massMg !== null),
+      { path: ['ofCount'], message: 'a portion is one of so many, or so many grams' },
+    ),
+  NumbersLock: z.strictObject({
+    id,
+    episodeId: id,
+    seq: positive,
+    snapshot: z.string().min(2),
+    sha256: text(64).min(64),
+    schemaVersion: whole,
+    engineVersion: text(80),
+    at: instant,
+  }),
+  Published: z.strictObject({ id, lockId: id, text: z.string().max(20_000), at: instant }),
+  Correction: z.strictObject({
+    id,
+    oldLockId: id,
+    newLockId: id,
+    reason: text(600).min(1),
+    on: z.iso.date(),
+  }),
+} as const;

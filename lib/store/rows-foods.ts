@@ -1,0 +1,127 @@
+import { z } from 'zod';
+import {
+  allergenFactSchema,
+  foodMeasureSchema,
+  foodSchema,
+  foodVersionSchema,
+} from '#lib/foods/food';
+import { valuesSchema, yieldSchema } from '#lib/foods/food';
+import { folded } from '#lib/store/fold';
+import {
+  id,
+  instant,
+  INT_MAX,
+  localDate,
+  position,
+  positive,
+  text,
+  whole,
+} from '#lib/store/rows-basic';
+
+const food = foodSchema.shape;
+const version = foodVersionSchema.shape;
+const serving = version.serving.unwrap().shape;
+const refuse = version.refuse.unwrap().shape;
+const measure = foodMeasureSchema.shape;
+const observed = yieldSchema.shape;
+const allergen = allergenFactSchema.shape;
+
+/** The tables of foods, column by column, without the columns that every row has. */
+export const FOOD_ROWS = {
+  ReferenceRelease: z.strictObject({
+    id,
+    source: version.source,
+    release: version.release,
+    sha256: text(64),
+    foodCount: whole,
+    at: instant,
+  }),
+  Food: z.strictObject({
+    id,
+    kind: food.kind,
+    name: food.name,
+    section: food.section,
+    groupCode: text(20).nullable(),
+    mergedIntoId: id.nullable(),
+    witnessId: id.nullable(),
+    recipeId: id.nullable(),
+  }),
+  FoodVersion: z
+    .strictObject({
+      id,
+      foodId: id,
+      seq: version.seq.max(INT_MAX),
+      basis: version.basis,
+      servingMg: positive.nullable(),
+      servingMl: serving.volumeMl,
+      servingDecimals: serving.decimals.nullable(),
+      servingText: serving.text.nullable(),
+      servings: serving.perPack,
+      values: valuesSchema,
+      secondBasis: z.enum(['per100g', 'per100ml']).nullable(),
+      secondValues: valuesSchema.nullable(),
+      carbBasis: version.carbBasis,
+      state: version.state,
+      factors: version.factors,
+      refusePercent: refuse.percent.nullable(),
+      refuseText: refuse.text.nullable(),
+      rule: version.rule,
+      source: version.source,
+      release: version.release,
+      sourceNo: version.sourceNo,
+      dateRead: version.dateRead,
+      kept: version.kept,
+    })
+    .refine((row) => (row.servingDecimals === null) === (row.servingText === null), {
+      path: ['servingText'],
+      message: 'a serving has both its decimals and its words, or the label states none',
+    })
+    .refine((row) => (row.secondBasis === null) === (row.secondValues === null), {
+      path: ['secondValues'],
+      message: 'a second column has both what it is stated for and its values',
+    }),
+  FoodMeasure: z.strictObject({
+    id,
+    versionId: id,
+    position,
+    name: measure.name,
+    qtyNum: measure.qtyNum.max(INT_MAX),
+    qtyDen: measure.qtyDen.max(INT_MAX),
+    massMg: measure.massMg.max(INT_MAX),
+    digits: measure.digits,
+    source: measure.source,
+  }),
+  YieldObservation: z.strictObject({
+    id,
+    foodId: id,
+    position,
+    method: observed.method,
+    rawMg: observed.rawMg.max(INT_MAX),
+    cookedMg: observed.cookedMg.max(INT_MAX),
+    source: observed.source,
+    at: instant,
+  }),
+  AllergenFact: z.strictObject({
+    id,
+    foodId: id,
+    position,
+    allergen: allergen.allergen,
+    standing: allergen.standing,
+    reason: allergen.reason,
+    at: instant,
+  }),
+  LineMatch: z.strictObject({
+    id,
+    wordsFolded: text(400).transform(folded),
+    foodId: id,
+    at: instant,
+  }),
+  FoodToken: z.strictObject({ id, token: text(80), foodId: id, rank: whole }),
+  StockLot: z.strictObject({
+    id,
+    foodId: id,
+    place: text(80),
+    openedOn: localDate.nullable(),
+    useBy: localDate.nullable(),
+  }),
+} as const;

@@ -1,0 +1,70 @@
+import { z } from 'zod';
+import { folded } from '#lib/store/fold';
+import { id, instant, text, whole } from '#lib/store/rows-basic';
+import { DAY_ROWS } from '#lib/store/rows-day';
+import { EPISODE_ROWS } from '#lib/store/rows-episode';
+import { FOOD_ROWS } from '#lib/store/rows-foods';
+import { KITCHEN_ROWS } from '#lib/store/rows-kitchen';
+
+/**
+ * Every table by name with the columns that a caller gives, `id` first. The funnel adds `creatorId`, `rev`
+ * and `deletedAt`, and the folded columns. What does not pass here does not reach the database.
+ */
+export const ROWS = {
+  ...EPISODE_ROWS,
+  ...DAY_ROWS,
+  ...FOOD_ROWS,
+  ...KITCHEN_ROWS,
+  Draft: z.strictObject({
+    id,
+    entity: text(40),
+    entityId: id,
+    baseRev: whole,
+    payload: z.string(),
+    at: instant,
+  }),
+  Attachment: z.strictObject({
+    id,
+    sha256: text(64).min(64),
+    mime: text(120),
+    name: text(240),
+    bytes: z.instanceof(Uint8Array<ArrayBuffer>),
+  }),
+} as const;
+
+export type EntityName = keyof typeof ROWS;
+export const ENTITY_NAMES = Object.keys(ROWS) as readonly EntityName[];
+
+/** A row as a caller gives it, and as it stands after checking. */
+export type RowInput<E extends EntityName = EntityName> = z.input<(typeof ROWS)[E]>;
+export type Row<E extends EntityName = EntityName> = z.output<(typeof ROWS)[E]>;
+
+/** What is written once and never changed; a mistake is struck out and written again. */
+export const APPEND_ONLY: ReadonlySet<EntityName> = new Set([
+  'Weighing',
+  'StockMove',
+  'DayEvent',
+  'FoodVersion',
+  'NumbersLock',
+  'Published',
+  'Correction',
+]);
+
+/** JSON columns that may be null, which the database client wants to be told in a way of its own. */
+export const NULLABLE_JSON: Partial<Record<EntityName, readonly string[]>> = {
+  FoodVersion: ['secondValues', 'factors'],
+};
+
+/** Columns that follow from others, for searching. */
+export function derivedColumns(
+  entity: EntityName,
+  row: Readonly<Record<string, unknown>>,
+): Record<string, string> {
+  const named = entity === 'Food' || entity === 'Shop';
+  return named && typeof row.name === 'string' ? { nameFolded: folded(row.name) } : {};
+}
+
+/** The columns that the caller gives for a table, in order. */
+export function columnsOf(entity: EntityName): readonly string[] {
+  return Object.keys(ROWS[entity].shape);
+}
