@@ -23,6 +23,9 @@ export interface Pair {
   readonly gapBA: number;
 }
 
+/** Numbers that `Compiled.pairTable` has for each pair. */
+export const PAIR_COLUMNS = 6;
+
 /** A resource of several units and who takes how many. */
 export interface SharedUse {
   readonly id: string;
@@ -61,6 +64,14 @@ export interface Compiled {
   readonly sink: number;
   readonly items: readonly Item[];
   readonly pairs: readonly Pair[];
+  /**
+   * Where each pair stands in a net, in one flat table, since this is read far more than all else:
+   * at a–b, back a–b, need a–b, then the same for b–a. The order a–b holds if `low[at] ≥ need` and is
+   * still possible if `low[back] ≤ −need`.
+   */
+  readonly pairTable: Int32Array;
+  /** The indices of all pairs. */
+  readonly allPairs: readonly number[];
   readonly shared: readonly SharedUse[];
   readonly stateful: readonly StateUse[];
   readonly spans: readonly SpanUse[];
@@ -162,7 +173,30 @@ export function compile(problem: PlannerProblem, relaxed: Relaxed): Compiled {
     if (least > limit.limit) clashes.push(limit.id);
     else spans.push({ id: limit.id, limit: limit.limit, spans: list });
   }
-  return { root, sink, items, ...resources, spans, clashes: [...new Set(clashes)] };
+  return {
+    root,
+    sink,
+    items,
+    pairTable: Int32Array.from(resources.pairs.flatMap((pair) => placesOf(pair, items, root.size))),
+    allPairs: [...resources.pairs.keys()],
+    ...resources,
+    spans,
+    clashes: [...new Set(clashes)],
+  };
+}
+
+function placesOf(pair: Pair, items: readonly Item[], size: number): number[] {
+  const a = items[pair.a];
+  const b = items[pair.b];
+  if (a === undefined || b === undefined) throw new Error('A pair names an item that is not there');
+  return [
+    a.end.node * size + b.start.node,
+    b.start.node * size + a.end.node,
+    a.end.offset + pair.gapAB - b.start.offset,
+    b.end.node * size + a.start.node,
+    a.start.node * size + b.end.node,
+    b.end.offset + pair.gapBA - a.start.offset,
+  ];
 }
 
 /** Lower bound on `to − from`; `NONE` or less where there is none. */

@@ -25,14 +25,17 @@ export function earliest(net: TimeNet, moment: Moment): number {
 /**
  * All conflicts of the earliest plan of `net`: exclusive items too close, shared resources overdrawn
  * (the first moment of each), changeovers too short between neighbours, sums of spans over their limit.
+ * Of the exclusive pairs only those in `open` are looked at: the others are in order already.
  * None means that the earliest plan keeps every rule that was compiled.
  */
-export function conflictsOf(compiled: Compiled, net: TimeNet): Conflict[] {
+export function conflictsOf(compiled: Compiled, net: TimeNet, open: readonly number[]): Conflict[] {
   const { items } = compiled;
   const start = items.map((item) => earliest(net, item.start));
   const end = items.map((item) => earliest(net, item.end));
   const found: Conflict[] = [];
-  for (const pair of compiled.pairs) {
+  for (const index of open) {
+    const pair = compiled.pairs[index];
+    if (pair === undefined) continue;
     const startA = start[pair.a] as number;
     const startB = start[pair.b] as number;
     if (startB >= (end[pair.a] as number) + pair.gapAB) continue;

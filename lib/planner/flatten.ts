@@ -1,5 +1,6 @@
 import { lowerBound, type Compiled, type Moment } from '#lib/planner/compile';
 import { conflictsOf, earliest, type Conflict, type Remedy } from '#lib/planner/conflicts';
+import { Contradiction, propagate } from '#lib/planner/propagate';
 import type { TimeNet } from '#lib/planner/time-net';
 
 /** How a try chooses: which conflict first, which order first, and how much chance is mixed in. */
@@ -14,10 +15,14 @@ export interface Effort {
   fails: number;
   readonly weights: Float64Array;
   readonly random: () => number;
+  /** Nets that are no longer needed, to be written over: making new ones is what takes the time. */
+  readonly spare: TimeNet[];
 }
 
 interface Choice {
   readonly net: TimeNet;
+  /** Pairs of which the order is still open; those fixed once stay fixed further down. */
+  readonly open: readonly number[];
   readonly remedies: readonly Remedy[];
   next: number;
 }
@@ -37,19 +42,21 @@ export function flatten(
   effort: Effort,
 ): TimeNet | null {
   const stack: Choice[] = [];
-  let net: TimeNet | null = start.copy();
-  if (!propagate(compiled, net, effort.weights)) return null;
+  let net: TimeNet | null = start.copy(effort.spare.pop());
+  let open = propagate(compiled, net, compiled.allPairs);
+  if (open instanceof Contradiction) {
+    effort.spare.push(net);
+    return null;
+  }
   for (;;) {
     if (net !== null) {
-      const conflicts = conflictsOf(compiled, net);
-      if (conflicts.length === 0) return net;
-      const settled: TimeNet = net;
-      const conflict = pickConflict(conflicts, settled, style, effort);
-      stack.push({
-        net: settled,
-        remedies: ranked(compiled, settled, conflict, style, effort),
-        next: 0,
-      });
+      const conflicts = conflictsOf(compiled, net, open);
+      if (conflicts.length === 0) {
+        release(stack, effort);
+        return net;
+      }
+      const conflict = pickConflict(conflicts, net, style, effort);
+      stack.push({ net, open, remedies: ranked(compiled, net, conflict, style, effort), next: 0 });
     }
     net = null;
     const top = stack[stack.length - 1];
@@ -57,18 +64,34 @@ export function flatten(
     const remedy = top.remedies[top.next];
     if (remedy === undefined) {
       stack.pop();
+      if (top.remedies.length === 0) effort.spare.push(top.net);
       continue;
     }
     top.next += 1;
-    const trial = top.next === top.remedies.length ? top.net : top.net.copy();
-    const fits = trial.add(remedy.from.node, remedy.to.node, gapOf(remedy));
-    if (fits && propagate(compiled, trial, effort.weights)) {
-      net = trial;
-      continue;
+    const trial = top.next === top.remedies.length ? top.net : top.net.copy(effort.spare.pop());
+    if (trial.add(remedy.from.node, remedy.to.node, gapOf(remedy))) {
+      const left = propagate(compiled, trial, top.open);
+      if (!(left instanceof Contradiction)) {
+        net = trial;
+        open = left;
+        continue;
+      }
+      blame(effort.weights, left.first, left.second);
     }
+    effort.spare.push(trial);
     blame(effort.weights, remedy.first, remedy.second);
     effort.fails -= 1;
-    if (effort.fails <= 0) return null;
+    if (effort.fails <= 0) {
+      release(stack, effort);
+      return null;
+    }
+  }
+}
+
+/** Gives back the nets of choices with ways left; where none is left, the last way wrote over it. */
+function release(stack: readonly Choice[], effort: Effort): void {
+  for (const choice of stack) {
+    if (choice.next < choice.remedies.length) effort.spare.push(choice.net);
   }
 }
 
@@ -84,46 +107,6 @@ function blame(weights: Float64Array, first: number, second: number): void {
 /** How much room a remedy leaves: negative where it is impossible. */
 function slack(net: TimeNet, remedy: Remedy): number {
   return -lowerBound(net, remedy.to, remedy.from) - remedy.gap;
-}
-
-/** Fixes every order of which only one way is left, and tightens spans; false at a contradiction. */
-export function propagate(compiled: Compiled, net: TimeNet, weights: Float64Array): boolean {
-  const { items } = compiled;
-  let changed = true;
-  while (changed) {
-    changed = false;
-    for (const pair of compiled.pairs) {
-      const a = items[pair.a];
-      const b = items[pair.b];
-      if (a === undefined || b === undefined) continue;
-      if (lowerBound(net, a.end, b.start) >= pair.gapAB) continue;
-      if (lowerBound(net, b.end, a.start) >= pair.gapBA) continue;
-      const canAB = -lowerBound(net, b.start, a.end) >= pair.gapAB;
-      const canBA = -lowerBound(net, a.start, b.end) >= pair.gapBA;
-      if (canAB && canBA) continue;
-      changed = true;
-      const fixed = canAB
-        ? net.add(a.end.node, b.start.node, a.end.offset + pair.gapAB - b.start.offset)
-        : canBA && net.add(b.end.node, a.start.node, b.end.offset + pair.gapBA - a.start.offset);
-      if (!fixed) {
-        blame(weights, pair.a, pair.b);
-        return false;
-      }
-    }
-    for (const limit of compiled.spans) {
-      const least = limit.spans.map((span) => Math.max(0, lowerBound(net, span.from, span.to)));
-      const spare = limit.limit - least.reduce((sum, span) => sum + span, 0);
-      if (spare < 0) return false;
-      for (const [index, span] of limit.spans.entries()) {
-        const most = (least[index] as number) + spare;
-        if (-lowerBound(net, span.to, span.from) <= most) continue;
-        changed = true;
-        const { from, to } = span;
-        if (!net.add(to.node, from.node, to.offset - most - from.offset)) return false;
-      }
-    }
-  }
-  return true;
 }
 
 function pickConflict(

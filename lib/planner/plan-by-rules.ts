@@ -9,9 +9,14 @@ import { tighten } from '#lib/planner/tighten';
 import type { TimeNet } from '#lib/planner/time-net';
 
 /** Tries for a first plan, tries for an earlier wrap after that, and variants of the best to polish. */
-const FIRST_TRIES = 60;
-const WRAP_TRIES = 14;
-const VARIANTS = 4;
+interface Tries {
+  readonly first: number;
+  readonly wrap: number;
+  readonly variants: number;
+}
+const FULL: Tries = { first: 60, wrap: 14, variants: 4 };
+const BRIEF: Tries = { first: 8, wrap: 8, variants: 2 };
+const ATTEMPT: Tries = { first: 12, wrap: 4, variants: 1 };
 /** Further than any horizon asked for, so that a plan that overruns can still be shown. */
 const FAR = 1_000_000;
 
@@ -28,14 +33,14 @@ interface Candidate {
  * Law: `feasible` means that every rule of the problem holds; `stuck` names at least one that does not,
  * and still places every task. Equal problem and seed give an equal answer.
  */
-export const planByRules: Planner = (problem, { seed }) => {
+export const planByRules: Planner = (problem, { seed, brief = false }) => {
   const compiled = compile(problem, NOTHING_RELAXED);
   const effort = newEffort(compiled, seed);
-  const best =
-    search(problem, compiled, problem.horizon, FIRST_TRIES, effort) ??
-    search(problem, compiled, FAR, FIRST_TRIES, effort);
-  if (best === null) return bestAttempt(problem, seed);
-  return answer(problem, best.placed);
+  const found = search(problem, compiled, problem.horizon, brief ? BRIEF : FULL, effort);
+  if (found !== null) return answer(problem, found.placed);
+  if (brief) return answer(problem, placedBy(problem, compiled, compiled.root));
+  const late = search(problem, compiled, FAR, FULL, effort);
+  return late === null ? bestAttempt(problem, seed) : answer(problem, late.placed);
 };
 
 function newEffort(compiled: Compiled, seed: number): Effort {
@@ -43,6 +48,7 @@ function newEffort(compiled: Compiled, seed: number): Effort {
     fails: 0,
     weights: new Float64Array(compiled.items.length),
     random: seededRandom(seed),
+    spare: [],
   };
 }
 
@@ -66,12 +72,12 @@ function styleOf(index: number, random: () => number): Style {
   };
 }
 
-/** The best plan within `horizon`, or null if none was found in `tries`. */
+/** The best plan within `horizon`, or null if none was found in so many tries. */
 function search(
   problem: PlannerProblem,
   compiled: Compiled,
   horizon: number,
-  tries: number,
+  tries: Tries,
   effort: Effort,
 ): Candidate | null {
   const within = (wrap: number): TimeNet | null => {
@@ -85,19 +91,19 @@ function search(
   const open = within(horizon);
   if (open === null) return null;
   let found: TimeNet | null = null;
-  for (let index = 0; index < tries && found === null; index += 1) {
+  for (let index = 0; index < tries.first && found === null; index += 1) {
     found = attempt(open, index, 20 + 6 * index);
   }
   if (found === null) return null;
   const wrapOf = (net: TimeNet): number => net.low[compiled.sink] as number;
-  for (let index = 0; index < WRAP_TRIES; index += 1) {
+  for (let index = 0; index < tries.wrap; index += 1) {
     const base = within(wrapOf(found) - 1);
     if (base === null) break;
     found = attempt(base, index, 12) ?? found;
   }
   let best = candidate(problem, compiled, tighten(compiled, found, effort));
   const base = within(wrapOf(found));
-  for (let index = 0; base !== null && index < VARIANTS; index += 1) {
+  for (let index = 0; base !== null && index < tries.variants; index += 1) {
     const variant = attempt(base, index === 0 ? 0 : 3 + index, 12);
     if (variant === null) continue;
     const other = candidate(problem, compiled, tighten(compiled, variant, effort));
@@ -134,7 +140,7 @@ function bestAttempt(problem: PlannerProblem, seed: number): PlannerAnswer {
   ];
   const solve = (relaxed: Relaxed): PlannerAnswer | null => {
     const compiled = compile(problem, relaxed);
-    const found = search(problem, compiled, FAR, 12, newEffort(compiled, seed));
+    const found = search(problem, compiled, FAR, ATTEMPT, newEffort(compiled, seed));
     return found === null ? null : answer(problem, found.placed);
   };
   let best: PlannerAnswer | null = null;

@@ -91,8 +91,11 @@ export interface PlannerAnswer {
   readonly broken: readonly string[];
 }
 
+export interface PlannerOptions {
+  readonly seed: number;
+  /** True where a caller compares several problems: less search, and no best attempt if it is stuck. */
+  readonly brief?: boolean;
+}
+
 /** An engine: pure, and deterministic for a given problem and seed. */
-export type Planner = (
-  problem: PlannerProblem,
-  options: { readonly seed: number },
-) => PlannerAnswer;
+export type Planner = (problem: PlannerProblem, options: PlannerOptions) => PlannerAnswer;

@@ -11,19 +11,21 @@ export const NONE = -(2 ** 30);
 export class TimeNet {
   readonly size: number;
   readonly low: Int32Array;
+  /** Room for the columns that one `add` changes; holds nothing between calls. */
+  private readonly columns: Int32Array;
 
-  constructor(size: number, low?: Int32Array) {
+  constructor(size: number) {
     this.size = size;
-    if (low === undefined) {
-      this.low = new Int32Array(size * size).fill(NONE);
-      for (let i = 0; i < size; i += 1) this.low[i * size + i] = 0;
-    } else {
-      this.low = low;
-    }
+    this.low = new Int32Array(size * size).fill(NONE);
+    this.columns = new Int32Array(size);
+    for (let i = 0; i < size; i += 1) this.low[i * size + i] = 0;
   }
 
-  copy(): TimeNet {
-    return new TimeNet(this.size, this.low.slice());
+  /** A net with the same bounds; written over `into` where that is given and of the same size. */
+  copy(into?: TimeNet): TimeNet {
+    const twin = into?.size === this.size ? into : new TimeNet(this.size);
+    twin.low.set(this.low);
+    return twin;
   }
 
   /**
@@ -32,20 +34,31 @@ export class TimeNet {
    */
   add(u: number, v: number, gap: number): boolean {
     if (u === v) return gap <= 0;
-    const { low, size } = this;
-    if ((low[u * size + v] as number) >= gap) return true;
-    const back = low[v * size + u] as number;
-    if (back !== NONE && back + gap > 0) return false;
+    const { low, size, columns } = this;
+    const rowU = u * size;
     const rowV = v * size;
+    if ((low[rowU + v] as number) >= gap) return true;
+    const back = low[rowV + u] as number;
+    if (back !== NONE && back + gap > 0) return false;
+    // Only where the way from u improves can any way improve, so only those columns are looked at.
+    let count = 0;
+    for (let j = 0; j < size; j += 1) {
+      const fromV = low[rowV + j] as number;
+      if (fromV !== NONE && gap + fromV > (low[rowU + j] as number)) {
+        columns[count] = j;
+        count += 1;
+      }
+    }
     for (let i = 0; i < size; i += 1) {
-      const toU = low[i * size + u] as number;
+      const rowI = i * size;
+      const toU = low[rowI + u] as number;
       if (toU === NONE) continue;
       const via = toU + gap;
-      const rowI = i * size;
       if (via <= (low[rowI + v] as number)) continue;
-      for (let j = 0; j < size; j += 1) {
-        const fromV = low[rowV + j] as number;
-        if (fromV !== NONE && via + fromV > (low[rowI + j] as number)) low[rowI + j] = via + fromV;
+      for (let k = 0; k < count; k += 1) {
+        const j = columns[k] as number;
+        const through = via + (low[rowV + j] as number);
+        if (through > (low[rowI + j] as number)) low[rowI + j] = through;
       }
     }
     return true;

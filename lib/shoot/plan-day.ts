@@ -1,5 +1,5 @@
 import type { EpisodeFile } from '#lib/episode/schema';
-import { compareGoals, goalsOf } from '#lib/planner/goals';
+import { compareGoals, goalsOf, type Goals } from '#lib/planner/goals';
 import { planByRules } from '#lib/planner/plan-by-rules';
 import type { PlannerAnswer } from '#lib/planner/problem';
 import { seededRandom } from '#lib/planner/seeded-random';
@@ -92,17 +92,27 @@ export function planDay(file: EpisodeFile, options: { readonly seed: number }): 
   };
 }
 
+/**
+ * The best plan over all ways to share the ovens: first each in brief, later ones only if they wrap no
+ * later than the best so far; at length where there is one way, or none works in brief.
+ */
 function solve(facts: DayFacts, seed: number): Solved {
-  let best: Solved | null = null;
-  for (const choice of ovenChoices(facts, seededRandom(seed))) {
-    const { problem, originMin } = toProblem(facts, choice);
-    const answer = planByRules(problem, { seed });
-    const better =
-      best === null ||
-      answer.broken.length < best.answer.broken.length ||
-      (answer.broken.length === best.answer.broken.length &&
-        compareGoals(goalsOf(problem, answer.placed), goalsOf(problem, best.answer.placed)) < 0);
-    if (better) best = { choice, answer, originMin };
+  const choices = ovenChoices(facts, seededRandom(seed));
+  let best: (Solved & { readonly goals: Goals }) | null = null;
+  for (const brief of choices.length === 1 ? [false] : [true, false]) {
+    for (const choice of choices) {
+      const { problem, originMin } = toProblem(facts, choice);
+      const horizon = best?.answer.status === 'feasible' ? best.goals.wrap : problem.horizon;
+      const answer = planByRules({ ...problem, horizon }, { seed, brief });
+      const goals = goalsOf(problem, answer.placed);
+      const fewer = answer.broken.length - (best?.answer.broken.length ?? Infinity);
+      if (best === null || fewer < 0 || (fewer === 0 && compareGoals(goals, best.goals) < 0)) {
+        best = { choice, answer, originMin, goals };
+      }
+      if (!brief && best.answer.status === 'feasible') return best;
+    }
+    if (best?.answer.status === 'feasible') return best;
+    if (brief) best = null;
   }
   if (best === null) throw new Error('There is always at least one way to use the ovens');
   return best;

@@ -1,0 +1,39 @@
+import type { EpisodeFile, FilmingDay } from '#lib/episode/schema';
+
+/** Hours that meals are kept apart where nobody said: 3 (common practice, no source). */
+const MEAL_GAP_MIN = 180;
+/** A filming day begins at nine where nobody said (common practice, no source). */
+const START_MIN = 540;
+
+/** A filming day without the ids of its own rows. */
+export interface DefaultDay {
+  readonly date: string;
+  readonly kind: FilmingDay['kind'];
+  readonly startMin: number;
+  readonly wrapByMin: number | null;
+  readonly mealGapMin: number;
+  readonly segmentIds: readonly string[];
+}
+
+/**
+ * The filming day that an episode begins with: all its segments in viewing order from nine. A day of eating
+ * (two dishes or more that are eaten) is filmed as lived; one dish or a batch is packed.
+ * @param date local date, `YYYY-MM-DD`: today, unless the person says another
+ */
+export function defaultDay({ episode }: Pick<EpisodeFile, 'episode'>, date: string): DefaultDay {
+  const meals = episode.segments.filter((segment) =>
+    segment.steps.some((step) => step.role === 'eat'),
+  );
+  const eaten = episode.segments.filter(
+    (segment) => segment.recipe !== null && segment.eaten.num > 0,
+  );
+  const asLived = Math.max(meals.length, eaten.length) > 1;
+  return {
+    date,
+    kind: asLived ? 'asLived' : 'packed',
+    startMin: START_MIN,
+    wrapByMin: null,
+    mealGapMin: MEAL_GAP_MIN,
+    segmentIds: episode.segments.map((segment) => segment.id),
+  };
+}

@@ -1,0 +1,97 @@
+import type { Episode, Oven, Step, StepLink } from '#lib/episode/schema';
+import { degreesText } from '#lib/shoot/day-words';
+import type { LotClock, PlanEntry } from '#lib/shoot/plan';
+import { minutesTyped } from '#lib/units/read-typed';
+
+/** What a step is, on screen. */
+export const ROLE_WORDS: Readonly<Record<Step['role'], string>> = {
+  prep: 'prepare',
+  cook: 'cook',
+  wait: 'wait',
+  shoot: 'shoot',
+  talk: 'talk',
+  taste: 'taste',
+  eat: 'eat',
+  wash: 'wash up',
+};
+
+/**
+ * What a step takes, in a few words each: its minutes, whose they are, burners, oven, inside temperature.
+ * `stepWords(step, ovens, 'EU')` → `['6–8–12 min', 'hands', 'camera']`.
+ */
+export function stepWords(
+  step: Step,
+  ovens: readonly Pick<Oven, 'id' | 'name'>[],
+  region: Episode['region'],
+): string[] {
+  const words = [durationWords(step), step.hands ? 'hands' : 'by itself'];
+  if (step.choose) {
+    const { minS, maxS } = step.choose;
+    words.push(`may take ${minutesTyped(minS)}–${withMin(maxS)}`);
+  }
+  if (step.burners > 0) words.push(counted(step.burners, 'burner'));
+  if (step.oven) {
+    const { ovenId, milliC } = step.oven;
+    const name = ovens.find((oven) => oven.id === ovenId)?.name ?? 'oven';
+    words.push(`${name} ${degreesText(milliC, region)}`);
+  }
+  if (step.racks > 0) words.push(counted(step.racks, 'rack'));
+  if (step.coreMilliC !== null) words.push(`${degreesText(step.coreMilliC, region)} inside`);
+  if (step.restS > 0) words.push(`rests ${withMin(step.restS)}`);
+  if (step.onCamera) words.push(step.daylight ? 'camera, daylight' : 'camera');
+  return words;
+}
+
+/** Shortest, usual and longest: `'6–8–12 min'`, or one number where they are the same. */
+function durationWords({ lowS, usualS, highS }: Step): string {
+  if (lowS === usualS && usualS === highS) return withMin(usualS);
+  return `${minutesTyped(lowS)}–${minutesTyped(usualS)}–${withMin(highS)}`;
+}
+
+function withMin(seconds: number): string {
+  const text = minutesTyped(seconds);
+  return text.endsWith('s') ? text : `${text} min`;
+}
+
+function counted(count: number, what: string): string {
+  return `${count} ${what}${count === 1 ? '' : 's'}`;
+}
+
+/**
+ * Where an entry of the plan takes place: `'hands'`, `'The one oven 220 °C'`, `'by itself'`, several with a plus.
+ */
+export function placeWords(
+  entry: PlanEntry,
+  ovens: readonly Pick<Oven, 'id' | 'name'>[],
+  region: Episode['region'],
+): string {
+  const oven = ovens.find(({ id }) => id === entry.ovenId);
+  const heat = entry.milliC === null ? '' : ` ${degreesText(entry.milliC, region)}`;
+  const words = [
+    ...(entry.hands ? ['hands'] : []),
+    ...(oven ? [`${oven.name}${heat}`] : []),
+    ...(entry.burners > 0 ? [counted(entry.burners, 'burner')] : []),
+  ];
+  return words.length === 0 ? 'by itself' : words.join(' + ');
+}
+
+/** A link in a sentence: `'Shape the loaf starts at least 10 min after the end of Mix: the mix must rest'`. */
+export function linkWords(link: StepLink, titleOf: (stepId: string) => string): string {
+  const least = link.minLagS ? [`at least ${withMin(link.minLagS)}`] : [];
+  const most = link.maxLagS === null ? [] : [`at most ${withMin(link.maxLagS)}`];
+  const lag = [...least, ...most].join(' and ');
+  const does = link.toAnchor === 'start' ? 'starts' : 'ends';
+  const from = link.fromAnchor === 'start' ? 'the start of ' : '';
+  const after = lag === '' ? 'after' : `${lag} after`;
+  const reason = link.reason === '' ? '' : `: ${link.reason}`;
+  return `${titleOf(link.toStepId)} ${does} ${after} ${from}${titleOf(link.fromStepId)}${reason}`;
+}
+
+/** Said above the clocks of perishable lots. */
+export const TWO_HOUR_CAUTION =
+  'Perishable food stands out of the cold for two hours in all at most, one above 32 °C / 90 °F (USDA FSIS). Follow your local food safety code.';
+
+/** Whether a lot stands out longer than it may. */
+export function isTooLong(lot: LotClock): boolean {
+  return lot.minutes > lot.limitMin;
+}
