@@ -5,8 +5,8 @@ import { Whisker } from './whisker';
 
 interface Props {
   readonly figure: Figure;
-  /** Rounding step of the print; by the nutrient's own digits if left out. */
-  readonly step?: number;
+  /** Its published form, so that the page shows what the description says; its own digits if left out. */
+  readonly published?: PrintedFigure | undefined;
   /** `large` where the number is the point of the page. */
   readonly size?: 'large' | 'usual';
   readonly note?: ReactNode;
@@ -18,8 +18,8 @@ export function FigureList({ children }: { readonly children: ReactNode }) {
 }
 
 /** A figure: the number with its unit, its whisker, its range in words. It takes a figure, never a number. */
-export function FigureView({ figure, step, size = 'large', note }: Props) {
-  const printed = printFigure(figure, step);
+export function FigureView({ figure, published, size = 'large', note }: Props) {
+  const printed = published ?? printFigure(figure);
   return (
     <div className={size === 'large' ? 'w-44' : 'w-40'}>
       <dt className="lettering text-base text-soft">{printed.label}</dt>
@@ -55,8 +55,14 @@ function Number({
 }
 
 /** A figure within a line of text or a table: its words and unit, its range on asking. */
-export function FigureText({ figure, step }: { readonly figure: Figure; readonly step?: number }) {
-  const printed = printFigure(figure, step);
+export function FigureText({
+  figure,
+  published,
+}: {
+  readonly figure: Figure;
+  readonly published?: PrintedFigure | undefined;
+}) {
+  const printed = published ?? printFigure(figure);
   return (
     <span className="whitespace-nowrap" title={printed.range}>
       {printed.number === null ? printed.text : `${printed.text} ${printed.unit}`}

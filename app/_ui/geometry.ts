@@ -172,8 +172,8 @@ export function fullHours(fromMin: number, toMin: number): readonly number[] {
   return Array.from({ length: last - first + 1 }, (_, i) => (first + i) * 60);
 }
 
-/** The length of a bar in percent of the longest; 0 where there is nothing to compare with. */
-export function barPercent(value: number, longest: number): number {
-  if (longest <= 0) return 0;
-  return Math.min(100, Math.max(0, (100 * value) / longest));
+/** The lengths of bars in percent of the longest; all 0 where none has a length. */
+export function barPercents(values: readonly number[]): readonly number[] {
+  const longest = Math.max(0, ...values);
+  return values.map((value) => (longest > 0 ? Math.max(0, (100 * value) / longest) : 0));
 }

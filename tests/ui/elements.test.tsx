@@ -108,7 +108,12 @@ describe('the slate and the running order', () => {
 
 describe('a field', () => {
   const problem = { path: 'title', code: 'too-short', message: 'The title is empty.' };
-  const refused: FormState = { problems: [problem], typed: { title: 'as typed' }, done: '' };
+  const refused: FormState = {
+    problems: [problem],
+    typed: { title: 'as typed' },
+    done: '',
+    round: 0,
+  };
 
   test('belongs to its label, hint and error, and shows again what was typed', () => {
     const markup = html(

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { balance, barPercent, fullHours, placeBlocks, whisker } from '../../app/_ui/geometry';
+import { balance, barPercents, fullHours, placeBlocks, whisker } from '../../app/_ui/geometry';
 
 const known = { value: 100, low: 90, high: 120, likelyLow: 95, likelyHigh: 105 };
 
@@ -143,8 +143,8 @@ test('the hours of a day reach around its first and last minute', () => {
   expect(fullHours(540, 600)).toEqual([540, 600]);
 });
 
-test('a bar never leaves its box and is nothing beside nothing', () => {
-  expect(barPercent(5, 10)).toBe(50);
-  expect(barPercent(12, 10)).toBe(100);
-  expect(barPercent(1, 0)).toBe(0);
+test('bars are drawn to the longest, and not at all beside nothing', () => {
+  expect(barPercents([5, 10, 0])).toEqual([50, 100, 0]);
+  expect(barPercents([0, 0])).toEqual([0, 0]);
+  expect(barPercents([])).toEqual([]);
 });

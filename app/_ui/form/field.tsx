@@ -149,3 +149,29 @@ export function ChoiceField({
     </Field>
   );
 }
+
+/** A box to tick. Its label stands beside it and is part of what can be hit. */
+export function TickField({
+  form,
+  name,
+  label,
+  state,
+  initial = false,
+}: Pick<FieldProps, 'form' | 'name' | 'label' | 'state'> & { readonly initial?: boolean }) {
+  const id = fieldId(form, name);
+  const refused = (state?.problems.length ?? 0) > 0;
+  const ticked = refused ? state?.typed[name] === 'on' : initial;
+  return (
+    <label htmlFor={id} className="flex min-h-11 items-center gap-3">
+      <input
+        key={String(ticked)}
+        id={id}
+        name={name}
+        type="checkbox"
+        className="size-5 shrink-0 accent-ink"
+        defaultChecked={ticked}
+      />
+      {label}
+    </label>
+  );
+}

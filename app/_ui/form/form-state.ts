@@ -9,10 +9,12 @@ export interface FormState {
   readonly typed: Readonly<Record<string, string>>;
   /** A sentence that says what was done; empty until something was. */
   readonly done: string;
+  /** How often the form was accepted: its fields begin anew each time. */
+  readonly round: number;
 }
 
 /** Before anything was sent. */
-export const UNTOUCHED: FormState = { problems: [], typed: {}, done: '' };
+export const UNTOUCHED: FormState = { problems: [], typed: {}, done: '', round: 0 };
 
 /** The faults of one field. A path into it (`amount.low`) belongs to the field `amount`. */
 export function errorsAt(state: FormState | undefined, name: string): readonly Problem[] {

@@ -1,0 +1,42 @@
+'use client';
+
+import { useActionState, type ReactNode } from 'react';
+import { Button, type ButtonSize, type ButtonTone } from '../_ui/button';
+import { UNTOUCHED } from '../_ui/form/form-state';
+import type { FormAction } from './parse-then-act';
+
+interface Props {
+  readonly action: FormAction;
+  /** Sent by the button: the rows it is about. */
+  readonly values: Readonly<Record<string, string | number>>;
+  /** Says what it does where the words on the button need their place to be understood. */
+  readonly label?: string;
+  readonly tone?: ButtonTone;
+  readonly size?: ButtonSize;
+  readonly children: ReactNode;
+}
+
+/** A single button that does one thing, and says so where it could not. */
+export function ButtonForm({
+  action,
+  values,
+  label,
+  tone = 'bare',
+  size = 'small',
+  children,
+}: Props) {
+  const [state, send, pending] = useActionState(action, UNTOUCHED);
+  return (
+    <form action={send} className="inline">
+      {Object.entries(values).map(([name, value]) => (
+        <input key={name} type="hidden" name={name} value={value} />
+      ))}
+      <Button tone={tone} size={size} aria-label={label} aria-disabled={pending || undefined}>
+        {children}
+      </Button>
+      <span role="alert" className="text-fine font-semibold text-hand">
+        {state.problems.map((problem) => problem.message).join(' ')}
+      </span>
+    </form>
+  );
+}
