@@ -25,7 +25,7 @@ export interface LineFigures {
   readonly text: string;
   readonly foodId: string | null;
   readonly foodName: string | null;
-  /** Who states the composition, as in "USDA SR SR28 05665". Null without a food. */
+  /** Who states the composition, as in "USDA SR28 05665". Null without a food. */
   readonly source: string | null;
   /** Grams eaten in milligrams, in the state the food's composition holds; null where unknown. */
   readonly eatenMg: Bounds | null;

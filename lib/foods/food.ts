@@ -104,7 +104,7 @@ export const foodVersionSchema = z.object({
   /** Percent of the food as bought that is not eaten, and what it is ("ends", "shell"). */
   refuse: z.object({ percent: z.int().min(0).max(99), text: text(200) }).nullable(),
   rule: z.enum(ROUNDING_RULES),
-  /** Who says so: "USDA SR", "package label", "my own weighing". Shown wherever a value is. */
+  /** Who says so: "USDA", "package label", "my own weighing". Shown wherever a value is. */
   source: text(80),
   release: text(40),
   sourceNo: text(40),

@@ -16,7 +16,7 @@ export interface Sr28Texts {
   readonly descriptions: string;
 }
 
-export const SR28_SOURCE = 'USDA SR';
+export const SR28_SOURCE = 'USDA';
 export const SR28_RELEASE = 'SR28';
 const MEASURE_SOURCE = 'USDA SR28, abbreviated file';
 

@@ -97,7 +97,7 @@ function dishBlock(dish: Dish, file: EpisodeFile, numbers: PublishedNumbers): st
   const whole = { kind: 'whole', segmentId: dish.id } as const;
   const portions = recipe.portions.map(
     (portion) =>
-      `${portion.name}: ${numbersLine(numbers, { kind: 'portion', portionId: portion.id })}`,
+      `${capitalised(portion.name)}: ${numbersLine(numbers, { kind: 'portion', portionId: portion.id })}`,
   );
   const reason = openReason(numbers, whole);
   return [
@@ -108,6 +108,11 @@ function dishBlock(dish: Dish, file: EpisodeFile, numbers: PublishedNumbers): st
     ...recipe.lines.map((line) => `- ${ingredientText(line, recipe.weighings, context)}`),
     ...(recipe.method === '' ? [] : [recipe.method]),
   ];
+}
+
+function capitalised(text: string): string {
+  const [first = '', ...rest] = text;
+  return first.toUpperCase() + rest.join('');
 }
 
 /** Why any headline number of a scope is not a plain number, or null if all are. */

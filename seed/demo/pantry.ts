@@ -103,8 +103,7 @@ export const STOCK: readonly StockLot[] = [
   ]),
 ];
 
-/** Seen on the Saturday before, at the invented market on the quay. */
-const SHOP = 'Lantern Quay';
+/** Prices seen on the Saturday before, at the invented market on the quay. */
 const SEEN_ON = '2026-12-05';
 
 function pack(
@@ -117,7 +116,7 @@ function pack(
   return {
     id,
     foodId,
-    name: `${name}, ${SHOP}`,
+    name,
     netMg: null,
     netMl: null,
     drainedMg: null,

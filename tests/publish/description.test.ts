@@ -1,0 +1,198 @@
+import { describe, expect, it } from 'vitest';
+import { allergenList } from '#lib/publish/allergen-list';
+import { description } from '#lib/publish/description';
+import type { AllergenFact } from '#lib/foods/food';
+import { aDish, aFile, aFood, aLine, aReading, aRecipe, aTalk, grams } from '../support/build';
+
+const fact = (
+  allergen: AllergenFact['allergen'],
+  standing: AllergenFact['standing'],
+): AllergenFact => ({
+  id: `${allergen}-${standing}`,
+  allergen,
+  standing,
+  reason: '',
+});
+
+const macros = { energyKcal: '100', protein: '10.0', fat: '2.0', carbohydrate: '8.0' };
+const skyr = aFood('skyr', macros, {
+  kind: 'label',
+  name: 'Fjordlea skyr',
+  allergens: [fact('milk', 'declared'), fact('treeNuts', 'mayContain')],
+});
+const oats = aFood('oats', macros, {
+  name: 'Oats',
+  allergens: [fact('glutenCereals', 'proposed'), fact('wheat', 'proposed')],
+});
+const pots = aDish(
+  'pots',
+  aRecipe(
+    'r',
+    [grams('2 tubs of skyr', 'skyr', 400), grams('80 g oats', 'oats', 80, { state: 'dry' })],
+    {
+      portions: [{ id: 'p', kind: 'count', name: 'One of four', of: 4 }],
+      weighings: [
+        aReading('w', 'raw', 410, {
+          shares: [{ lineId: '2 tubs of skyr', share: { num: 1, den: 1 } }],
+        }),
+      ],
+      method: 'Stir, top, chill.',
+    },
+  ),
+  { title: 'Skyr pots', inFrame: 250 },
+);
+const talk = (id: string, inFrame: number) => aTalk(id, { title: id, inFrame });
+const whole = aFile([talk('Hook', 0), pots, talk('Goodbye', 5000)], [skyr, oats], {
+  episode: {
+    title: 'Four pots',
+    hook: 'Breakfast for four days.',
+    anythingElse: { kind: 'nothing' },
+    webLinks: [{ id: 'w', label: 'Scale', url: 'https://example.org/scale' }],
+  },
+});
+
+describe('the description', () => {
+  it('is whole: chapters, dish, portions, ingredients with grams and state, day, allergens, cautions, links', () => {
+    expect(description(whole).text).toBe(
+      [
+        'Four pots',
+        '',
+        'Breakfast for four days.',
+        '',
+        '0:00 Hook',
+        '0:10 Skyr pots',
+        '3:20 Goodbye',
+        '',
+        'SKYR POTS',
+        'The whole dish: 490 kcal · 49 g protein · 10 g fat · 39 g carbohydrate',
+        'One of four: 123 kcal · 12 g protein · 2 g fat · 10 g carbohydrate',
+        '- 2 tubs of skyr (410 g, as sold)',
+        '- 80 g oats (dry)',
+        'Stir, top, chill.',
+        '',
+        'THE WHOLE DAY: 490 kcal · 49 g protein · 10 g fat · 39 g carbohydrate',
+        'Calories eaten: Skyr pots 490',
+        '',
+        'Allergens: contains milk.',
+        'May contain tree nuts.',
+        'This list may be incomplete: check the labels of what you use, and ask a clinician if an allergy is yours.',
+        '',
+        'Nutrition figures are computed from the sources named and are for information only, not dietary or medical advice.',
+        '',
+        'Scale: https://example.org/scale',
+        '',
+        'Sources of the figures: test table 1; package labels (Fjordlea skyr).',
+      ].join('\n'),
+    );
+  });
+
+  it('counts its length both ways and holds it against the limit', () => {
+    const long = { ...whole, episode: { ...whole.episode, hook: '🍳'.repeat(10) } };
+    const { text, length, fits } = description(long);
+    expect(length.utf16Units - length.codePoints).toBe(10);
+    expect(length.utf16Units).toBe(text.length);
+    expect(fits).toBe(true);
+    expect(description(long, undefined, 100).fits).toBe(false);
+  });
+
+  it('reads "the dishes shown" until the person has said what else was eaten', () => {
+    const unsaid = { ...whole, episode: { ...whole.episode, anythingElse: null } };
+    const two = {
+      ...unsaid,
+      episode: { ...unsaid.episode, segments: [pots, { ...pots, id: 'again', title: 'Again' }] },
+    };
+    expect(description(two).text).toContain('THE DISHES SHOWN: 980 kcal');
+    expect(description(two).open.map((open) => open.title)).toContain('The day');
+    expect(description(unsaid).text).not.toContain('THE WHOLE DAY');
+    const other = {
+      ...two,
+      episode: {
+        ...two.episode,
+        anythingElse: { kind: 'notCounted' as const, what: 'two coffees' },
+      },
+    };
+    expect(description(other).text).toContain('Not counted: two coffees');
+  });
+
+  it('names an open dish and keeps the rest', () => {
+    const open = aDish('open', aRecipe('ro', [aLine('mystery', null)]), { title: 'Mystery' });
+    const file = { ...whole, episode: { ...whole.episode, segments: [pots, open] } };
+    const { text, open: told } = description(file);
+    expect(text).toContain(
+      'The whole dish: calories open · protein open · fat open · carbohydrate open',
+    );
+    expect(text).toContain('Open: no food chosen for mystery');
+    expect(text).toContain('- mystery (not weighed)');
+    expect(text).toContain('One of four: 123 kcal');
+    expect(told).toContainEqual({
+      segmentId: 'open',
+      title: 'Mystery',
+      reason: 'no food chosen for mystery',
+    });
+  });
+
+  it('leaves broken chapters out and names the rule', () => {
+    const file = { ...whole, episode: { ...whole.episode, segments: [talk('Hook', 0), pots] } };
+    expect(description(file).text).not.toContain('0:00');
+    expect(description(file).chapterFaults.map((fault) => fault.rule)).toEqual(['atLeastThree']);
+  });
+
+  it('gives inside temperatures with their rest and defers to the local code', () => {
+    const step = {
+      id: 's',
+      title: 'Bake',
+      role: 'cook' as const,
+      lowS: 60,
+      usualS: 60,
+      highS: 60,
+      choose: null,
+      hands: false,
+      burners: 0,
+      racks: 0,
+      oven: null,
+      coreMilliC: 73_900,
+      restS: 600,
+      onCamera: false,
+      daylight: false,
+      note: '',
+    };
+    const file = {
+      ...whole,
+      episode: { ...whole.episode, segments: [{ ...pots, steps: [step] }] },
+    };
+    // FoodSafety.gov chart: poultry 165 °F, 73.9 °C.
+    expect(description(file).text).toContain('Skyr pots: 74 °C (165 °F) inside, then rest 10 min.');
+    expect(description(file).text).toContain('Follow your local food safety code');
+  });
+});
+
+describe('allergens', () => {
+  it('publish what a label declares or the person confirms; proposals wait', () => {
+    const list = allergenList(whole);
+    expect(list.contains.map((entry) => entry.allergen)).toEqual(['milk']);
+    expect(list.proposed.map((entry) => entry.allergen)).toEqual(['wheat']);
+    expect(description(whole).unconfirmedAllergens).toHaveLength(1);
+    expect(description(whole).text).not.toContain('wheat');
+  });
+
+  // Regulation (EU) 1169/2011, Annex II; FALCPA 2004 and FASTER Act 2021.
+  it('follow the region: gluten cereals and molluscs in the EU only', () => {
+    const confirmed = [
+      fact('glutenCereals', 'confirmed'),
+      fact('molluscs', 'declared'),
+      fact('wheat', 'denied'),
+    ];
+    const file = (region: 'US' | 'EU') => ({
+      ...whole,
+      foods: [skyr, { ...oats, allergens: [...confirmed, fact('wheat', 'proposed')] }],
+      episode: { ...whole.episode, region },
+    });
+    expect(allergenList(file('EU')).contains.map((e) => e.allergen)).toEqual([
+      'glutenCereals',
+      'milk',
+      'molluscs',
+    ]);
+    expect(allergenList(file('US')).contains.map((e) => e.allergen)).toEqual(['milk']);
+    expect(allergenList(file('US')).proposed).toEqual([]);
+  });
+});
