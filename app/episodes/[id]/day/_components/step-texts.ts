@@ -1,0 +1,94 @@
+import type { Choice } from '../../../../_ui/form/field';
+import { STEP_ROLES, type Episode, type Oven, type Step } from '#lib/episode/schema';
+import { ROLE_WORDS } from '#lib/shoot/step-words';
+import { degreesTyped, minutesTyped } from '#lib/units/read-typed';
+
+/** A step as its form shows it: every field as text that reads back the same. */
+export interface StepText {
+  readonly title: string;
+  readonly role: string;
+  readonly low: string;
+  readonly usual: string;
+  readonly high: string;
+  readonly hands: 'hands' | 'alone';
+  readonly burners: string;
+  readonly racks: string;
+  readonly ovenId: string;
+  readonly oven: string;
+  readonly core: string;
+  readonly unit: 'C' | 'F';
+  readonly rest: string;
+  readonly chooseMin: string;
+  readonly chooseMax: string;
+  readonly onCamera: boolean;
+  readonly daylight: boolean;
+  readonly note: string;
+  /** Something of what is asked last was given, so that it stands open. */
+  readonly more: boolean;
+}
+
+/** The form of a step that is not there yet. */
+export function emptyStep(region: Episode['region']): StepText {
+  return {
+    title: '',
+    role: 'prep',
+    low: '',
+    usual: '',
+    high: '',
+    hands: 'hands',
+    burners: '0',
+    racks: '0',
+    ovenId: '',
+    oven: '',
+    core: '',
+    unit: region === 'US' ? 'F' : 'C',
+    rest: '',
+    chooseMin: '',
+    chooseMax: '',
+    onCamera: false,
+    daylight: false,
+    note: '',
+    more: false,
+  };
+}
+
+/** A step in the texts of its form. */
+export function stepText(step: Step, region: Episode['region']): StepText {
+  const { unit } = emptyStep(region);
+  const optional = (milliC: number | null | undefined) =>
+    milliC == null ? '' : degreesTyped(milliC, unit);
+  return {
+    title: step.title,
+    role: step.role,
+    low: minutesTyped(step.lowS),
+    usual: minutesTyped(step.usualS),
+    high: minutesTyped(step.highS),
+    hands: step.hands ? 'hands' : 'alone',
+    burners: String(step.burners),
+    racks: String(step.racks),
+    ovenId: step.oven?.ovenId ?? '',
+    oven: optional(step.oven?.milliC),
+    core: optional(step.coreMilliC),
+    unit,
+    rest: step.restS === 0 ? '' : minutesTyped(step.restS),
+    chooseMin: step.choose ? minutesTyped(step.choose.minS) : '',
+    chooseMax: step.choose ? minutesTyped(step.choose.maxS) : '',
+    onCamera: step.onCamera,
+    daylight: step.daylight,
+    note: step.note,
+    more: step.coreMilliC !== null || step.choose !== null || step.onCamera || step.note !== '',
+  };
+}
+
+export const ROLE_CHOICES: readonly Choice[] = STEP_ROLES.map((value) => ({
+  value,
+  words: ROLE_WORDS[value],
+}));
+
+/** The ovens of a kitchen to choose from; the first choice leaves it to the plan, or means none. */
+export function ovenChoices(ovens: readonly Pick<Oven, 'id' | 'name'>[]): readonly Choice[] {
+  return [
+    { value: '', words: 'any, or none' },
+    ...ovens.map(({ id, name }) => ({ value: id, words: name })),
+  ];
+}

@@ -1,0 +1,231 @@
+'use server';
+
+import { revalidatePath } from 'next/cache';
+import { redirect } from 'next/navigation';
+import { v7 as uuid } from 'uuid';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { failed, ok, type Result } from '#lib/result';
+import type { Edit } from '#lib/store/command';
+import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
+import { nextPlace } from '#lib/store/next-place';
+import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { write } from '#lib/store/write';
+import { localDate } from '#lib/units/local-date';
+import { fieldOfColumn, parseThenAct } from '../../../_forms/parse-then-act';
+import type { FormState } from '../../../_ui/form/form-state';
+import { dayField, filmedEdits, newDayEdits, stepColumns } from './edits';
+import {
+  dayForm,
+  linkForm,
+  makeDayForm,
+  newLinkForm,
+  newShotForm,
+  newStepForm,
+  removeLinkForm,
+  removeShotForm,
+  removeStepForm,
+  shotForm,
+  stepForm,
+} from './schema';
+
+/** One act on the day; every page of the episode is read anew. */
+async function change(
+  episodeId: string,
+  label: string,
+  edits: readonly Edit[],
+): Promise<Result<string>> {
+  const written = await write({ actor: DEFAULT_CREATOR_ID, label, at: new Date(), edits });
+  if (!written.ok) return written;
+  revalidatePath(`/episodes/${episodeId}`, 'layout');
+  return ok(`${label}: done. The day is planned again.`);
+}
+
+/** Shows the page at a row with its form closed, once the row was saved. */
+async function changeAndClose(
+  episodeId: string,
+  rowId: string,
+  label: string,
+  edits: readonly Edit[],
+): Promise<Result<string>> {
+  const done = await change(episodeId, label, edits);
+  if (done.ok) redirect(`/episodes/${episodeId}/day#row-${rowId}`);
+  return done;
+}
+
+const fieldOf = (path: string) => dayField(fieldOfColumn(path));
+
+const GONE = failed({
+  path: '',
+  code: 'gone',
+  message: 'This is no longer there: open the page again.',
+});
+
+async function readDay(
+  episodeId: string,
+): Promise<{ file: EpisodeFile; revs: Record<string, number> } | null> {
+  const file = await readEpisodeFile(episodeId, new Date().toISOString());
+  return file && { file, revs: await readRevisions(episodeId) };
+}
+
+export async function makeDay(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(makeDayForm, state, form, async ({ episodeId }) => {
+    const read = await readDay(episodeId);
+    if (!read) return GONE;
+    if (read.file.day) return ok('There is a filming day already.');
+    const today = localDate(new Date(), read.file.kitchen.zone);
+    return change(episodeId, 'Make a filming day', newDayEdits(read.file, read.revs, today));
+  });
+}
+
+export async function saveDay(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(
+    dayForm,
+    state,
+    form,
+    async ({ episodeId, dayId, rev, date, kind, start, wrapBy, mealGap, segmentIds }) => {
+      const read = await readDay(episodeId);
+      if (read?.file.day?.id !== dayId) return GONE;
+      return change(episodeId, 'Change the day', [
+        {
+          op: 'update',
+          entity: 'FilmingDay',
+          id: dayId,
+          rev,
+          patch: { date, kind, startMin: start, wrapByMin: wrapBy, mealGapMin: mealGap },
+        },
+        ...filmedEdits(read.file, read.file.day, segmentIds, read.revs),
+      ]);
+    },
+    fieldOf,
+  );
+}
+
+export async function addStep(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(
+    newStepForm,
+    state,
+    form,
+    async ({ episodeId, segmentId, ...step }) => {
+      const id = uuid();
+      const position = await nextPlace('Step', segmentId);
+      return changeAndClose(episodeId, id, `Add ${step.title}`, [
+        {
+          op: 'create',
+          entity: 'Step',
+          row: { id, segmentId, position, perishableClass: null, ...stepColumns(step) },
+        },
+      ]);
+    },
+    fieldOf,
+  );
+}
+
+export async function saveStep(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(
+    stepForm,
+    state,
+    form,
+    ({ episodeId, stepId, rev, ...step }) =>
+      changeAndClose(episodeId, stepId, `Change ${step.title}`, [
+        { op: 'update', entity: 'Step', id: stepId, rev, patch: stepColumns(step) },
+      ]),
+    fieldOf,
+  );
+}
+
+/** Links, shots and spans that name the step stay in the store and are left out while it is gone. */
+export async function removeStep(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(removeStepForm, state, form, ({ episodeId, stepId, rev }) =>
+    changeAndClose(episodeId, episodeId, 'Take a step out', [
+      { op: 'remove', entity: 'Step', id: stepId, rev },
+    ]),
+  );
+}
+
+export async function addLink(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(
+    newLinkForm,
+    state,
+    form,
+    async ({ episodeId, minLag, maxLag, ...link }) => {
+      const id = uuid();
+      const position = await nextPlace('StepLink', episodeId);
+      return changeAndClose(episodeId, id, 'Tie two steps', [
+        {
+          op: 'create',
+          entity: 'StepLink',
+          row: { id, episodeId, position, ...link, minLagS: minLag, maxLagS: maxLag },
+        },
+      ]);
+    },
+    fieldOf,
+  );
+}
+
+export async function saveLink(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(
+    linkForm,
+    state,
+    form,
+    ({ episodeId, linkId, rev, minLag, maxLag, ...link }) =>
+      changeAndClose(episodeId, linkId, 'Change what comes before what', [
+        {
+          op: 'update',
+          entity: 'StepLink',
+          id: linkId,
+          rev,
+          patch: { ...link, minLagS: minLag, maxLagS: maxLag },
+        },
+      ]),
+    fieldOf,
+  );
+}
+
+export async function removeLink(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(removeLinkForm, state, form, ({ episodeId, linkId, rev }) =>
+    changeAndClose(episodeId, episodeId, 'Untie two steps', [
+      { op: 'remove', entity: 'StepLink', id: linkId, rev },
+    ]),
+  );
+}
+
+export async function addShot(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(
+    newShotForm,
+    state,
+    form,
+    async ({ episodeId, segmentId, length, ...shot }) => {
+      const id = uuid();
+      const position = await nextPlace('Shot', segmentId);
+      return changeAndClose(episodeId, id, `Add the shot ${shot.title}`, [
+        {
+          op: 'create',
+          entity: 'Shot',
+          row: { id, segmentId, position, ...shot, lengthS: length },
+        },
+      ]);
+    },
+    fieldOf,
+  );
+}
+
+export async function saveShot(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(
+    shotForm,
+    state,
+    form,
+    ({ episodeId, shotId, rev, length, ...shot }) =>
+      changeAndClose(episodeId, shotId, `Change the shot ${shot.title}`, [
+        { op: 'update', entity: 'Shot', id: shotId, rev, patch: { ...shot, lengthS: length } },
+      ]),
+    fieldOf,
+  );
+}
+
+export async function removeShot(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(removeShotForm, state, form, ({ episodeId, shotId, rev }) =>
+    changeAndClose(episodeId, episodeId, 'Take a shot out', [
+      { op: 'remove', entity: 'Shot', id: shotId, rev },
+    ]),
+  );
+}

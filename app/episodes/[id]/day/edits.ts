@@ -1,0 +1,89 @@
+import { v7 as uuid } from 'uuid';
+import type { EpisodeFile, FilmingDay } from '#lib/episode/schema';
+import { defaultDay } from '#lib/shoot/default-day';
+import type { Edit } from '#lib/store/command';
+import { newKitchenEdits } from '#lib/store/kitchen-edits';
+import type { RowInput } from '#lib/store/rows';
+import type { StepTexts } from './schema';
+
+type Revs = Readonly<Record<string, number>>;
+
+/** A filming day for an episode that has none: all segments from nine, and the kitchen where it was taken for granted. */
+export function newDayEdits(file: EpisodeFile, revs: Revs, today: string): Edit[] {
+  const { segmentIds, ...day } = defaultDay(file, today);
+  const dayId = uuid();
+  const { kitchen, episode } = file;
+  return [
+    ...(revs[kitchen.id] === undefined ? newKitchenEdits(kitchen) : []),
+    {
+      op: 'create',
+      entity: 'FilmingDay',
+      row: { id: dayId, kitchenId: kitchen.id, ...day },
+    },
+    {
+      op: 'create',
+      entity: 'DayEpisode',
+      row: { id: uuid(), dayId, episodeId: episode.id },
+    },
+    ...segmentIds.map((segmentId, position): Edit => ({
+      op: 'create',
+      entity: 'DaySegment',
+      row: { id: uuid(), dayId, segmentId, position, pickup: false },
+    })),
+  ];
+}
+
+/** The edits that make a day film exactly these segments, in viewing order. */
+export function filmedEdits(
+  file: Pick<EpisodeFile, 'episode'>,
+  day: FilmingDay,
+  segmentIds: readonly string[],
+  revs: Revs,
+): Edit[] {
+  const wanted = new Set(segmentIds);
+  const present = new Set(day.segments.map(({ segmentId }) => segmentId));
+  const removed = day.segments.filter(({ segmentId }) => !wanted.has(segmentId));
+  const added = file.episode.segments.flatMap(({ id }, position) =>
+    wanted.has(id) && !present.has(id) ? [{ segmentId: id, position }] : [],
+  );
+  return [
+    ...removed.map(({ id }): Edit => {
+      return { op: 'remove', entity: 'DaySegment', id, rev: revs[id] ?? 0 };
+    }),
+    ...added.map((row): Edit => ({
+      op: 'create',
+      entity: 'DaySegment',
+      row: { id: uuid(), dayId: day.id, pickup: false, ...row },
+    })),
+  ];
+}
+
+/** The columns of a step from its form. */
+export function stepColumns(
+  step: StepTexts,
+): Omit<RowInput<'Step'>, 'id' | 'segmentId' | 'position' | 'perishableClass'> {
+  const { rest, chooseMin, chooseMax, ...columns } = step;
+  return { ...columns, restS: rest ?? 0, chooseMinS: chooseMin, chooseMaxS: chooseMax };
+}
+
+const STEP_FIELDS: Readonly<Record<string, string>> = {
+  lowS: 'low',
+  usualS: 'usual',
+  highS: 'high',
+  restS: 'rest',
+  ovenMilliC: 'oven',
+  coreMilliC: 'core',
+  chooseMinS: 'chooseMin',
+  chooseMaxS: 'chooseMax',
+  startMin: 'start',
+  wrapByMin: 'wrapBy',
+  mealGapMin: 'mealGap',
+  minLagS: 'minLag',
+  maxLagS: 'maxLag',
+  lengthS: 'length',
+};
+
+/** The form's field for a column that the store refuses. */
+export function dayField(column: string): string {
+  return STEP_FIELDS[column] ?? column;
+}

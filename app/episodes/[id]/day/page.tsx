@@ -1,0 +1,50 @@
+import type { Metadata } from 'next';
+import { notFound } from 'next/navigation';
+import { ButtonForm } from '../../../_forms/button-form';
+import { EmptyState } from '../../../_ui/empty-state';
+import { SlateHead } from '../../../_ui/slate-head';
+import { planDay } from '#lib/shoot/plan-day';
+import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { makeDay } from './actions';
+import { DayView } from './_components/day-view';
+import { PLAN_SEED } from './plan-seed';
+
+export const metadata: Metadata = { title: 'Day' };
+
+interface Props {
+  readonly params: Promise<{ readonly id: string }>;
+  readonly searchParams: Promise<{ readonly edit?: string | string[] }>;
+}
+
+export default async function DayPage({ params, searchParams }: Props) {
+  const { id } = await params;
+  const { edit } = await searchParams;
+  const file = await readEpisodeFile(id, new Date().toISOString());
+  if (!file) notFound();
+  if (!file.day) {
+    return (
+      <>
+        <SlateHead kind="Filming day" title={file.episode.title} />
+        <EmptyState
+          title="No filming day yet"
+          action={
+            <ButtonForm action={makeDay} values={{ episodeId: id }} tone="go" size="day">
+              Make a filming day
+            </ButtonForm>
+          }
+        >
+          It begins today at nine with every segment; date, start and what is filmed can be changed
+          then. Steps are put in order by the clock as soon as there are any.
+        </EmptyState>
+      </>
+    );
+  }
+  const page = {
+    file,
+    day: file.day,
+    plan: planDay(file, { seed: PLAN_SEED }),
+    revs: await readRevisions(id),
+    editing: typeof edit === 'string' ? edit : null,
+  };
+  return <DayView page={page} />;
+}

@@ -1,0 +1,35 @@
+import type { Section } from '#lib/foods/food';
+import type { NeedRow, ShoppingItem } from '#lib/shopping/shopping-list';
+import { printCount, printGrams, printTo } from '#lib/units/print';
+
+/** Items under the part of the shop they stand in; the list's own order is kept. */
+export function bySection(
+  items: readonly ShoppingItem[],
+): (readonly [Section, readonly ShoppingItem[]])[] {
+  const sections = new Map<Section, ShoppingItem[]>();
+  for (const item of items)
+    sections.set(item.section, [...(sections.get(item.section) ?? []), item]);
+  return [...sections];
+}
+
+/**
+ * An amount in a table: `amountWords(794_000, null)` → `'794 g'`; both where some of it is known by volume only;
+ * null where nothing is known.
+ */
+export function amountWords(mg: number | null, ml: number | null): string | null {
+  const words = [
+    ...(mg === null ? [] : [`${mg < 1_000_000 ? printGrams(mg) : printCount(mg / 1000)} g`]),
+    ...(ml === null ? [] : [`${printTo(ml, 1)} ml`]),
+  ];
+  return words.length === 0 ? null : words.join(' + ');
+}
+
+/** How often an ingredient is bought: `'once'`, `'2 batches'`, `'once and one spare take'`. */
+export function timesWords({
+  batches,
+  spareTakes,
+}: Pick<NeedRow, 'batches' | 'spareTakes'>): string {
+  const made = batches === 1 ? 'once' : `${String(Number(batches.toFixed(3)))} times`;
+  if (spareTakes === 0) return made;
+  return `${made} and ${spareTakes === 1 ? 'one spare take' : `${spareTakes} spare takes`}`;
+}
