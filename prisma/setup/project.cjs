@@ -31,13 +31,15 @@ function instanceOf(database) {
 }
 
 /**
- * The environment of every program we start: the caller's, no reports to vendors, and NODE_ENV as
- * that program needs it, whatever the person's shell has set.
+ * The environment of every program we start: the caller's, no reports to vendors, no colours
+ * in a log, and NODE_ENV as that program needs it, whatever the person's shell has set.
  * @param {Record<string, string | undefined>} [changes]
  * @returns {NodeJS.ProcessEnv}
  */
 function childEnv(changes = {}) {
-  const env = { ...process.env, NEXT_TELEMETRY_DISABLED: '1', CHECKPOINT_DISABLE: '1', ...changes };
+  const quiet = { NEXT_TELEMETRY_DISABLED: '1', CHECKPOINT_DISABLE: '1' };
+  const plain = process.stdout.isTTY === true ? {} : { NO_COLOR: '1', FORCE_COLOR: undefined };
+  const env = { ...process.env, ...quiet, ...plain, ...changes };
   if (!('NODE_ENV' in changes)) Reflect.deleteProperty(env, 'NODE_ENV');
   return /** @type {NodeJS.ProcessEnv} */ (env);
 }
