@@ -1,0 +1,25 @@
+import { TZDate } from '@date-fns/tz';
+
+/**
+ * The instant of a clock minute of a local date: the wall clock of `zone` decides, so that 09:05 stays
+ * 09:05 on a day when the clocks change. Minutes past 1440 fall on the next day.
+ *
+ * @example instantOf('2026-03-29', 545, 'Europe/Copenhagen') → 2026-03-29T07:05:00Z (summer time began)
+ */
+export function instantOf(date: string, minute: number, zone: string): Date {
+  const [year = 1970, month = 1, day = 1] = date.split('-').map(Number);
+  const local = new TZDate(year, month - 1, day, Math.floor(minute / 60), minute % 60, zone);
+  return new Date(local.getTime());
+}
+
+/** Clock minutes of an instant after local midnight of `date`; rounded to the nearest minute. */
+export function minuteOf(instant: Date, date: string, zone: string): number {
+  const rounded = Math.round(instant.getTime() / 60_000) * 60_000;
+  const local = new TZDate(rounded, zone);
+  const [year = 1970, month = 1, day = 1] = date.split('-').map(Number);
+  const days =
+    (Date.UTC(local.getFullYear(), local.getMonth(), local.getDate()) -
+      Date.UTC(year, month - 1, day)) /
+    86_400_000;
+  return days * 1440 + local.getHours() * 60 + local.getMinutes();
+}
