@@ -3,6 +3,10 @@ import { database } from '#lib/store/client';
 
 /** Tables whose new rows stand after the others of their parent, and the column that names the parent. */
 const PARENTS = {
+  Segment: 'episodeId',
+  RecipeLine: 'recipeId',
+  Portion: 'recipeId',
+  TalkingPoint: 'segmentId',
   Step: 'segmentId',
   StepLink: 'episodeId',
   Shot: 'segmentId',

@@ -12,7 +12,7 @@ import { closeDatabase } from '#lib/store/client';
  * Gives each test file a migrated, empty database of its own: a copy of one that is migrated once for all
  * workers and kept until a migration changes.
  */
-export function useFreshDatabase(): void {
+export function withFreshDatabase(): void {
   let folder = '';
   beforeAll(async () => {
     folder = mkdtempSync(join(tmpdir(), 'slate-test-'));

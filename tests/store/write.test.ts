@@ -6,9 +6,9 @@ import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import type { RowInput } from '#lib/store/rows';
 import { undo } from '#lib/store/undo';
 import { write } from '#lib/store/write';
-import { AT, useFreshDatabase } from './database';
+import { AT, withFreshDatabase } from './database';
 
-useFreshDatabase();
+withFreshDatabase();
 
 const act = (label: string, edits: Edit[]) => write({ actor: 'me', label, at: AT, edits });
 

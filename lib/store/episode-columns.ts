@@ -1,0 +1,134 @@
+import type {
+  Episode,
+  FilmingDay,
+  Kitchen,
+  Oven,
+  Pack,
+  Portion,
+  RecipeLine,
+  Segment,
+  Step,
+} from '#lib/episode/schema';
+import type { EntityName, RowInput } from '#lib/store/rows';
+
+/** A row's own columns: without its id, its parent and its place among its siblings. */
+type Columns<E extends EntityName, Owner extends string = never> = Omit<
+  RowInput<E>,
+  'id' | 'position' | Owner
+>;
+
+/** The columns of an episode itself; a form's patch or a new row is made of them. */
+export function episodeColumns(episode: Episode): Columns<'Episode', 'kitchenId'> {
+  const { title, hook, region, publishOn, rate, anythingElse, disclosure } = episode;
+  return {
+    title,
+    hook,
+    region,
+    publishOn,
+    rateNum: rate.num,
+    rateDen: rate.den,
+    anythingElseKind: anythingElse?.kind ?? null,
+    anythingElseWhat: anythingElse?.kind === 'notCounted' ? anythingElse.what : null,
+    disclosure,
+  };
+}
+
+export function segmentColumns(segment: Segment): Columns<'Segment', 'episodeId' | 'recipeId'> {
+  const { kind, title, batches, eaten, inFrame, outFrame, plannedS } = segment;
+  const { spareTakes, spareScope, washUpS } = segment;
+  return {
+    kind,
+    title,
+    batchesNum: batches.num,
+    batchesDen: batches.den,
+    eatenNum: eaten.num,
+    eatenDen: eaten.den,
+    inFrame,
+    outFrame,
+    plannedS,
+    spareTakes,
+    spareScope,
+    washUpS,
+  };
+}
+
+export function lineColumns(
+  line: RecipeLine,
+): Columns<'RecipeLine', 'recipeId' | 'madeFromId' | 'madeFromRev'> {
+  const { text, quantity, unit, measureName, foodId, state, asBought, planned, note } = line;
+  const left = line.leftBehind.kind === 'mass' ? line.leftBehind : null;
+  return {
+    text,
+    lowNum: quantity?.low.num ?? null,
+    lowDen: quantity?.low.den ?? null,
+    highNum: quantity?.high.num ?? null,
+    highDen: quantity?.high.den ?? null,
+    unit,
+    measureName,
+    foodId,
+    state,
+    asBought,
+    plannedLowMg: planned?.lowMg ?? null,
+    plannedMg: planned?.valueMg ?? null,
+    plannedHighMg: planned?.highMg ?? null,
+    leftKind: line.leftBehind.kind,
+    leftLowMg: left?.lowMg ?? null,
+    leftMg: left?.valueMg ?? null,
+    leftHighMg: left?.highMg ?? null,
+    spoiltByTake: line.spoiltByTake,
+    note,
+  };
+}
+
+export function portionColumns(portion: Portion): Columns<'Portion', 'recipeId'> {
+  return {
+    kind: portion.kind,
+    name: portion.name,
+    ofCount: portion.kind === 'count' ? portion.of : null,
+    massMg: portion.kind === 'mass' ? portion.massMg : null,
+  };
+}
+
+export function stepColumns(step: Step): Columns<'Step', 'segmentId' | 'perishableClass'> {
+  const { title, role, lowS, usualS, highS, choose, hands, burners, racks, oven } = step;
+  const { coreMilliC, restS, onCamera, daylight, note } = step;
+  return {
+    title,
+    role,
+    lowS,
+    usualS,
+    highS,
+    chooseMinS: choose?.minS ?? null,
+    chooseMaxS: choose?.maxS ?? null,
+    hands,
+    burners,
+    racks,
+    ovenId: oven?.ovenId ?? null,
+    ovenMilliC: oven?.milliC ?? null,
+    coreMilliC,
+    restS,
+    onCamera,
+    daylight,
+    note,
+  };
+}
+
+export function dayColumns(day: FilmingDay): Columns<'FilmingDay', 'kitchenId'> {
+  const { date, kind, startMin, wrapByMin, mealGapMin } = day;
+  return { date, kind, startMin, wrapByMin, mealGapMin };
+}
+
+export function kitchenColumns(kitchen: Kitchen): Columns<'Kitchen'> {
+  const { name, zone, lat, lon, burners } = kitchen;
+  return { name, zone, lat, lon, burners };
+}
+
+export function ovenColumns(oven: Oven): Columns<'Oven', 'kitchenId'> {
+  const { name, racks, coldMilliC, heatSPerC, coolSPerC } = oven;
+  return { name, racks, coldMilliC, heatSPerC, coolSPerC };
+}
+
+export function packColumns(pack: Pack): Columns<'Pack', 'foodId'> {
+  const { name, netMg, netMl, drainedMg, gtin } = pack;
+  return { name, netMg, netMl, drainedMg, gtin };
+}

@@ -1,0 +1,132 @@
+import { instantText } from '#lib/store/from-rows';
+import type { DayTree, EpisodeTree, SegmentTree } from '#lib/store/load';
+
+type RecipeTree = NonNullable<SegmentTree['recipe']>;
+
+/** What is there: a row may point at one that was removed, and is then left out or loses the pointer. */
+interface Present {
+  readonly segments: ReadonlySet<string>;
+  readonly steps: ReadonlySet<string>;
+  readonly lines: ReadonlySet<string>;
+  readonly foods: ReadonlySet<string>;
+  readonly ovens: ReadonlySet<string>;
+}
+
+export function presentIn(
+  episode: EpisodeTree,
+  foods: readonly { readonly id: string }[],
+  ovens: readonly { readonly id: string }[],
+): Present {
+  const ids = (rows: readonly { readonly id: string }[]) => new Set(rows.map((row) => row.id));
+  return {
+    segments: ids(episode.segments),
+    steps: ids(episode.segments.flatMap((segment) => segment.steps)),
+    lines: ids(episode.segments.flatMap((segment) => recipeOf(segment)?.lines ?? [])),
+    foods: ids(foods),
+    ovens: ids(ovens),
+  };
+}
+
+/** A segment's recipe, unless that was removed. */
+export function recipeOf(segment: SegmentTree): RecipeTree | null {
+  return segment.recipe?.deletedAt === null ? segment.recipe : null;
+}
+
+/** An episode's rows as plain data, still to be checked by `episodeSchema`. */
+export function episodeFrom(episode: EpisodeTree, present: Present) {
+  const { rateNum, rateDen, anythingElseKind, anythingElseWhat } = episode;
+  return {
+    ...episode,
+    rate: { num: rateNum, den: rateDen },
+    anythingElse:
+      anythingElseKind === null ? null : { kind: anythingElseKind, what: anythingElseWhat },
+    targets: episode.targets.filter(
+      ({ segmentId }) => segmentId === null || present.segments.has(segmentId),
+    ),
+    links: episode.links.filter((link) => bothThere(link, present)),
+    segments: episode.segments.map((segment) => segmentFrom(segment, present)),
+  };
+}
+
+function bothThere(
+  link: { readonly fromStepId: string; readonly toStepId: string },
+  { steps }: Present,
+): boolean {
+  return steps.has(link.fromStepId) && steps.has(link.toStepId);
+}
+
+function kept(id: string | null, there: ReadonlySet<string>): string | null {
+  return id !== null && there.has(id) ? id : null;
+}
+
+function segmentFrom(segment: SegmentTree, present: Present) {
+  const recipe = recipeOf(segment);
+  return {
+    ...segment,
+    batches: { num: segment.batchesNum, den: segment.batchesDen },
+    eaten: { num: segment.eatenNum, den: segment.eatenDen },
+    recipe: recipe && recipeFrom(recipe, present),
+    steps: segment.steps.map((step) => ({
+      ...step,
+      choose:
+        step.chooseMinS === null || step.chooseMaxS === null
+          ? null
+          : { minS: step.chooseMinS, maxS: step.chooseMaxS },
+      oven:
+        step.ovenMilliC === null
+          ? null
+          : { ovenId: kept(step.ovenId, present.ovens), milliC: step.ovenMilliC },
+    })),
+    perishables: segment.perishables.map((perishable) => ({
+      ...perishable,
+      spans: perishable.spans.filter((span) => bothThere(span, present)),
+    })),
+    shots: segment.shots.map((shot) => ({ ...shot, stepId: kept(shot.stepId, present.steps) })),
+  };
+}
+
+function recipeFrom(recipe: RecipeTree, present: Present) {
+  return {
+    ...recipe,
+    lines: recipe.lines.map((line) => lineFrom(line, present)),
+    weighings: recipe.weighings.map((weighing) => ({
+      ...weighing,
+      at: instantText(weighing.at),
+      shares: weighing.shares
+        .filter((share) => present.lines.has(share.lineId))
+        .map(({ lineId, num, den }) => ({ lineId, share: { num, den } })),
+    })),
+    portions: recipe.portions.map((portion) => ({ ...portion, of: portion.ofCount })),
+  };
+}
+
+function lineFrom(line: RecipeTree['lines'][number], present: Present) {
+  const { lowNum, lowDen, highNum, highDen } = line;
+  return {
+    ...line,
+    foodId: kept(line.foodId, present.foods),
+    quantity:
+      lowNum === null
+        ? null
+        : { low: { num: lowNum, den: lowDen }, high: { num: highNum, den: highDen } },
+    planned:
+      line.plannedMg === null
+        ? null
+        : { lowMg: line.plannedLowMg, valueMg: line.plannedMg, highMg: line.plannedHighMg },
+    leftBehind: {
+      kind: line.leftKind,
+      lowMg: line.leftLowMg,
+      valueMg: line.leftMg,
+      highMg: line.leftHighMg,
+    },
+  };
+}
+
+/** A day as far as it concerns this episode; others may be filmed on it too. */
+export function dayFrom(day: DayTree, present: Present) {
+  return {
+    ...day,
+    segments: day.segments.filter((filmed) => present.segments.has(filmed.segmentId)),
+    pins: day.pins.filter((pin) => present.steps.has(pin.stepId)),
+  };
+}

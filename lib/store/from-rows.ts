@@ -1,0 +1,54 @@
+import type { FoodTree, KitchenTree, LotTree, PackTree } from '#lib/store/load';
+
+/**
+ * Rows as plain data, still to be checked by the schemas of the areas that own it.
+ * Each is the other way of a function in `food-rows.ts` or `episode-columns.ts`.
+ */
+
+/** An instant as text; whole seconds without a fraction: `2026-05-02T08:00:00Z`. */
+export function instantText(at: Date): string {
+  return at.toISOString().replace('.000Z', 'Z');
+}
+
+export function foodFrom(food: FoodTree) {
+  const [version] = food.versions;
+  if (!version) throw new Error(`Food ${food.id} has no version`);
+  const { servingDecimals, servingText, secondBasis, secondValues } = version;
+  return {
+    ...food,
+    version: {
+      ...version,
+      serving:
+        servingDecimals === null || servingText === null
+          ? null
+          : {
+              massMg: version.servingMg,
+              volumeMl: version.servingMl,
+              decimals: servingDecimals,
+              text: servingText,
+              perPack: version.servings,
+            },
+      secondColumn: secondBasis === null ? null : { basis: secondBasis, values: secondValues },
+      refuse:
+        version.refusePercent === null
+          ? null
+          : { percent: version.refusePercent, text: version.refuseText ?? '' },
+    },
+    measures: version.measures,
+  };
+}
+
+/** `used` are scales that were removed or stand elsewhere, but on which something here was weighed. */
+export function kitchenFrom(kitchen: KitchenTree, used: KitchenTree['scales'] = []) {
+  const known = new Set(kitchen.scales.map((scale) => scale.id));
+  return { ...kitchen, scales: [...kitchen.scales, ...used.filter(({ id }) => !known.has(id))] };
+}
+
+export function lotFrom(lot: LotTree) {
+  return { ...lot, moves: lot.moves.map((move) => ({ ...move, at: instantText(move.at) })) };
+}
+
+export function packFrom(pack: PackTree) {
+  const [price] = pack.prices;
+  return { ...pack, price: price ?? null };
+}

@@ -1,0 +1,229 @@
+import { v7 as uuid } from 'uuid';
+import type { Episode, FilmingDay, Recipe, Segment } from '#lib/episode/schema';
+import type { Edit } from '#lib/store/command';
+import {
+  dayColumns,
+  episodeColumns,
+  lineColumns,
+  portionColumns,
+  segmentColumns,
+  stepColumns,
+} from '#lib/store/episode-columns';
+import type { ImportIds } from '#lib/store/import-ids';
+import type { EntityName, RowInput } from '#lib/store/rows';
+
+/** One new row. */
+export function create<E extends EntityName>(entity: E, row: RowInput<E>): Edit {
+  return { op: 'create', entity, row } as unknown as Edit;
+}
+
+/** An episode of a file as new rows, parents before children. Foods, ovens and scales are known by now. */
+export function importEpisode(
+  episode: Episode,
+  episodeId: string,
+  kitchenId: string,
+  ids: ImportIds,
+): Edit[] {
+  for (const segment of episode.segments) {
+    ids.mint('segment', segment.id);
+    for (const step of segment.steps) ids.mint('step', step.id);
+    for (const line of segment.recipe?.lines ?? []) ids.mint('line', line.id);
+  }
+  const at = 'episode';
+  return [
+    create('Episode', { id: episodeId, kitchenId, ...episodeColumns(episode) }),
+    ...episode.webLinks.map((link, position) =>
+      create('WebLink', { ...link, id: uuid(), episodeId, position }),
+    ),
+    ...episode.segments.flatMap((segment, position) =>
+      importSegment(segment, episodeId, position, ids),
+    ),
+    ...episode.targets.map((target, position) =>
+      create('Target', {
+        ...target,
+        id: uuid(),
+        episodeId,
+        position,
+        segmentId:
+          target.segmentId === null
+            ? null
+            : ids.of('segment', target.segmentId, `${at}.targets[${position}].segmentId`),
+      }),
+    ),
+    ...episode.segments.flatMap((segment, index) =>
+      importSpans(segment, `${at}.segments[${index}]`, ids),
+    ),
+    ...episode.links.map((link, position) =>
+      create('StepLink', {
+        ...link,
+        ...ends(link, `${at}.links[${position}]`, ids),
+        id: uuid(),
+        episodeId,
+        position,
+      }),
+    ),
+  ];
+}
+
+function ends(
+  link: { readonly fromStepId: string; readonly toStepId: string },
+  path: string,
+  ids: ImportIds,
+) {
+  return {
+    fromStepId: ids.of('step', link.fromStepId, `${path}.fromStepId`),
+    toStepId: ids.of('step', link.toStepId, `${path}.toStepId`),
+  };
+}
+
+function importSegment(
+  segment: Segment,
+  episodeId: string,
+  position: number,
+  ids: ImportIds,
+): Edit[] {
+  const path = `episode.segments[${position}]`;
+  const segmentId = ids.of('segment', segment.id, `${path}.id`);
+  const recipeId = segment.recipe ? uuid() : null;
+  return [
+    ...(segment.recipe && recipeId
+      ? importRecipe(segment.recipe, recipeId, `${path}.recipe`, ids)
+      : []),
+    create('Segment', {
+      id: segmentId,
+      episodeId,
+      position,
+      recipeId,
+      ...segmentColumns(segment),
+    }),
+    ...segment.steps.map((step, index) => {
+      const columns = stepColumns(step);
+      const ovenId =
+        columns.ovenId === null
+          ? null
+          : ids.of('oven', columns.ovenId, `${path}.steps[${index}].oven.ovenId`);
+      const id = ids.of('step', step.id, `${path}.steps[${index}].id`);
+      return create('Step', {
+        ...columns,
+        id,
+        segmentId,
+        position: index,
+        ovenId,
+        perishableClass: null,
+      });
+    }),
+    ...segment.shots.map((shot, index) =>
+      create('Shot', {
+        ...shot,
+        id: uuid(),
+        segmentId,
+        position: index,
+        stepId:
+          shot.stepId === null
+            ? null
+            : ids.of('step', shot.stepId, `${path}.shots[${index}].stepId`),
+      }),
+    ),
+    ...segment.talkingPoints.map((point, index) =>
+      create('TalkingPoint', { id: uuid(), segmentId, position: index, text: point.text }),
+    ),
+  ];
+}
+
+function importRecipe(recipe: Recipe, recipeId: string, path: string, ids: ImportIds): Edit[] {
+  const { title, method } = recipe;
+  const weighings = recipe.weighings.map((weighing) => ({ weighing, id: uuid() }));
+  return [
+    create('Recipe', { id: recipeId, title, method, forkedFromId: null }),
+    ...recipe.lines.map((line, position) => {
+      const at = `${path}.lines[${position}]`;
+      return create('RecipeLine', {
+        ...lineColumns(line),
+        id: ids.of('line', line.id, `${at}.id`),
+        recipeId,
+        position,
+        foodId: line.foodId === null ? null : ids.of('food', line.foodId, `${at}.foodId`),
+        madeFromId: null,
+        madeFromRev: null,
+      });
+    }),
+    ...recipe.portions.map((portion, position) =>
+      create('Portion', { id: uuid(), recipeId, position, ...portionColumns(portion) }),
+    ),
+    ...weighings.map(({ weighing, id }, index) => {
+      const { kind, grossMg, tareMg, method: how, at } = weighing;
+      const scaleId = ids.of('scale', weighing.scaleId, `${path}.weighings[${index}].scaleId`);
+      return create('Weighing', { id, recipeId, kind, grossMg, tareMg, scaleId, method: how, at });
+    }),
+    ...weighings.flatMap(({ weighing, id: weighingId }, index) =>
+      weighing.shares.map(({ lineId, share }, position) => {
+        const at = `${path}.weighings[${index}].shares[${position}].lineId`;
+        const line = ids.of('line', lineId, at);
+        return create('WeighingShare', {
+          id: uuid(),
+          weighingId,
+          lineId: line,
+          position,
+          ...share,
+        });
+      }),
+    ),
+  ];
+}
+
+/** Spans may reach into another segment, so they come after all steps. */
+function importSpans(segment: Segment, path: string, ids: ImportIds): Edit[] {
+  const segmentId = ids.of('segment', segment.id, `${path}.id`);
+  const lots = segment.perishables.map((perishable) => ({ perishable, id: uuid() }));
+  return [
+    ...lots.map(({ perishable: { name, limitS, thrownAway }, id }, position) =>
+      create('Perishable', { id, segmentId, position, name, limitS, thrownAway }),
+    ),
+    ...lots.flatMap(({ perishable, id: perishableId }, index) =>
+      perishable.spans.map((span, position) =>
+        create('PerishableSpan', {
+          ...span,
+          ...ends(span, `${path}.perishables[${index}].spans[${position}]`, ids),
+          id: uuid(),
+          perishableId,
+          position,
+        }),
+      ),
+    ),
+  ];
+}
+
+/** A filming day of a file as new rows. */
+export function importDay(
+  day: FilmingDay,
+  episodeId: string,
+  kitchenId: string,
+  ids: ImportIds,
+): Edit[] {
+  const dayId = uuid();
+  return [
+    create('FilmingDay', { id: dayId, kitchenId, ...dayColumns(day) }),
+    create('DayEpisode', { id: uuid(), dayId, episodeId }),
+    ...day.segments.map(({ segmentId, pickup }, position) =>
+      create('DaySegment', {
+        id: uuid(),
+        dayId,
+        segmentId: ids.of('segment', segmentId, `day.segments[${position}].segmentId`),
+        position,
+        pickup,
+      }),
+    ),
+    ...day.appointments.map((appointment, position) =>
+      create('Appointment', { ...appointment, id: uuid(), dayId, position }),
+    ),
+    ...day.pins.map(({ stepId, notBeforeMin }, position) =>
+      create('Pin', {
+        id: uuid(),
+        dayId,
+        stepId: ids.of('step', stepId, `day.pins[${position}].stepId`),
+        position,
+        notBeforeMin,
+      }),
+    ),
+  ];
+}

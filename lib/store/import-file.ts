@@ -1,0 +1,48 @@
+import 'server-only';
+import { v7 as uuid } from 'uuid';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { ok, type Result } from '#lib/result';
+import { database } from '#lib/store/client';
+import type { Edit } from '#lib/store/command';
+import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
+import { importDay, importEpisode } from '#lib/store/import-episode';
+import { importFoods } from '#lib/store/import-foods';
+import { ImportIds } from '#lib/store/import-ids';
+import { importKitchen } from '#lib/store/import-kitchen';
+import { importStock } from '#lib/store/import-stock';
+import { write } from '#lib/store/write';
+
+/**
+ * Adds an episode file to the store as one act of the journal. Ids in a file are local names: the episode
+ * and its day become new rows, while foods, kitchen, stock and packs that are there with equal data are
+ * used. A creator who has no name yet takes the file's. What `readEpisodeFile` then reads equals the file
+ * up to ids.
+ */
+export async function importEpisodeFile(
+  file: EpisodeFile,
+  at: Date,
+  creatorId: string = DEFAULT_CREATOR_ID,
+): Promise<Result<{ readonly episodeId: string }>> {
+  const ids = new ImportIds();
+  const episodeId = uuid();
+  const edits: Edit[] = [
+    ...(await creatorEdits(file.creator.name, creatorId)),
+    ...(await importFoods(file.foods, at, creatorId, ids)),
+  ];
+  const kitchen = await importKitchen(file.kitchen, creatorId, ids);
+  edits.push(...kitchen.edits);
+  edits.push(...importEpisode(file.episode, episodeId, kitchen.kitchenId, ids));
+  if (file.day) edits.push(...importDay(file.day, episodeId, kitchen.kitchenId, ids));
+  edits.push(...(await importStock(file, creatorId, ids)));
+  if (ids.problems.length > 0) return { ok: false, problems: ids.problems };
+  const label = `Import ${file.episode.title}`;
+  const written = await write({ actor: 'import', label, at, edits, creatorId });
+  return written.ok ? ok({ episodeId }) : written;
+}
+
+async function creatorEdits(name: string, id: string): Promise<Edit[]> {
+  const creator = await database().creator.findUnique({ where: { id } });
+  if (!creator) return [{ op: 'create', entity: 'Creator', row: { id, name } }];
+  if (creator.name !== '' || name === '') return [];
+  return [{ op: 'update', entity: 'Creator', id, rev: creator.rev, patch: { name } }];
+}

@@ -1,0 +1,32 @@
+import { v7 as uuid } from 'uuid';
+import type { Problem } from '#lib/result';
+
+/** What an id of a file names; ids are local to the file and to their kind. */
+export type Kind = 'food' | 'oven' | 'scale' | 'segment' | 'step' | 'line';
+
+/** From the local names of a file to the ids of rows. */
+export class ImportIds {
+  readonly problems: Problem[] = [];
+  readonly #known = new Map<string, string>();
+
+  /** Says that a local name means a row that is there already. */
+  use(kind: Kind, local: string, id: string): void {
+    this.#known.set(`${kind} ${local}`, id);
+  }
+
+  /** A new id for a local name, in the order of asking. */
+  mint(kind: Kind, local: string): string {
+    const id = uuid();
+    this.use(kind, local, id);
+    return id;
+  }
+
+  /** The row that a local name means; a name that nothing has is a problem of the file. */
+  of(kind: Kind, local: string, path: string): string {
+    const id = this.#known.get(`${kind} ${local}`);
+    if (id !== undefined) return id;
+    const message = `no ${kind} in this file has the id "${local}"`;
+    this.problems.push({ path, code: 'unknown-id', message, facts: { id: local } });
+    return local;
+  }
+}

@@ -1,0 +1,77 @@
+import { v7 as uuid } from 'uuid';
+import { kitchenSchema, type Kitchen } from '#lib/episode/schema';
+import { database } from '#lib/store/client';
+import type { Edit } from '#lib/store/command';
+import { kitchenColumns, ovenColumns } from '#lib/store/episode-columns';
+import { kitchenFrom } from '#lib/store/from-rows';
+import type { ImportIds } from '#lib/store/import-ids';
+import { ALIVE, KITCHEN_INCLUDE } from '#lib/store/load';
+import { dataText } from '#lib/store/same-data';
+
+/** The edits that bring a file's kitchen in, and its id: the stored one if its data is equal, else a new one. */
+export async function importKitchen(
+  kitchen: Kitchen,
+  creatorId: string,
+  ids: ImportIds,
+): Promise<{ readonly kitchenId: string; readonly edits: Edit[] }> {
+  const stored = await equalKitchen(kitchen, creatorId);
+  if (stored) {
+    kitchen.ovens.forEach((oven, at) => ids.use('oven', oven.id, stored.ovens[at]?.id ?? ''));
+    kitchen.scales.forEach((scale, at) => ids.use('scale', scale.id, stored.scales[at]?.id ?? ''));
+    return { kitchenId: stored.id, edits: [] };
+  }
+  const kitchenId = uuid();
+  const named = {
+    ...kitchen,
+    id: kitchenId,
+    ovens: kitchen.ovens.map((oven) => ({
+      ...oven,
+      id: ids.mint('oven', oven.id),
+      changes: oven.changes.map((change) => ({ ...change, id: uuid() })),
+    })),
+    scales: kitchen.scales.map((scale) => ({ ...scale, id: ids.mint('scale', scale.id) })),
+    spreads: kitchen.spreads.map((spread) => ({ ...spread, id: uuid() })),
+  };
+  return { kitchenId, edits: kitchenEdits(named) };
+}
+
+/** A kitchen with all its parts as new rows, under its own ids. */
+export function kitchenEdits(kitchen: Kitchen): Edit[] {
+  const kitchenId = kitchen.id;
+  return [
+    { op: 'create', entity: 'Kitchen', row: { id: kitchenId, ...kitchenColumns(kitchen) } },
+    ...kitchen.ovens.map((oven, position): Edit => ({
+      op: 'create',
+      entity: 'Oven',
+      row: { id: oven.id, kitchenId, position, ...ovenColumns(oven) },
+    })),
+    ...kitchen.ovens.flatMap((oven) =>
+      oven.changes.map((change, position): Edit => ({
+        op: 'create',
+        entity: 'OvenChange',
+        row: { ...change, ovenId: oven.id, position },
+      })),
+    ),
+    ...kitchen.scales.map((scale, position): Edit => ({
+      op: 'create',
+      entity: 'Scale',
+      row: { ...scale, kitchenId, position },
+    })),
+    ...kitchen.spreads.map((spread, position): Edit => ({
+      op: 'create',
+      entity: 'MeasureSpread',
+      row: { ...spread, kitchenId, position },
+    })),
+  ];
+}
+
+async function equalKitchen(kitchen: Kitchen, creatorId: string): Promise<Kitchen | null> {
+  const stored = await database().kitchen.findMany({
+    where: { ...ALIVE, creatorId, name: kitchen.name },
+    orderBy: { id: 'asc' },
+    include: KITCHEN_INCLUDE,
+  });
+  const wanted = dataText(kitchen);
+  const kitchens = stored.map((row) => kitchenSchema.parse(kitchenFrom(row)));
+  return kitchens.find((candidate) => dataText(candidate) === wanted) ?? null;
+}

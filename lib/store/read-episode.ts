@@ -1,0 +1,127 @@
+import 'server-only';
+import {
+  episodeFileSchema,
+  type EpisodeFile,
+  FILE_FORMAT,
+  FILE_VERSION,
+} from '#lib/episode/schema';
+import { inTransaction, type Tx } from '#lib/store/client';
+import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
+import { DEFAULT_KITCHEN } from '#lib/store/default-kitchen';
+import { dayFrom, episodeFrom, presentIn, recipeOf } from '#lib/store/episode-from-rows';
+import { foodFrom, kitchenFrom, lotFrom, packFrom } from '#lib/store/from-rows';
+import {
+  ALIVE,
+  byIds,
+  EPISODE_INCLUDE,
+  KITCHEN_INCLUDE,
+  loadFoods,
+  LOT_INCLUDE,
+  PACK_INCLUDE,
+  type EpisodeTree,
+} from '#lib/store/load';
+
+export interface ReadEpisodeOptions {
+  /** Which of its filming days; without it the last by date. */
+  readonly dayId?: string;
+  readonly creatorId?: string;
+}
+
+/**
+ * An episode with all it needs, in the plain form of its file; null if there is none. It holds the foods
+ * that its ingredients use (and their witnesses), the stock and packs of those, and one filming day.
+ * Everything is read in one state of the database. `savedAt` is the clock of what is made from it.
+ */
+export async function readEpisodeFile(
+  episodeId: string,
+  savedAt: string,
+  options: ReadEpisodeOptions = {},
+): Promise<EpisodeFile | null> {
+  const creatorId = options.creatorId ?? DEFAULT_CREATOR_ID;
+  const loaded = await inTransaction((tx) => loadAll(tx, episodeId, creatorId));
+  if (!loaded) return null;
+  const { episode, kitchen, usedScales, foods, lots, packs, creator } = loaded;
+  const present = presentIn(episode, foods, kitchen?.ovens ?? DEFAULT_KITCHEN.ovens);
+  const day = dayOf(episode, options.dayId);
+  const order = new Map(foods.map((food, index) => [food.id, index]));
+  const byFood = (a: { foodId: string; id: string }, b: { foodId: string; id: string }) =>
+    (order.get(a.foodId) ?? 0) - (order.get(b.foodId) ?? 0) || (a.id < b.id ? -1 : 1);
+  return episodeFileSchema.parse({
+    format: FILE_FORMAT,
+    version: FILE_VERSION,
+    savedAt,
+    creator: { id: creatorId, name: creator?.name ?? '' },
+    kitchen: kitchen ? kitchenFrom(kitchen, usedScales) : DEFAULT_KITCHEN,
+    foods: foods.map(foodFrom),
+    episode: episodeFrom(episode, present),
+    day: day ? dayFrom(day, present) : null,
+    stock: lots.sort(byFood).map(lotFrom),
+    packs: packs.sort(byFood).map(packFrom),
+  });
+}
+
+/** The revision of every row behind `readEpisodeFile`, by id: what a form must send back with a change. */
+export async function readRevisions(
+  episodeId: string,
+  creatorId = DEFAULT_CREATOR_ID,
+): Promise<Record<string, number>> {
+  const loaded = await inTransaction((tx) => loadAll(tx, episodeId, creatorId));
+  const revisions: Record<string, number> = {};
+  collectRevisions(loaded, revisions);
+  return revisions;
+}
+
+function collectRevisions(value: unknown, into: Record<string, number>): void {
+  if (typeof value !== 'object' || value === null || value instanceof Date) return;
+  if ('id' in value && 'rev' in value) into[String(value.id)] = Number(value.rev);
+  for (const part of Object.values(value)) collectRevisions(part, into);
+}
+
+async function loadAll(tx: Tx, episodeId: string, creatorId: string) {
+  const episode = await tx.episode.findFirst({
+    where: { id: episodeId, creatorId, ...ALIVE },
+    include: EPISODE_INCLUDE,
+  });
+  if (!episode) return null;
+  const recipes = episode.segments.flatMap((segment) => recipeOf(segment) ?? []);
+  const foodIds = recipes.flatMap(({ lines }) => lines.flatMap((line) => line.foodId ?? []));
+  const scaleIds = recipes.flatMap(({ weighings }) => weighings.map(({ scaleId }) => scaleId));
+  const foods = await loadFoods(tx, foodIds, creatorId);
+  const ids = foods.map((food) => food.id);
+  const own = { ...ALIVE, creatorId };
+  return {
+    episode,
+    foods,
+    kitchen: await loadKitchen(tx, episode.kitchenId, creatorId),
+    usedScales: await byIds([...new Set(scaleIds)], (some) =>
+      tx.scale.findMany({ where: { id: { in: some } }, orderBy: { id: 'asc' } }),
+    ),
+    lots: await byIds(ids, (some) =>
+      tx.stockLot.findMany({ where: { ...own, foodId: { in: some } }, include: LOT_INCLUDE }),
+    ),
+    packs: await byIds(ids, (some) =>
+      tx.pack.findMany({ where: { ...own, foodId: { in: some } }, include: PACK_INCLUDE }),
+    ),
+    creator: await tx.creator.findUnique({ where: { id: creatorId } }),
+  };
+}
+
+/** The episode's kitchen, or the creator's first. */
+async function loadKitchen(tx: Tx, kitchenId: string | null, creatorId: string) {
+  const include = KITCHEN_INCLUDE;
+  const named = kitchenId && (await tx.kitchen.findUnique({ where: { id: kitchenId }, include }));
+  if (named) return named;
+  return tx.kitchen.findFirst({
+    where: { creatorId, ...ALIVE },
+    orderBy: { id: 'asc' },
+    include,
+  });
+}
+
+function dayOf(episode: EpisodeTree, dayId: string | undefined) {
+  const days = episode.days
+    .map(({ day }) => day)
+    .filter((day) => dayId === undefined || day.id === dayId)
+    .sort((a, b) => (a.date === b.date ? (a.id < b.id ? -1 : 1) : a.date < b.date ? -1 : 1));
+  return days.at(-1) ?? null;
+}
