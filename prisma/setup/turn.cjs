@@ -6,10 +6,7 @@ const { SetupFailure } = require('./failure.cjs');
 
 const BEAT_MS = 2000;
 const STALE_MS = 15_000;
-const file = path.join(cache, 'turn.json');
-
-/** @type {NodeJS.Timeout | null} */
-let beat = null;
+const PATIENCE_MS = 15 * 60_000;
 
 /** @param {number} pid */
 function alive(pid) {
@@ -21,72 +18,82 @@ function alive(pid) {
   }
 }
 
-/** @returns {{ pid: number, child: number | null, at: number } | null} */
-function holder() {
+/**
+ * Whether the one who holds the turn still does, or a program that it started still runs.
+ * @param {string} file
+ */
+function isHeld(file) {
+  let fresh = false;
   try {
-    const { mtimeMs } = fs.statSync(file);
+    fresh = Date.now() - fs.statSync(file).mtimeMs <= STALE_MS;
     const { pid, child } = JSON.parse(fs.readFileSync(file, 'utf8'));
-    return { pid, child, at: mtimeMs };
+    return (fresh && alive(pid)) || (typeof child === 'number' && alive(child));
   } catch {
-    return null;
+    return fresh; // It is just being written.
   }
 }
 
-/** @param {number} ms @returns {Promise<void>} */
-const sleep = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
+/** @param {string} file @returns {boolean} whether the turn is ours now */
+function tryTake(file) {
+  try {
+    fs.writeFileSync(file, JSON.stringify({ pid: process.pid, child: null }), { flag: 'wx' });
+    return true;
+  } catch (error) {
+    if (error instanceof Error && 'code' in error && error.code === 'EEXIST') return false;
+    throw error;
+  }
+}
 
 /**
- * Waits until no other start or test prepares this folder, then holds the turn. A holder that
- * stopped beating is gone; a program that it left behind is waited for, since two installs at once
- * would spoil each other.
+ * One start or test at a time prepares a folder. The holder touches its file every two seconds: one
+ * that stopped is gone, whatever program has its number now. What a killed holder left running is
+ * waited for, since two installs at once would spoil each other.
+ * @param {string} file
+ * @param {(line: string) => void} [say]
  */
-async function takeTurn() {
-  fs.mkdirSync(cache, { recursive: true });
-  const began = Date.now();
-  let told = false;
-  for (;;) {
-    try {
-      fs.writeFileSync(file, JSON.stringify({ pid: process.pid, child: null }), { flag: 'wx' });
-      break;
-    } catch (error) {
-      if (!(error instanceof Error && 'code' in error && error.code === 'EEXIST')) throw error;
-    }
-    const other = holder();
-    const quiet = other === null || Date.now() - other.at > STALE_MS || !alive(other.pid);
-    if (quiet && (other === null || other.child === null || !alive(other.child))) {
-      fs.rmSync(file, { force: true });
-      continue;
-    }
-    if (!told) {
+function turnAt(file, say = console.log) {
+  /** @type {NodeJS.Timeout | null} */
+  let beat = null;
+
+  async function takeTurn() {
+    fs.mkdirSync(path.dirname(file), { recursive: true });
+    const began = Date.now();
+    for (let told = false; !tryTake(file);) {
+      if (!isHeld(file)) {
+        fs.rmSync(file, { force: true });
+        continue;
+      }
+      if (!told) say('· Another start or test is preparing this folder; waiting for it …');
       told = true;
-      console.log('· Another start or test is preparing this folder; waiting for it …');
+      if (Date.now() - began > PATIENCE_MS) {
+        throw new SetupFailure(
+          'Another start or test has been preparing this folder for 15 minutes.',
+          [`End it, delete ${file}, and give the same command again.`],
+        );
+      }
+      await new Promise((resolve) => setTimeout(resolve, 300));
     }
-    if (Date.now() - began > 15 * 60_000) {
-      throw new SetupFailure(
-        'Another start or test has been preparing this folder for 15 minutes.',
-        [`End it, delete ${file}, and give the same command again.`],
-      );
-    }
-    await sleep(500);
+    beat = setInterval(() => {
+      const now = new Date();
+      fs.utimes(file, now, now, () => undefined);
+    }, BEAT_MS);
+    beat.unref();
   }
-  beat = setInterval(() => {
-    const now = new Date();
-    fs.utimes(file, now, now, () => undefined);
-  }, BEAT_MS);
-  beat.unref();
+
+  /** Notes the program that is running for the holder. @param {number} pid */
+  function noteChild(pid) {
+    if (beat !== null) fs.writeFileSync(file, JSON.stringify({ pid: process.pid, child: pid }));
+  }
+
+  /** Gives the turn back, if held. */
+  function giveTurn() {
+    if (beat === null) return;
+    clearInterval(beat);
+    beat = null;
+    fs.rmSync(file, { force: true });
+  }
+
+  return { takeTurn, noteChild, giveTurn };
 }
 
-/** Notes the program that is running for the holder. @param {number} pid */
-function noteChild(pid) {
-  if (beat !== null) fs.writeFileSync(file, JSON.stringify({ pid: process.pid, child: pid }));
-}
-
-/** Gives the turn back, if held. */
-function giveTurn() {
-  if (beat === null) return;
-  clearInterval(beat);
-  beat = null;
-  fs.rmSync(file, { force: true });
-}
-
-module.exports = { takeTurn, noteChild, giveTurn };
+module.exports = { turnAt, ...turnAt(path.join(cache, 'turn.json')) };
