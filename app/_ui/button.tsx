@@ -1,14 +1,16 @@
 import Link from 'next/link';
 import type { ButtonHTMLAttributes, ReactNode } from 'react';
 
-/** `go`: the one thing this form is for. `plain`: the others. `hand`: takes something away. */
+/** `go`: the one thing this form is for. `plain`: the others. `hand`: takes something away. `bare`: as a link. */
 export type ButtonTone = 'go' | 'plain' | 'hand' | 'bare';
 
-const TONES: Readonly<Record<ButtonTone, string>> = {
+const FRAME =
+  'inline-flex items-center justify-center gap-2 border-[1.5px] py-1 text-center font-slate leading-none font-semibold tracking-[0.02em]';
+
+const TONES: Readonly<Record<Exclude<ButtonTone, 'bare'>, string>> = {
   go: 'border-ink bg-ink text-paper hover:bg-paper hover:text-ink',
   plain: 'border-ink bg-raised text-ink hover:bg-sunk',
   hand: 'border-hand bg-raised text-hand hover:bg-hand-wash',
-  bare: 'border-transparent text-ink underline decoration-edge decoration-[1.5px] underline-offset-4 hover:decoration-ink',
 };
 
 /** `day`: 56 px and more, for wet hands at arm's length. */
@@ -18,11 +20,15 @@ const SIZES = {
   day: 'min-h-14 w-full px-5 text-step',
 } as const;
 
+/** A button in the clothes of a link, for the small acts beside a text. */
+const BARE = 'link inline-flex min-h-6 items-center text-fine';
+
 export type ButtonSize = keyof typeof SIZES;
 
 /** The classes of a button, for what must look like one and is another element. */
 export function buttonClass(tone: ButtonTone = 'plain', size: ButtonSize = 'usual'): string {
-  return `inline-flex items-center justify-center gap-2 border-[1.5px] py-1 text-center font-slate leading-none font-semibold tracking-[0.02em] ${TONES[tone]} ${SIZES[size]}`;
+  if (tone === 'bare') return BARE;
+  return `${FRAME} ${TONES[tone]} ${SIZES[size]}`;
 }
 
 interface Props extends Omit<ButtonHTMLAttributes<HTMLButtonElement>, 'className'> {

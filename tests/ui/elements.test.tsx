@@ -53,7 +53,7 @@ describe('a figure', () => {
 
   test('with a missing part reads "at least" and names it', () => {
     const figure = { ...protein, high: null, likelyHigh: null, missing: [paprika] };
-    expect(view(figure)).toMatch(/^protein at least 110 g .*smoked paprika/);
+    expect(view(figure)).toMatch(/^protein at least 108 g .*smoked paprika/);
   });
 
   test('that is open shows the word and no number', () => {

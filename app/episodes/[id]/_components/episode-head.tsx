@@ -1,0 +1,82 @@
+import { ButtonLink } from '../../../_ui/button';
+import { RunningOrder, type RunningOrderPart } from '../../../_ui/running-order';
+import { SlateHead } from '../../../_ui/slate-head';
+import { printRuntime } from '#lib/units/print';
+import { EditLink } from './edit-link';
+import { EpisodeForm } from './episode-form';
+import { editHref, revOf, type EpisodeView } from './view';
+
+interface Props {
+  readonly view: EpisodeView;
+  readonly stage: string;
+  /** Filming and publishing dates as read, or null where none is set. */
+  readonly filming: string | null;
+  readonly publishing: string | null;
+  readonly locked: boolean;
+  /** The whole length of the cut, in seconds. */
+  readonly totalS: number;
+}
+
+/** The slate, the running order as sticks, and the promise of the episode. */
+export function EpisodeHead({ view, stage, filming, publishing, locked, totalS }: Props) {
+  const { episode } = view.file;
+  return (
+    <>
+      <SlateHead
+        kind="Episode"
+        title={episode.title}
+        shut={locked}
+        cells={[
+          { name: 'Film', value: filming ?? 'not set' },
+          { name: 'Publish', value: publishing ?? 'not set' },
+          { name: 'Stage', value: stage },
+          { name: 'Numbers', value: locked ? 'locked' : 'draft' },
+        ]}
+      />
+      <RunningOrder total={printRuntime(totalS)} parts={parts(view)} />
+      <div id={`row-${episode.id}`} className="mb-12">
+        {view.editing === episode.id ? (
+          <EpisodeForm
+            episodeId={episode.id}
+            rev={revOf(view, episode.id)}
+            title={episode.title}
+            hook={episode.hook}
+            region={episode.region}
+            publishOn={episode.publishOn ?? ''}
+            disclosure={episode.disclosure}
+            cancelHref={`/episodes/${episode.id}`}
+          />
+        ) : (
+          <div className="flex flex-wrap items-end justify-between gap-x-10 gap-y-3">
+            <p className="max-w-[62ch] text-lead">
+              {episode.hook || <span className="text-soft">No hook yet.</span>}{' '}
+              <EditLink href={editHref(episode.id, episode.id)} what="title, hook and date" />
+            </p>
+            <ButtonLink href={`/episodes/${episode.id}/export`} size="small" download>
+              Episode file
+            </ButtonLink>
+          </div>
+        )}
+      </div>
+    </>
+  );
+}
+
+function parts({ file, numbers }: EpisodeView): readonly RunningOrderPart[] {
+  return file.episode.segments.map((segment) => {
+    const energy = segment.recipe
+      ? numbers('energyKcal', { kind: 'whole', segmentId: segment.id })
+      : null;
+    return {
+      id: segment.id,
+      kind: segment.recipe ? 'dish' : 'talk',
+      title: segment.title,
+      seconds: segment.plannedS,
+      runtime: printRuntime(segment.plannedS),
+      href: `#row-${segment.id}`,
+      ...(energy && {
+        note: energy.number === null ? energy.text : `${energy.text} ${energy.unit}`,
+      }),
+    };
+  });
+}

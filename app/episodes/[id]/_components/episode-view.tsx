@@ -1,0 +1,44 @@
+import { EmptyState } from '../../../_ui/empty-state';
+import { STAGE_WORDS, type Stage } from '#lib/overview/stage';
+import { printDay } from '#lib/units/print-date';
+import { AddSegment } from './add-segment';
+import { DayTotal } from './day-total';
+import { EpisodeHead } from './episode-head';
+import { SegmentSection } from './segment-section';
+import type { EpisodeView as View } from './view';
+
+interface Props {
+  readonly view: View;
+  readonly stage: Stage;
+  readonly locked: boolean;
+  /** The whole length of the cut, in seconds. */
+  readonly totalS: number;
+}
+
+/** The episode: its slate, its running order, and each segment with what is said and what it holds. */
+export function EpisodeView({ view, stage, locked, totalS }: Props) {
+  const { episode, day } = view.file;
+  const empty = episode.segments.length === 0;
+  return (
+    <>
+      <EpisodeHead
+        view={view}
+        stage={STAGE_WORDS[stage]}
+        filming={day && printDay(day.date)}
+        publishing={episode.publishOn && printDay(episode.publishOn)}
+        locked={locked}
+        totalS={totalS}
+      />
+      {empty && (
+        <EmptyState title="Nothing in the running order yet">
+          Begin with one dish: its ingredients with their grams give the first numbers.
+        </EmptyState>
+      )}
+      {episode.segments.map((segment) => (
+        <SegmentSection key={segment.id} view={view} segment={segment} />
+      ))}
+      {!empty && view.figures.dishes.length > 0 && <DayTotal view={view} />}
+      <AddSegment episodeId={episode.id} open={empty} />
+    </>
+  );
+}

@@ -1,0 +1,132 @@
+'use client';
+
+import { useEffect, useState } from 'react';
+import type { FoodHit } from '../../../foods/search/hit';
+import { CONTROL, Field } from '../../../_ui/form/field';
+import type { FormState } from '../../../_ui/form/form-state';
+
+interface Props {
+  readonly form: string;
+  readonly state: FormState;
+  readonly text: string;
+  /** The food that the ingredient stands for now, or null. */
+  readonly chosen: FoodHit | null;
+}
+
+/** Long enough for a word to be finished, short enough to feel at once. */
+const PAUSE_MS = 120;
+
+/**
+ * The ingredient's words, and under them the foods that they may mean. The best match is taken at once and
+ * can be changed or left open; a food that was chosen stays until another is.
+ */
+export function FoodChoice({ form, state, text, chosen }: Props) {
+  const [words, setWords] = useState(state.typed.text ?? text);
+  const [other, setOther] = useState('');
+  const [hits, setHits] = useState<readonly FoodHit[]>([]);
+  const [picked, setPicked] = useState<string | null>(chosen?.id ?? null);
+  const query = other.trim() || (chosen && words === text ? '' : words.trim());
+
+  useEffect(() => {
+    if (query.length < 2) return;
+    const abort = new AbortController();
+    const timer = setTimeout(() => {
+      void search(query, abort.signal).then((found) => found && setHits(found));
+    }, PAUSE_MS);
+    return () => {
+      clearTimeout(timer);
+      abort.abort();
+    };
+  }, [query]);
+
+  const shown = chosen && !hits.some((hit) => hit.id === chosen.id) ? [chosen, ...hits] : hits;
+  const stands = picked === '' || shown.some((hit) => hit.id === picked);
+  const taken = stands ? picked : (hits[0]?.id ?? '');
+  return (
+    <div className="grid gap-3">
+      <Field form={form} name="text" label="Ingredient" hint="As you would write it." state={state}>
+        {(wired) => (
+          <input
+            {...wired}
+            className={CONTROL}
+            autoComplete="off"
+            value={words}
+            onChange={(event) => setWords(event.target.value)}
+          />
+        )}
+      </Field>
+      <fieldset>
+        <legend className="font-semibold">Counted as</legend>
+        <p role="status" className="text-fine text-soft">
+          {hits.length > 0
+            ? `${hits.length} foods fit; the best is taken.`
+            : 'Foods appear as you type.'}
+        </p>
+        <Field form={form} name="other" label="Look for a food by another name" quiet>
+          {(wired) => (
+            <input
+              {...wired}
+              type="search"
+              className={CONTROL}
+              autoComplete="off"
+              placeholder="look by another name"
+              value={other}
+              onChange={(event) => setOther(event.target.value)}
+            />
+          )}
+        </Field>
+        {shown.map((hit) => (
+          <Option
+            key={hit.id}
+            value={hit.id}
+            checked={taken === hit.id}
+            onPick={setPicked}
+            name={hit.name}
+            note={hit.note}
+          />
+        ))}
+        <Option
+          value=""
+          checked={taken === ''}
+          onPick={setPicked}
+          name="leave open for now"
+          note=""
+        />
+      </fieldset>
+    </div>
+  );
+}
+
+interface OptionProps {
+  readonly value: string;
+  readonly checked: boolean;
+  readonly onPick: (value: string) => void;
+  readonly name: string;
+  readonly note: string;
+}
+
+function Option({ value, checked, onPick, name, note }: OptionProps) {
+  return (
+    <label className="flex min-h-9 items-baseline gap-2.5 border-b border-line py-1 has-checked:font-semibold">
+      <input
+        type="radio"
+        name="foodId"
+        value={value}
+        checked={checked}
+        onChange={() => onPick(value)}
+        className="size-4 shrink-0 self-center accent-ink"
+      />
+      <span>{name}</span>
+      <span className="ml-auto text-right text-fine font-normal text-soft">{note}</span>
+    </label>
+  );
+}
+
+async function search(words: string, signal: AbortSignal): Promise<readonly FoodHit[] | null> {
+  try {
+    const response = await fetch(`/foods/search?q=${encodeURIComponent(words)}`, { signal });
+    return response.ok ? ((await response.json()) as readonly FoodHit[]) : null;
+  } catch {
+    return null;
+  }
+}

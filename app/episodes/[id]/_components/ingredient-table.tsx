@@ -1,0 +1,176 @@
+import type { ReactNode } from 'react';
+import { FigureText } from '../../../_ui/figure-view';
+import { barPercents } from '../../../_ui/geometry';
+import { Table, Th } from '../../../_ui/table';
+import { STATE_WORDS } from '../../../_ui/words';
+import type { Dish } from '#lib/episode/context';
+import type { DishFigures, LineFigures } from '#lib/figures/episode-figures';
+import { figureStatus, type Figure } from '#lib/figures/figure';
+import type { Bounds } from '#lib/units/bounds';
+import { printGrams } from '#lib/units/print';
+import { EditLink } from './edit-link';
+import { editHref, type EpisodeView } from './view';
+
+interface Props {
+  readonly view: EpisodeView;
+  readonly dish: Dish;
+  readonly figures: DishFigures;
+  /** The form of the ingredient that is being edited. */
+  readonly form: ReactNode;
+}
+
+/** What an open ingredient asks for. */
+const GAPS: Readonly<Record<NonNullable<LineFigures['gap']>, string>> = {
+  noFood: 'open: choose a food',
+  noGrams: 'open: say grams',
+  states: 'open: raw and cooked differ, and no yield is known',
+};
+const COLUMNS = 6;
+
+/** A dish's ingredients: grams as eaten, state, source and what each adds. Open ones are hatched. */
+export function IngredientTable({ view, dish, figures, form }: Props) {
+  const bars = barPercents(figures.lines.map((line) => known(line.figures.energyKcal)));
+  const head = (
+    <>
+      <Th>ingredient</Th>
+      <Th number>grams</Th>
+      <Th>weighed</Th>
+      <Th>source</Th>
+      <Th>calories</Th>
+      <Th number>protein</Th>
+    </>
+  );
+  return (
+    <Table caption={`${dish.title}: ingredients`} head={head}>
+      {figures.lines.map((line, index) => {
+        const written = dish.recipe.lines[index];
+        if (!written) return null;
+        const open = line.gap !== null;
+        return (
+          <LineRows
+            key={line.lineId}
+            line={line}
+            open={open}
+            form={view.editing === line.lineId && form}
+          >
+            <Cell wide>
+              {line.text}
+              {written.note && <span className="text-soft"> {written.note}</span>}
+              <span className="block text-fine text-soft">
+                {line.foodName ?? 'no food chosen'}{' '}
+                <EditLink href={editHref(view.file.episode.id, line.lineId)} what={line.text} />
+              </span>
+            </Cell>
+            <Cell number>{line.eatenMg ? <Grams mass={line.eatenMg} /> : 'open'}</Cell>
+            <Cell>{STATE_WORDS[written.state]}</Cell>
+            <Cell fine>{line.source ?? '–'}</Cell>
+            {open ? (
+              <td colSpan={2} className="py-2 align-top font-semibold">
+                {GAPS[line.gap ?? 'noFood']}
+              </td>
+            ) : (
+              <>
+                <Cell>
+                  <Contribution figure={line.figures.energyKcal} percent={bars[index] ?? 0} />
+                </Cell>
+                <Cell number>
+                  {line.figures.protein && <FigureText figure={line.figures.protein} />}
+                </Cell>
+              </>
+            )}
+          </LineRows>
+        );
+      })}
+    </Table>
+  );
+}
+
+function LineRows({
+  line,
+  open,
+  form,
+  children,
+}: {
+  readonly line: LineFigures;
+  readonly open: boolean;
+  readonly form: ReactNode;
+  readonly children: ReactNode;
+}) {
+  return (
+    <>
+      <tr
+        id={`row-${line.lineId}`}
+        className={`border-b border-line ${open ? 'hatch' : ''} ${form ? 'border-transparent' : ''}`}
+      >
+        {children}
+      </tr>
+      {form && (
+        <tr className="border-b-[1.5px] border-ink">
+          <td colSpan={COLUMNS} className="pt-1 pb-5">
+            {form}
+          </td>
+        </tr>
+      )}
+    </>
+  );
+}
+
+function Cell({
+  children,
+  number = false,
+  fine = false,
+  wide = false,
+}: {
+  readonly children: ReactNode;
+  readonly number?: boolean;
+  readonly fine?: boolean;
+  readonly wide?: boolean;
+}) {
+  const shape = number ? 'text-right whitespace-nowrap' : fine ? 'text-fine' : '';
+  return (
+    <td className={`py-2 pr-4 align-top last:pr-0 ${wide ? 'min-w-52' : ''} ${shape}`}>
+      {children}
+    </td>
+  );
+}
+
+function Grams({ mass }: { readonly mass: Bounds }) {
+  const low = printGrams(mass.low);
+  const high = printGrams(mass.high);
+  const value = printGrams(mass.value);
+  return (
+    <>
+      {value}
+      {(low !== value || high !== value) && (
+        <span className="block text-fine text-soft">
+          {low}–{high}
+        </span>
+      )}
+    </>
+  );
+}
+
+function Contribution({
+  figure,
+  percent,
+}: {
+  readonly figure: Figure | undefined;
+  readonly percent: number;
+}) {
+  if (!figure) return null;
+  return (
+    <span className="flex min-w-36 items-center gap-2.5">
+      <span className="min-w-20 text-right">
+        <FigureText figure={figure} />
+      </span>
+      <span aria-hidden="true" className="h-2.5 flex-1">
+        <span className="block h-2.5 bg-ink" style={{ width: `${percent}%` }} />
+      </span>
+    </span>
+  );
+}
+
+/** The drawn length of a contribution: nothing is drawn for what is open. */
+function known(figure: Figure | undefined): number {
+  return figure && figureStatus(figure) !== 'open' ? figure.value : 0;
+}

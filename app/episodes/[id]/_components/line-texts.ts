@@ -1,0 +1,47 @@
+import { STATE_WORDS, UNIT_WORDS } from '../../../_ui/words';
+import type { Choice } from '../../../_ui/form/field';
+import { LINE_UNITS, type RecipeLine } from '#lib/episode/schema';
+import { STATES, type Food } from '#lib/foods/food';
+import { gramsText, quantityText } from '#lib/units/read-quantity';
+import { foodHit } from '../../../foods/search/food-hit';
+import type { LineTexts } from './line-form';
+
+export const UNIT_CHOICES: readonly Choice[] = LINE_UNITS.map((value) => ({
+  value,
+  words: UNIT_WORDS[value],
+}));
+
+export const STATE_CHOICES: readonly Choice[] = STATES.map((value) => ({
+  value,
+  words: STATE_WORDS[value],
+}));
+
+/** An ingredient not yet typed. */
+export const EMPTY_LINE: LineTexts = {
+  text: '',
+  quantity: '',
+  unit: 'g',
+  state: 'raw',
+  grams: '',
+  leftBehind: '',
+  note: '',
+  asBought: false,
+  spoiltByTake: false,
+  food: null,
+};
+
+/** An ingredient as its form shows it. Read again by the form's schema, it is the same ingredient. */
+export function lineTexts(line: RecipeLine, food: Food | null): LineTexts {
+  return {
+    text: line.text,
+    quantity: line.quantity ? quantityText(line.quantity) : '',
+    unit: line.unit ?? 'g',
+    state: line.state,
+    grams: line.planned ? gramsText(line.planned) : '',
+    leftBehind: line.leftBehind.kind === 'mass' ? gramsText(line.leftBehind) : '',
+    note: line.note,
+    asBought: line.asBought,
+    spoiltByTake: line.spoiltByTake,
+    food: food ? foodHit(food) : null,
+  };
+}

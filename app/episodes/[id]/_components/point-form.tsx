@@ -1,0 +1,40 @@
+'use client';
+
+import { FormFrame } from '../../../_forms/form-frame';
+import type { FormAction } from '../../../_forms/parse-then-act';
+import { Button, ButtonLink } from '../../../_ui/button';
+import { AreaField } from '../../../_ui/form/field';
+
+interface Props {
+  readonly id: string;
+  readonly action: FormAction;
+  readonly hidden: Readonly<Record<string, string | number>>;
+  readonly text: string;
+  readonly submit: string;
+  readonly cancelHref?: string;
+}
+
+/** A sentence to say. Its numbers are bound in brackets and never typed. */
+export function PointForm({ id, action, hidden, text, submit, cancelHref }: Props) {
+  return (
+    <FormFrame id={id} action={action} hidden={hidden} fields={['text']}>
+      {(state) => (
+        <div className="grid gap-3">
+          <AreaField
+            form={id}
+            name="text"
+            label="To say"
+            hint="Bind numbers instead of typing them: [energy, whole], [protein, each], [fibre, day]."
+            initial={text}
+            state={state}
+            control={{ rows: 3 }}
+          />
+          <div className="flex flex-wrap gap-3">
+            <Button>{submit}</Button>
+            {cancelHref && <ButtonLink href={cancelHref}>Leave as it was</ButtonLink>}
+          </div>
+        </div>
+      )}
+    </FormFrame>
+  );
+}

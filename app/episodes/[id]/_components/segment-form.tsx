@@ -1,0 +1,74 @@
+'use client';
+
+import { FormFrame } from '../../../_forms/form-frame';
+import type { FormAction } from '../../../_forms/parse-then-act';
+import { Button, ButtonLink } from '../../../_ui/button';
+import { TextField } from '../../../_ui/form/field';
+
+interface Props {
+  readonly id: string;
+  readonly action: FormAction;
+  readonly hidden: Readonly<Record<string, string | number>>;
+  readonly kind: 'recipe' | 'talk';
+  readonly title: string;
+  readonly planned: string;
+  readonly eaten: string;
+  readonly batches: string;
+  readonly submit: string;
+  readonly cancelHref?: string;
+}
+
+const FIELDS = ['title', 'planned', 'eaten', 'batches'];
+
+/** Adds or changes a segment: its title and length, and for a dish how much of it is made and eaten. */
+export function SegmentForm({ id, action, hidden, kind, submit, cancelHref, ...texts }: Props) {
+  return (
+    <FormFrame id={id} action={action} hidden={{ ...hidden, kind }} fields={FIELDS}>
+      {(state) => (
+        <div className="grid gap-4">
+          <div className="grid gap-4 md:grid-cols-[2fr_1fr]">
+            <TextField
+              form={id}
+              name="title"
+              label={kind === 'recipe' ? 'Dish' : 'Talk'}
+              initial={texts.title}
+              state={state}
+            />
+            <TextField
+              form={id}
+              name="planned"
+              label="Length in the cut"
+              hint="As 3:25."
+              initial={texts.planned}
+              state={state}
+            />
+          </div>
+          {kind === 'recipe' && (
+            <div className="grid gap-4 md:grid-cols-2">
+              <TextField
+                form={id}
+                name="eaten"
+                label="Counts to the day"
+                hint="1 for the whole dish, 1/2 for half, 0 for none."
+                initial={texts.eaten}
+                state={state}
+              />
+              <TextField
+                form={id}
+                name="batches"
+                label="Made how many times"
+                hint="For shopping and the day."
+                initial={texts.batches}
+                state={state}
+              />
+            </div>
+          )}
+          <div className="flex flex-wrap gap-3">
+            <Button tone="go">{submit}</Button>
+            {cancelHref && <ButtonLink href={cancelHref}>Leave as it was</ButtonLink>}
+          </div>
+        </div>
+      )}
+    </FormFrame>
+  );
+}

@@ -1,0 +1,155 @@
+import { ButtonForm } from '../../../_forms/button-form';
+import { EmptyState } from '../../../_ui/empty-state';
+import type { Dish } from '#lib/episode/context';
+import type { Portion, Segment } from '#lib/episode/schema';
+import { printGrams } from '#lib/units/print';
+import { addLine, removeLine, removePortion, saveLine } from '../actions';
+import { DishFigures } from './dish-figures';
+import { IngredientTable } from './ingredient-table';
+import { LineForm } from './line-form';
+import { EMPTY_LINE, lineTexts, STATE_CHOICES, UNIT_CHOICES } from './line-texts';
+import { PortionForm } from './portion-form';
+import { SegmentHead } from './segment-head';
+import { TalkingPoints } from './talking-points';
+import { revOf, rowHref, type EpisodeView } from './view';
+
+interface Props {
+  readonly view: EpisodeView;
+  readonly segment: Segment;
+}
+
+/** One segment of the running order: what is said, and for a dish its numbers and ingredients. */
+export function SegmentSection({ view, segment }: Props) {
+  return (
+    <section
+      id={`row-${segment.id}`}
+      aria-labelledby={`title-${segment.id}`}
+      className="mt-14 border-t-[1.5px] border-ink pt-4 first-of-type:mt-0"
+    >
+      <SegmentHead view={view} segment={segment} />
+      {segment.recipe === null ? (
+        <div className="max-w-3xl">
+          <TalkingPoints view={view} segment={segment} />
+        </div>
+      ) : (
+        <DishParts view={view} dish={{ ...segment, recipe: segment.recipe }} />
+      )}
+    </section>
+  );
+}
+
+function DishParts({ view, dish }: { readonly view: EpisodeView; readonly dish: Dish }) {
+  const figures = view.figures.dishes.find((each) => each.segmentId === dish.id);
+  const empty = dish.recipe.lines.length === 0;
+  return (
+    <div className="grid gap-x-12 gap-y-9 lg:grid-cols-[minmax(0,1.9fr)_minmax(0,1fr)]">
+      <div className="min-w-0">
+        {figures && !empty && <DishFigures view={view} dish={figures} />}
+        <div className="mt-8">
+          {figures && !empty ? (
+            <IngredientTable
+              view={view}
+              dish={dish}
+              figures={figures}
+              form={<EditLine view={view} dish={dish} />}
+            />
+          ) : (
+            <EmptyState title="No ingredients yet">
+              Add the first with its grams, and the numbers are there.
+            </EmptyState>
+          )}
+          <details className="mt-2 print:hidden" open={empty}>
+            <summary className="link min-h-11 content-center">Add an ingredient</summary>
+            <div className="mt-2 border-b border-line pb-5">
+              <LineForm
+                id={`new-line-${dish.recipe.id}`}
+                action={addLine}
+                hidden={{ episodeId: view.file.episode.id, recipeId: dish.recipe.id }}
+                line={EMPTY_LINE}
+                units={UNIT_CHOICES}
+                states={STATE_CHOICES}
+                submit="Add the ingredient"
+              />
+            </div>
+          </details>
+        </div>
+      </div>
+      <div className="grid min-w-0 content-start gap-8">
+        <TalkingPoints view={view} segment={dish} />
+        <Portions view={view} dish={dish} />
+      </div>
+    </div>
+  );
+}
+
+function EditLine({ view, dish }: { readonly view: EpisodeView; readonly dish: Dish }) {
+  const line = dish.recipe.lines.find((each) => each.id === view.editing);
+  if (!line) return null;
+  const episodeId = view.file.episode.id;
+  const food = view.file.foods.find((each) => each.id === line.foodId) ?? null;
+  const hidden = { episodeId, lineId: line.id, rev: revOf(view, line.id) };
+  return (
+    <>
+      <LineForm
+        id={`line-${line.id}`}
+        action={saveLine}
+        hidden={hidden}
+        line={lineTexts(line, food)}
+        units={UNIT_CHOICES}
+        states={STATE_CHOICES}
+        submit="Save"
+        cancelHref={rowHref(episodeId, line.id)}
+      />
+      <p className="mt-3">
+        <ButtonForm
+          action={removeLine}
+          values={hidden}
+          tone="hand"
+          label={`Take out of the dish: ${line.text}`}
+        >
+          Take out of the dish
+        </ButtonForm>
+      </p>
+    </>
+  );
+}
+
+function Portions({ view, dish }: { readonly view: EpisodeView; readonly dish: Dish }) {
+  const episodeId = view.file.episode.id;
+  return (
+    <section aria-label={`Portions: ${dish.title}`}>
+      <h3>Portions</h3>
+      <ul className="mt-1">
+        {dish.recipe.portions.map((portion) => (
+          <li
+            key={portion.id}
+            className="flex items-center justify-between gap-4 border-b border-line py-1"
+          >
+            <span>
+              {portion.name} <span className="text-soft">{portionWords(portion)}</span>
+            </span>
+            <ButtonForm
+              action={removePortion}
+              values={{ episodeId, portionId: portion.id, rev: revOf(view, portion.id) }}
+              label={`Take out the portion: ${portion.name}`}
+            >
+              Take out
+            </ButtonForm>
+          </li>
+        ))}
+      </ul>
+      <details className="mt-1 print:hidden">
+        <summary className="link min-h-11 content-center">Add a portion</summary>
+        <div className="mt-2">
+          <PortionForm episodeId={episodeId} recipeId={dish.recipe.id} />
+        </div>
+      </details>
+    </section>
+  );
+}
+
+function portionWords(portion: Portion): string {
+  return portion.kind === 'count'
+    ? `1/${portion.of}, equal portions`
+    : `${printGrams(portion.massMg)} g of the finished dish`;
+}

@@ -1,0 +1,30 @@
+import type { EpisodeFile } from '#lib/episode/schema';
+import type { EpisodeFigures } from '#lib/figures/episode-figures';
+import type { PublishedNumbers } from '#lib/figures/published-numbers';
+
+/** What every part of the episode page draws from. */
+export interface EpisodeView {
+  readonly file: EpisodeFile;
+  readonly figures: EpisodeFigures;
+  /** The printed forms that the description uses too. */
+  readonly numbers: PublishedNumbers;
+  /** Revision of each row by its id, for forms that change it. */
+  readonly revs: Readonly<Record<string, number>>;
+  /** The row whose form stands open, or null. */
+  readonly editing: string | null;
+}
+
+/** Address of the page with a row's form open. */
+export function editHref(episodeId: string, rowId: string): string {
+  return `/episodes/${episodeId}?edit=${encodeURIComponent(rowId)}#row-${rowId}`;
+}
+
+/** Address of the page at a row, with no form open. */
+export function rowHref(episodeId: string, rowId: string): string {
+  return `/episodes/${episodeId}#row-${rowId}`;
+}
+
+/** Revision of a row; one that the page does not know is refused by the store as changed elsewhere. */
+export function revOf(view: Pick<EpisodeView, 'revs'>, rowId: string): number {
+  return view.revs[rowId] ?? 0;
+}

@@ -1,0 +1,259 @@
+'use server';
+
+import { revalidatePath } from 'next/cache';
+import { redirect } from 'next/navigation';
+import { v7 as uuid } from 'uuid';
+import { failed, ok, type Result } from '#lib/result';
+import type { Edit } from '#lib/store/command';
+import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
+import { nextPlace } from '#lib/store/next-place';
+import { readSegmentOrder } from '#lib/store/read-segment-order';
+import { write } from '#lib/store/write';
+import { fieldOfColumn, parseThenAct } from '../../_forms/parse-then-act';
+import type { FormState } from '../../_ui/form/form-state';
+import { lineField, linePatch, newLineColumns, segmentColumns } from './edits';
+import {
+  dayAnswerForm,
+  episodeForm,
+  lineForm,
+  moveForm,
+  newLineForm,
+  newPointForm,
+  newSegmentForm,
+  pointForm,
+  portionForm,
+  removeForm,
+  segmentForm,
+} from './schema';
+
+/** One act of the person on this episode; all pages of it are read anew. */
+async function change(
+  episodeId: string,
+  label: string,
+  edits: readonly Edit[],
+): Promise<Result<string>> {
+  const written = await write({ actor: DEFAULT_CREATOR_ID, label, at: new Date(), edits });
+  if (!written.ok) return written;
+  revalidatePath(`/episodes/${episodeId}`, 'layout');
+  return ok(`${label}: done.`);
+}
+
+/** Shows the page at a row with its form closed, once the row was saved. */
+async function changeAndClose(
+  episodeId: string,
+  rowId: string,
+  label: string,
+  edits: readonly Edit[],
+): Promise<Result<string>> {
+  const done = await change(episodeId, label, edits);
+  if (done.ok) redirect(`/episodes/${episodeId}#row-${rowId}`);
+  return done;
+}
+
+const lineFieldOf = (path: string) => lineField(fieldOfColumn(path));
+
+export async function saveEpisode(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(episodeForm, state, form, ({ episodeId, rev, ...patch }) =>
+    changeAndClose(episodeId, episodeId, 'Change the episode', [
+      { op: 'update', entity: 'Episode', id: episodeId, rev, patch },
+    ]),
+  );
+}
+
+export async function answerDay(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(dayAnswerForm, state, form, ({ episodeId, rev, kind, what }) =>
+    change(episodeId, 'Answer what else was eaten', [
+      {
+        op: 'update',
+        entity: 'Episode',
+        id: episodeId,
+        rev,
+        patch: {
+          anythingElseKind: kind || null,
+          anythingElseWhat: kind === 'notCounted' ? what : null,
+        },
+      },
+    ]),
+  );
+}
+
+export async function addSegment(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(newSegmentForm, state, form, async ({ episodeId, kind, ...texts }) => {
+    const recipeId = kind === 'recipe' ? uuid() : null;
+    const id = uuid();
+    const recipe: readonly Edit[] = recipeId
+      ? [
+          {
+            op: 'create',
+            entity: 'Recipe',
+            row: { id: recipeId, title: texts.title, method: '', forkedFromId: null },
+          },
+        ]
+      : [];
+    return changeAndClose(episodeId, id, `Add ${texts.title}`, [
+      ...recipe,
+      {
+        op: 'create',
+        entity: 'Segment',
+        row: {
+          id,
+          episodeId,
+          position: await nextPlace('Segment', episodeId),
+          kind,
+          recipeId,
+          ...segmentColumns(texts),
+          inFrame: null,
+          outFrame: null,
+          spareTakes: 0,
+          spareScope: 'spoiltLines',
+          washUpS: 0,
+        },
+      },
+    ]);
+  });
+}
+
+export async function saveSegment(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(segmentForm, state, form, ({ episodeId, segmentId, rev, ...texts }) =>
+    changeAndClose(episodeId, segmentId, `Change ${texts.title}`, [
+      { op: 'update', entity: 'Segment', id: segmentId, rev, patch: segmentColumns(texts) },
+    ]),
+  );
+}
+
+export async function moveSegment(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(moveForm, state, form, async ({ episodeId, segmentId, to }) => {
+    const rows = await readSegmentOrder(episodeId);
+    const inOrder = to === 'up' ? [...rows].reverse() : rows;
+    const at = inOrder.findIndex((row) => row.id === segmentId);
+    const [moved, passed] = inOrder.slice(at, at + 2);
+    if (at < 0 || !moved || !passed) {
+      return failed({ path: '', code: 'gone', message: 'There is no further to go.' });
+    }
+    return change(episodeId, `Move ${to}`, [
+      {
+        op: 'update',
+        entity: 'Segment',
+        id: moved.id,
+        rev: moved.rev,
+        patch: { position: passed.position },
+      },
+      {
+        op: 'update',
+        entity: 'Segment',
+        id: passed.id,
+        rev: passed.rev,
+        patch: { position: moved.position },
+      },
+    ]);
+  });
+}
+
+export async function removeSegment(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(removeForm('segmentId'), state, form, ({ episodeId, id, rev }) =>
+    changeAndClose(episodeId, episodeId, 'Take a segment out', [
+      { op: 'remove', entity: 'Segment', id, rev },
+    ]),
+  );
+}
+
+export async function addLine(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(
+    newLineForm,
+    state,
+    form,
+    async ({ episodeId, recipeId, ...texts }) => {
+      const id = uuid();
+      return change(episodeId, `Add ${texts.text}`, [
+        {
+          op: 'create',
+          entity: 'RecipeLine',
+          row: {
+            id,
+            recipeId,
+            position: await nextPlace('RecipeLine', recipeId),
+            ...newLineColumns(id, texts),
+          },
+        },
+      ]);
+    },
+    lineFieldOf,
+  );
+}
+
+export async function saveLine(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(
+    lineForm,
+    state,
+    form,
+    ({ episodeId, lineId, rev, ...texts }) =>
+      changeAndClose(episodeId, lineId, `Change ${texts.text}`, [
+        { op: 'update', entity: 'RecipeLine', id: lineId, rev, patch: linePatch(lineId, texts) },
+      ]),
+    lineFieldOf,
+  );
+}
+
+export async function removeLine(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(removeForm('lineId'), state, form, ({ episodeId, id, rev }) =>
+    changeAndClose(episodeId, episodeId, 'Take an ingredient out', [
+      { op: 'remove', entity: 'RecipeLine', id, rev },
+    ]),
+  );
+}
+
+export async function addPortion(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(portionForm, state, form, async ({ episodeId, recipeId, ...portion }) =>
+    change(episodeId, 'Add a portion', [
+      {
+        op: 'create',
+        entity: 'Portion',
+        row: {
+          id: uuid(),
+          recipeId,
+          position: await nextPlace('Portion', recipeId),
+          ...portion,
+          name:
+            portion.name || (portion.kind === 'count' ? `one of ${portion.ofCount}` : 'portion'),
+        },
+      },
+    ]),
+  );
+}
+
+export async function removePortion(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(removeForm('portionId'), state, form, ({ episodeId, id, rev }) =>
+    change(episodeId, 'Take a portion out', [{ op: 'remove', entity: 'Portion', id, rev }]),
+  );
+}
+
+export async function addPoint(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(newPointForm, state, form, async ({ episodeId, segmentId, text }) =>
+    change(episodeId, 'Add a sentence', [
+      {
+        op: 'create',
+        entity: 'TalkingPoint',
+        row: {
+          id: uuid(),
+          segmentId,
+          position: await nextPlace('TalkingPoint', segmentId),
+          text,
+        },
+      },
+    ]),
+  );
+}
+
+export async function savePoint(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(pointForm, state, form, ({ episodeId, pointId, rev, text }) =>
+    changeAndClose(episodeId, pointId, 'Change a sentence', [
+      { op: 'update', entity: 'TalkingPoint', id: pointId, rev, patch: { text } },
+    ]),
+  );
+}
+
+export async function removePoint(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(removeForm('pointId'), state, form, ({ episodeId, id, rev }) =>
+    change(episodeId, 'Take a sentence out', [{ op: 'remove', entity: 'TalkingPoint', id, rev }]),
+  );
+}
