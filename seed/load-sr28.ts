@@ -3,7 +3,8 @@ import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Food } from '#lib/foods/food';
-import { readSr28, type Sr28Texts } from '#lib/foods/read-sr28';
+import type { FoodGroup } from '#lib/foods/food-groups';
+import { readSr28, readSr28Groups, type Sr28Texts } from '#lib/foods/read-sr28';
 import {
   addedMeasuresSchema,
   addedYieldsSchema,
@@ -37,6 +38,11 @@ export function loadSr28(): Food[] {
   const measures = addedMeasuresSchema.parse(readSeedJson('measures.json'));
   const yields = addedYieldsSchema.parse(readSeedJson('yields.json'));
   return orThrow(addToReferenceFoods(foods, measures, yields));
+}
+
+/** The code of each food's group by its number: `loadSr28Groups().get('05062')` → `'0500'`. */
+export function loadSr28Groups(): ReadonlyMap<string, FoodGroup> {
+  return readSr28Groups(readSr28Texts().descriptions);
 }
 
 function orThrow<T>(read: Result<T>): T {

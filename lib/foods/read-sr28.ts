@@ -200,3 +200,16 @@ function readLines(
     });
   });
 }
+
+/**
+ * The code of each food's group by its number, from `FOOD_DES.txt` alone; lines that cannot be read are
+ * passed over, since `readSr28` tells them. `readSr28Groups(text).get('05062')` → `'0500'`.
+ */
+export function readSr28Groups(descriptions: string): Map<string, FoodGroup> {
+  const groups = new Map<string, FoodGroup>();
+  readLines(descriptions, DESCRIPTION_FIELDS, 'FOOD_DES.txt', [], (fields) => {
+    const group = unquoted(fields, 1);
+    if (isFoodGroup(group)) groups.set(unquoted(fields, 0), group);
+  });
+  return groups;
+}

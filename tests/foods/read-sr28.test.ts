@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cellOf, foodSchema, type Food } from '#lib/foods/food';
 import { NUTRIENT_NAMES, type Nutrient } from '#lib/foods/nutrients';
-import { readSr28 } from '#lib/foods/read-sr28';
+import { readSr28, readSr28Groups } from '#lib/foods/read-sr28';
 import { referenceFoodId } from '#lib/foods/reference-ids';
 import { printedText, printedValue } from '#lib/units/printed';
 import { loadSr28, readSr28Texts } from '#seed/load-sr28';
@@ -238,6 +238,35 @@ describe('energy factors', () => {
       printedValue(factors.carbohydrate) * value(sourceNo, 'carbohydrate');
     expect(energy).toBeCloseTo(specific, 2);
     expect(value(sourceNo, 'energyKcal')).toBe(published);
+  });
+});
+
+describe('food groups', () => {
+  // Source: USDA SR28, Food Group Description file: 25 groups.
+  it('are 25, and every food has one', () => {
+    const groups = readSr28Groups(readSr28Texts().descriptions);
+    expect(groups.size).toBe(8789);
+    expect(new Set(groups.values()).size).toBe(25);
+    expect(groups.get('05062')).toBe('0500');
+  });
+});
+
+describe('states guessed from the description', () => {
+  it.each([
+    ['05062', 'raw'],
+    ['05064', 'cooked'],
+    ['16015', 'cooked'],
+    ['20120', 'dry'],
+    ['08120', 'dry'],
+    ['20005', 'raw'],
+    ['16358', 'drained'],
+    ['10123', 'raw'],
+    ['12063', 'asIs'],
+    ['18070', 'asIs'],
+    ['01009', 'asIs'],
+    ['15016', 'cooked'],
+  ])('%s: %s', (sourceNo, state) => {
+    expect(food(sourceNo).version.state).toBe(state);
   });
 });
 
