@@ -13,7 +13,7 @@ export function databaseFile(env: Readonly<Record<string, string | undefined>>):
 }
 
 /** The folder whose package.json is this project's: upwards from the working folder, then from the program. */
-function projectRoot(): string {
+export function projectRoot(): string {
   for (const start of [process.cwd(), dirname(process.argv[1] ?? process.cwd())]) {
     for (let folder = start; ; folder = dirname(folder)) {
       if (isOurs(join(folder, 'package.json'))) return folder;

@@ -2,7 +2,7 @@ import { v7 as uuid } from 'uuid';
 import type { EpisodeFile, FilmingDay } from '#lib/episode/schema';
 import { defaultDay } from '#lib/shoot/default-day';
 import type { Edit } from '#lib/store/command';
-import { newKitchenEdits } from '#lib/store/kitchen-edits';
+import { kitchenEdits } from '#lib/store/import-kitchen';
 import type { RowInput } from '#lib/store/rows';
 import type { StepTexts } from './schema';
 
@@ -14,7 +14,7 @@ export function newDayEdits(file: EpisodeFile, revs: Revs, today: string): Edit[
   const dayId = uuid();
   const { kitchen, episode } = file;
   return [
-    ...(revs[kitchen.id] === undefined ? newKitchenEdits(kitchen) : []),
+    ...(revs[kitchen.id] === undefined ? kitchenEdits(kitchen) : []),
     {
       op: 'create',
       entity: 'FilmingDay',
