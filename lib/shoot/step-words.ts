@@ -87,10 +87,6 @@ export function linkWords(link: StepLink, titleOf: (stepId: string) => string): 
   return `${titleOf(link.toStepId)} ${does} ${after} ${from}${titleOf(link.fromStepId)}${reason}`;
 }
 
-/** Said above the clocks of perishable lots. */
-export const TWO_HOUR_CAUTION =
-  'Perishable food stands out of the cold for two hours in all at most, one above 32 °C / 90 °F (USDA FSIS). Follow your local food safety code.';
-
 /** Whether a lot stands out longer than it may. */
 export function isTooLong(lot: LotClock): boolean {
   return lot.minutes > lot.limitMin;

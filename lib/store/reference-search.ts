@@ -1,19 +1,14 @@
 import 'server-only';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { foodSchema, sectionSchema, type Food } from '#lib/foods/food';
-import {
-  buildSearchIndex,
-  searchFoods,
-  type SearchHit,
-  type SearchIndex,
-} from '#lib/foods/search-index';
+import type { Food } from '#lib/foods/food';
+import { buildSearchIndex, searchFoods, type SearchIndex } from '#lib/foods/search-index';
 import { searchSynonymsSchema, type SearchSynonym } from '#lib/foods/search-synonyms';
-import { database, inTransaction } from '#lib/store/client';
-import { DEFAULT_CREATOR_ID, SHARED_CREATOR_ID } from '#lib/store/creators';
+import { database } from '#lib/store/client';
+import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { databaseFile, projectRoot } from '#lib/store/database-file';
-import { foodFrom } from '#lib/store/from-rows';
-import { ALIVE, loadFoods } from '#lib/store/load';
+import { ALIVE } from '#lib/store/load';
+import { readFoodsById, readOwnFoodEntries, readReferenceFoods } from '#lib/store/read-foods';
 
 /** The index of the published tables, and which database and releases it was made from. */
 interface Held {
@@ -35,24 +30,18 @@ export interface FindOptions {
  * tables. The index of the tables is made once per process and database, at the first question (about half
  * a second); own foods are few and read each time, so that a new one is found at once.
  */
-export async function findFoods(query: string, options: FindOptions): Promise<Food[]> {
+export async function findFoods(query: string, options: FindOptions): Promise<readonly Food[]> {
   const { take, creatorId = DEFAULT_CREATOR_ID, referenceOnly = false } = options;
+  const own = referenceOnly ? [] : await readOwnFoodEntries(creatorId);
   const hits = [
+    ...searchFoods(buildSearchIndex(own, readSynonyms()), query, { take }),
     ...searchFoods(await referenceIndex(), query, { take }),
-    ...(referenceOnly ? [] : searchFoods(await ownIndex(creatorId), query, { take })),
   ];
   const best = hits.sort((a, b) => b.score - a.score).slice(0, take);
-  return inOrder(best, creatorId);
-}
-
-async function inOrder(hits: readonly SearchHit[], creatorId: string): Promise<Food[]> {
-  const ids = hits.map(({ entry }) => entry.id);
-  const foods = await inTransaction((tx) => loadFoods(tx, ids, creatorId));
-  const byId = new Map(foods.map((food) => [food.id, food]));
-  return ids.flatMap((id) => {
-    const food = byId.get(id);
-    return food ? [foodSchema.parse(foodFrom(food))] : [];
-  });
+  return readFoodsById(
+    best.map(({ entry }) => entry.id),
+    creatorId,
+  );
 }
 
 async function referenceIndex(): Promise<SearchIndex> {
@@ -63,41 +52,11 @@ async function referenceIndex(): Promise<SearchIndex> {
   });
   const key = [databaseFile(process.env), ...releases.map(({ id }) => id)].join(' ');
   if (held.slateReferenceIndex?.key !== key) {
-    held.slateReferenceIndex = { key, index: buildReferenceIndex() };
+    const index = readReferenceFoods().then((foods) => buildSearchIndex(foods, readSynonyms()));
+    held.slateReferenceIndex = { key, index };
   }
   return held.slateReferenceIndex.index;
 }
-
-async function buildReferenceIndex(): Promise<SearchIndex> {
-  const versions = await database().foodVersion.findMany({
-    where: { ...ALIVE, creatorId: SHARED_CREATOR_ID, food: { ...ALIVE, mergedIntoId: null } },
-    select: { foodId: true, sourceNo: true, food: { select: { name: true, section: true } } },
-    orderBy: [{ sourceNo: 'asc' }, { foodId: 'asc' }, { seq: 'desc' }],
-  });
-  const seen = new Set<string>();
-  const entries = versions.flatMap(({ foodId, sourceNo, food }) => {
-    if (seen.has(foodId)) return [];
-    seen.add(foodId);
-    return [{ id: foodId, name: food.name, sourceNo, section: sectionSchema.parse(food.section) }];
-  });
-  return buildSearchIndex(entries, readSynonyms());
-}
-
-async function ownIndex(creatorId: string): Promise<SearchIndex> {
-  const foods = await database().food.findMany({
-    where: { ...ALIVE, creatorId, mergedIntoId: null },
-    select: { id: true, name: true, section: true },
-    orderBy: [{ nameFolded: 'asc' }, { id: 'asc' }],
-    take: MOST_OWN,
-  });
-  const entries = foods.map(({ id, name, section }) => {
-    return { id, name, section: sectionSchema.parse(section), sourceNo: '', own: true };
-  });
-  return buildSearchIndex(entries, readSynonyms());
-}
-
-/** So many own foods are searched; a person has tens, a studio some thousands. */
-const MOST_OWN = 5000;
 
 let synonyms: readonly SearchSynonym[] | null = null;
 

@@ -3,6 +3,7 @@ import { notFound } from 'next/navigation';
 import { ButtonForm } from '../../../_forms/button-form';
 import { EmptyState } from '../../../_ui/empty-state';
 import { SlateHead } from '../../../_ui/slate-head';
+import { daySheet } from '#lib/shoot/day-sheet';
 import { planDay } from '#lib/shoot/plan-day';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { makeDay } from './actions';
@@ -39,10 +40,12 @@ export default async function DayPage({ params, searchParams }: Props) {
       </>
     );
   }
+  const plan = planDay(file, { seed: PLAN_SEED });
   const page = {
     file,
     day: file.day,
-    plan: planDay(file, { seed: PLAN_SEED }),
+    plan,
+    sheet: daySheet(file, plan),
     revs: await readRevisions(id),
     editing: typeof edit === 'string' ? edit : null,
   };

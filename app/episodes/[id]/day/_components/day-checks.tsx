@@ -1,10 +1,13 @@
+import { sourceText } from '#lib/safety/caution';
 import { minutesText } from '#lib/shoot/day-words';
-import { isTooLong, TWO_HOUR_CAUTION } from '#lib/shoot/step-words';
-import { cautions, FIGURES_CAUTION } from '#lib/publish/cautions';
+import { isTooLong } from '#lib/shoot/step-words';
 import { RowHead, Table, Td, Th, Tr } from '../../../../_ui/table';
 import type { DayPage } from './view';
 
-/** Must-rules that this day cannot keep, each in words. The plan below them still says what to do. */
+const PART = 'mt-10 print:mt-2 print:text-[9pt] print:leading-[1.15]';
+const PART_HEAD = 'print:text-[11pt]';
+
+/** Must-rules that this day cannot keep, each in words. The order below them still says what to do. */
 export function BrokenRules({ page }: { readonly page: DayPage }) {
   const { broken } = page.plan;
   if (broken.length === 0) return null;
@@ -25,9 +28,27 @@ export function BrokenRules({ page }: { readonly page: DayPage }) {
   );
 }
 
+/** What must come soon after what, as planned. */
+export function SoonAfter({ page }: { readonly page: DayPage }) {
+  const { soonAfter } = page.sheet;
+  if (soonAfter.length === 0) return null;
+  return (
+    <section aria-labelledby="soon" className={PART}>
+      <h2 id="soon" className={PART_HEAD}>
+        Soon after, hot or fresh
+      </h2>
+      <ul className="mt-2 list-disc pl-5 print:mt-0">
+        {soonAfter.map(({ text }) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
 /** Food that stands out of the cold, each lot against its limit. */
 export function Lots({ page }: { readonly page: DayPage }) {
-  const { lots } = page.plan;
+  const { lots } = page.sheet;
   if (lots.length === 0) return null;
   const head = (
     <>
@@ -38,11 +59,12 @@ export function Lots({ page }: { readonly page: DayPage }) {
     </>
   );
   return (
-    <section aria-labelledby="lots" className="mt-10 print:mt-3 print:text-[9pt]">
-      <h2 id="lots">Food out of the cold</h2>
-      <p className="mt-1 max-w-[70ch] text-soft">{TWO_HOUR_CAUTION}</p>
-      <div className="mt-3">
-        <Table caption="Food out of the cold" head={head}>
+    <section aria-labelledby="lots" className={PART}>
+      <h2 id="lots" className={PART_HEAD}>
+        Out of the refrigerator
+      </h2>
+      <div className="mt-2 print:mt-0">
+        <Table caption="Food out of the refrigerator" head={head}>
           {lots.map((lot) => (
             <Tr key={lot.perishableId}>
               <RowHead>{lot.name}</RowHead>
@@ -63,18 +85,23 @@ export function Lots({ page }: { readonly page: DayPage }) {
   );
 }
 
-/** Inside temperatures and what to follow. */
+/** Cautions, each with its source, and what stands above them all. */
 export function Cautions({ page }: { readonly page: DayPage }) {
-  const lines = cautions(page.file).filter((line) => line !== FIGURES_CAUTION);
-  if (lines.length === 0) return null;
+  const { cautions, localCode } = page.sheet;
   return (
-    <section aria-labelledby="cautions" className="mt-10 print:mt-3 print:text-[9pt]">
-      <h2 id="cautions">Cautions</h2>
-      <ul className="mt-2 list-disc pl-5">
-        {lines.map((line) => (
-          <li key={line}>{line}</li>
+    <section aria-labelledby="cautions" className={PART}>
+      <h2 id="cautions" className={PART_HEAD}>
+        Cautions
+      </h2>
+      <ul className="mt-2 list-disc pl-5 print:mt-0">
+        {cautions.map(({ id, text, source }) => (
+          <li key={id}>
+            {text}{' '}
+            <span className="text-fine text-soft print:text-[9pt]">{sourceText(source)}</span>
+          </li>
         ))}
       </ul>
+      <p className="mt-2 print:mt-0">{localCode}</p>
     </section>
   );
 }

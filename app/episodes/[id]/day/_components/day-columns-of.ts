@@ -1,56 +1,50 @@
-import type { Oven } from '#lib/episode/schema';
-import { clockText, degreesText } from '#lib/shoot/day-words';
-import type { PlanEntry, ShootPlan } from '#lib/shoot/plan';
 import type { BlockTone, DayBlock, DayColumn } from '../../../../_ui/day-columns';
+import type { Episode } from '#lib/episode/schema';
+import { HANDS_COLUMN, type DaySheet, type DaySheetBlock } from '#lib/shoot/day-sheet';
+import { clockText, degreesText } from '#lib/shoot/day-words';
+import type { PlanEntry } from '#lib/shoot/plan';
 
-/** The plan as columns: the hands, each oven, and what runs by itself. An entry may stand in two of them. */
-export function dayColumnsOf(
-  plan: Pick<ShootPlan, 'entries'>,
-  ovens: readonly Pick<Oven, 'id' | 'name'>[],
-  region: 'US' | 'EU',
-  hrefOf: (entry: PlanEntry) => string,
-): DayColumn[] {
-  const { entries } = plan;
-  const column = (id: string, name: string, inIt: (entry: PlanEntry) => boolean): DayColumn => ({
-    id,
-    name,
-    blocks: entries.filter(inIt).map((entry) => block(entry, id, region, hrefOf)),
-  });
-  const columns = [
-    column('hands', 'Hands', (entry) => entry.hands),
-    ...ovens.map(({ id, name }) => column(id, name, (entry) => entry.ovenId === id)),
-    column('alone', 'By itself', (entry) => !entry.hands && entry.ovenId === null),
-  ];
-  return columns.filter(({ id, blocks }) => id === 'hands' || blocks.length > 0);
+/** The sheet's columns as they are drawn: the hands, each oven, and what runs by itself. Empty ones are left out. */
+export function dayColumnsOf(sheet: DaySheet, region: Episode['region']): DayColumn[] {
+  const entries = new Map(sheet.rows.map(({ entry }) => [entry.id, entry]));
+  return sheet.columns
+    .map(({ id, title }) => ({
+      id,
+      name: title,
+      blocks: sheet.blocks
+        .filter(({ columnId }) => columnId === id)
+        .map((block) => drawn(block, entries.get(block.entryId), region)),
+    }))
+    .filter(({ id, blocks }) => id === HANDS_COLUMN || blocks.length > 0);
 }
 
-function block(
-  entry: PlanEntry,
-  columnId: string,
-  region: 'US' | 'EU',
-  hrefOf: (entry: PlanEntry) => string,
+function drawn(
+  block: DaySheetBlock,
+  entry: PlanEntry | undefined,
+  region: Episode['region'],
 ): DayBlock {
-  const detail =
-    entry.milliC !== null && columnId !== 'hands' && entry.kind === 'step'
-      ? degreesText(entry.milliC, region)
-      : '';
+  const inOven = entry?.ovenId === block.columnId && block.kind === 'step';
+  const milliC = inOven ? (entry?.milliC ?? null) : null;
   return {
-    id: entry.id,
-    startMin: entry.startMin,
-    endMin: entry.endMin,
-    start: clockText(entry.startMin),
-    end: clockText(entry.endMin),
-    title: entry.title,
-    tone: toneOf(entry, columnId),
-    href: hrefOf(entry),
-    ...(detail && { detail }),
+    id: `${block.columnId} ${block.entryId}`,
+    startMin: block.startMin,
+    endMin: block.endMin,
+    start: clockText(block.startMin),
+    end: clockText(block.endMin),
+    title: block.title,
+    tone: toneOf(block),
+    href: `#${entryElement(block.entryId)}`,
+    ...(milliC !== null && { detail: degreesText(milliC, region) }),
   };
 }
 
 /** Red for what needs the hands, teal for what runs by itself, dashed for heating, cooling, washing up. */
-export function toneOf(entry: PlanEntry, columnId: string): BlockTone {
-  if (entry.kind === 'preheat' || entry.kind === 'coolDown' || entry.kind === 'washUp') {
-    return 'pause';
-  }
-  return entry.hands && columnId === 'hands' ? 'hand' : 'self';
+export function toneOf({ kind, columnId }: Pick<DaySheetBlock, 'kind' | 'columnId'>): BlockTone {
+  if (kind === 'preheat' || kind === 'coolDown' || kind === 'washUp') return 'pause';
+  return columnId === HANDS_COLUMN ? 'hand' : 'self';
+}
+
+/** The element of an entry that links lead to. */
+export function entryElement(entryId: string): string {
+  return `entry-${entryId.replaceAll(':', '-')}`;
 }

@@ -1,7 +1,8 @@
-import { clockText } from '#lib/shoot/day-words';
-import type { PlanEntry } from '#lib/shoot/plan';
+import { HANDS_COLUMN, type DaySheetRow } from '#lib/shoot/day-sheet';
+import { clockText, degreesText } from '#lib/shoot/day-words';
 import { placeWords } from '#lib/shoot/step-words';
-import { shotsOf, type DayPage } from './view';
+import { entryElement, toneOf } from './day-columns-of';
+import type { DayPage } from './view';
 
 /** The edge of a row: red and wide for the hands, teal and double for what runs by itself. */
 const EDGE = {
@@ -10,10 +11,7 @@ const EDGE = {
   pause: 'border-l-[6px] border-dotted border-edge',
 } as const;
 
-/** The element of an entry that links lead to. */
-export function entryId(entry: PlanEntry): string {
-  return `entry-${entry.id.replaceAll(':', '-')}`;
-}
+const HEAD = 'lettering py-1.5 text-left align-bottom text-fine text-soft print:py-0';
 
 /** Everything to do, in the order of doing it. On paper this is the day sheet: rows stay whole, heads repeat. */
 export function DayOrder({ page }: { readonly page: DayPage }) {
@@ -22,33 +20,34 @@ export function DayOrder({ page }: { readonly page: DayPage }) {
       <caption className="unseen">The shooting order, in the order of doing</caption>
       <thead>
         <tr className="border-b-[1.5px] border-ink">
-          {['time', 'what to do', 'with'].map((name, index) => (
-            <th
-              key={name}
-              scope="col"
-              className={`lettering py-1.5 pr-3 text-left align-bottom text-fine text-soft print:py-0 ${index === 2 ? 'max-md:hidden print:table-cell' : ''}`}
-            >
-              {name}
-            </th>
-          ))}
+          <th scope="col" className={HEAD}>
+            time
+          </th>
+          <th scope="col" className={`${HEAD} pl-3`}>
+            what to do
+          </th>
+          <th scope="col" className={`${HEAD} max-md:hidden print:table-cell`}>
+            with
+          </th>
         </tr>
       </thead>
       <tbody>
-        {page.plan.entries.map((entry) => (
-          <Entry key={entry.id} page={page} entry={entry} />
+        {page.sheet.rows.map((row) => (
+          <Entry key={row.entry.id} page={page} row={row} />
         ))}
       </tbody>
     </table>
   );
 }
 
-function Entry({ page, entry }: { readonly page: DayPage; readonly entry: PlanEntry }) {
+function Entry({ page, row }: { readonly page: DayPage; readonly row: DaySheetRow }) {
   const { episode, kitchen } = page.file;
-  const segment = episode.segments.find(({ id }) => id === entry.segmentId);
+  const { entry } = row;
   const place = placeWords(entry, kitchen.ovens, episode.region);
-  const tone = entry.kind === 'step' || entry.kind === 'appointment' ? handOrSelf(entry) : 'pause';
+  const columnId = row.columnIds.includes(HANDS_COLUMN) ? HANDS_COLUMN : '';
+  const edge = EDGE[toneOf({ kind: entry.kind, columnId })];
   return (
-    <tr id={entryId(entry)} className="border-b border-line target:bg-sunk">
+    <tr id={entryElement(entry.id)} className="border-b border-line target:bg-sunk">
       <td className="w-24 py-3 pr-3 align-top whitespace-nowrap print:w-auto print:py-[1.5pt]">
         <b className="text-lead print:text-[9pt]">{clockText(entry.startMin)}</b>
         <span className="block text-fine text-soft print:inline print:text-[9pt]">
@@ -57,12 +56,15 @@ function Entry({ page, entry }: { readonly page: DayPage; readonly entry: PlanEn
           {clockText(entry.endMin)}
         </span>
       </td>
-      <td className={`py-3 pr-3 pl-3 align-top print:py-[1.5pt] ${EDGE[tone]}`}>
+      <td className={`py-3 pr-3 pl-3 align-top print:py-[1.5pt] ${edge}`}>
         <b className="text-lead font-semibold print:text-[9pt]">{entry.title}</b>
-        <Details page={page} entry={entry} segment={segment?.title ?? null} />
+        {row.segmentTitle !== null && entry.kind === 'step' && (
+          <span className="text-fine text-soft print:text-[9pt]"> · {row.segmentTitle}</span>
+        )}
+        <Facts row={row} page={page} />
         <span className="block text-fine text-soft md:hidden print:hidden">{place}</span>
         <details className="print:hidden">
-          <summary className="link inline-flex min-h-14 items-center text-base text-soft md:min-h-8 md:text-fine">
+          <summary className="link min-h-14 content-center text-base text-soft">
             why then?<span className="unseen"> {entry.title}</span>
           </summary>
           <p className="pb-2 text-base">{entry.why}</p>
@@ -73,32 +75,27 @@ function Entry({ page, entry }: { readonly page: DayPage; readonly entry: PlanEn
   );
 }
 
-function Details({
-  page,
-  entry,
-  segment,
-}: {
-  readonly page: DayPage;
-  readonly entry: PlanEntry;
-  readonly segment: string | null;
-}) {
-  const shots = shotsOf(page.file.episode.segments, entry);
+/** What is said beside an entry: inside temperature, shots, note, remarks. On paper they run on in its line. */
+function Facts({ page, row }: { readonly page: DayPage; readonly row: DaySheetRow }) {
+  const { inside, note, remarks, shots } = row;
+  const facts = [
+    ...(inside ? [`inside ${degreesText(inside.milliC, page.file.episode.region)}`] : []),
+    ...shots.map((shot) => `shot: ${[shot.title, shot.framing].filter(Boolean).join(', ')}`),
+    ...(note === '' ? [] : [note]),
+  ];
   return (
     <>
-      {segment !== null && entry.kind === 'step' && (
-        <span className="text-fine text-soft print:text-[9pt]"> · {segment}</span>
-      )}
-      {shots.length > 0 && (
-        <span className="block text-base print:inline print:text-[9pt]">
+      {facts.map((fact) => (
+        <span key={fact} className="block text-base print:inline print:text-[9pt]">
           <span className="hidden print:inline"> · </span>
-          {shots.length === 1 ? 'Shot: ' : 'Shots: '}
-          {shots.map((shot) => [shot.title, shot.framing].filter(Boolean).join(', ')).join('; ')}
+          {fact}
         </span>
-      )}
+      ))}
+      {remarks.map((remark) => (
+        <b key={remark} className="block text-base text-hand print:inline print:text-[9pt]">
+          <span className="hidden print:inline"> · </span>! {remark}
+        </b>
+      ))}
     </>
   );
-}
-
-function handOrSelf(entry: PlanEntry): 'hand' | 'self' {
-  return entry.hands ? 'hand' : 'self';
 }

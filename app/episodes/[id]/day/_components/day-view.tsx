@@ -2,12 +2,13 @@ import { ButtonLink } from '../../../../_ui/button';
 import { DayColumns } from '../../../../_ui/day-columns';
 import { PrintButton } from '../../../../_ui/print-button';
 import { SlateHead } from '../../../../_ui/slate-head';
+import { daylightText } from '#lib/shoot/day-sheet';
 import { clockText } from '#lib/shoot/day-words';
 import { printDay } from '#lib/units/print-date';
-import { BrokenRules, Cautions, Lots } from './day-checks';
+import { BrokenRules, Cautions, Lots, SoonAfter } from './day-checks';
 import { dayColumnsOf } from './day-columns-of';
 import { DayForm } from './day-form';
-import { DayOrder, entryId } from './day-order';
+import { DayOrder } from './day-order';
 import { SegmentSteps } from './segment-steps';
 import { revOf, type DayPage } from './view';
 
@@ -26,7 +27,7 @@ export function DayView({ page }: { readonly page: DayPage }) {
     { name: 'Start', value: clockText(day.startMin) },
     { name: 'Wrap', value: clockText(plan.wrapMin) },
   ];
-  const columns = dayColumnsOf(plan, file.kitchen.ovens, region, (entry) => `#${entryId(entry)}`);
+  const columns = dayColumnsOf(page.sheet, region);
   return (
     <>
       {plan.entries.length > ONE_PAGE_ROWS && <style>{PAGE_NUMBERS}</style>}
@@ -49,9 +50,10 @@ export function DayView({ page }: { readonly page: DayPage }) {
       </div>
       <section aria-labelledby="order" className="mt-10 print:mt-0">
         <div className="mb-4 flex flex-wrap items-center gap-3 print:hidden">
-          <h2 id="order" className="mr-auto">
-            Shooting order
-          </h2>
+          <div className="mr-auto">
+            <h2 id="order">Shooting order</h2>
+            <p className="text-fine text-soft">On this day {daylightText(page.sheet.daylight)}.</p>
+          </div>
           <PrintButton>Print the day sheet</PrintButton>
           <ButtonLink href={`${here}/day-sheet.ics`} download>
             Calendar file
@@ -78,6 +80,7 @@ export function DayView({ page }: { readonly page: DayPage }) {
           </>
         )}
       </section>
+      <SoonAfter page={page} />
       <Lots page={page} />
       <Cautions page={page} />
       <div className="print:hidden">

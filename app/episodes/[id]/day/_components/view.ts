@@ -1,11 +1,13 @@
 import type { EpisodeFile, FilmingDay, Segment } from '#lib/episode/schema';
-import type { PlanEntry, ShootPlan } from '#lib/shoot/plan';
+import type { DaySheet } from '#lib/shoot/day-sheet';
+import type { ShootPlan } from '#lib/shoot/plan';
 
 /** What every part of the day page draws from. */
 export interface DayPage {
   readonly file: EpisodeFile;
   readonly day: FilmingDay;
   readonly plan: ShootPlan;
+  readonly sheet: DaySheet;
   /** Revision of each row by its id, for forms that change it. */
   readonly revs: Readonly<Record<string, number>>;
   /** The row whose form stands open, or null. */
@@ -36,10 +38,4 @@ export function newRow(what: 'step' | 'shot' | 'link', segmentId: string): strin
 export function stepTitle(segments: readonly Segment[], stepId: string): string {
   const step = segments.flatMap(({ steps }) => steps).find(({ id }) => id === stepId);
   return step?.title ?? stepId;
-}
-
-/** The shots that are got during an entry of the plan. */
-export function shotsOf(segments: readonly Segment[], entry: PlanEntry) {
-  if (entry.stepId === null) return [];
-  return segments.flatMap(({ shots }) => shots).filter(({ stepId }) => stepId === entry.stepId);
 }

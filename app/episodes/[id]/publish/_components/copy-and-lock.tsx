@@ -1,0 +1,38 @@
+'use client';
+
+import { useActionState, useRef } from 'react';
+import { Button } from '../../../../_ui/button';
+import { CopyButton } from '../../../../_ui/copy-button';
+import { UNTOUCHED } from '../../../../_ui/form/form-state';
+import { copyDescription } from '../actions';
+
+interface Props {
+  readonly episodeId: string;
+  readonly text: string;
+  /** The element that shows the text. */
+  readonly shownIn: string;
+  readonly label: string;
+}
+
+/** Copies the description; once it was taken, its numbers are locked and the text is kept with the lock. */
+export function CopyAndLock({ episodeId, text, shownIn, label }: Props) {
+  const [state, send] = useActionState(copyDescription, UNTOUCHED);
+  const form = useRef<HTMLFormElement>(null);
+  const lock = () => Promise.resolve(form.current?.requestSubmit());
+  return (
+    <form ref={form} action={send} className="print:hidden">
+      <input type="hidden" name="episodeId" value={episodeId} />
+      <input type="hidden" name="text" value={text} />
+      <CopyButton text={text} label={label} shownIn={shownIn} afterCopy={lock} />
+      <noscript>
+        <Button>I have copied it by hand: lock the numbers</Button>
+      </noscript>
+      <p role="alert" className="font-semibold text-hand">
+        {state.problems.map((problem) => problem.message).join(' ')}
+      </p>
+      <p role="status" className={state.done ? 'text-soft' : 'unseen'}>
+        {state.done}
+      </p>
+    </form>
+  );
+}

@@ -1,0 +1,196 @@
+import Link from 'next/link';
+import { ButtonForm } from '../../../../_forms/button-form';
+import { SlateHead } from '../../../../_ui/slate-head';
+import { printDay } from '#lib/units/print-date';
+import { printCount } from '#lib/units/print';
+import { DayAnswerForm } from '../../_components/day-answer-form';
+import { removeWebLink } from '../actions';
+import { AllergenPart } from './allergen-part';
+import { CopyAndLock } from './copy-and-lock';
+import { TextsForm, WebLinkForm } from './texts-form';
+import { revOf, type PublishPage } from './view';
+
+const TEXT = 'description-text';
+
+/** The description as it is pasted, what stands in its way, and the words that are the person's own. */
+export function PublishView({ page }: { readonly page: PublishPage }) {
+  const { episode } = page.file;
+  const { lock } = page;
+  return (
+    <>
+      <SlateHead
+        kind="Publish"
+        title={episode.title}
+        shut={lock !== null && lock.broken === null}
+        cells={[
+          { name: 'Publish', value: episode.publishOn ? printDay(episode.publishOn) : 'not set' },
+          { name: 'Numbers', value: lock ? (lock.broken ? 'lock broken' : 'locked') : 'draft' },
+        ]}
+      />
+      <div className="grid gap-x-12 gap-y-10 lg:grid-cols-[minmax(0,1.6fr)_minmax(0,1fr)]">
+        <DescriptionPart page={page} />
+        <div className="grid min-w-0 content-start gap-10 print:hidden">
+          <InTheWay page={page} />
+          <section id="day-answer-part" aria-labelledby="whole-day">
+            <h2 id="whole-day" className="mb-3">
+              Is this the whole day?
+            </h2>
+            <DayAnswerForm
+              episodeId={episode.id}
+              rev={revOf(page, episode.id)}
+              kind={episode.anythingElse?.kind ?? ''}
+              what={episode.anythingElse?.kind === 'notCounted' ? episode.anythingElse.what : ''}
+            />
+          </section>
+        </div>
+      </div>
+      <div className="print:hidden">
+        <AllergenPart page={page} />
+        <section aria-labelledby="own-words" className="mt-10 max-w-3xl">
+          <h2 id="own-words" className="mb-3">
+            Your own words
+          </h2>
+          <TextsForm
+            episodeId={episode.id}
+            rev={revOf(page, episode.id)}
+            hook={episode.hook}
+            disclosure={episode.disclosure}
+          />
+          <WebLinks page={page} />
+        </section>
+        <History page={page} />
+      </div>
+    </>
+  );
+}
+
+function DescriptionPart({ page }: { readonly page: PublishPage }) {
+  const { text, length, limit, fits } = page.description;
+  const { lock } = page;
+  const used = `${printCount(length.codePoints)} of ${printCount(limit)}`;
+  return (
+    <section aria-labelledby="description" className="min-w-0">
+      <h2 id="description">Description, as it will be pasted</h2>
+      <pre
+        id={TEXT}
+        className="mt-3 border border-line bg-raised px-4 py-3 font-sans text-fine break-words whitespace-pre-wrap"
+      >
+        {text}
+      </pre>
+      <div className="mt-3">
+        <CopyAndLock
+          episodeId={page.file.episode.id}
+          text={text}
+          shownIn={TEXT}
+          label={`Copy, ${used}`}
+        />
+      </div>
+      <p className={`mt-2 text-fine ${fits ? 'text-soft' : 'font-semibold text-hand'}`}>
+        {fits ? '' : 'Too long: shorten a method or the hook. '}
+        {printCount(length.codePoints)} characters, {printCount(length.utf16Units)} as some counters
+        count, of {printCount(limit)}.
+      </p>
+      <p className="mt-1">{lockWords(lock)}</p>
+    </section>
+  );
+}
+
+function lockWords(lock: PublishPage['lock']): string {
+  if (!lock) return 'A draft: copying locks the numbers in it.';
+  if (lock.broken === null) return `Numbers locked ${lock.at}, nothing under them has changed.`;
+  return `Lock of ${lock.at} broken: ${lock.broken}. Copying locks the numbers again.`;
+}
+
+function InTheWay({ page }: { readonly page: PublishPage }) {
+  const { chapterFaults, open } = page.description;
+  const episodeHref = `/episodes/${page.file.episode.id}`;
+  return (
+    <section aria-labelledby="in-the-way">
+      <h2 id="in-the-way">Before you paste it</h2>
+      {chapterFaults.length === 0 && open.length === 0 && (
+        <p className="mt-1 text-soft">Nothing is open: every number is known.</p>
+      )}
+      {open.length > 0 && (
+        <>
+          <h3 className="mt-3">Open numbers</h3>
+          <ul className="mt-1">
+            {open.map(({ segmentId, title, reason }) => (
+              <li key={`${title} ${reason}`} className="hatch border-b border-line py-2">
+                <b className="font-semibold">{title}</b>: {reason}.{' '}
+                {segmentId === null ? (
+                  <a className="link" href="#day-answer-part">
+                    Answer it
+                  </a>
+                ) : (
+                  <Link className="link" href={`${episodeHref}#row-${segmentId}`}>
+                    To its ingredients
+                  </Link>
+                )}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      {chapterFaults.length > 0 && (
+        <>
+          <h3 className="mt-3">No chapters yet</h3>
+          <ul className="mt-1 list-disc pl-5">
+            {chapterFaults.map((fault) => (
+              <li key={fault.message}>{fault.message}</li>
+            ))}
+          </ul>
+        </>
+      )}
+    </section>
+  );
+}
+
+function WebLinks({ page }: { readonly page: PublishPage }) {
+  const { episode } = page.file;
+  return (
+    <div className="mt-6">
+      <h3>Links</h3>
+      <ul className="mt-1 mb-4">
+        {episode.webLinks.map(({ id, label, url }) => (
+          <li
+            key={id}
+            className="flex flex-wrap items-center justify-between gap-4 border-b border-line py-1"
+          >
+            <span className="min-w-0 break-words">
+              {label}: {url}
+            </span>
+            <ButtonForm
+              action={removeWebLink}
+              values={{ episodeId: episode.id, linkId: id, rev: revOf(page, id) }}
+              label={`Take out the link ${label}`}
+            >
+              Take out
+            </ButtonForm>
+          </li>
+        ))}
+      </ul>
+      <WebLinkForm episodeId={episode.id} />
+    </div>
+  );
+}
+
+function History({ page }: { readonly page: PublishPage }) {
+  if (page.copied.length === 0) return null;
+  return (
+    <section aria-labelledby="copied" className="mt-10">
+      <h2 id="copied">Copied so far</h2>
+      <ul className="mt-2">
+        {page.copied.map(({ id, at, text }) => (
+          <li key={id} className="border-b border-line">
+            <details>
+              <summary className="link min-h-11 content-center">{at}</summary>
+              <pre className="mb-3 border border-line bg-raised px-4 py-3 font-sans text-fine break-words whitespace-pre-wrap">
+                {text}
+              </pre>
+            </details>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

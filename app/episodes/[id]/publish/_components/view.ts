@@ -1,0 +1,31 @@
+import type { EpisodeFile } from '#lib/episode/schema';
+import type { Description } from '#lib/publish/description';
+
+/** A text that was copied, with the lock that was taken with it. */
+export interface Copied {
+  readonly id: string;
+  /** The moment as read: "Sat 12 Dec, 18:02". */
+  readonly at: string;
+  readonly text: string;
+}
+
+/** The newest lock: when it was taken, and why it holds no more, or null while it holds. */
+export interface NewestLock {
+  readonly at: string;
+  readonly broken: string | null;
+}
+
+/** What the publish page draws from. */
+export interface PublishPage {
+  readonly file: EpisodeFile;
+  readonly description: Description;
+  readonly revs: Readonly<Record<string, number>>;
+  readonly lock: NewestLock | null;
+  /** Newest first. */
+  readonly copied: readonly Copied[];
+}
+
+/** Revision of a row; one that the page does not know is refused by the store as changed elsewhere. */
+export function revOf(page: Pick<PublishPage, 'revs'>, rowId: string): number {
+  return page.revs[rowId] ?? 0;
+}

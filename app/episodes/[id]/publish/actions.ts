@@ -1,0 +1,126 @@
+'use server';
+
+import { revalidatePath } from 'next/cache';
+import { v7 as uuid } from 'uuid';
+import { episodeFigures } from '#lib/figures/episode-figures';
+import { takeLock } from '#lib/lock/numbers-lock';
+import { description } from '#lib/publish/description';
+import { failed, ok, type Result } from '#lib/result';
+import type { Edit } from '#lib/store/command';
+import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
+import { nextPlace } from '#lib/store/next-place';
+import { readEpisodeFile } from '#lib/store/read-episode';
+import { nextLockSeq } from '#lib/store/read-locks';
+import { write } from '#lib/store/write';
+import { parseThenAct } from '../../../_forms/parse-then-act';
+import type { FormState } from '../../../_ui/form/form-state';
+import {
+  allergenForm,
+  askAgainForm,
+  copyForm,
+  removeWebLinkForm,
+  textsForm,
+  webLinkForm,
+} from './schema';
+
+/** One act on what is published; every page of the episode is read anew. */
+async function change(
+  episodeId: string,
+  label: string,
+  edits: readonly Edit[],
+  at = new Date(),
+): Promise<Result<string>> {
+  const written = await write({ actor: DEFAULT_CREATOR_ID, label, at, edits });
+  if (!written.ok) return written;
+  revalidatePath(`/episodes/${episodeId}`, 'layout');
+  return ok(`${label}: done.`);
+}
+
+/**
+ * Locks the numbers of a text that was copied, and keeps the text with the lock. A text that is not the
+ * description as it stands now is refused: a lock must hold the numbers that were pasted.
+ */
+export async function copyDescription(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(copyForm, state, form, async ({ episodeId, text }) => {
+    const at = new Date();
+    const file = await readEpisodeFile(episodeId, at.toISOString());
+    if (!file) {
+      return failed({ path: '', code: 'gone', message: 'This episode is no longer there.' });
+    }
+    const figures = episodeFigures(file);
+    if (description(file, figures).text !== text) {
+      revalidatePath(`/episodes/${episodeId}`, 'layout');
+      return failed({
+        path: '',
+        code: 'changed',
+        message:
+          'Something changed since this page was opened, so that text is old: nothing was locked. Look at the new one and copy it again.',
+      });
+    }
+    const { snapshot, sha256, schemaVersion, engineVersion } = takeLock(file, figures);
+    const lockId = uuid();
+    const seq = await nextLockSeq(episodeId);
+    const lock = { id: lockId, episodeId, seq, snapshot, sha256, schemaVersion, engineVersion, at };
+    const done = await change(
+      episodeId,
+      'Copy the description',
+      [
+        { op: 'create', entity: 'NumbersLock', row: lock },
+        { op: 'create', entity: 'Published', row: { id: uuid(), lockId, text, at } },
+      ],
+      at,
+    );
+    return done.ok ? ok('The numbers in it are locked, and the text is kept.') : done;
+  });
+}
+
+export async function saveTexts(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(textsForm, state, form, ({ episodeId, rev, ...patch }) =>
+    change(episodeId, 'Change hook and disclosure', [
+      { op: 'update', entity: 'Episode', id: episodeId, rev, patch },
+    ]),
+  );
+}
+
+export async function addWebLink(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(webLinkForm, state, form, async ({ episodeId, label, url }) => {
+    const position = await nextPlace('WebLink', episodeId);
+    return change(episodeId, `Add the link ${label}`, [
+      { op: 'create', entity: 'WebLink', row: { id: uuid(), episodeId, position, label, url } },
+    ]);
+  });
+}
+
+export async function removeWebLink(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(removeWebLinkForm, state, form, ({ episodeId, linkId, rev }) =>
+    change(episodeId, 'Take a link out', [{ op: 'remove', entity: 'WebLink', id: linkId, rev }]),
+  );
+}
+
+export async function answerAllergen(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(allergenForm, state, form, async ({ episodeId, ...fact }) => {
+    const at = new Date();
+    const position = await nextPlace('AllergenFact', fact.foodId);
+    const reason = 'said on the publish page';
+    return change(
+      episodeId,
+      fact.standing === 'confirmed' ? 'Confirm an allergen' : 'Deny an allergen',
+      [
+        {
+          op: 'create',
+          entity: 'AllergenFact',
+          row: { id: uuid(), position, ...fact, reason, at },
+        },
+      ],
+      at,
+    );
+  });
+}
+
+export async function askAgain(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(askAgainForm, state, form, ({ episodeId, factId, rev }) =>
+    change(episodeId, 'Ask again about an allergen', [
+      { op: 'remove', entity: 'AllergenFact', id: factId, rev },
+    ]),
+  );
+}

@@ -1,0 +1,42 @@
+import type { Metadata } from 'next';
+import { notFound } from 'next/navigation';
+import { whyBroken } from '#lib/lock/why-broken';
+import { lockedInputs } from '#lib/lock/locked-inputs';
+import { description } from '#lib/publish/description';
+import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readLocks } from '#lib/store/read-locks';
+import { localMoment } from '#lib/units/local-date';
+import { PublishView } from './_components/publish-view';
+
+export const metadata: Metadata = { title: 'Publish' };
+
+interface Props {
+  readonly params: Promise<{ readonly id: string }>;
+}
+
+export default async function PublishPage({ params }: Props) {
+  const { id } = await params;
+  const file = await readEpisodeFile(id, new Date().toISOString());
+  if (!file) notFound();
+  const locks = await readLocks(id);
+  const [newest] = locks;
+  const moment = (at: Date) => localMoment(at, file.kitchen.zone);
+  const copied = locks.flatMap(({ published }) =>
+    published.map(({ id: textId, at, text }) => ({ id: textId, at: moment(at), text })),
+  );
+  const lock = newest && {
+    at: moment(newest.at),
+    broken: whyBroken(lockedInputs(newest), file),
+  };
+  return (
+    <PublishView
+      page={{
+        file,
+        description: description(file),
+        revs: await readRevisions(id),
+        lock: lock ?? null,
+        copied,
+      }}
+    />
+  );
+}
