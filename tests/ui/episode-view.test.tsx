@@ -5,6 +5,7 @@ import { describe, expect, test, vi } from 'vitest';
 import { parseEpisodeFile } from '#lib/episode/file';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { episodeFigures } from '#lib/figures/episode-figures';
+import type { LockStanding } from '#lib/lock/lock-standing';
 import { publishedNumbers } from '#lib/figures/published-numbers';
 import { EpisodeView } from '../../app/episodes/[id]/_components/episode-view';
 import { EMPTY_LINE, lineTexts } from '../../app/episodes/[id]/_components/line-texts';
@@ -25,7 +26,11 @@ const parsed = parseEpisodeFile(readFileSync(url, 'utf8'));
 if (!parsed.ok) throw new Error('the demo must be readable');
 const demo = parsed.value;
 
-function page(file: EpisodeFile, editing: string | null = null, locked = false): string {
+function page(
+  file: EpisodeFile,
+  editing: string | null = null,
+  standing: LockStanding = 'draft',
+): string {
   const figures = episodeFigures(file);
   const numbers = publishedNumbers(file, figures);
   const revs = Object.fromEntries(
@@ -38,7 +43,7 @@ function page(file: EpisodeFile, editing: string | null = null, locked = false):
     <EpisodeView
       view={{ file, figures, numbers, revs, editing }}
       stage="filmingSet"
-      locked={locked}
+      numbers={standing}
       totalS={550}
     />,
   );
@@ -108,7 +113,7 @@ describe('the episode page of the demo', () => {
     expect(form).toContain(`value="${line.text}"`);
     expect(markup).not.toContain(`<form id="line-${line.id}"`);
     expect(markup).toContain('stick-open');
-    expect(page(demo, null, true)).not.toContain('stick-open');
+    expect(page(demo, null, 'locked')).not.toContain('stick-open');
   });
 
   test('has one main heading, and every form field a label', () => {

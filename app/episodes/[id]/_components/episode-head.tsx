@@ -1,6 +1,7 @@
 import { ButtonLink } from '../../../_ui/button';
 import { RunningOrder, type RunningOrderPart } from '../../../_ui/running-order';
 import { SlateHead } from '../../../_ui/slate-head';
+import { STANDING_WORDS, type LockStanding } from '#lib/lock/lock-standing';
 import { printRuntime } from '#lib/units/print';
 import { EditLink } from './edit-link';
 import { EpisodeForm } from './episode-form';
@@ -12,25 +13,25 @@ interface Props {
   /** Filming and publishing dates as read, or null where none is set. */
   readonly filming: string | null;
   readonly publishing: string | null;
-  readonly locked: boolean;
+  readonly numbers: LockStanding;
   /** The whole length of the cut, in seconds. */
   readonly totalS: number;
 }
 
 /** The slate, the running order as sticks, and the promise of the episode. */
-export function EpisodeHead({ view, stage, filming, publishing, locked, totalS }: Props) {
+export function EpisodeHead({ view, stage, filming, publishing, numbers, totalS }: Props) {
   const { episode } = view.file;
   return (
     <>
       <SlateHead
         kind="Episode"
         title={episode.title}
-        shut={locked}
+        shut={numbers === 'locked'}
         cells={[
           { name: 'Film', value: filming ?? 'not set' },
           { name: 'Publish', value: publishing ?? 'not set' },
           { name: 'Stage', value: stage },
-          { name: 'Numbers', value: locked ? 'locked' : 'draft' },
+          { name: 'Numbers', value: STANDING_WORDS[numbers] },
         ]}
       />
       <RunningOrder total={printRuntime(totalS)} parts={parts(view)} />

@@ -1,4 +1,5 @@
 import { EmptyState } from '../../../_ui/empty-state';
+import type { LockStanding } from '#lib/lock/lock-standing';
 import { STAGE_WORDS, type Stage } from '#lib/overview/stage';
 import { printDay } from '#lib/units/print-date';
 import { AddSegment } from './add-segment';
@@ -10,13 +11,13 @@ import type { EpisodeView as View } from './view';
 interface Props {
   readonly view: View;
   readonly stage: Stage;
-  readonly locked: boolean;
+  readonly numbers: LockStanding;
   /** The whole length of the cut, in seconds. */
   readonly totalS: number;
 }
 
 /** The episode: its slate, its running order, and each segment with what is said and what it holds. */
-export function EpisodeView({ view, stage, locked, totalS }: Props) {
+export function EpisodeView({ view, stage, numbers, totalS }: Props) {
   const { episode, day } = view.file;
   const empty = episode.segments.length === 0;
   return (
@@ -26,7 +27,7 @@ export function EpisodeView({ view, stage, locked, totalS }: Props) {
         stage={STAGE_WORDS[stage]}
         filming={day && printDay(day.date)}
         publishing={episode.publishOn && printDay(episode.publishOn)}
-        locked={locked}
+        numbers={numbers}
         totalS={totalS}
       />
       {empty && (

@@ -1,0 +1,85 @@
+'use server';
+
+import { revalidatePath } from 'next/cache';
+import { redirect } from 'next/navigation';
+import { v7 as uuid } from 'uuid';
+import { parseEpisodeFile } from '#lib/episode/file';
+import { failed, type Problem, type Result } from '#lib/result';
+import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
+import { importEpisodeFile } from '#lib/store/import-file';
+import { write } from '#lib/store/write';
+import { parseThenAct } from './_forms/parse-then-act';
+import type { FormState } from './_ui/form/form-state';
+import { bringInForm, LARGEST_FILE, newEpisodeForm } from './schema';
+
+/** Faults of a file that are told at once; the rest are counted. */
+const TOLD = 40;
+
+export async function newEpisode(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(newEpisodeForm, state, form, async (texts) => {
+    const id = uuid();
+    const written = await write({
+      actor: DEFAULT_CREATOR_ID,
+      label: `Begin ${texts.title}`,
+      at: new Date(),
+      edits: [
+        {
+          op: 'create',
+          entity: 'Episode',
+          row: {
+            ...texts,
+            id,
+            hook: '',
+            rateNum: 25,
+            rateDen: 1,
+            anythingElseKind: null,
+            anythingElseWhat: null,
+            disclosure: '',
+            kitchenId: null,
+          },
+        },
+      ],
+    });
+    return written.ok ? open(id) : written;
+  });
+}
+
+export async function bringIn(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(
+    bringInForm,
+    state,
+    form,
+    async () => {
+      const file = form.get('file');
+      if (!(file instanceof File) || file.size === 0) return refused('Choose an episode file.');
+      if (file.size > LARGEST_FILE) {
+        return refused('This is no episode file: it holds more than 20 MB.');
+      }
+      const parsed = parseEpisodeFile(await file.text());
+      if (!parsed.ok) return withPlaces(parsed.problems);
+      const brought = await importEpisodeFile(parsed.value, new Date());
+      return brought.ok ? open(brought.value.episodeId) : withPlaces(brought.problems);
+    },
+    () => 'file',
+  );
+}
+
+function open(episodeId: string): never {
+  revalidatePath('/');
+  redirect(`/episodes/${episodeId}`);
+}
+
+function refused(message: string): Result<string> {
+  return failed({ path: 'file', code: 'no-file', message });
+}
+
+/** Each fault with its place in the file, since the form has one field for all of them. */
+function withPlaces(problems: readonly Problem[]): Result<string> {
+  const told = problems.slice(0, TOLD).map((problem) => ({
+    ...problem,
+    message: problem.path ? `${problem.path}: ${problem.message}` : problem.message,
+  }));
+  if (problems.length <= TOLD) return failed(...told);
+  const message = `And more: ${problems.length} faults in all.`;
+  return failed(...told, { path: 'file', code: 'more', message });
+}

@@ -1,0 +1,46 @@
+import type { Metadata } from 'next';
+import { notFound } from 'next/navigation';
+import { episodeFigures } from '#lib/figures/episode-figures';
+import { publishedNumbers } from '#lib/figures/published-numbers';
+import { lockStanding } from '#lib/lock/lock-standing';
+import { plannedLengthS, stageFacts } from '#lib/overview/episode-facts';
+import { stageOf } from '#lib/overview/stage';
+import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readLastLock, readPublished } from '#lib/store/read-locks';
+import { localDate } from '#lib/units/local-date';
+import { EpisodeView } from './_components/episode-view';
+
+interface Props {
+  readonly params: Promise<{ readonly id: string }>;
+  readonly searchParams: Promise<{ readonly edit?: string | string[] }>;
+}
+
+export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  const file = await readEpisodeFile((await params).id, new Date().toISOString());
+  return { title: file?.episode.title ?? 'No such episode' };
+}
+
+export default async function EpisodePage({ params, searchParams }: Props) {
+  const { id } = await params;
+  const { edit } = await searchParams;
+  const now = new Date();
+  const file = await readEpisodeFile(id, now.toISOString());
+  if (!file) notFound();
+  const figures = episodeFigures(file);
+  const lock = await readLastLock(id);
+  const published = (await readPublished(id)) !== null;
+  return (
+    <EpisodeView
+      view={{
+        file,
+        figures,
+        numbers: publishedNumbers(file, figures),
+        revs: await readRevisions(id),
+        editing: typeof edit === 'string' ? edit : null,
+      }}
+      stage={stageOf(stageFacts(file, figures, published), localDate(now, file.kitchen.zone))}
+      numbers={lockStanding(lock?.snapshot ?? null, file)}
+      totalS={plannedLengthS(file.episode.segments)}
+    />
+  );
+}
