@@ -35,7 +35,8 @@ const REASONS: Readonly<Record<MissingPart['reason'], string>> = {
 };
 
 /**
- * Prints a figure. An 'at least' number is rounded down and an 'at most' number up, so that it stays true.
+ * Prints a figure. 'At least' prints its hard lower bound rounded down, 'at most' its hard upper bound rounded
+ * up, so that the words stay true.
  * @param step multiple to round to; by the nutrient's own digits if left out
  * @example printFigure(figure).text // '846', with unit 'kcal' and range 'likely 829–863, digits allow 812–880'
  */
@@ -54,7 +55,7 @@ export function printFigure(figure: Figure, step?: number): PrintedFigure {
       return { ...common, text: number, number, range };
     }
     case 'atLeast': {
-      const number = printTo(roundDown(figure.likelyLow ?? figure.low ?? 0, used), used);
+      const number = printTo(roundDown(figure.low ?? 0, used), used);
       return {
         ...common,
         text: `at least ${number}`,
@@ -63,7 +64,7 @@ export function printFigure(figure: Figure, step?: number): PrintedFigure {
       };
     }
     case 'atMost': {
-      const number = printTo(roundUp(figure.likelyHigh ?? figure.high ?? 0, used), used);
+      const number = printTo(roundUp(figure.high ?? 0, used), used);
       return {
         ...common,
         text: `at most ${number}`,

@@ -1,0 +1,92 @@
+import type { EpisodeFile } from '#lib/episode/schema';
+import { stableJson } from '#lib/episode/stable-json';
+import { episodeFigures, type EpisodeFigures, type Figures } from '#lib/figures/episode-figures';
+import { printFigure } from '#lib/figures/print-figure';
+import { publishedNumbers, type NumberScope } from '#lib/figures/published-numbers';
+import { takeLock } from '#lib/lock/numbers-lock';
+import { description } from '#lib/publish/description';
+import { dayCalendar } from '#lib/shoot/day-calendar';
+import { daySheetText } from '#lib/shoot/day-sheet-text';
+import { planDay } from '#lib/shoot/plan-day';
+import { shoppingList } from '#lib/shopping/shopping-list';
+import { shoppingText } from '#lib/shopping/shopping-text';
+
+/** What the clock and chance are for this run: arguments, so that the same file gives the same bytes. */
+export interface SheetClock {
+  /** UTC instant that calendar entries and the lock are stamped with. */
+  readonly now: string;
+  readonly seed: number;
+}
+
+/** The outputs by file name, each as text. Those of the day are left out where the file has none. */
+export type Outputs = ReadonlyMap<string, string>;
+
+/**
+ * Everything that comes from an episode file, without browser or database: figures with their lock, the
+ * shooting order, the day sheet and calendar, the shopping list, the description.
+ * Same file and clock, same bytes.
+ */
+export function outputs(file: EpisodeFile, clock: SheetClock): Outputs {
+  const figures = episodeFigures(file);
+  const shopping = shoppingList(file);
+  const files = new Map([
+    ['figures.json', stableJson(figuresData(file, figures, clock))],
+    ['shopping.json', stableJson(shopping)],
+    ['shopping.txt', shoppingText(shopping)],
+    ['description.txt', `${description(file, figures).text}\n`],
+  ]);
+  if (file.day) {
+    const plan = planDay(file, { seed: clock.seed });
+    files.set('shooting-order.json', stableJson(plan));
+    files.set('day-sheet.txt', daySheetText(file, plan));
+    files.set('day-sheet.ics', dayCalendar(file, plan, clock.now));
+  }
+  return files;
+}
+
+function figuresData(file: EpisodeFile, figures: EpisodeFigures, clock: SheetClock) {
+  const lock = takeLock(file, figures);
+  const numbers = publishedNumbers(file, figures);
+  const withPrint = (of: Figures | null, scope: NumberScope) =>
+    of === null
+      ? null
+      : Object.fromEntries(
+          Object.values(of).map((figure) => [
+            figure.nutrient,
+            {
+              ...figure,
+              shown: printFigure(figure).text,
+              published: numbers(figure.nutrient, scope).text,
+              unit: printFigure(figure).unit,
+            },
+          ]),
+        );
+  return {
+    format: 'scale-and-slate/figures',
+    version: 1,
+    episode: file.episode.title,
+    region: figures.region,
+    lock: {
+      at: clock.now,
+      engineVersion: lock.engineVersion,
+      inputsSha256: lock.inputsSha256,
+      schemaVersion: lock.schemaVersion,
+      sha256: lock.sha256,
+    },
+    dayIsWhole: figures.dayIsWhole,
+    day: withPrint(figures.day, { kind: 'day' }),
+    dishes: figures.dishes.map((dish) => ({
+      segmentId: dish.segmentId,
+      title: dish.title,
+      finishedMg: dish.finishedMg,
+      whole: withPrint(dish.whole, { kind: 'whole', segmentId: dish.segmentId }),
+      per100g: withPrint(dish.per100g, { kind: 'per100g', segmentId: dish.segmentId }),
+      portions: dish.portions.map((portion) => ({
+        portionId: portion.portionId,
+        name: portion.name,
+        figures: withPrint(portion.figures, { kind: 'portion', portionId: portion.portionId }),
+      })),
+      breakdown: dish.lines,
+    })),
+  };
+}
