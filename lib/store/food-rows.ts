@@ -11,7 +11,7 @@ export interface FoodRows {
 }
 
 /** A food as rows, under its own ids. `at` dates its yields and allergen facts. */
-export function foodRows(food: Food, at: Date, groupCode: string | null = null): FoodRows {
+export function foodRows(food: Food, at: Date): FoodRows {
   const { id: foodId, version } = food;
   return {
     Food: {
@@ -19,7 +19,6 @@ export function foodRows(food: Food, at: Date, groupCode: string | null = null):
       kind: food.kind,
       name: food.name,
       section: food.section,
-      groupCode,
       mergedIntoId: null,
       witnessId: food.witnessId,
       recipeId: null,

@@ -10,32 +10,32 @@ export function instantText(at: Date): string {
   return at.toISOString().replace('.000Z', 'Z');
 }
 
+type VersionRow = Omit<FoodTree['versions'][number], 'measures'>;
+
+export function versionFrom(version: VersionRow) {
+  const { servingDecimals, servingText, secondBasis, secondValues, refusePercent } = version;
+  return {
+    ...version,
+    serving:
+      servingDecimals === null || servingText === null
+        ? null
+        : {
+            massMg: version.servingMg,
+            volumeMl: version.servingMl,
+            decimals: servingDecimals,
+            text: servingText,
+            perPack: version.servings,
+          },
+    secondColumn: secondBasis === null ? null : { basis: secondBasis, values: secondValues },
+    refuse:
+      refusePercent === null ? null : { percent: refusePercent, text: version.refuseText ?? '' },
+  };
+}
+
 export function foodFrom(food: FoodTree) {
   const [version] = food.versions;
   if (!version) throw new Error(`Food ${food.id} has no version`);
-  const { servingDecimals, servingText, secondBasis, secondValues } = version;
-  return {
-    ...food,
-    version: {
-      ...version,
-      serving:
-        servingDecimals === null || servingText === null
-          ? null
-          : {
-              massMg: version.servingMg,
-              volumeMl: version.servingMl,
-              decimals: servingDecimals,
-              text: servingText,
-              perPack: version.servings,
-            },
-      secondColumn: secondBasis === null ? null : { basis: secondBasis, values: secondValues },
-      refuse:
-        version.refusePercent === null
-          ? null
-          : { percent: version.refusePercent, text: version.refuseText ?? '' },
-    },
-    measures: version.measures,
-  };
+  return { ...food, version: versionFrom(version), measures: version.measures };
 }
 
 /** `used` are scales that were removed or stand elsewhere, but on which something here was weighed. */

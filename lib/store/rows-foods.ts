@@ -41,7 +41,6 @@ export const FOOD_ROWS = {
     kind: food.kind,
     name: food.name,
     section: food.section,
-    groupCode: text(20).nullable(),
     mergedIntoId: id.nullable(),
     witnessId: id.nullable(),
     recipeId: id.nullable(),

@@ -15,8 +15,6 @@ export interface Release {
   readonly source: string;
   readonly release: string;
   readonly at: Date;
-  /** The code of each food's group by its number in the table, where the table has groups. */
-  readonly groups?: ReadonlyMap<string, string>;
 }
 
 /** Whether a release was loaded: its foods come in one transaction, so one of them stands for all. */
@@ -32,11 +30,11 @@ export async function isReleaseLoaded(source: string, release: string): Promise<
  */
 export async function writeReference(
   foods: readonly Food[],
-  { source, release, at, groups }: Release,
+  { source, release, at }: Release,
 ): Promise<Result<number>> {
   if (await isReleaseLoaded(source, release)) return ok(0);
   const owner = { creatorId: SHARED_CREATOR_ID };
-  const rows = foods.map((food) => foodRows(food, at, groups?.get(food.version.sourceNo) ?? null));
+  const rows = foods.map((food) => foodRows(food, at));
   const sha256 = createHash('sha256').update(JSON.stringify(foods)).digest('hex');
   const own = <T extends object>(row: T) => ({ ...row, ...owner });
   const names = rows.map(({ Food: row }) => ({ ...own(row), nameFolded: folded(row.name) }));

@@ -82,7 +82,6 @@ CREATE TABLE "Food" (
     "name" TEXT NOT NULL,
     "nameFolded" TEXT NOT NULL,
     "section" TEXT NOT NULL,
-    "groupCode" TEXT,
     "mergedIntoId" TEXT,
     "witnessId" TEXT,
     "recipeId" TEXT,
@@ -798,7 +797,7 @@ CREATE INDEX "Change_entity_entityId_seq_idx" ON "Change"("entity", "entityId", 
 CREATE INDEX "Change_creatorId_seq_idx" ON "Change"("creatorId", "seq");
 
 -- CreateIndex
-CREATE INDEX "Draft_creatorId_deletedAt_entity_entityId_idx" ON "Draft"("creatorId", "deletedAt", "entity", "entityId");
+CREATE INDEX "Draft_creatorId_deletedAt_entityId_idx" ON "Draft"("creatorId", "deletedAt", "entityId");
 
 -- CreateIndex
 CREATE INDEX "Attachment_sha256_idx" ON "Attachment"("sha256");
