@@ -1,4 +1,4 @@
-import type { Nutrient } from '#lib/foods/nutrients';
+import { NUTRIENT_NAMES, type Nutrient } from '#lib/foods/nutrients';
 
 /**
  * The nutrients of a label in the order in which the panel prints them.
@@ -60,3 +60,9 @@ export const LABEL_PANELS: Readonly<
 export function panelNutrients(rule: 'us' | 'eu'): readonly Nutrient[] {
   return [...LABEL_PANELS[rule].main, ...LABEL_PANELS[rule].more];
 }
+
+/** The columns of the reference table, in its own order: what only labels state is left out. */
+export const TABLE_NUTRIENTS: readonly Nutrient[] = NUTRIENT_NAMES.slice(
+  0,
+  NUTRIENT_NAMES.indexOf('energyKj'),
+);

@@ -29,8 +29,6 @@ export interface SearchDocument {
   /** What the food is behind by before any query: brands, restaurants, infant and manufactured foods. */
   readonly prior: number;
   readonly isRaw: boolean;
-  /** The first part of the name is a mere class ("Fish", "Spices"), which nobody types. */
-  readonly hasClassHead: boolean;
 }
 
 /** Words of which cooks think anyway, so that they don't make a food special. */
@@ -45,8 +43,6 @@ const SPECIAL = new Set(
     ' ',
   ),
 );
-const CLASS_HEADS =
-  /^(fish|nuts|seeds|spices|crustaceans|mollusks|cereals|leavening agents|oil|squash|cheese|beans|peas|lettuce|cabbage|peppers|game meat|sugars?|syrups|wheat flours?|salad dressing|pork|beef|lamb|veal|chicken|turkey|cream|melons|tomato products)\b/i;
 const MANUFACTURED =
   /^(babyfood|infant formula|child formula|snacks?|candies|cereals ready-to-eat|formulated|school lunch|usda commodity|fast foods?|restaurant|cookies|crackers|soup|gravy|beverages|frozen)\b|\b(imitation|substitute|industrial|commodity)\b/i;
 
@@ -68,7 +64,6 @@ export function searchDocument(entry: SearchEntry, synonyms: PreparedSynonyms): 
     totalWeight,
     prior: behind,
     isRaw: own.some(({ stem }) => stem === 'raw'),
-    hasClassHead: CLASS_HEADS.test(entry.name),
   };
 }
 

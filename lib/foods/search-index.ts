@@ -179,12 +179,10 @@ function scoreReading(
   const matched = new Uint8Array(size);
   const value = new Float64Array(size);
   const weight = new Float64Array(size);
-  const head = new Uint8Array(size);
   const touched: number[] = [];
   // The best match of the word at hand, per document.
   const bestValue = new Float64Array(size);
   const bestWeight = new Float64Array(size);
-  const bestSegment = new Uint8Array(size);
 
   reading.forEach((word, at) => {
     const hits: number[] = [];
@@ -201,7 +199,6 @@ function scoreReading(
         if (found > before || (found === before && stands > (bestWeight[document] ?? 0))) {
           bestValue[document] = found;
           bestWeight[document] = stands;
-          bestSegment[document] = segment;
         }
       }
     }
@@ -210,7 +207,6 @@ function scoreReading(
       matched[document] = (matched[document] ?? 0) + 1;
       value[document] = (value[document] ?? 0) + (bestValue[document] ?? 0);
       weight[document] = (weight[document] ?? 0) + (bestWeight[document] ?? 0);
-      if (bestSegment[document] === 0) head[document] = 1;
       bestValue[document] = 0;
     }
   });
@@ -224,7 +220,6 @@ function scoreReading(
       matched: matched[number] ?? 0,
       value: value[number] ?? 0,
       weight: weight[number] ?? 0,
-      head: head[number] === 1,
     };
     if (found.matched === reading.length) complete += 1;
     const total = score(document, found, reading.length, stateSaid);

@@ -11,7 +11,6 @@ const EARLY = [0.1, 0.08, 0.05, 0.02] as const;
 const PER_UNASKED = 0.035;
 const MOST_UNASKED = 14;
 const MISSING_WORD = 0.45;
-const HEAD_NOT_ASKED = 0.12;
 const RAW_UNSAID = 0.1;
 /** On for a food that the synonyms name for exactly this query. */
 export const EXACT_NAME = 0.3;
@@ -30,8 +29,6 @@ export interface Found {
   readonly value: number;
   /** Sum of the weights of the name's words that they matched. */
   readonly weight: number;
-  /** Whether one of them stands in the first part of the name. */
-  readonly head: boolean;
 }
 
 /** The value of one matched word: its quality, a little more where it stands early. */
@@ -66,8 +63,7 @@ export function score(
   return (
     found.value / asked -
     MISSING_WORD * missing -
-    PER_UNASKED * unasked -
-    (found.head || document.hasClassHead ? 0 : HEAD_NOT_ASKED) +
+    PER_UNASKED * unasked +
     (document.isRaw && !stateSaid ? RAW_UNSAID : 0) -
     document.prior
   );

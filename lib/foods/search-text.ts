@@ -13,6 +13,9 @@ const STOP_WORDS: ReadonlySet<string> = new Set(
   ),
 );
 
+/** Words in -ies whose singular ends in -ie. */
+const KEPT_IE: ReadonlySet<string> = new Set(['cookies', 'brownies', 'smoothies', 'calories']);
+
 /** Lower case without accents: 'Crème' → 'creme'. */
 export function fold(text: string): string {
   return text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
@@ -27,6 +30,7 @@ export function singular(word: string): string {
   if (word === 'leaves' || word === 'loaves' || word === 'halves') {
     return `${word.slice(0, -3)}f`;
   }
+  if (KEPT_IE.has(word)) return word.slice(0, -1);
   if (word.endsWith('ies') && word.length > 4) return `${word.slice(0, -3)}y`;
   if (/(oes|ches|shes|xes|sses|zes)$/.test(word)) return word.slice(0, -2);
   return word.slice(0, -1);

@@ -73,10 +73,9 @@ function lookAt(
   let matched = 0;
   let value = 0;
   let weight = 0;
-  let head = false;
   reading.forEach((asked, at) => {
     const isLast = at === reading.length - 1;
-    let best = { value: 0, weight: 0, segment: 0 };
+    let best = { value: 0, weight: 0 };
     for (const word of document.words) {
       let quality = word.stem === asked.stem ? 1 : 0;
       for (const form of forms.get(word.stem) ?? []) {
@@ -84,13 +83,12 @@ function lookAt(
       }
       const found = quality === 0 ? 0 : wordValue(quality, word.segment);
       const better = found > best.value || (found === best.value && word.weight > best.weight);
-      if (found > 0 && better) best = { ...word, value: found };
+      if (found > 0 && better) best = { weight: word.weight, value: found };
     }
     if (best.value === 0) return;
     matched += 1;
     value += best.value;
     weight += best.weight;
-    if (best.segment === 0) head = true;
   });
-  return { matched, value, weight, head };
+  return { matched, value, weight };
 }

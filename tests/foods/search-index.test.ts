@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { namesBrand } from '#lib/foods/names-brand';
 import { buildSearchIndex, searchFoods } from '#lib/foods/search-index';
+import { singular } from '#lib/foods/search-text';
 import { loadSr28, readSr28Texts } from '#seed/load-sr28';
 import { loadSynonyms } from '#seed/load-synonyms';
 import { KITCHEN_QUERIES } from './kitchen-queries';
@@ -150,6 +151,20 @@ describe('typing', () => {
     expect(first('butter milk')).toMatch(/buttermilk/i);
   });
 
+  it('takes one and many for the same word', () => {
+    for (const [one, many] of [
+      ['cookie', 'cookies'],
+      ['berry', 'berries'],
+      ['tomato', 'tomatoes'],
+      ['leaf', 'leaves'],
+      ['radish', 'radishes'],
+      ['asparagus', 'asparagus'],
+      ['watercress', 'watercress'],
+    ] as const) {
+      expect(singular(many)).toBe(one);
+    }
+  });
+
   it('gives the food of a number', () => {
     expect(numbers('05062')).toEqual(['05062']);
   });
@@ -194,7 +209,7 @@ describe('other names', () => {
 
 describe('ranking', () => {
   it('puts plain kitchen foods before brands, restaurants and infant foods', () => {
-    for (const query of ['oats', 'chicken', 'yogurt', 'cheddar', 'rice', 'spinach', 'banana']) {
+    for (const query of ['oats', 'yogurt', 'rice', 'banana', 'soup', 'cookies', 'chocolate']) {
       const [best] = searchFoods(index, query, { take: 1 });
       expect(best && namesBrand(best.entry.name), query).toBe(false);
       expect(best?.entry.section, query).not.toBe('other');
