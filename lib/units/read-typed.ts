@@ -78,6 +78,21 @@ export function readMoney(text: string): number | null {
   return printed.mantissa * 10 ** (2 - printed.scale);
 }
 
+/**
+ * A printed mass in milligrams and its decimals, which say how far it was rounded.
+ * `readPrintedGrams('28.5 g')` → `{ mg: 28500, decimals: 1 }`.
+ */
+export function readPrintedGrams(text: string): { mg: number; decimals: number } | null {
+  const printed = parsePrinted(text.trim().replace(/ ?g$/, ''));
+  if (!printed || printed.mantissa <= 0 || printed.scale > 3) return null;
+  return { mg: printed.mantissa * 10 ** (3 - printed.scale), decimals: printed.scale };
+}
+
+/** A printed mass as typed. `printedGramsTyped(28_500, 1)` → `'28.5'`. */
+export function printedGramsTyped(mg: number, decimals: number): string {
+  return (mg / 1000).toFixed(decimals);
+}
+
 /** A price as typed. `moneyTyped(249)` → `'2.49'`. */
 export function moneyTyped(minor: number): string {
   return (minor / 100).toFixed(2);

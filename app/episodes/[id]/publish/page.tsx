@@ -1,7 +1,6 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { whyBroken } from '#lib/lock/why-broken';
-import { lockedInputs } from '#lib/lock/locked-inputs';
 import { description } from '#lib/publish/description';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { readLocks } from '#lib/store/read-locks';
@@ -26,7 +25,7 @@ export default async function PublishPage({ params }: Props) {
   );
   const lock = newest && {
     at: moment(newest.at),
-    broken: whyBroken(lockedInputs(newest), file),
+    broken: whyBroken(newest.snapshot, file),
   };
   return (
     <PublishView

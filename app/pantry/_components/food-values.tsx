@@ -1,0 +1,180 @@
+import { RowHead, Table, Td, Th, Tr } from '../../_ui/table';
+import { STATE_WORDS } from '../../_ui/words';
+import { checkLabel } from '#lib/foods/check-label';
+import { cellOf, type Food, type FoodVersion } from '#lib/foods/food';
+import { panelNutrients, TABLE_NUTRIENTS } from '#lib/foods/label-panel';
+import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
+import { cellShown } from '#lib/foods/read-cell';
+import { printGrams } from '#lib/units/print';
+import { printedText } from '#lib/units/printed';
+import { printedGramsTyped } from '#lib/units/read-typed';
+import { panelRule } from './label-texts';
+
+const BASIS_WORDS = {
+  per100g: 'per 100 g',
+  per100ml: 'per 100 ml',
+  serving: 'per serving',
+} as const;
+const RULE_WORDS = {
+  us: 'rounded by 21 CFR 101.9(c)',
+  eu: 'rounded by the EU guidance of 2012',
+  asPrinted: 'digits as printed',
+} as const;
+
+/** Every value of a food with its digits, and who says so. A blank reads "no value" and never 0. */
+export function FoodValues({ food }: { readonly food: Food }) {
+  const { version } = food;
+  const nutrients = food.kind === 'label' ? statedFirst(version) : TABLE_NUTRIENTS;
+  const second = version.secondColumn;
+  const head = (
+    <>
+      <Th>nutrient</Th>
+      <Th number>{BASIS_WORDS[version.basis]}</Th>
+      {second && <Th number>{BASIS_WORDS[second.basis]}</Th>}
+      <Th>unit</Th>
+    </>
+  );
+  return (
+    <section aria-labelledby="values">
+      <h2 id="values">Values</h2>
+      <p className="mt-1 text-soft">
+        <SourceText version={version} />
+      </p>
+      <Serving version={version} />
+      <Remarks version={version} />
+      <div className="mt-3 max-w-xl">
+        <Table caption={`Values of ${food.name}`} head={head}>
+          {nutrients.map((nutrient) => {
+            const cell = cellOf(version.values, nutrient);
+            return (
+              <Tr key={nutrient} open={cell.kind === 'missing'}>
+                <RowHead>{NUTRIENTS[nutrient].label}</RowHead>
+                <Td number>{cellShown(cell)}</Td>
+                {second && <Td number>{cellShown(cellOf(second.values, nutrient))}</Td>}
+                <Td>{NUTRIENTS[nutrient].unit}</Td>
+              </Tr>
+            );
+          })}
+        </Table>
+      </div>
+    </section>
+  );
+}
+
+/** The panel of the label, and after it whatever else the version states. */
+function statedFirst(version: FoodVersion): readonly Nutrient[] {
+  const panel = panelNutrients(panelRule(version));
+  const stated = TABLE_NUTRIENTS.filter((name) => cellOf(version.values, name).kind !== 'missing');
+  return [...new Set([...panel, ...stated])];
+}
+
+/** Source, release and number of a version, and how its digits are to be read. */
+export function SourceText({ version }: { readonly version: FoodVersion }) {
+  const source = [version.source, version.release, version.sourceNo].filter(Boolean).join(' ');
+  const facts = [
+    source,
+    version.dateRead && `read ${version.dateRead}`,
+    RULE_WORDS[version.rule],
+    version.carbBasis === 'total' ? 'fibre inside carbohydrate' : 'fibre beside carbohydrate',
+    `holds for it ${STATE_WORDS[version.state]}`,
+  ];
+  return <>{facts.filter(Boolean).join(' · ')}</>;
+}
+
+function Serving({ version }: { readonly version: FoodVersion }) {
+  const { serving, refuse, factors } = version;
+  const amounts = [
+    serving?.massMg != null && `${printedGramsTyped(serving.massMg, serving.decimals)} g`,
+    serving?.volumeMl != null && `${serving.volumeMl} ml`,
+  ].filter(Boolean);
+  const stated =
+    factors &&
+    (['protein', 'fat', 'carbohydrate', 'nitrogen'] as const).flatMap((name) => {
+      const factor = factors[name];
+      return factor ? [`${name} ${printedText(factor)}`] : [];
+    });
+  return (
+    <dl className="mt-2">
+      {serving && (
+        <Fact name="Serving">
+          {[serving.text, amounts.join(', ')].filter(Boolean).join(': ')}
+          {serving.perPack != null && `, ${serving.perPack} in a pack`}
+        </Fact>
+      )}
+      {refuse && (
+        <Fact name="Peel and trim">
+          {refuse.percent} % {refuse.text}
+        </Fact>
+      )}
+      {stated && stated.length > 0 && (
+        <Fact name="Energy factors, kcal per g">{stated.join(', ')}</Fact>
+      )}
+    </dl>
+  );
+}
+
+function Fact({ name, children }: { readonly name: string; readonly children: React.ReactNode }) {
+  return (
+    <div className="flex gap-2">
+      <dt className="text-soft">{name}:</dt>
+      <dd>{children}</dd>
+    </div>
+  );
+}
+
+/** What cannot be and was kept, with the reason; and what nobody has looked at yet. */
+function Remarks({ version }: { readonly version: FoodVersion }) {
+  const open = version.source === 'package label' ? checkLabel(version) : [];
+  if (version.kept.length === 0 && open.length === 0) return null;
+  return (
+    <ul className="mt-3 border-l-[6px] border-hand pl-3">
+      {open.map(({ path, code, message }) => (
+        <li key={`${path} ${code}`}>{message}</li>
+      ))}
+      {version.kept.map(({ code, reason }) => (
+        <li key={code}>
+          Kept although it cannot be ({code.replaceAll('-', ' ')}): {reason}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** What a spoon, a cup or a piece of it weighs. */
+export function Measures({ food }: { readonly food: Food }) {
+  if (food.measures.length === 0) return null;
+  return (
+    <section aria-labelledby="measures" className="mt-8">
+      <h2 id="measures">Weights of measures</h2>
+      <ul className="mt-2">
+        {food.measures.map((measure) => (
+          <li key={measure.id} className="border-b border-line py-1">
+            {measure.qtyNum}
+            {measure.qtyDen === 1 ? '' : `/${measure.qtyDen}`} {measure.name}:{' '}
+            {printedGramsTyped(measure.massMg, measure.digits)} g{' '}
+            <span className="text-fine text-soft">{measure.source}</span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** Cooked grams from raw grams. */
+export function Yields({ food }: { readonly food: Food }) {
+  if (food.yields.length === 0) return null;
+  return (
+    <section aria-labelledby="yields" className="mt-8">
+      <h2 id="yields">Cooked weight</h2>
+      <ul className="mt-2">
+        {food.yields.map((observed) => (
+          <li key={observed.id} className="border-b border-line py-1">
+            {observed.method}: {printGrams(observed.rawMg)} g raw gives{' '}
+            {printGrams(observed.cookedMg)} g{' '}
+            <span className="text-fine text-soft">{observed.source}</span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,194 @@
+import Link from 'next/link';
+import type { ReactNode } from 'react';
+import { ButtonForm } from '../../_forms/button-form';
+import { ButtonLink } from '../../_ui/button';
+import { SlateHead } from '../../_ui/slate-head';
+import type { FoodVersion } from '#lib/foods/food';
+import { ALLERGEN_WORDS } from '#lib/publish/allergen-list';
+import { priceText, SECTION_WORDS } from '#lib/shopping/shopping-text';
+import type { StoredFood } from '#lib/store/read-foods';
+import { printGrams } from '#lib/units/print';
+import { removeAllergen, removeFood, removePack } from '../actions';
+import { AllergenForm, FoodForm, NewLotForm, PackForm } from './food-parts';
+import { FoodValues, Measures, SourceText, Yields } from './food-values';
+
+interface Props {
+  readonly stored: StoredFood;
+  /** All readings of its label, the one in use first. */
+  readonly versions: readonly FoodVersion[];
+}
+
+const STANDING_WORDS = {
+  declared: 'contains it, says the label',
+  mayContain: 'may contain it, says the label',
+  proposed: 'proposed by a rule, not published before you confirm it',
+  confirmed: 'contains it, you said',
+  denied: 'not in it, you said',
+} as const;
+
+/** One food: its values with their digits and source, and for an own food what can be changed. */
+export function FoodView({ stored, versions }: Props) {
+  const { food, own } = stored;
+  return (
+    <>
+      <SlateHead
+        kind={own ? 'Own food' : 'Reference food'}
+        title={food.name}
+        cells={[{ name: 'In a shop', value: SECTION_WORDS[food.section] }]}
+      />
+      <p className="mb-6">
+        <Link className="link inline-flex min-h-11 items-center" href="/pantry">
+          Back to the pantry
+        </Link>
+      </p>
+      <div className="grid gap-x-12 gap-y-8 lg:grid-cols-[minmax(0,1fr)_minmax(0,1fr)]">
+        <div className="min-w-0">
+          <FoodValues food={food} />
+          {own && (
+            <p className="mt-4">
+              <ButtonLink href={`/pantry/foods/${food.id}/again`}>Read the label again</ButtonLink>
+            </p>
+          )}
+          <OldReadings versions={versions} />
+          <Measures food={food} />
+          <Yields food={food} />
+        </div>
+        <div className="grid min-w-0 content-start gap-8">
+          <Section id="stock" title="Put into stock">
+            <NewLotForm foodId={food.id} />
+          </Section>
+          <Packs stored={stored} />
+          <Allergens stored={stored} />
+          {own && (
+            <Section id="name" title="Name and place">
+              <FoodForm
+                foodId={food.id}
+                rev={stored.revs[food.id] ?? 0}
+                name={food.name}
+                section={food.section}
+              />
+              <p className="mt-4">
+                <ButtonForm
+                  action={removeFood}
+                  values={{ foodId: food.id, rev: stored.revs[food.id] ?? 0 }}
+                  tone="hand"
+                >
+                  Take the food out of the pantry
+                </ButtonForm>
+              </p>
+            </Section>
+          )}
+        </div>
+      </div>
+    </>
+  );
+}
+
+function Section({
+  id,
+  title,
+  children,
+}: {
+  readonly id: string;
+  readonly title: string;
+  readonly children: ReactNode;
+}) {
+  return (
+    <section aria-labelledby={id}>
+      <h2 id={id} className="mb-2">
+        {title}
+      </h2>
+      {children}
+    </section>
+  );
+}
+
+function OldReadings({ versions }: Pick<Props, 'versions'>) {
+  const old = versions.slice(1);
+  if (old.length === 0) return null;
+  return (
+    <details className="mt-4">
+      <summary className="link min-h-11 content-center">Earlier readings of its label</summary>
+      <ul>
+        {old.map((version) => (
+          <li key={version.id} className="border-b border-line py-1">
+            Reading {version.seq}: <SourceText version={version} />
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+function Packs({ stored }: Pick<Props, 'stored'>) {
+  const { food, packs, revs } = stored;
+  return (
+    <Section id="packs" title="Packs">
+      <ul className="mb-3">
+        {packs.map((pack) => (
+          <li
+            key={pack.id}
+            className="flex flex-wrap items-center justify-between gap-4 border-b border-line py-1"
+          >
+            <span>
+              {pack.name}
+              {pack.netMg !== null && `, ${printGrams(pack.netMg)} g`}
+              {pack.netMl !== null && `, ${pack.netMl} ml`}
+              {pack.drainedMg !== null && `, ${printGrams(pack.drainedMg)} g drained`}
+              {pack.price && (
+                <span className="text-soft">
+                  {' '}
+                  {priceText(pack.price.minor, pack.price.currency)}, seen {pack.price.seenOn}
+                </span>
+              )}
+            </span>
+            <ButtonForm
+              action={removePack}
+              values={{ foodId: food.id, partId: pack.id, rev: revs[pack.id] ?? 0 }}
+              label={`Take out the pack ${pack.name}`}
+            >
+              Take out
+            </ButtonForm>
+          </li>
+        ))}
+        {packs.length === 0 && (
+          <li className="text-soft">No pack is known: the shopping list counts in grams.</li>
+        )}
+      </ul>
+      <PackForm foodId={food.id} foodName={food.name} />
+    </Section>
+  );
+}
+
+function Allergens({ stored }: Pick<Props, 'stored'>) {
+  const { food, revs, own } = stored;
+  return (
+    <Section id="allergens" title="Allergens">
+      <ul className="mb-3">
+        {food.allergens.map(({ id, allergen, standing, reason }) => (
+          <li
+            key={id}
+            className="flex flex-wrap items-center justify-between gap-4 border-b border-line py-1"
+          >
+            <span>
+              <b className="font-semibold">{ALLERGEN_WORDS[allergen]}</b>:{' '}
+              {STANDING_WORDS[standing]}
+              {standing === 'proposed' && <span className="text-soft"> ({reason})</span>}
+            </span>
+            {(own || standing !== 'proposed') && (
+              <ButtonForm
+                action={removeAllergen}
+                values={{ foodId: food.id, partId: id, rev: revs[id] ?? 0 }}
+                label={`Take out ${ALLERGEN_WORDS[allergen]}`}
+              >
+                Take out
+              </ButtonForm>
+            )}
+          </li>
+        ))}
+        {food.allergens.length === 0 && <li className="text-soft">None is known.</li>}
+      </ul>
+      <AllergenForm foodId={food.id} />
+    </Section>
+  );
+}

@@ -1,0 +1,97 @@
+import { v7 as uuid } from 'uuid';
+import type { z } from 'zod';
+import { checkLabel } from '#lib/foods/check-label';
+import type { Food, FoodVersion } from '#lib/foods/food';
+import { failed, ok, type Result } from '#lib/result';
+import type { Edit } from '#lib/store/command';
+import { foodRows, versionRow } from '#lib/store/food-rows';
+import type { newFoodForm } from './schema';
+
+type NewFood = z.output<typeof newFoodForm>;
+type Label = NewFood['label'];
+type NewPack = NonNullable<NewFood['pack']>;
+
+/**
+ * A version from what a label says. What cannot be is told with its field; where a reason to keep it was
+ * given, it is kept with that reason.
+ */
+export function versionFromLabel(
+  label: Label,
+  keepReason: string,
+  at: { readonly seq: number; readonly today: string },
+): Result<FoodVersion> {
+  const version: FoodVersion = {
+    id: uuid(),
+    seq: at.seq,
+    ...label,
+    factors: null,
+    refuse: null,
+    source: 'package label',
+    release: '',
+    sourceNo: '',
+    dateRead: at.today,
+    kept: [],
+  };
+  const problems = checkLabel(version);
+  if (problems.length === 0) return ok(version);
+  if (keepReason === '') return failed(...problems);
+  const codes = [...new Set(problems.map(({ code }) => code))];
+  return ok({ ...version, kept: codes.map((code) => ({ code, reason: keepReason })) });
+}
+
+/** A new own food with its first version, declared allergens, pack and price. */
+export function newFoodEdits(
+  { name, section, allergens, pack }: NewFood,
+  version: FoodVersion,
+  at: Date,
+  today: string,
+): { readonly foodId: string; readonly edits: Edit[] } {
+  const food: Food = {
+    id: uuid(),
+    kind: 'label',
+    name,
+    section,
+    witnessId: null,
+    version,
+    measures: [],
+    yields: [],
+    allergens: allergens.map((fact) => ({ id: uuid(), ...fact, reason: 'on the label' })),
+  };
+  const rows = foodRows(food, at);
+  const edits: Edit[] = [
+    { op: 'create', entity: 'Food', row: rows.Food },
+    { op: 'create', entity: 'FoodVersion', row: rows.FoodVersion },
+    ...rows.AllergenFact.map((row): Edit => ({ op: 'create', entity: 'AllergenFact', row })),
+    ...(pack ? packEdits(food.id, pack, today) : []),
+  ];
+  return { foodId: food.id, edits };
+}
+
+/** A further reading of a label: the measures of the last one go with it. */
+export function readAgainEdits(food: Food, version: FoodVersion): Edit[] {
+  return [
+    { op: 'create', entity: 'FoodVersion', row: versionRow(food.id, version) },
+    ...food.measures.map((measure, position): Edit => ({
+      op: 'create',
+      entity: 'FoodMeasure',
+      row: { ...measure, id: uuid(), versionId: version.id, position },
+    })),
+  ];
+}
+
+/** A pack of a food, and the price that was seen today. */
+export function packEdits(foodId: string, { price, ...pack }: NewPack, today: string): Edit[] {
+  const packId = uuid();
+  return [
+    { op: 'create', entity: 'Pack', row: { id: packId, foodId, gtin: null, ...pack } },
+    ...(price
+      ? [
+          {
+            op: 'create' as const,
+            entity: 'Price' as const,
+            row: { id: uuid(), packId, shopId: null, ...price, seenOn: today, offer: false },
+          },
+        ]
+      : []),
+  ];
+}

@@ -1,0 +1,233 @@
+import { z } from 'zod';
+import {
+  ALLERGENS,
+  SECTIONS,
+  stateSchema,
+  type Allergen,
+  type Cell,
+  type Values,
+} from '#lib/foods/food';
+import { panelNutrients } from '#lib/foods/label-panel';
+import { readCell } from '#lib/foods/read-cell';
+import { NUTRIENTS } from '#lib/foods/nutrients';
+import { readPrintedGrams } from '#lib/units/read-typed';
+import { grams, optionalDate, optionalText, requiredText, revision, rowId } from '../_forms/fields';
+import { optionalMoney, optionalNumber } from '../_forms/number-fields';
+import { CONTAINS, MAY, SECOND, VALUE } from './field-names';
+
+const section = z.enum(SECTIONS, { error: 'Choose where it stands in a shop.' });
+
+/** A printed mass; null where none was typed. */
+const printedGrams = z
+  .string()
+  .trim()
+  .max(20, 'This is too long for an amount.')
+  .default('')
+  .transform((text, context) => {
+    if (text === '') return null;
+    const read = readPrintedGrams(text);
+    if (!read) {
+      context.addIssue({
+        code: 'custom',
+        message: 'Write grams with the digits printed: 28 or 28.5.',
+      });
+    }
+    return read;
+  });
+
+const labelTexts = {
+  rule: z.enum(['us', 'eu'], { error: 'Choose US or EU.' }),
+  basis: z.enum(['serving', 'per100g', 'per100ml'], { error: 'Choose what the values are for.' }),
+  secondBasis: z.enum(['', 'per100g', 'per100ml']).default(''),
+  servingG: printedGrams,
+  servingMl: optionalNumber(0, 100_000),
+  servingText: optionalText(80),
+  perPack: optionalNumber(0, 10_000),
+  carbBasis: z.enum(['total', 'available'], { error: 'Choose where the fibre is.' }),
+  state: stateSchema,
+  keepReason: optionalText(400),
+};
+
+type LabelSent = z.output<z.ZodObject<typeof labelTexts>> & Readonly<Record<string, unknown>>;
+
+/** The cells of one column, by the names of their fields; what was left empty is left out. */
+function cells(sent: LabelSent, prefix: string, context: z.RefinementCtx): Values {
+  const values: Values = {};
+  for (const nutrient of panelNutrients(sent.rule)) {
+    const name = `${prefix}${nutrient}`;
+    const text = sent[name];
+    const cell: Cell | null = readCell(typeof text === 'string' ? text : '', nutrient);
+    if (cell === null) {
+      const { label, unit } = NUTRIENTS[nutrient];
+      const message = `Write ${label} as printed, in ${unit}: 0, 0.0, <1, trace; empty where the label has none.`;
+      context.addIssue({ code: 'custom', path: [name], message });
+    } else if (cell.kind !== 'missing') values[nutrient] = cell;
+  }
+  return values;
+}
+
+/** What a label says, as a version without its id, number and source. */
+function labelOf(sent: LabelSent, context: z.RefinementCtx) {
+  const { basis, secondBasis, servingG, servingMl, servingText, perPack } = sent;
+  const values = cells(sent, VALUE, context);
+  const second = cells(sent, SECOND, context);
+  const fault = (path: string, message: string) =>
+    context.addIssue({ code: 'custom', path: [path], message });
+  if (Object.keys(values).length === 0) {
+    fault(`${VALUE}energyKcal`, 'Write at least one value, as the label prints it.');
+  }
+  if (basis === 'serving' && servingG === null && servingMl === null) {
+    fault('servingG', 'Say how much a serving is, in grams or millilitres, as printed.');
+  }
+  const hasSecond = Object.keys(second).length > 0;
+  if (hasSecond && secondBasis === '') {
+    fault('secondBasis', 'Say what the second column is for: 100 g or 100 ml.');
+  }
+  if (hasSecond && basis !== 'serving') {
+    fault('secondBasis', 'A second column stands beside values per serving only.');
+  }
+  const noServing =
+    servingG === null && servingMl === null && servingText === '' && perPack === null;
+  return {
+    basis,
+    serving: noServing
+      ? null
+      : {
+          massMg: servingG?.mg ?? null,
+          volumeMl: servingMl,
+          decimals: servingG?.decimals ?? 0,
+          text: servingText,
+          perPack,
+        },
+    values,
+    secondColumn: hasSecond && secondBasis !== '' ? { basis: secondBasis, values: second } : null,
+    carbBasis: sent.carbBasis,
+    state: sent.state,
+    rule: sent.rule,
+  };
+}
+
+const packTexts = {
+  packName: optionalText(160),
+  packG: grams,
+  packMl: optionalNumber(0, 1_000_000),
+  packDrained: grams,
+  price: optionalMoney,
+  currency: z
+    .string()
+    .trim()
+    .toUpperCase()
+    .regex(/^([A-Z]{3})?$/, 'Write the currency as its three letters: USD, EUR, DKK.')
+    .default(''),
+};
+
+type PackSent = z.output<z.ZodObject<typeof packTexts>>;
+
+function packOf(sent: PackSent, context: z.RefinementCtx, name: string) {
+  const { packName, packG, packMl, packDrained, price, currency } = sent;
+  if (packG === null && packMl === null) {
+    if (price !== null || packDrained !== null) {
+      const message = 'Say what the pack holds, in grams or millilitres.';
+      context.addIssue({ code: 'custom', path: ['packG'], message });
+    }
+    return null;
+  }
+  if (price !== null && currency === '') {
+    const message = 'Say the currency of the price: USD, EUR, DKK.';
+    context.addIssue({ code: 'custom', path: ['currency'], message });
+  }
+  return {
+    name: packName || name,
+    netMg: packG?.valueMg ?? null,
+    netMl: packMl,
+    drainedMg: packDrained?.valueMg ?? null,
+    price: price === null ? null : { minor: price, currency },
+  };
+}
+
+interface SaidAllergen {
+  readonly allergen: Allergen;
+  readonly standing: 'declared' | 'mayContain';
+}
+
+/** What the label declares; 'contains' wins where both boxes are ticked. */
+function allergensOf(sent: Readonly<Record<string, unknown>>): SaidAllergen[] {
+  return ALLERGENS.flatMap((allergen): SaidAllergen[] => {
+    if (sent[`${CONTAINS}${allergen}`] === 'on') return [{ allergen, standing: 'declared' }];
+    if (sent[`${MAY}${allergen}`] === 'on') return [{ allergen, standing: 'mayContain' }];
+    return [];
+  });
+}
+
+export const newFoodForm = z
+  .looseObject({
+    name: requiredText('what it is called', 240),
+    section,
+    ...labelTexts,
+    ...packTexts,
+  })
+  .transform((sent, context) => ({
+    name: sent.name,
+    section: sent.section,
+    label: labelOf(sent, context),
+    keepReason: sent.keepReason,
+    allergens: allergensOf(sent),
+    pack: packOf(sent, context, sent.name),
+  }));
+
+export const readAgainForm = z
+  .looseObject({ foodId: rowId, ...labelTexts })
+  .transform((sent, context) => ({
+    foodId: sent.foodId,
+    label: labelOf(sent, context),
+    keepReason: sent.keepReason,
+  }));
+
+export const foodForm = z.object({
+  foodId: rowId,
+  rev: revision,
+  name: requiredText('what it is called', 240),
+  section,
+});
+
+export const removeFoodForm = z.object({ foodId: rowId, rev: revision });
+
+export const packForm = z
+  .object({ foodId: rowId, foodName: optionalText(240), ...packTexts })
+  .transform((sent, context) => {
+    const pack = packOf(sent, context, sent.foodName);
+    if (!pack) {
+      const message = 'Say what the pack holds, in grams or millilitres.';
+      context.addIssue({ code: 'custom', path: ['packG'], message });
+      return z.NEVER;
+    }
+    return { foodId: sent.foodId, pack };
+  });
+
+export const removePartForm = z.object({ foodId: rowId, partId: rowId, rev: revision });
+
+export const allergenForm = z.object({
+  foodId: rowId,
+  allergen: z.enum(ALLERGENS, { error: 'Choose an allergen.' }),
+  standing: z.enum(['declared', 'mayContain', 'confirmed', 'denied'], {
+    error: 'Choose what the label says.',
+  }),
+});
+
+const amount = grams.transform((mass, context) => {
+  if (mass && mass.lowMg === mass.highMg) return mass.valueMg;
+  const message = mass ? 'Write one amount in grams, without a range.' : 'Say how many grams.';
+  context.addIssue({ code: 'custom', message });
+  return z.NEVER;
+});
+
+const lotTexts = { place: optionalText(80), useBy: optionalDate, openedOn: optionalDate };
+
+export const newLotForm = z.object({ foodId: rowId, ...lotTexts, grams: amount });
+export const lotForm = z.object({ lotId: rowId, rev: revision, ...lotTexts });
+export const moveForm = z.object({
+  lotId: rowId,
+  kind: z.enum(['bought', 'counted', 'used', 'thrownAway'], { error: 'Choose what happened.' }),
+  grams: amount,
+});
+export const removeLotForm = z.object({ lotId: rowId, rev: revision });
