@@ -59,19 +59,10 @@ function overdrawn(
     resource.capacity.reduce((units, step) => (step.from <= time ? step.units : units), 0);
   const moments = [...uses.map((use) => use.start), ...resource.capacity.map((step) => step.from)];
   return moments.some((time) => {
-    // A use of no length takes its units at its own moment, within others but not at their ends.
     const taken = uses
       .filter((use) => use.start <= time && time < use.end)
       .reduce((sum, use) => sum + use.demand, 0);
-    const passing = uses
-      .filter((use) => use.start === use.end && use.start === time)
-      .reduce((most, use) => Math.max(most, use.demand), 0);
-    const inside = uses
-      .filter((use) => use.start < time && time < use.end)
-      .reduce((sum, use) => sum + use.demand, 0);
-    return taken > unitsAt(time) && taken > 0
-      ? true
-      : passing > 0 && inside > 0 && inside + passing > unitsAt(time);
+    return taken > 0 && taken > unitsAt(time);
   });
 }
 

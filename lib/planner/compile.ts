@@ -270,7 +270,7 @@ function compileResources(
     problem.tasks.forEach((task, index) => {
       const demand = task.demands[resource.id] ?? 0;
       if (demand > units) clashes.push(resource.id);
-      else if (demand > 0) uses.push({ item: index, demand });
+      else if (demand > 0 && task.maxLength > 0) uses.push({ item: index, demand });
     });
     if (uses.length === 0) continue;
     resource.capacity.forEach((step, index) => {

@@ -19,6 +19,9 @@ export interface Effort {
   readonly spare: TimeNet[];
 }
 
+/** More choices for each item than any try needs, unless two rules push each other on and on. */
+const CHOICES_PER_ITEM = 8;
+
 interface Choice {
   readonly net: TimeNet;
   /** Pairs of which the order is still open; those fixed once stay fixed further down. */
@@ -42,6 +45,7 @@ export function flatten(
   effort: Effort,
 ): TimeNet | null {
   const stack: Choice[] = [];
+  const most = CHOICES_PER_ITEM * compiled.items.length;
   let net: TimeNet | null = start.copy(effort.spare.pop());
   let open = propagate(compiled, net, compiled.allPairs);
   if (open instanceof Contradiction) {
@@ -51,9 +55,9 @@ export function flatten(
   for (;;) {
     if (net !== null) {
       const conflicts = conflictsOf(compiled, net, open);
-      if (conflicts.length === 0) {
+      if (conflicts.length === 0 || stack.length > most) {
         release(stack, effort);
-        return net;
+        return conflicts.length === 0 ? net : null;
       }
       const conflict = pickConflict(conflicts, net, style, effort);
       stack.push({ net, open, remedies: ranked(compiled, net, conflict, style, effort), next: 0 });

@@ -16,6 +16,7 @@ interface Tries {
 }
 const FULL: Tries = { first: 60, wrap: 14, variants: 4 };
 const BRIEF: Tries = { first: 8, wrap: 8, variants: 2 };
+const LATE: Tries = { first: 20, wrap: 8, variants: 2 };
 const ATTEMPT: Tries = { first: 12, wrap: 4, variants: 1 };
 /** Further than any horizon asked for, so that a plan that overruns can still be shown. */
 const FAR = 1_000_000;
@@ -39,7 +40,7 @@ export const planByRules: Planner = (problem, { seed, brief = false }) => {
   const found = search(problem, compiled, problem.horizon, brief ? BRIEF : FULL, effort);
   if (found !== null) return answer(problem, found.placed);
   if (brief) return answer(problem, placedBy(problem, compiled, compiled.root));
-  const late = search(problem, compiled, FAR, FULL, effort);
+  const late = search(problem, compiled, FAR, LATE, effort);
   return late === null ? bestAttempt(problem, seed) : answer(problem, late.placed);
 };
 

@@ -17,7 +17,7 @@ export interface Task {
   /** Earliest start and latest end; null for no limit of its own. */
   readonly notBefore: number | null;
   readonly endBy: number | null;
-  /** Units of each cumulative resource it takes from start to end. */
+  /** Units of each cumulative resource it takes from start to end; one of no length takes none. */
   readonly demands: Readonly<Record<ResourceId, number>>;
   /** The state that a stateful resource must be in throughout; null if it needs none. */
   readonly needs: { readonly resource: ResourceId; readonly state: StateId } | null;
