@@ -44,7 +44,7 @@ const SPECIAL = new Set(
   ),
 );
 const MANUFACTURED =
-  /^(babyfood|infant formula|child formula|snacks?|candies|cereals ready-to-eat|formulated|school lunch|usda commodity|fast foods?|restaurant|cookies|crackers|soup|gravy|beverages|frozen)\b|\b(imitation|substitute|industrial|commodity)\b/i;
+  /^(formulated|school lunch|usda commodity|gravy|toddler formula)\b|\b(imitation|substitutes?|industrial|commodity)\b/i;
 
 /** Behind by: sums of these. */
 const BEHIND = { otherSection: 0.35, brand: 0.3, manufactured: 0.15, own: -0.25 } as const;

@@ -218,7 +218,23 @@ describe('ranking', () => {
 
   it('puts raw before prepared where the query does not say, and follows it where it does', () => {
     expect(numbers('broccoli')[0]).toBe('11090');
+    expect(numbers('butternut')[0]).toBe('11485');
     expect(numbers('broccoli cooked')[0]).toBe('11091');
+  });
+
+  it('puts what cooks buy before substitutes and what only industry buys', () => {
+    for (const query of [
+      'cheese mozzarella',
+      'oil canola',
+      'shortening',
+      'margarine',
+      'milk fluid',
+    ]) {
+      const hits = searchFoods(index, query, { take: 3 });
+      for (const { entry } of hits) {
+        expect(entry.name, query).not.toMatch(/imitation|substitute|industrial|commodity/i);
+      }
+    }
   });
 
   it("puts the person's own foods before the table's", () => {
