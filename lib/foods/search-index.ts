@@ -44,7 +44,7 @@ export const FEW = 3;
 
 /**
  * Prepares foods and synonyms for `searchFoods`. Give the foods in order of number: ties keep that order.
- * About a quarter of a second for the 8,789 foods of SR28.
+ * About half a second for the 8,789 foods of SR28.
  */
 export function buildSearchIndex(
   entries: readonly SearchEntry[],
