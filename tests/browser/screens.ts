@@ -10,8 +10,12 @@ import { FLAGS, findBrowser } from './find-browser';
  */
 const out = fileURLToPath(new URL('../../.shots', import.meta.url));
 
+/** The address's path as a file name, of an id only its last four digits. */
 const nameOf = (url: string): string =>
-  new URL(url).pathname.replace(/^\/|\/$/g, '').replaceAll('/', '-') || 'season';
+  new URL(url).pathname
+    .replace(/[0-9a-f]{8}-[0-9a-f-]{23}([0-9a-f]{4})/g, '$1')
+    .replace(/^\/|\/$/g, '')
+    .replaceAll('/', '-') || 'season';
 
 async function shoot(page: Page, file: string, width: number, height: number): Promise<void> {
   await page.setViewportSize({ width, height });
@@ -21,7 +25,11 @@ async function shoot(page: Page, file: string, width: number, height: number): P
 
 async function shootAll(page: Page, url: string): Promise<void> {
   const name = nameOf(url);
-  await page.goto(url, { waitUntil: 'networkidle' });
+  // Not until the network is idle: pages that are fetched ahead may keep it busy.
+  await page.goto(url, { waitUntil: 'load' });
+  await page.evaluate(async () => {
+    await document.fonts.ready;
+  });
   await shoot(page, `${name}-1440.png`, 1440, 900);
   await shoot(page, `${name}-390.png`, 390, 844);
   await page.emulateMedia({ colorScheme: 'dark' });
