@@ -55,6 +55,33 @@ export function clockTyped(minute: number): string {
   return `${two(Math.floor(minute / 60))}:${two(minute % 60)}`;
 }
 
+/** Thousandths from percent. `readPermille('12.5')` → `125`. */
+export function readPermille(text: string): number | null {
+  return percentIn(text, 10);
+}
+
+/** Thousandths as percent that can be typed again. `permilleTyped(125)` → `'12.5'`. */
+export function permilleTyped(permille: number): string {
+  return String(settled(permille / 10));
+}
+
+/** Parts per million from percent. `readPpm('0.1')` → `1000`. */
+export function readPpm(text: string): number | null {
+  return percentIn(text, 10_000);
+}
+
+/** Parts per million as percent that can be typed again. `ppmTyped(1000)` → `'0.1'`. */
+export function ppmTyped(ppm: number): string {
+  return String(settled(ppm / 10_000));
+}
+
+function percentIn(text: string, parts: number): number | null {
+  const percent = readNumber(text.trim().replace(/ ?%$/, ''));
+  if (percent === null) return null;
+  const whole = settled(percent * parts);
+  return Number.isInteger(whole) ? whole : null;
+}
+
 /** A scale of temperature on a form. */
 export type DegreeUnit = 'C' | 'F';
 

@@ -38,18 +38,21 @@ export function DayForm({ episodeId, day, rev, segments }: Props) {
             <legend className="mb-1 font-semibold">The day is</legend>
             <div className="grid gap-x-8 md:grid-cols-2">
               {KINDS.map(({ value, words, hint }) => (
-                <label key={value} className="flex min-h-14 items-center gap-3">
+                <label
+                  key={value}
+                  htmlFor={`${form}-kind-${value}`}
+                  className="flex min-h-14 items-center gap-3"
+                >
                   <input
+                    id={`${form}-kind-${value}`}
                     type="radio"
                     name="kind"
                     value={value}
                     defaultChecked={(state.typed.kind ?? day.kind) === value}
                     className="size-5 shrink-0 accent-ink"
                   />
-                  <span>
-                    <b className="font-semibold">{words}</b>
-                    <span className="block text-fine text-soft">{hint}</span>
-                  </span>
+                  <b className="font-semibold">{words}</b>
+                  <span className="text-fine text-soft">{hint}</span>
                 </label>
               ))}
             </div>
