@@ -26,17 +26,16 @@ export const STAGE_WORDS: Readonly<Record<Stage, string>> = {
 };
 
 /**
- * The stage of an episode on a date. Later facts win: a published episode is published whatever is open.
+ * The stage of an episode on a date. A published episode is published whatever is open;
+ * a filming day ahead of it wins over times in the cut that were typed early.
  * @param today local date, `YYYY-MM-DD`
  * @example stageOf({ dishes: 0, … }, '2026-12-01') // 'sketch'
  */
 export function stageOf(facts: StageFacts, today: string): Stage {
   if (facts.published) return 'published';
   if (facts.dishes === 0 || facts.lines === 0) return 'sketch';
-  const filmed = facts.filmingDate !== null && facts.filmingDate < today;
-  if (filmed || (facts.timedSegments > 0 && facts.timedSegments === facts.segments)) {
-    return 'inTheEdit';
-  }
-  if (facts.filmingDate !== null) return 'filmingSet';
+  if (facts.filmingDate !== null && facts.filmingDate >= today) return 'filmingSet';
+  const cut = facts.timedSegments > 0 && facts.timedSegments === facts.segments;
+  if (facts.filmingDate !== null || cut) return 'inTheEdit';
   return facts.openLines > 0 ? 'numbersOpen' : 'numbersReady';
 }

@@ -21,6 +21,7 @@ describe('the stage of an episode', () => {
     [{ filmingDate: '2026-12-10' }, 'filmingSet'],
     [{ filmingDate: '2026-12-09' }, 'inTheEdit'],
     [{ timedSegments: 4 }, 'inTheEdit'],
+    [{ timedSegments: 4, filmingDate: '2026-12-12' }, 'filmingSet'],
     [{ timedSegments: 3 }, 'numbersReady'],
     [{ published: true, openLines: 3 }, 'published'],
   ] as const)('with %j is %s', (more, stage) => {
