@@ -20,11 +20,24 @@ export function queueingAdapter(
     provider: 'sqlite',
     adapterName: stock.adapterName,
     async connect() {
-      const connection = await stock.connect();
+      const connection = await open(stock, file);
       await setPragmas(connection, file, busyMs);
       return new QueueingAdapter(connection);
     },
   };
+}
+
+async function open(stock: PrismaBetterSqlite3, file: string): Promise<SqlDriverAdapter> {
+  try {
+    return await stock.connect();
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error);
+    throw new Error(
+      `The database ${file} could not be opened (${reason}). "npm start" makes it ready; ` +
+        `SLATE_DATABASE names another file.`,
+      { cause: error },
+    );
+  }
 }
 
 /** How long another process may hold the file before a write gives up. */

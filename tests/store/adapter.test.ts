@@ -121,6 +121,11 @@ describe('the queueing adapter', () => {
     await client.$disconnect();
   });
 
+  it('says what to do where there is no such file', async () => {
+    const client = new PrismaClient({ adapter: queueingAdapter(join(folder, 'no', 'x.db')) });
+    await expect(client.creator.count()).rejects.toThrow(/could not be opened .*npm start/s);
+  });
+
   it('says what to do where a write-ahead log cannot be set', async () => {
     // While another connection is in the middle of reading, the journal mode cannot change.
     const other = new Database(file);
