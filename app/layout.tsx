@@ -36,7 +36,7 @@ export default async function RootLayout({ children }: { readonly children: Reac
       <body>
         <a
           href="#main"
-          className="absolute top-0 left-4 z-50 -translate-y-full bg-ink px-4 py-3 text-paper focus:translate-y-0"
+          className="absolute -top-24 left-4 z-50 bg-ink px-4 py-3 text-paper focus:top-0"
         >
           Skip to the page
         </a>

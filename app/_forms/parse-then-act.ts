@@ -32,6 +32,7 @@ export async function parseThenAct<S extends z.ZodType>(
   fieldOf: (path: string) => string = fieldOfColumn,
 ): Promise<FormState> {
   const typed = typedTexts(form);
+  const sent = { ...previous, typed, done: '', attempt: previous.attempt + 1 };
   const parsed = schema.safeParse(typed);
   if (!parsed.success) {
     const problems = parsed.error.issues.map((issue) => ({
@@ -39,13 +40,13 @@ export async function parseThenAct<S extends z.ZodType>(
       code: issue.code,
       message: issue.message,
     }));
-    return { ...previous, problems, typed, done: '' };
+    return { ...sent, problems };
   }
   const result = await act(parsed.data);
   if (result.ok) {
-    return { problems: [], typed: {}, done: result.value, round: previous.round + 1 };
+    return { ...sent, problems: [], typed: {}, done: result.value, round: previous.round + 1 };
   }
-  return { ...previous, problems: renamed(result.problems, fieldOf), typed, done: '' };
+  return { ...sent, problems: renamed(result.problems, fieldOf) };
 }
 
 function renamed(

@@ -14,14 +14,16 @@ interface Props {
 
 /** The list that figures stand in, each named by its nutrient. */
 export function FigureList({ children }: { readonly children: ReactNode }) {
-  return <dl className="flex flex-wrap gap-x-8 gap-y-6">{children}</dl>;
+  return (
+    <dl className="grid grid-cols-2 gap-x-6 gap-y-6 md:flex md:flex-wrap md:gap-x-8">{children}</dl>
+  );
 }
 
 /** A figure: the number with its unit, its whisker, its range in words. It takes a figure, never a number. */
 export function FigureView({ figure, published, size = 'large', note }: Props) {
   const printed = published ?? printFigure(figure);
   return (
-    <div className={size === 'large' ? 'w-44' : 'w-40'}>
+    <div className={size === 'large' ? 'md:w-44' : 'md:w-40'}>
       <dt className="lettering text-base text-soft">{printed.label}</dt>
       <dd>
         <Number printed={printed} size={size} />

@@ -32,14 +32,16 @@ interface CellProps {
   readonly children?: ReactNode;
   /** Numbers stand at the right, so that their digits line up. */
   readonly number?: boolean;
+  /** Left out where the page is narrow; what it says must stand elsewhere then. */
+  readonly side?: boolean;
 }
 
 /** The head of a column. */
-export function Th({ children, number = false }: CellProps) {
+export function Th({ children, number = false, side = false }: CellProps) {
   return (
     <th
       scope="col"
-      className={`lettering py-1.5 pr-3 align-bottom text-fine text-soft last:pr-0 ${number ? 'text-right' : 'text-left'}`}
+      className={`lettering py-1.5 pr-3 align-bottom text-fine text-soft last:pr-0 ${number ? 'text-right' : 'text-left'} ${side ? 'max-md:hidden' : ''}`}
     >
       {children}
     </th>
@@ -58,9 +60,11 @@ export function Tr({
 }
 
 /** A cell. */
-export function Td({ children, number = false }: CellProps) {
+export function Td({ children, number = false, side = false }: CellProps) {
   return (
-    <td className={`py-2 pr-3 align-top last:pr-0 ${number ? 'text-right whitespace-nowrap' : ''}`}>
+    <td
+      className={`py-2 pr-3 align-top last:pr-0 ${number ? 'text-right whitespace-nowrap' : ''} ${side ? 'max-md:hidden' : ''}`}
+    >
       {children}
     </td>
   );

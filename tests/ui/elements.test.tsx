@@ -113,6 +113,7 @@ describe('a field', () => {
     typed: { title: 'as typed' },
     done: '',
     round: 0,
+    attempt: 1,
   };
 
   test('belongs to its label, hint and error, and shows again what was typed', () => {

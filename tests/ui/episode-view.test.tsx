@@ -10,14 +10,14 @@ import { publishedNumbers } from '#lib/figures/published-numbers';
 import { EpisodeView } from '../../app/episodes/[id]/_components/episode-view';
 import { EMPTY_LINE, lineTexts } from '../../app/episodes/[id]/_components/line-texts';
 import { newLineColumns, linePatch } from '../../app/episodes/[id]/edits';
-import { lineForm, portionForm, segmentForm } from '../../app/episodes/[id]/schema';
+import { lineForm, newLineForm, portionForm, segmentForm } from '../../app/episodes/[id]/schema';
 import { lineColumns } from '#lib/store/episode-columns';
 
 vi.mock('../../app/episodes/[id]/actions', () => {
-  const action = () => Promise.resolve({ problems: [], typed: {}, done: '', round: 0 });
+  const action = () => Promise.resolve({ problems: [], typed: {}, done: '', round: 0, attempt: 1 });
   const names = ['saveEpisode', 'answerDay', 'addSegment', 'saveSegment', 'moveSegment'];
   names.push('removeSegment', 'addLine', 'saveLine', 'removeLine', 'addPortion', 'removePortion');
-  names.push('addPoint', 'savePoint', 'removePoint');
+  names.push('addPoint', 'savePoint', 'removePoint', 'takeBack');
   return Object.fromEntries(names.map((name) => [name, action]));
 });
 
@@ -45,6 +45,7 @@ function page(
       stage="filmingSet"
       numbers={standing}
       totalS={550}
+      undo={null}
     />,
   );
 }
@@ -163,15 +164,10 @@ describe('forms of the episode', () => {
   });
 
   test('a new ingredient without amount has no unit either', () => {
-    const read = lineForm.parse({
-      ...plain(),
-      text: 'salt',
-      lineId: 'l',
-      episodeId: 'e',
-      rev: '1',
-    });
-    const { episodeId: _e, lineId: _l, rev: _r, ...texts } = read;
-    expect(newLineColumns('l', texts)).toMatchObject({
+    const read = newLineForm.parse({ ...plain(), text: 'salt', recipeId: 'r', episodeId: 'e' });
+    const { episodeId: _e, recipeId: _r, state, ...texts } = read;
+    expect(state).toBeNull();
+    expect(newLineColumns('l', { ...texts, state: 'raw' })).toMatchObject({
       unit: null,
       lowNum: null,
       plannedMg: null,

@@ -11,10 +11,12 @@ export interface FormState {
   readonly done: string;
   /** How often the form was accepted: its fields begin anew each time. */
   readonly round: number;
+  /** How often the form was sent at all. */
+  readonly attempt: number;
 }
 
 /** Before anything was sent. */
-export const UNTOUCHED: FormState = { problems: [], typed: {}, done: '', round: 0 };
+export const UNTOUCHED: FormState = { problems: [], typed: {}, done: '', round: 0, attempt: 0 };
 
 /** The faults of one field. A path into it (`amount.low`) belongs to the field `amount`. */
 export function errorsAt(state: FormState | undefined, name: string): readonly Problem[] {

@@ -3,11 +3,14 @@
 import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
 import { v7 as uuid } from 'uuid';
+import type { FoodState } from '#lib/foods/food';
 import { failed, ok, type Result } from '#lib/result';
 import type { Edit } from '#lib/store/command';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
+import { readFood } from '#lib/store/read-foods';
 import { nextPlace } from '#lib/store/next-place';
 import { readSegmentOrder } from '#lib/store/read-segment-order';
+import { undo } from '#lib/store/undo';
 import { write } from '#lib/store/write';
 import { fieldOfColumn, parseThenAct } from '../../_forms/parse-then-act';
 import type { FormState } from '../../_ui/form/form-state';
@@ -24,6 +27,7 @@ import {
   portionForm,
   removeForm,
   segmentForm,
+  takeBackForm,
 } from './schema';
 
 /** One act of the person on this episode; all pages of it are read anew. */
@@ -48,6 +52,32 @@ async function changeAndClose(
   const done = await change(episodeId, label, edits);
   if (done.ok) redirect(`/episodes/${episodeId}#row-${rowId}`);
   return done;
+}
+
+/** Takes a row out, and shows the page with the way to take it back in. */
+async function takeOut(
+  episodeId: string,
+  label: string,
+  edit: Extract<Edit, { op: 'remove' }>,
+): Promise<Result<string>> {
+  const written = await write({
+    actor: DEFAULT_CREATOR_ID,
+    label,
+    at: new Date(),
+    edits: [edit],
+  });
+  if (!written.ok) return written;
+  revalidatePath(`/episodes/${episodeId}`, 'layout');
+  redirect(`/episodes/${episodeId}?undo=${written.value.groupId}`);
+}
+
+export async function takeBack(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(takeBackForm, state, form, async ({ episodeId, groupId }) => {
+    const undone = await undo(groupId, { actor: DEFAULT_CREATOR_ID, at: new Date() });
+    if (!undone.ok) return undone;
+    revalidatePath(`/episodes/${episodeId}`, 'layout');
+    redirect(`/episodes/${episodeId}`);
+  });
 }
 
 const lineFieldOf = (path: string) => lineField(fieldOfColumn(path));
@@ -151,9 +181,7 @@ export async function moveSegment(state: FormState, form: FormData): Promise<For
 
 export async function removeSegment(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(removeForm('segmentId'), state, form, ({ episodeId, id, rev }) =>
-    changeAndClose(episodeId, episodeId, 'Take a segment out', [
-      { op: 'remove', entity: 'Segment', id, rev },
-    ]),
+    takeOut(episodeId, 'Take a segment out', { op: 'remove', entity: 'Segment', id, rev }),
   );
 }
 
@@ -164,6 +192,7 @@ export async function addLine(state: FormState, form: FormData): Promise<FormSta
     form,
     async ({ episodeId, recipeId, ...texts }) => {
       const id = uuid();
+      const state = texts.state ?? (await listedState(texts.foodId));
       return change(episodeId, `Add ${texts.text}`, [
         {
           op: 'create',
@@ -172,13 +201,19 @@ export async function addLine(state: FormState, form: FormData): Promise<FormSta
             id,
             recipeId,
             position: await nextPlace('RecipeLine', recipeId),
-            ...newLineColumns(id, texts),
+            ...newLineColumns(id, { ...texts, state }),
           },
         },
       ]);
     },
     lineFieldOf,
   );
+}
+
+/** The state in which a food is listed; raw where none was chosen. */
+async function listedState(foodId: string | null): Promise<FoodState> {
+  const food = foodId === null ? null : await readFood(foodId);
+  return food?.version.state ?? 'raw';
 }
 
 export async function saveLine(state: FormState, form: FormData): Promise<FormState> {
@@ -196,9 +231,7 @@ export async function saveLine(state: FormState, form: FormData): Promise<FormSt
 
 export async function removeLine(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(removeForm('lineId'), state, form, ({ episodeId, id, rev }) =>
-    changeAndClose(episodeId, episodeId, 'Take an ingredient out', [
-      { op: 'remove', entity: 'RecipeLine', id, rev },
-    ]),
+    takeOut(episodeId, 'Take an ingredient out', { op: 'remove', entity: 'RecipeLine', id, rev }),
   );
 }
 
@@ -223,7 +256,7 @@ export async function addPortion(state: FormState, form: FormData): Promise<Form
 
 export async function removePortion(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(removeForm('portionId'), state, form, ({ episodeId, id, rev }) =>
-    change(episodeId, 'Take a portion out', [{ op: 'remove', entity: 'Portion', id, rev }]),
+    takeOut(episodeId, 'Take a portion out', { op: 'remove', entity: 'Portion', id, rev }),
   );
 }
 
@@ -254,6 +287,6 @@ export async function savePoint(state: FormState, form: FormData): Promise<FormS
 
 export async function removePoint(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(removeForm('pointId'), state, form, ({ episodeId, id, rev }) =>
-    change(episodeId, 'Take a sentence out', [{ op: 'remove', entity: 'TalkingPoint', id, rev }]),
+    takeOut(episodeId, 'Take a sentence out', { op: 'remove', entity: 'TalkingPoint', id, rev }),
   );
 }

@@ -12,7 +12,10 @@ import { EpisodeView } from './_components/episode-view';
 
 interface Props {
   readonly params: Promise<{ readonly id: string }>;
-  readonly searchParams: Promise<{ readonly edit?: string | string[] }>;
+  readonly searchParams: Promise<{
+    readonly edit?: string | string[];
+    readonly undo?: string | string[];
+  }>;
 }
 
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
@@ -22,7 +25,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 
 export default async function EpisodePage({ params, searchParams }: Props) {
   const { id } = await params;
-  const { edit } = await searchParams;
+  const { edit, undo } = await searchParams;
   const now = new Date();
   const file = await readEpisodeFile(id, now.toISOString());
   if (!file) notFound();
@@ -40,6 +43,7 @@ export default async function EpisodePage({ params, searchParams }: Props) {
       }}
       stage={stageOf(stageFacts(file, figures, published), localDate(now, file.kitchen.zone))}
       numbers={lockStanding(lock?.snapshot ?? null, file)}
+      undo={typeof undo === 'string' ? undo : null}
       totalS={plannedLengthS(file.episode.segments)}
     />
   );

@@ -77,7 +77,16 @@ const lineTexts = {
   spoiltByTake: ticked,
 };
 
-export const newLineForm = z.object({ episodeId, recipeId: rowId, ...lineTexts });
+export const newLineForm = z.object({
+  episodeId,
+  recipeId: rowId,
+  ...lineTexts,
+  /** Null for the state in which its food is listed. */
+  state: z
+    .enum(['', ...STATES], { error: 'Choose how it was weighed.' })
+    .default('')
+    .transform((state) => state || null),
+});
 export const lineForm = z.object({ episodeId, lineId: rowId, rev: revision, ...lineTexts });
 
 /** A row to take out, as its button sends it. */
@@ -87,6 +96,8 @@ export const removeForm = (name: 'segmentId' | 'lineId' | 'portionId' | 'pointId
     id: String(sent[name]),
     rev: Number(sent.rev),
   }));
+
+export const takeBackForm = z.object({ episodeId, groupId: rowId });
 
 export const portionForm = z
   .object({

@@ -13,7 +13,7 @@ export function foodHit({ id, name, version }: Food): FoodHit {
     const text = cellText(cellOf(version.values, nutrient));
     return nutrient === 'energyKcal' ? `${text} ${unit}` : `${text} ${unit} ${label}`;
   });
-  const source = [version.source, version.sourceNo].filter(Boolean).join(' ');
+  const source = [version.source, version.release, version.sourceNo].filter(Boolean).join(' ');
   return { id, name, note: `${source} · ${values.join(', ')} in ${BASIS[version.basis]}` };
 }
 

@@ -1,3 +1,4 @@
+import { Disclosure } from '../../../_ui/disclosure';
 import { addSegment } from '../actions';
 import { SegmentForm } from './segment-form';
 
@@ -14,42 +15,32 @@ export function AddSegment({ episodeId, open }: Props) {
       aria-label="Add to the running order"
       className="mt-14 grid gap-x-12 border-t-[1.5px] border-ink pt-4 lg:grid-cols-2 print:hidden"
     >
-      <details open={open}>
-        <summary className="link min-h-11 content-center font-slate text-head font-semibold">
-          Add a dish
-        </summary>
-        <div className="mt-2 mb-4">
-          <SegmentForm
-            id="new-dish"
-            action={addSegment}
-            hidden={{ episodeId }}
-            kind="recipe"
-            title=""
-            planned="3:00"
-            eaten="1"
-            batches="1"
-            submit="Add the dish"
-          />
-        </div>
-      </details>
-      <details>
-        <summary className="link min-h-11 content-center font-slate text-head font-semibold">
-          Add talk
-        </summary>
-        <div className="mt-2">
-          <SegmentForm
-            id="new-talk"
-            action={addSegment}
-            hidden={{ episodeId }}
-            kind="talk"
-            title=""
-            planned="0:40"
-            eaten="0"
-            batches="1"
-            submit="Add the talk"
-          />
-        </div>
-      </details>
+      <Disclosure words="Add a dish" open={open} large>
+        <SegmentForm
+          id="new-dish"
+          action={addSegment}
+          hidden={{ episodeId }}
+          kind="recipe"
+          title=""
+          planned="3:00"
+          eaten="1"
+          batches="1"
+          submit="Add the dish"
+        />
+      </Disclosure>
+      <Disclosure words="Add talk" large>
+        <SegmentForm
+          id="new-talk"
+          action={addSegment}
+          hidden={{ episodeId }}
+          kind="talk"
+          title=""
+          planned="0:40"
+          eaten="0"
+          batches="1"
+          submit="Add the talk"
+        />
+      </Disclosure>
     </section>
   );
 }

@@ -21,7 +21,7 @@ interface Scope {
 /** A dish's numbers: the whole with whiskers, its portions, and the rest of the panel on asking. */
 export function DishFigures({ view, dish }: Props) {
   const scopes = scopesOf(view, dish);
-  const [whole] = scopes;
+  const [whole, ...parts] = scopes;
   return (
     <>
       <FigureList>
@@ -33,13 +33,15 @@ export function DishFigures({ view, dish }: Props) {
           return <FigureView key={nutrient} figure={figure} published={published} note={note} />;
         })}
       </FigureList>
-      <div className="mt-6">
-        <Numbers
-          caption={`${dish.title}: numbers by portion`}
-          scopes={scopes}
-          nutrients={HEADLINE_NUTRIENTS}
-        />
-      </div>
+      {parts.length > 0 && (
+        <div className="mt-6">
+          <Numbers
+            caption={`${dish.title}: numbers by portion`}
+            scopes={parts}
+            nutrients={HEADLINE_NUTRIENTS}
+          />
+        </div>
+      )}
       <details className="mt-2">
         <summary className="link min-h-11 content-center text-fine">The whole panel</summary>
         <Numbers

@@ -65,7 +65,7 @@ export function EpisodeHead({ view, stage, filming, publishing, numbers, totalS 
 
 function parts({ file, numbers }: EpisodeView): readonly RunningOrderPart[] {
   return file.episode.segments.map((segment) => {
-    const energy = segment.recipe
+    const energy = segment.recipe?.lines.length
       ? numbers('energyKcal', { kind: 'whole', segmentId: segment.id })
       : null;
     return {

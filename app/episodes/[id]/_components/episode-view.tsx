@@ -1,7 +1,9 @@
+import { ButtonForm } from '../../../_forms/button-form';
 import { EmptyState } from '../../../_ui/empty-state';
 import type { LockStanding } from '#lib/lock/lock-standing';
 import { STAGE_WORDS, type Stage } from '#lib/overview/stage';
 import { printDay } from '#lib/units/print-date';
+import { takeBack } from '../actions';
 import { AddSegment } from './add-segment';
 import { DayTotal } from './day-total';
 import { EpisodeHead } from './episode-head';
@@ -14,14 +16,24 @@ interface Props {
   readonly numbers: LockStanding;
   /** The whole length of the cut, in seconds. */
   readonly totalS: number;
+  /** The act that took something out just now, to be taken back; null for none. */
+  readonly undo: string | null;
 }
 
 /** The episode: its slate, its running order, and each segment with what is said and what it holds. */
-export function EpisodeView({ view, stage, numbers, totalS }: Props) {
+export function EpisodeView({ view, stage, numbers, totalS, undo }: Props) {
   const { episode, day } = view.file;
   const empty = episode.segments.length === 0;
   return (
     <>
+      {undo && (
+        <div role="status" className="mb-4 flex gap-3 border-l-[6px] border-ink py-1 pl-3">
+          Taken out.
+          <ButtonForm action={takeBack} values={{ episodeId: episode.id, groupId: undo }}>
+            Take it back in
+          </ButtonForm>
+        </div>
+      )}
       <EpisodeHead
         view={view}
         stage={STAGE_WORDS[stage]}
@@ -38,7 +50,7 @@ export function EpisodeView({ view, stage, numbers, totalS }: Props) {
       {episode.segments.map((segment) => (
         <SegmentSection key={segment.id} view={view} segment={segment} />
       ))}
-      {!empty && view.figures.dishes.length > 0 && <DayTotal view={view} />}
+      {view.figures.dishes.some((dish) => dish.lines.length > 0) && <DayTotal view={view} />}
       <AddSegment episodeId={episode.id} open={empty} />
     </>
   );

@@ -41,7 +41,7 @@ export function FoodChoice({ form, state, text, chosen }: Props) {
 
   const shown = chosen && !hits.some((hit) => hit.id === chosen.id) ? [chosen, ...hits] : hits;
   const stands = picked === '' || shown.some((hit) => hit.id === picked);
-  const taken = stands ? picked : (hits[0]?.id ?? '');
+  const taken = (stands ? picked : hits[0]?.id) ?? '';
   return (
     <div className="grid gap-3">
       <Field form={form} name="text" label="Ingredient" hint="As you would write it." state={state}>
@@ -55,7 +55,9 @@ export function FoodChoice({ form, state, text, chosen }: Props) {
           />
         )}
       </Field>
-      <fieldset>
+      {/* What is sent stands apart from the list: a form that was refused puts its own radios back. */}
+      <input type="hidden" name="foodId" value={taken} />
+      <fieldset key={state.attempt}>
         <legend className="font-semibold">Counted as</legend>
         <p role="status" className="text-fine text-soft">
           {hits.length > 0
@@ -78,6 +80,7 @@ export function FoodChoice({ form, state, text, chosen }: Props) {
         {shown.map((hit) => (
           <Option
             key={hit.id}
+            group={`${form}-foods`}
             value={hit.id}
             checked={taken === hit.id}
             onPick={setPicked}
@@ -86,6 +89,7 @@ export function FoodChoice({ form, state, text, chosen }: Props) {
           />
         ))}
         <Option
+          group={`${form}-foods`}
           value=""
           checked={taken === ''}
           onPick={setPicked}
@@ -98,6 +102,7 @@ export function FoodChoice({ form, state, text, chosen }: Props) {
 }
 
 interface OptionProps {
+  readonly group: string;
   readonly value: string;
   readonly checked: boolean;
   readonly onPick: (value: string) => void;
@@ -105,19 +110,21 @@ interface OptionProps {
   readonly note: string;
 }
 
-function Option({ value, checked, onPick, name, note }: OptionProps) {
+function Option({ group, value, checked, onPick, name, note }: OptionProps) {
   return (
     <label className="flex min-h-9 items-baseline gap-2.5 border-b border-line py-1 has-checked:font-semibold">
       <input
         type="radio"
-        name="foodId"
+        name={group}
         value={value}
         checked={checked}
         onChange={() => onPick(value)}
-        className="size-4 shrink-0 self-center accent-ink"
+        className="size-4 shrink-0 self-start translate-y-1 accent-ink"
       />
-      <span>{name}</span>
-      <span className="ml-auto text-right text-fine font-normal text-soft">{note}</span>
+      <span>
+        {name}
+        {note && <span className="block text-fine font-normal text-soft">{note}</span>}
+      </span>
     </label>
   );
 }

@@ -34,8 +34,8 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
     <>
       <Th>ingredient</Th>
       <Th number>grams</Th>
-      <Th>weighed</Th>
-      <Th>source</Th>
+      <Th side>weighed</Th>
+      <Th side>source</Th>
       <Th>calories</Th>
       <Th number>protein</Th>
     </>
@@ -57,13 +57,19 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
               {line.text}
               {written.note && <span className="text-soft"> {written.note}</span>}
               <span className="block text-fine text-soft">
-                {line.foodName ?? 'no food chosen'}{' '}
+                {line.foodName ?? 'no food chosen'}
+                <span className="md:hidden">
+                  , {STATE_WORDS[written.state]}
+                  {line.source && `, ${line.source}`}
+                </span>{' '}
                 <EditLink href={editHref(view.file.episode.id, line.lineId)} what={line.text} />
               </span>
             </Cell>
             <Cell number>{line.eatenMg ? <Grams mass={line.eatenMg} /> : 'open'}</Cell>
-            <Cell>{STATE_WORDS[written.state]}</Cell>
-            <Cell fine>{line.source ?? '–'}</Cell>
+            <Cell side>{STATE_WORDS[written.state]}</Cell>
+            <Cell side fine>
+              {line.source ?? '–'}
+            </Cell>
             {open ? (
               <td colSpan={2} className="py-2 align-top font-semibold">
                 {GAPS[line.gap ?? 'noFood']}
@@ -120,15 +126,20 @@ function Cell({
   number = false,
   fine = false,
   wide = false,
+  side = false,
 }: {
   readonly children: ReactNode;
   readonly number?: boolean;
   readonly fine?: boolean;
   readonly wide?: boolean;
+  /** Stands under the ingredient instead where the page is narrow. */
+  readonly side?: boolean;
 }) {
   const shape = number ? 'text-right whitespace-nowrap' : fine ? 'text-fine' : '';
   return (
-    <td className={`py-2 pr-4 align-top last:pr-0 ${wide ? 'min-w-52' : ''} ${shape}`}>
+    <td
+      className={`py-2 pr-4 align-top last:pr-0 ${wide ? 'md:min-w-52' : ''} ${side ? 'max-md:hidden' : ''} ${shape}`}
+    >
       {children}
     </td>
   );
@@ -159,11 +170,11 @@ function Contribution({
 }) {
   if (!figure) return null;
   return (
-    <span className="flex min-w-36 items-center gap-2.5">
-      <span className="min-w-20 text-right">
+    <span className="flex items-center gap-2.5 md:min-w-36">
+      <span className="md:min-w-20 md:text-right">
         <FigureText figure={figure} />
       </span>
-      <span aria-hidden="true" className="h-2.5 flex-1">
+      <span aria-hidden="true" className="h-2.5 flex-1 max-md:hidden">
         <span className="block h-2.5 bg-ink" style={{ width: `${percent}%` }} />
       </span>
     </span>

@@ -16,12 +16,18 @@ export const STATE_CHOICES: readonly Choice[] = STATES.map((value) => ({
   words: STATE_WORDS[value],
 }));
 
+/** For a new ingredient, whose food mostly says it. */
+export const NEW_STATE_CHOICES: readonly Choice[] = [
+  { value: '', words: 'as its food is listed' },
+  ...STATE_CHOICES,
+];
+
 /** An ingredient not yet typed. */
 export const EMPTY_LINE: LineTexts = {
   text: '',
   quantity: '',
   unit: 'g',
-  state: 'raw',
+  state: '',
   grams: '',
   leftBehind: '',
   note: '',

@@ -63,7 +63,7 @@ export function SegmentHead({ view, segment }: Props) {
             submit="Save"
             cancelHref={rowHref(episodeId, segment.id)}
           />
-          <p className="mt-4">
+          <div className="mt-4">
             <ButtonForm
               action={removeSegment}
               values={{ ...values, rev: revOf(view, segment.id) }}
@@ -72,7 +72,7 @@ export function SegmentHead({ view, segment }: Props) {
             >
               Take out of the episode
             </ButtonForm>
-          </p>
+          </div>
         </div>
       )}
     </header>

@@ -1,4 +1,5 @@
 import { ButtonForm } from '../../../_forms/button-form';
+import { Disclosure } from '../../../_ui/disclosure';
 import { EmptyState } from '../../../_ui/empty-state';
 import type { Dish } from '#lib/episode/context';
 import type { Portion, Segment } from '#lib/episode/schema';
@@ -7,7 +8,13 @@ import { addLine, removeLine, removePortion, saveLine } from '../actions';
 import { DishFigures } from './dish-figures';
 import { IngredientTable } from './ingredient-table';
 import { LineForm } from './line-form';
-import { EMPTY_LINE, lineTexts, STATE_CHOICES, UNIT_CHOICES } from './line-texts';
+import {
+  EMPTY_LINE,
+  lineTexts,
+  NEW_STATE_CHOICES,
+  STATE_CHOICES,
+  UNIT_CHOICES,
+} from './line-texts';
 import { PortionForm } from './portion-form';
 import { SegmentHead } from './segment-head';
 import { TalkingPoints } from './talking-points';
@@ -58,20 +65,19 @@ function DishParts({ view, dish }: { readonly view: EpisodeView; readonly dish: 
               Add the first with its grams, and the numbers are there.
             </EmptyState>
           )}
-          <details className="mt-2 print:hidden" open={empty}>
-            <summary className="link min-h-11 content-center">Add an ingredient</summary>
-            <div className="mt-2 border-b border-line pb-5">
+          <Disclosure words="Add an ingredient" open={empty}>
+            <div className="border-b border-line pb-5">
               <LineForm
                 id={`new-line-${dish.recipe.id}`}
                 action={addLine}
                 hidden={{ episodeId: view.file.episode.id, recipeId: dish.recipe.id }}
                 line={EMPTY_LINE}
                 units={UNIT_CHOICES}
-                states={STATE_CHOICES}
+                states={NEW_STATE_CHOICES}
                 submit="Add the ingredient"
               />
             </div>
-          </details>
+          </Disclosure>
         </div>
       </div>
       <div className="grid min-w-0 content-start gap-8">
@@ -100,7 +106,7 @@ function EditLine({ view, dish }: { readonly view: EpisodeView; readonly dish: D
         submit="Save"
         cancelHref={rowHref(episodeId, line.id)}
       />
-      <p className="mt-3">
+      <div className="mt-3">
         <ButtonForm
           action={removeLine}
           values={hidden}
@@ -109,7 +115,7 @@ function EditLine({ view, dish }: { readonly view: EpisodeView; readonly dish: D
         >
           Take out of the dish
         </ButtonForm>
-      </p>
+      </div>
     </>
   );
 }
@@ -138,18 +144,15 @@ function Portions({ view, dish }: { readonly view: EpisodeView; readonly dish: D
           </li>
         ))}
       </ul>
-      <details className="mt-1 print:hidden">
-        <summary className="link min-h-11 content-center">Add a portion</summary>
-        <div className="mt-2">
-          <PortionForm episodeId={episodeId} recipeId={dish.recipe.id} />
-        </div>
-      </details>
+      <Disclosure words="Add a portion">
+        <PortionForm episodeId={episodeId} recipeId={dish.recipe.id} />
+      </Disclosure>
     </section>
   );
 }
 
 function portionWords(portion: Portion): string {
   return portion.kind === 'count'
-    ? `1/${portion.of}, equal portions`
+    ? `of ${portion.of} equal portions`
     : `${printGrams(portion.massMg)} g of the finished dish`;
 }

@@ -1,4 +1,5 @@
 import { ButtonForm } from '../../../_forms/button-form';
+import { Disclosure } from '../../../_ui/disclosure';
 import { bindText } from '#lib/figures/bind-text';
 import type { Segment, TalkingPoint } from '#lib/episode/schema';
 import { addPoint, removePoint, savePoint } from '../actions';
@@ -28,18 +29,15 @@ export function TalkingPoints({ view, segment }: Props) {
           </li>
         ))}
       </ul>
-      <details className="mt-2 print:hidden">
-        <summary className="link min-h-11 content-center">Add a sentence</summary>
-        <div className="mt-2">
-          <PointForm
-            id={`new-point-${segment.id}`}
-            action={addPoint}
-            hidden={{ episodeId, segmentId: segment.id }}
-            text=""
-            submit="Add the sentence"
-          />
-        </div>
-      </details>
+      <Disclosure words="Add a sentence">
+        <PointForm
+          id={`new-point-${segment.id}`}
+          action={addPoint}
+          hidden={{ episodeId, segmentId: segment.id }}
+          text=""
+          submit="Add the sentence"
+        />
+      </Disclosure>
     </section>
   );
 }
@@ -57,7 +55,7 @@ function EditPoint({ view, point }: Pick<Props, 'view'> & { readonly point: Talk
         submit="Save"
         cancelHref={rowHref(episodeId, point.id)}
       />
-      <p className="mt-3">
+      <div className="mt-3">
         <ButtonForm
           action={removePoint}
           values={values}
@@ -66,7 +64,7 @@ function EditPoint({ view, point }: Pick<Props, 'view'> & { readonly point: Talk
         >
           Take the sentence out
         </ButtonForm>
-      </p>
+      </div>
     </>
   );
 }
