@@ -60,7 +60,18 @@ export function flatten(
         return conflicts.length === 0 ? net : null;
       }
       const conflict = pickConflict(conflicts, net, style, effort);
-      stack.push({ net, open, remedies: ranked(compiled, net, conflict, style, effort), next: 0 });
+      const remedies = ranked(compiled, net, conflict, style, effort);
+      if (remedies.length > 0) {
+        stack.push({ net, open, remedies, next: 0 });
+      } else {
+        effort.spare.push(net);
+        for (const { first, second } of conflict.remedies) blame(effort.weights, first, second);
+        effort.fails -= 1;
+      }
+    }
+    if (effort.fails <= 0) {
+      release(stack, effort);
+      return null;
     }
     net = null;
     const top = stack[stack.length - 1];
@@ -68,7 +79,6 @@ export function flatten(
     const remedy = top.remedies[top.next];
     if (remedy === undefined) {
       stack.pop();
-      if (top.remedies.length === 0) effort.spare.push(top.net);
       continue;
     }
     top.next += 1;
@@ -85,10 +95,6 @@ export function flatten(
     effort.spare.push(trial);
     blame(effort.weights, remedy.first, remedy.second);
     effort.fails -= 1;
-    if (effort.fails <= 0) {
-      release(stack, effort);
-      return null;
-    }
   }
 }
 
