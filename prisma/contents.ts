@@ -10,8 +10,10 @@ export interface Contents {
 }
 
 export function contentsOf(file: string): Contents {
-  const db = new Database(file, { readonly: true });
+  // Not opened as read-only: such a connection leaves the files of its write-ahead log behind.
+  const db = new Database(file, { fileMustExist: true });
   try {
+    db.pragma('query_only = ON');
     const count = (from: string, ...given: string[]) =>
       db.prepare<string[], { n: number }>(`SELECT count(*) AS n FROM ${from}`).get(...given)?.n ??
       0;
