@@ -34,8 +34,8 @@ interface Props {
   readonly now?: { readonly min: number; readonly text: string };
 }
 
-/** An hour's height; a ten-minute block still holds a line of text. */
-const REM_PER_MIN = 8.5 / 60;
+/** An hour's height; five minutes hold a line of small text. */
+const REM_PER_MIN = 15 / 60;
 
 const TONES: Readonly<Record<BlockTone, string>> = {
   hand: 'border-[1.5px] border-l-[6px] border-hand bg-hand-wash text-ink',
@@ -116,7 +116,7 @@ function Column({ column, from }: { readonly column: DayColumn; readonly from: n
               width: `calc(100% / ${place?.lanes ?? 1})`,
             }}
           >
-            <Block block={block} />
+            <Block block={block} tight={place?.tight ?? false} />
           </li>
         );
       })}
@@ -124,7 +124,7 @@ function Column({ column, from }: { readonly column: DayColumn; readonly from: n
   );
 }
 
-function Block({ block }: { readonly block: DayBlock }) {
+function Block({ block, tight }: { readonly block: DayBlock; readonly tight: boolean }) {
   const words: ReactNode = (
     <>
       <span className="unseen">
@@ -134,7 +134,8 @@ function Block({ block }: { readonly block: DayBlock }) {
       {block.detail && <span className="text-soft"> {block.detail}</span>}
     </>
   );
-  const className = `block h-full overflow-hidden px-2 text-fine leading-tight ${TONES[block.tone]}`;
+  const size = tight ? 'text-[0.75rem] leading-none' : 'text-fine leading-tight';
+  const className = `block h-full overflow-hidden px-2 ${size} ${TONES[block.tone]}`;
   const title = `${block.start} to ${block.end}, ${block.title}`;
   return block.href ? (
     <a href={block.href} className={className} title={title}>

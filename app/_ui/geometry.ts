@@ -125,12 +125,19 @@ export interface PlacedBlock {
   readonly heightRem: number;
   readonly lane: number;
   readonly lanes: number;
+  /** Lower than a line of usual text. */
+  readonly tight: boolean;
 }
+
+/** A line of small text with its frame, in rem. */
+const LINE_REM = 1.25;
 
 /**
  * Places blocks down a column by the clock, `remPerMin` to the minute. Blocks that overlap in time share
  * the width: each takes the first free lane, and all that touch the same stretch have as many lanes.
- * Laws: no two overlapping blocks share a lane; order of start keeps order from the top.
+ * A block too short for a line of text grows into the free time after it.
+ * Laws: no two overlapping blocks share a lane; order of start keeps order from the top; no block reaches
+ * over the start of a later one.
  */
 export function placeBlocks(
   blocks: readonly TimeBlock[],
@@ -145,11 +152,17 @@ export function placeBlocks(
   const close = () => {
     const lanes = Math.max(0, ...stretch.map((s) => s.lane)) + 1;
     for (const { block, lane } of stretch) {
+      const exact = (block.endMin - block.startMin) * remPerMin;
+      const next = inOrder.find((each) => each.startMin >= block.endMin && each !== block);
+      const room = next ? (next.startMin - block.startMin) * remPerMin : LINE_REM;
+      const heightRem = Math.max(exact, Math.min(LINE_REM, room));
+      const tight = heightRem < LINE_REM;
       placed.set(block.id, {
         topRem: (block.startMin - fromMin) * remPerMin,
-        heightRem: (block.endMin - block.startMin) * remPerMin,
+        heightRem,
         lane,
         lanes,
+        tight,
       });
     }
     stretch = [];

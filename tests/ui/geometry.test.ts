@@ -119,6 +119,16 @@ describe('blocks down a column', () => {
             expect(placed.get(a.id)?.lanes).toBe(placed.get(b.id)?.lanes);
           }
         }
+        for (const a of list) {
+          const { topRem = NaN, heightRem = NaN } = placed.get(a.id) ?? {};
+          expect(heightRem).toBeGreaterThanOrEqual((a.endMin - a.startMin) * 0.1);
+          for (const b of list) {
+            if (b.startMin < a.endMin) continue;
+            expect(topRem + heightRem).toBeLessThanOrEqual(
+              (placed.get(b.id)?.topRem ?? NaN) + 1e-9,
+            );
+          }
+        }
         for (const each of placed.values()) expect(each.lane).toBeLessThan(each.lanes);
       }),
     );
@@ -133,9 +143,17 @@ describe('blocks down a column', () => {
       540,
       0.5,
     );
-    expect(placed.get('a')).toEqual({ topRem: 0, heightRem: 10, lane: 0, lanes: 1 });
-    expect(placed.get('b')).toEqual({ topRem: 10, heightRem: 5, lane: 0, lanes: 1 });
+    expect(placed.get('a')).toEqual({ topRem: 0, heightRem: 10, lane: 0, lanes: 1, tight: false });
+    expect(placed.get('b')).toEqual({ topRem: 10, heightRem: 5, lane: 0, lanes: 1, tight: false });
   });
+});
+
+test('a block too short for a line grows into free time, and is tight where there is none', () => {
+  const at = (id: string, startMin: number, endMin: number) => ({ id, startMin, endMin });
+  const placed = placeBlocks([at('a', 0, 2), at('b', 2, 4), at('c', 20, 22)], 0, 0.2);
+  expect(placed.get('a')).toMatchObject({ heightRem: 0.4, tight: true });
+  expect(placed.get('b')).toMatchObject({ heightRem: 1.25, tight: false });
+  expect(placed.get('c')).toMatchObject({ heightRem: 1.25, tight: false });
 });
 
 test('the hours of a day reach around its first and last minute', () => {
