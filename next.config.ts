@@ -6,6 +6,8 @@ const served = ownFolder === '.next';
 const config: NextConfig = {
   reactStrictMode: true,
   poweredByHeader: false,
+  // An episode file is brought in by a form; the framework's own limit is 1 MB.
+  experimental: { serverActions: { bodySizeLimit: '21mb' } },
   // The browser tests build into a folder of their own, so that they never touch the one served.
   distDir: ownFolder,
   typescript: {
