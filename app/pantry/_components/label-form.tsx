@@ -204,7 +204,15 @@ function Values({
   readonly texts: Readonly<Record<string, string>>;
 }) {
   return (
-    <div className="grid gap-x-10 md:grid-cols-2">
+    <div className="max-w-xl">
+      <p
+        aria-hidden="true"
+        className="lettering grid grid-cols-[1fr_7rem_7rem] gap-2 border-b-[1.5px] border-ink text-fine text-soft"
+      >
+        <span>nutrient</span>
+        <span>values</span>
+        <span>second column</span>
+      </p>
       {nutrients.map((nutrient) => {
         const { label, unit } = NUTRIENTS[nutrient];
         const words = `${label}, ${unit}`;

@@ -26,7 +26,9 @@ export function LookUp({ query, found }: Props) {
           placeholder="barley cooked, skyr, zucchini"
           className={CONTROL}
         />
-        <Button>Look up</Button>
+        <span className="shrink-0">
+          <Button>Look up</Button>
+        </span>
       </form>
       {found && (
         <ul className="mt-3" aria-label={`Foods for ${query}`}>

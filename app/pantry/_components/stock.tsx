@@ -58,7 +58,7 @@ function LotRow({
   const { lot, foodName, rev } = row;
   return (
     <li id={`row-${lot.id}`} className="border-b border-line py-2">
-      <div className="grid grid-cols-[1fr_auto] items-baseline gap-x-4 md:grid-cols-[2fr_1fr_1fr_auto_auto]">
+      <div className="grid grid-cols-[1fr_auto] items-baseline gap-x-4 md:grid-cols-[2fr_1fr_1fr_6rem_4rem]">
         <Link className="link" href={`/pantry/foods/${lot.foodId}`}>
           {foodName}
         </Link>

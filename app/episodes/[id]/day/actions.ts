@@ -26,6 +26,7 @@ import {
   removeStepForm,
   shotForm,
   stepForm,
+  switchKindForm,
 } from './schema';
 
 /** One act on the day; every page of the episode is read anew. */
@@ -48,7 +49,7 @@ async function changeAndClose(
   edits: readonly Edit[],
 ): Promise<Result<string>> {
   const done = await change(episodeId, label, edits);
-  if (done.ok) redirect(`/episodes/${episodeId}/day#row-${rowId}`);
+  if (done.ok) redirect(`/episodes/${episodeId}/day?at=${rowId}#row-${rowId}`);
   return done;
 }
 
@@ -75,6 +76,14 @@ export async function makeDay(state: FormState, form: FormData): Promise<FormSta
     const today = localDate(new Date(), read.file.kitchen.zone);
     return change(episodeId, 'Make a filming day', newDayEdits(read.file, read.revs, today));
   });
+}
+
+export async function switchKind(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(switchKindForm, state, form, ({ episodeId, dayId, rev, kind }) =>
+    change(episodeId, kind === 'packed' ? 'Pack the day' : 'Live the day', [
+      { op: 'update', entity: 'FilmingDay', id: dayId, rev, patch: { kind } },
+    ]),
+  );
 }
 
 export async function saveDay(state: FormState, form: FormData): Promise<FormState> {
@@ -135,8 +144,8 @@ export async function saveStep(state: FormState, form: FormData): Promise<FormSt
 
 /** Links, shots and spans that name the step stay in the store and are left out while it is gone. */
 export async function removeStep(state: FormState, form: FormData): Promise<FormState> {
-  return parseThenAct(removeStepForm, state, form, ({ episodeId, stepId, rev }) =>
-    changeAndClose(episodeId, episodeId, 'Take a step out', [
+  return parseThenAct(removeStepForm, state, form, ({ episodeId, segmentId, stepId, rev }) =>
+    changeAndClose(episodeId, segmentId, 'Take a step out', [
       { op: 'remove', entity: 'Step', id: stepId, rev },
     ]),
   );
@@ -182,8 +191,8 @@ export async function saveLink(state: FormState, form: FormData): Promise<FormSt
 }
 
 export async function removeLink(state: FormState, form: FormData): Promise<FormState> {
-  return parseThenAct(removeLinkForm, state, form, ({ episodeId, linkId, rev }) =>
-    changeAndClose(episodeId, episodeId, 'Untie two steps', [
+  return parseThenAct(removeLinkForm, state, form, ({ episodeId, segmentId, linkId, rev }) =>
+    changeAndClose(episodeId, segmentId, 'Untie two steps', [
       { op: 'remove', entity: 'StepLink', id: linkId, rev },
     ]),
   );
@@ -223,8 +232,8 @@ export async function saveShot(state: FormState, form: FormData): Promise<FormSt
 }
 
 export async function removeShot(state: FormState, form: FormData): Promise<FormState> {
-  return parseThenAct(removeShotForm, state, form, ({ episodeId, shotId, rev }) =>
-    changeAndClose(episodeId, episodeId, 'Take a shot out', [
+  return parseThenAct(removeShotForm, state, form, ({ episodeId, segmentId, shotId, rev }) =>
+    changeAndClose(episodeId, segmentId, 'Take a shot out', [
       { op: 'remove', entity: 'Shot', id: shotId, rev },
     ]),
   );

@@ -14,12 +14,15 @@ export const metadata: Metadata = { title: 'Day' };
 
 interface Props {
   readonly params: Promise<{ readonly id: string }>;
-  readonly searchParams: Promise<{ readonly edit?: string | string[] }>;
+  readonly searchParams: Promise<{
+    readonly edit?: string | string[];
+    readonly at?: string | string[];
+  }>;
 }
 
 export default async function DayPage({ params, searchParams }: Props) {
   const { id } = await params;
-  const { edit } = await searchParams;
+  const { edit, at } = await searchParams;
   const file = await readEpisodeFile(id, new Date().toISOString());
   if (!file) notFound();
   if (!file.day) {
@@ -48,6 +51,7 @@ export default async function DayPage({ params, searchParams }: Props) {
     sheet: daySheet(file, plan),
     revs: await readRevisions(id),
     editing: typeof edit === 'string' ? edit : null,
+    at: typeof at === 'string' ? at : null,
   };
   return <DayView page={page} />;
 }

@@ -22,6 +22,13 @@ const episodeId = rowId;
 
 export const makeDayForm = z.object({ episodeId });
 
+export const switchKindForm = z.object({
+  episodeId,
+  dayId: rowId,
+  rev: revision,
+  kind: z.enum(['asLived', 'packed'], { error: 'Choose as lived or packed.' }),
+});
+
 /** A box per segment is named by its id, since which segments there are differs. */
 export const FILM = 'film-';
 
@@ -138,7 +145,12 @@ export const stepForm = z.intersection(
   stepTexts,
 );
 
-export const removeStepForm = z.object({ episodeId, stepId: rowId, rev: revision });
+export const removeStepForm = z.object({
+  episodeId,
+  segmentId: rowId,
+  stepId: rowId,
+  rev: revision,
+});
 
 const linkTexts = {
   fromStepId: requiredText('which step comes first', 64),
@@ -173,7 +185,12 @@ export const newLinkForm = z.object({ episodeId, ...linkTexts }).superRefine(lin
 export const linkForm = z
   .object({ episodeId, linkId: rowId, rev: revision, ...linkTexts })
   .superRefine(linkOrder);
-export const removeLinkForm = z.object({ episodeId, linkId: rowId, rev: revision });
+export const removeLinkForm = z.object({
+  episodeId,
+  segmentId: rowId,
+  linkId: rowId,
+  rev: revision,
+});
 
 const shotTexts = {
   title: requiredText('what is to be seen', 200),
@@ -184,4 +201,9 @@ const shotTexts = {
 
 export const newShotForm = z.object({ episodeId, segmentId: rowId, ...shotTexts });
 export const shotForm = z.object({ episodeId, shotId: rowId, rev: revision, ...shotTexts });
-export const removeShotForm = z.object({ episodeId, shotId: rowId, rev: revision });
+export const removeShotForm = z.object({
+  episodeId,
+  segmentId: rowId,
+  shotId: rowId,
+  rev: revision,
+});

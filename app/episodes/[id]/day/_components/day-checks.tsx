@@ -4,8 +4,7 @@ import { isTooLong } from '#lib/shoot/step-words';
 import { RowHead, Table, Td, Th, Tr } from '../../../../_ui/table';
 import type { DayPage } from './view';
 
-const PART = 'mt-10 print:mt-2 print:text-[9pt] print:leading-[1.15]';
-const PART_HEAD = 'print:text-[11pt]';
+const PART = 'mt-10';
 
 /** Must-rules that this day cannot keep, each in words. The order below them still says what to do. */
 export function BrokenRules({ page }: { readonly page: DayPage }) {
@@ -16,7 +15,7 @@ export function BrokenRules({ page }: { readonly page: DayPage }) {
       <h2 id="broken" className="text-hand">
         {broken.length === 1 ? 'One rule is broken' : `${broken.length} rules are broken`}
       </h2>
-      <p className="mt-1 text-soft print:hidden">
+      <p className="mt-1 text-soft">
         The order below comes as near as it can. Change the steps, the times or what is filmed.
       </p>
       <ul className="mt-2 list-disc pl-5">
@@ -34,10 +33,8 @@ export function SoonAfter({ page }: { readonly page: DayPage }) {
   if (soonAfter.length === 0) return null;
   return (
     <section aria-labelledby="soon" className={PART}>
-      <h2 id="soon" className={PART_HEAD}>
-        Soon after, hot or fresh
-      </h2>
-      <ul className="mt-2 list-disc pl-5 print:mt-0">
+      <h2 id="soon">Soon after, hot or fresh</h2>
+      <ul className="mt-2 list-disc pl-5">
         {soonAfter.map(({ text }) => (
           <li key={text}>{text}</li>
         ))}
@@ -60,10 +57,8 @@ export function Lots({ page }: { readonly page: DayPage }) {
   );
   return (
     <section aria-labelledby="lots" className={PART}>
-      <h2 id="lots" className={PART_HEAD}>
-        Out of the refrigerator
-      </h2>
-      <div className="mt-2 print:mt-0">
+      <h2 id="lots">Out of the refrigerator</h2>
+      <div className="mt-2">
         <Table caption="Food out of the refrigerator" head={head}>
           {lots.map((lot) => (
             <Tr key={lot.perishableId}>
@@ -90,18 +85,15 @@ export function Cautions({ page }: { readonly page: DayPage }) {
   const { cautions, localCode } = page.sheet;
   return (
     <section aria-labelledby="cautions" className={PART}>
-      <h2 id="cautions" className={PART_HEAD}>
-        Cautions
-      </h2>
-      <ul className="mt-2 list-disc pl-5 print:mt-0">
+      <h2 id="cautions">Cautions</h2>
+      <ul className="mt-2 list-disc pl-5">
         {cautions.map(({ id, text, source }) => (
           <li key={id}>
-            {text}{' '}
-            <span className="text-fine text-soft print:text-[9pt]">{sourceText(source)}</span>
+            {text} <span className="text-fine text-soft">{sourceText(source)}</span>
           </li>
         ))}
       </ul>
-      <p className="mt-2 print:mt-0">{localCode}</p>
+      <p className="mt-2">{localCode}</p>
     </section>
   );
 }

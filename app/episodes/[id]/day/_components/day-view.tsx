@@ -1,3 +1,4 @@
+import { ButtonForm } from '../../../../_forms/button-form';
 import { ButtonLink } from '../../../../_ui/button';
 import { DayColumns } from '../../../../_ui/day-columns';
 import { PrintButton } from '../../../../_ui/print-button';
@@ -5,17 +6,23 @@ import { SlateHead } from '../../../../_ui/slate-head';
 import { daylightText } from '#lib/shoot/day-sheet';
 import { clockText } from '#lib/shoot/day-words';
 import { printDay } from '#lib/units/print-date';
+import { switchKind } from '../actions';
 import { BrokenRules, Cautions, Lots, SoonAfter } from './day-checks';
 import { dayColumnsOf } from './day-columns-of';
 import { DayForm } from './day-form';
 import { DayOrder } from './day-order';
+import { PrintedSheet } from './printed-sheet';
 import { SegmentSteps } from './segment-steps';
 import { revOf, type DayPage } from './view';
 
-/** So many rows stand on one printed page; a longer day says which page of how many each is. */
-const ONE_PAGE_ROWS = 40;
-const PAGE_NUMBERS =
-  '@page { @bottom-right { content: counter(page) " of " counter(pages); font-size: 9pt } }';
+/** On a phone everything that is touched is 56 px high; nothing of this is printed. */
+const TOUCH =
+  'print:hidden max-md:[&_:is(button,select,summary,input:not([type=checkbox],[type=radio]),a)]:min-h-14 max-md:[&_label:has(input)]:min-h-14 max-md:[&_a:not(.block)]:inline-flex max-md:[&_a:not(.block)]:items-center';
+
+const KIND_WORDS = {
+  asLived: 'As lived: dishes in viewing order, meals hours apart as they are really eaten.',
+  packed: 'Packed: any order that food and story allow, for the shortest day.',
+} as const;
 
 /** The filming day: what it is, its order by the clock and in words, its checks, and its steps. */
 export function DayView({ page }: { readonly page: DayPage }) {
@@ -28,16 +35,33 @@ export function DayView({ page }: { readonly page: DayPage }) {
     { name: 'Wrap', value: clockText(plan.wrapMin) },
   ];
   const columns = dayColumnsOf(page.sheet, region);
+  const other = day.kind === 'packed' ? 'asLived' : 'packed';
   return (
     <>
-      {plan.entries.length > ONE_PAGE_ROWS && <style>{PAGE_NUMBERS}</style>}
-      <SlateHead
-        kind={day.kind === 'asLived' ? 'Filming day, as lived' : 'Filming day, packed'}
-        title={title}
-        cells={cells}
-      />
-      <BrokenRules page={page} />
-      <div className="print:hidden">
+      <PrintedSheet page={page} />
+      <div className={TOUCH}>
+        <SlateHead
+          kind={day.kind === 'asLived' ? 'Filming day, as lived' : 'Filming day, packed'}
+          title={title}
+          cells={cells}
+        />
+        <BrokenRules page={page} />
+        <p className="mb-2 flex flex-wrap items-center gap-x-4 gap-y-2">
+          <span>{KIND_WORDS[day.kind]}</span>
+          <ButtonForm
+            action={switchKind}
+            values={{
+              episodeId: id,
+              dayId: day.id,
+              rev: revOf(page, day.id),
+              kind: other,
+            }}
+            tone="plain"
+            size="usual"
+          >
+            {other === 'packed' ? 'Pack it instead' : 'As lived instead'}
+          </ButtonForm>
+        </p>
         <DayForm
           episodeId={id}
           day={day}
@@ -47,46 +71,50 @@ export function DayView({ page }: { readonly page: DayPage }) {
             title: segment.title,
           }))}
         />
-      </div>
-      <section aria-labelledby="order" className="mt-10 print:mt-0">
-        <div className="mb-4 flex flex-wrap items-center gap-3 print:hidden">
-          <div className="mr-auto">
-            <h2 id="order">Shooting order</h2>
-            <p className="text-fine text-soft">On this day {daylightText(page.sheet.daylight)}.</p>
-          </div>
-          <PrintButton>Print the day sheet</PrintButton>
-          <ButtonLink href={`${here}/day-sheet.ics`} download>
-            Calendar file
-          </ButtonLink>
-          <ButtonLink href={`${here}/day-sheet.txt`} download>
-            Text file
-          </ButtonLink>
-        </div>
-        {plan.entries.length === 0 ? (
-          <p className="text-soft">
-            Nothing to do yet: add steps to a segment below, and they are put in order here.
-          </p>
-        ) : (
-          <>
-            <div className="mb-8 print:hidden">
-              <DayColumns
-                columns={columns}
-                startMin={plan.startMin}
-                endMin={plan.wrapMin}
-                hour={clockText}
-              />
+        <section aria-labelledby="order" className="mt-10">
+          <div className="mb-4 flex flex-wrap items-center gap-3">
+            <div className="mr-auto">
+              <h2 id="order">Shooting order</h2>
+              <p className="text-fine text-soft">
+                On this day {daylightText(page.sheet.daylight)}.
+              </p>
             </div>
-            <DayOrder page={page} />
-          </>
-        )}
-      </section>
-      <SoonAfter page={page} />
-      <Lots page={page} />
-      <Cautions page={page} />
-      <div className="print:hidden">
-        {file.episode.segments.map((segment) => (
-          <SegmentSteps key={segment.id} page={page} segment={segment} />
-        ))}
+            <PrintButton>Print the day sheet</PrintButton>
+            <ButtonLink href={`${here}/day-sheet.ics`} download>
+              Calendar file
+            </ButtonLink>
+            <ButtonLink href={`${here}/day-sheet.txt`} download>
+              Text file
+            </ButtonLink>
+          </div>
+          {plan.entries.length === 0 ? (
+            <p className="text-soft">
+              Nothing to do yet: add steps to a segment below, and they are put in order here.
+            </p>
+          ) : (
+            <div className="flex flex-col gap-8 max-md:flex-col-reverse">
+              <div>
+                <DayColumns
+                  columns={columns}
+                  startMin={plan.startMin}
+                  endMin={plan.wrapMin}
+                  hour={clockText}
+                />
+              </div>
+              <DayOrder page={page} />
+            </div>
+          )}
+        </section>
+        <SoonAfter page={page} />
+        <Lots page={page} />
+        <Cautions page={page} />
+        <section aria-labelledby="parts" className="mt-12">
+          <h2 id="parts">Steps and shots</h2>
+          <p className="mt-1 text-soft">What the order above is made of, segment by segment.</p>
+          {file.episode.segments.map((segment) => (
+            <SegmentSteps key={segment.id} page={page} segment={segment} />
+          ))}
+        </section>
       </div>
     </>
   );

@@ -33,26 +33,33 @@ export function SegmentSteps({ page, segment }: Props) {
   const filmed = page.day.segments.some(({ segmentId }) => segmentId === segment.id);
   const own = new Set(segment.steps.map(({ id }) => id));
   const links = page.file.episode.links.filter(({ toStepId }) => own.has(toStepId));
+  const rows = [...segment.steps, ...links, ...segment.shots].map(({ id }) => id);
+  const adding = (['step', 'link', 'shot'] as const).map((what) => newRow(what, segment.id));
+  const here = [segment.id, ...rows, ...adding];
+  const open = [page.editing, page.at].some((row) => row !== null && here.includes(row));
   return (
-    <section
+    <details
       id={`row-${segment.id}`}
-      aria-labelledby={`steps-${segment.id}`}
-      className="mt-12 border-t-[1.5px] border-ink pt-4"
+      open={open || segment.steps.length === 0}
+      className="mt-3 border-t-[1.5px] border-ink"
     >
-      <h2 id={`steps-${segment.id}`}>
-        {segment.title}
-        {!filmed && <span className="text-lead text-soft"> · not filmed on this day</span>}
-      </h2>
+      <summary className="min-h-14 content-center">
+        <span className="font-slate text-head font-semibold">{segment.title}</span>{' '}
+        <span className="text-soft">
+          {segment.steps.length} steps, {segment.shots.length} shots
+          {!filmed && ', not filmed on this day'}
+        </span>
+      </summary>
       <Part title="Steps" empty="No steps yet: a step is a thing to do or to wait for.">
         {segment.steps.map((step) => (
-          <StepRow key={step.id} page={page} step={step} />
+          <StepRow key={step.id} page={page} segment={segment} step={step} />
         ))}
         <NewStep page={page} segment={segment} />
       </Part>
       {segment.steps.length > 0 && (
         <Part title="What comes before what" empty="Nothing ties its steps yet.">
           {links.map((link) => (
-            <LinkRow key={link.id} page={page} link={link} />
+            <LinkRow key={link.id} page={page} segment={segment} link={link} />
           ))}
           <NewLink page={page} segment={segment} />
         </Part>
@@ -63,7 +70,7 @@ export function SegmentSteps({ page, segment }: Props) {
         ))}
         <NewShot page={page} segment={segment} />
       </Part>
-    </section>
+    </details>
   );
 }
 
@@ -78,7 +85,7 @@ function Part({
 }) {
   const [rows, add] = children;
   return (
-    <div className="mt-4">
+    <div className="mt-3 mb-6">
       <h3>{title}</h3>
       {rows.length === 0 ? <p className="mt-1 text-soft">{empty}</p> : <ul>{rows}</ul>}
       {add}
@@ -86,9 +93,14 @@ function Part({
   );
 }
 
-function StepRow({ page, step }: { readonly page: DayPage; readonly step: Step }) {
+function StepRow({ page, segment, step }: Props & { readonly step: Step }) {
   const { episode, kitchen } = page.file;
-  const ids = { episodeId: episode.id, stepId: step.id, rev: revOf(page, step.id) };
+  const ids = {
+    episodeId: episode.id,
+    segmentId: segment.id,
+    stepId: step.id,
+    rev: revOf(page, step.id),
+  };
   const words = [ROLE_WORDS[step.role], ...stepWords(step, kitchen.ovens, episode.region)];
   return (
     <Row
@@ -146,9 +158,14 @@ function stepChoices(page: DayPage, first: readonly Segment[] = []) {
   );
 }
 
-function LinkRow({ page, link }: { readonly page: DayPage; readonly link: StepLink }) {
+function LinkRow({ page, segment, link }: Props & { readonly link: StepLink }) {
   const { episode } = page.file;
-  const ids = { episodeId: episode.id, linkId: link.id, rev: revOf(page, link.id) };
+  const ids = {
+    episodeId: episode.id,
+    segmentId: segment.id,
+    linkId: link.id,
+    rev: revOf(page, link.id),
+  };
   const title = linkWords(link, (stepId) => stepTitle(episode.segments, stepId));
   return (
     <Row page={page} id={link.id} title={title} plain>
@@ -205,7 +222,12 @@ const ownSteps = (segment: Segment) => [
 ];
 
 function ShotRow({ page, segment, shot }: Props & { readonly shot: Shot }) {
-  const ids = { episodeId: page.file.episode.id, shotId: shot.id, rev: revOf(page, shot.id) };
+  const ids = {
+    episodeId: page.file.episode.id,
+    segmentId: segment.id,
+    shotId: shot.id,
+    rev: revOf(page, shot.id),
+  };
   const during = shot.stepId && `during ${stepTitle(page.file.episode.segments, shot.stepId)}`;
   const length = shot.lengthS > 0 && printRuntime(shot.lengthS);
   return (

@@ -12,6 +12,8 @@ export interface DayPage {
   readonly revs: Readonly<Record<string, number>>;
   /** The row whose form stands open, or null. */
   readonly editing: string | null;
+  /** The row that was just saved, whose segment stays open, or null. */
+  readonly at: string | null;
 }
 
 /** Revision of a row; one that the page does not know is refused by the store as changed elsewhere. */
@@ -26,7 +28,7 @@ export function editHref(page: Pick<DayPage, 'file'>, row: string): string {
 
 /** Address of the day page at a row, with no form open. */
 export function rowHref(page: Pick<DayPage, 'file'>, row: string): string {
-  return `/episodes/${page.file.episode.id}/day#row-${row}`;
+  return `/episodes/${page.file.episode.id}/day?at=${encodeURIComponent(row)}#row-${row}`;
 }
 
 /** Names a row that is not there yet: a step, shot or link of a segment. */

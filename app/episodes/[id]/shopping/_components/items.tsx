@@ -1,54 +1,90 @@
-import { RowHead, Table, Td, Th, Tr } from '../../../../_ui/table';
+import { ScrollRegion } from '../../../../_ui/scroll-region';
 import type { NeedRow, ShoppingItem } from '#lib/shopping/shopping-list';
 import { amountWords, timesWords } from '#lib/shopping/list-words';
 import { buyText, priceText } from '#lib/shopping/shopping-text';
 
-/** Foods to buy or in stock: need, stock, what to buy, and how the need comes about. */
-export function Items({
-  caption,
-  items,
-}: {
-  readonly caption: string;
+/** A part of the shop with what is bought there. */
+export interface ItemGroup {
+  readonly title: string;
   readonly items: readonly ShoppingItem[];
-}) {
-  const head = (
-    <>
-      <Th>food</Th>
-      <Th number>need</Th>
-      <Th number>in stock</Th>
-      <Th number>to buy</Th>
-      <Th>packs</Th>
-    </>
-  );
+}
+
+const CELL = 'py-2 pr-3 align-top last:pr-0 print:py-[1.5pt]';
+const NUMBER = `${CELL} text-right whitespace-nowrap`;
+const HEAD = 'lettering pb-1 pr-3 text-fine text-soft last:pr-0 print:pb-0 print:text-[9pt]';
+
+/** Foods by part of the shop: need, stock, what to buy, and how the need comes about. On paper, one table. */
+export function Items({ groups }: { readonly groups: readonly ItemGroup[] }) {
   return (
-    <Table caption={caption} head={head}>
-      {items.map((item) => (
-        <Tr key={item.foodId} open={item.open.length > 0}>
-          <RowHead>
-            <span aria-hidden="true" className="mr-2 hidden print:inline">
-              ☐
-            </span>
-            {item.name}
-            <Notes item={item} />
-            <Working item={item} />
-          </RowHead>
-          <Td number>{amountWords(item.needMg, item.needMl) ?? 'open'}</Td>
-          <Td number>{item.stockMg > 0 ? amountWords(item.stockMg, null) : '–'}</Td>
-          <Td number>
-            <b>{toBuy(item)}</b>
-          </Td>
-          <Td>
-            {item.packs ? buyText(item) : '–'}
-            {item.packs?.minor != null && item.packs.currency !== null && (
-              <span className="block text-fine text-soft print:inline print:text-[9pt]">
-                {' '}
-                {priceText(item.packs.minor, item.packs.currency)}
-              </span>
-            )}
-          </Td>
-        </Tr>
-      ))}
-    </Table>
+    <ScrollRegion label="Shopping list">
+      <table className="w-full border-collapse">
+        <caption className="unseen">Shopping list</caption>
+        <thead>
+          <tr className="border-b-[1.5px] border-ink">
+            <th scope="col" className={`${HEAD} text-left`}>
+              food
+            </th>
+            <th scope="col" className={`${HEAD} text-right`}>
+              need
+            </th>
+            <th scope="col" className={`${HEAD} text-right`}>
+              in stock
+            </th>
+            <th scope="col" className={`${HEAD} text-right`}>
+              to buy
+            </th>
+            <th scope="col" className={`${HEAD} text-left`}>
+              packs
+            </th>
+          </tr>
+        </thead>
+        {groups.map(({ title, items }) => (
+          <tbody key={title}>
+            <tr>
+              <th
+                scope="rowgroup"
+                colSpan={5}
+                className="pt-5 pb-1 text-left font-slate text-head font-semibold print:pt-[3pt] print:pb-0 print:text-[11pt]"
+              >
+                {title}
+              </th>
+            </tr>
+            {items.map((item) => (
+              <Item key={item.foodId} item={item} />
+            ))}
+          </tbody>
+        ))}
+      </table>
+    </ScrollRegion>
+  );
+}
+
+function Item({ item }: { readonly item: ShoppingItem }) {
+  return (
+    <tr className={`border-b border-line ${item.open.length > 0 ? 'hatch' : ''}`}>
+      <th scope="row" className={`${CELL} min-w-48 text-left font-normal`}>
+        <span aria-hidden="true" className="mr-2 hidden print:inline">
+          ☐
+        </span>
+        {item.name}
+        <Notes item={item} />
+        <Working item={item} />
+      </th>
+      <td className={NUMBER}>{amountWords(item.needMg, item.needMl) ?? 'open'}</td>
+      <td className={NUMBER}>{item.stockMg > 0 ? amountWords(item.stockMg, null) : '–'}</td>
+      <td className={NUMBER}>
+        <b>{toBuy(item)}</b>
+      </td>
+      <td className={`${CELL} min-w-40`}>
+        {item.packs ? buyText(item) : '–'}
+        {item.packs?.minor != null && item.packs.currency !== null && (
+          <span className="block text-fine text-soft print:inline print:text-[9pt]">
+            {' '}
+            {priceText(item.packs.minor, item.packs.currency)}
+          </span>
+        )}
+      </td>
+    </tr>
   );
 }
 

@@ -28,10 +28,24 @@ export function ShoppingView({ episodeId, list }: Props) {
       : []),
   ];
   const inStock = items.filter((item) => item.buyMg === 0);
+  const groups = [
+    ...bySection(items.filter((item) => item.buyMg !== 0)).map(([section, some]) => ({
+      title: SECTION_WORDS[section],
+      items: some,
+    })),
+    ...(inStock.length > 0 ? [{ title: 'Already in the kitchen', items: inStock }] : []),
+  ];
   const empty = items.length === 0 && unmatched.length === 0;
   return (
     <>
-      <SlateHead kind="Shopping" title={list.episode} cells={cells} />
+      <style>{'@page { margin: 8mm }'}</style>
+      <div className="print:hidden">
+        <SlateHead kind="Shopping" title={list.episode} cells={cells} />
+      </div>
+      <p className="hidden print:block">
+        <b className="font-slate text-[14pt]">Shopping: {list.episode}</b>
+        {list.forDate && <> for {printDay(list.forDate)}</>}
+      </p>
       {empty ? (
         <EmptyState
           title="Nothing to buy yet"
@@ -45,34 +59,15 @@ export function ShoppingView({ episodeId, list }: Props) {
           what is in the pantry.
         </EmptyState>
       ) : (
-        <div className="print:text-[9.5pt] print:leading-[1.2]">
+        <div className="print:text-[9pt] print:leading-[1.15]">
           <div className="mb-6 flex flex-wrap justify-end gap-3 print:hidden">
             <PrintButton>Print the list</PrintButton>
             <ButtonLink href={`/episodes/${episodeId}/shopping/shopping.txt`} download>
               Text file
             </ButtonLink>
           </div>
-          {bySection(items.filter((item) => item.buyMg !== 0)).map(([section, some]) => (
-            <section
-              key={section}
-              aria-labelledby={`section-${section}`}
-              className="mb-8 print:mb-2"
-            >
-              <h2 id={`section-${section}`} className="print:text-[12pt]">
-                {SECTION_WORDS[section]}
-              </h2>
-              <Items caption={SECTION_WORDS[section]} items={some} />
-            </section>
-          ))}
+          <Items groups={groups} />
           <Unmatched episodeId={episodeId} unmatched={unmatched} />
-          {inStock.length > 0 && (
-            <section aria-labelledby="in-stock" className="mb-8 print:mb-2">
-              <h2 id="in-stock" className="print:text-[12pt]">
-                Already in the kitchen
-              </h2>
-              <Items caption="Already in the kitchen" items={inStock} />
-            </section>
-          )}
           <Cost cost={cost} />
         </div>
       )}
@@ -91,14 +86,14 @@ function Unmatched({
   return (
     <section
       aria-labelledby="unmatched"
-      className="hatch mb-8 border-y border-line py-3 print:mb-2"
+      className="hatch my-8 border-y border-line py-3 print:my-2 print:py-1"
     >
       <h2 id="unmatched" className="print:text-[12pt]">
         No food chosen yet
       </h2>
       <ul className="mt-1">
         {unmatched.map(({ segment, line }) => (
-          <li key={`${segment} ${line}`} className="py-1">
+          <li key={`${segment} ${line}`} className="py-1 print:py-0">
             {line} <span className="text-soft">({segment})</span>
           </li>
         ))}
