@@ -169,9 +169,11 @@ export function compile(problem: PlannerProblem, relaxed: Relaxed): Compiled {
       (sum, span) => sum + Math.max(0, lowerBound(root, span.from, span.to)),
       0,
     );
-    if (leftOut(relaxed.spanLimits, limit.id)) continue;
-    if (least > limit.limit) clashes.push(limit.id);
-    else spans.push({ id: limit.id, limit: limit.limit, spans: list });
+    const possible = least <= limit.limit;
+    if (!possible) clashes.push(limit.id);
+    // A limit that is left out, or that cannot be kept, still says what should be short.
+    const kept = possible && !leftOut(relaxed.spanLimits, limit.id);
+    spans.push({ id: limit.id, limit: kept ? limit.limit : NEVER, spans: list });
   }
   return {
     root,
