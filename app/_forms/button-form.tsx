@@ -16,7 +16,7 @@ interface Props {
   readonly children: ReactNode;
 }
 
-/** A single button that does one thing, and says so where it could not. */
+/** A single button that does one thing, and says so where it could not. It is a form and stands in no paragraph. */
 export function ButtonForm({
   action,
   values,

@@ -116,7 +116,7 @@ function Column({ column, from }: { readonly column: DayColumn; readonly from: n
               width: `calc(100% / ${place?.lanes ?? 1})`,
             }}
           >
-            <Block block={block} tight={place?.tight ?? false} />
+            <Block block={block} tight={place?.tight ?? false} target={place?.target ?? true} />
           </li>
         );
       })}
@@ -124,7 +124,14 @@ function Column({ column, from }: { readonly column: DayColumn; readonly from: n
   );
 }
 
-function Block({ block, tight }: { readonly block: DayBlock; readonly tight: boolean }) {
+interface BlockProps {
+  readonly block: DayBlock;
+  readonly tight: boolean;
+  /** One too low to be hit leads nowhere; the list beside the columns does. */
+  readonly target: boolean;
+}
+
+function Block({ block, tight, target }: BlockProps) {
   const words: ReactNode = (
     <>
       <span className="unseen">
@@ -137,7 +144,7 @@ function Block({ block, tight }: { readonly block: DayBlock; readonly tight: boo
   const size = tight ? 'text-[0.75rem] leading-none' : 'text-fine leading-tight';
   const className = `block h-full overflow-hidden px-2 ${size} ${TONES[block.tone]}`;
   const title = `${block.start} to ${block.end}, ${block.title}`;
-  return block.href ? (
+  return block.href && target ? (
     <a href={block.href} className={className} title={title}>
       {words}
     </a>

@@ -127,15 +127,20 @@ export interface PlacedBlock {
   readonly lanes: number;
   /** Lower than a line of usual text. */
   readonly tight: boolean;
+  /** High enough to be hit. */
+  readonly target: boolean;
 }
 
 /** A line of small text with its frame, in rem. */
 const LINE_REM = 1.25;
 
+/** What can be hit is at least 24 px high (WCAG 2.2, success criterion 2.5.8), and its frame. */
+const TARGET_REM = 1.625;
+
 /**
  * Places blocks down a column by the clock, `remPerMin` to the minute. Blocks that overlap in time share
  * the width: each takes the first free lane, and all that touch the same stretch have as many lanes.
- * A block too short for a line of text grows into the free time after it.
+ * A block too short to be hit grows into the free time after it.
  * Laws: no two overlapping blocks share a lane; order of start keeps order from the top; no block reaches
  * over the start of a later one.
  */
@@ -154,15 +159,15 @@ export function placeBlocks(
     for (const { block, lane } of stretch) {
       const exact = (block.endMin - block.startMin) * remPerMin;
       const next = inOrder.find((each) => each.startMin >= block.endMin && each !== block);
-      const room = next ? (next.startMin - block.startMin) * remPerMin : LINE_REM;
-      const heightRem = Math.max(exact, Math.min(LINE_REM, room));
-      const tight = heightRem < LINE_REM;
+      const room = next ? (next.startMin - block.startMin) * remPerMin : TARGET_REM;
+      const heightRem = Math.max(exact, Math.min(TARGET_REM, room));
       placed.set(block.id, {
         topRem: (block.startMin - fromMin) * remPerMin,
         heightRem,
         lane,
         lanes,
-        tight,
+        tight: heightRem < LINE_REM,
+        target: heightRem >= TARGET_REM,
       });
     }
     stretch = [];

@@ -143,17 +143,31 @@ describe('blocks down a column', () => {
       540,
       0.5,
     );
-    expect(placed.get('a')).toEqual({ topRem: 0, heightRem: 10, lane: 0, lanes: 1, tight: false });
-    expect(placed.get('b')).toEqual({ topRem: 10, heightRem: 5, lane: 0, lanes: 1, tight: false });
+    expect(placed.get('a')).toEqual({
+      topRem: 0,
+      heightRem: 10,
+      lane: 0,
+      lanes: 1,
+      tight: false,
+      target: true,
+    });
+    expect(placed.get('b')).toEqual({
+      topRem: 10,
+      heightRem: 5,
+      lane: 0,
+      lanes: 1,
+      tight: false,
+      target: true,
+    });
   });
 });
 
-test('a block too short for a line grows into free time, and is tight where there is none', () => {
+test('a block too short to be hit grows into free time, and leads nowhere where there is none', () => {
   const at = (id: string, startMin: number, endMin: number) => ({ id, startMin, endMin });
   const placed = placeBlocks([at('a', 0, 2), at('b', 2, 4), at('c', 20, 22)], 0, 0.2);
-  expect(placed.get('a')).toMatchObject({ heightRem: 0.4, tight: true });
-  expect(placed.get('b')).toMatchObject({ heightRem: 1.25, tight: false });
-  expect(placed.get('c')).toMatchObject({ heightRem: 1.25, tight: false });
+  expect(placed.get('a')).toMatchObject({ heightRem: 0.4, tight: true, target: false });
+  expect(placed.get('b')).toMatchObject({ heightRem: 1.625, tight: false, target: true });
+  expect(placed.get('c')).toMatchObject({ heightRem: 1.625, tight: false, target: true });
 });
 
 test('the hours of a day reach around its first and last minute', () => {

@@ -149,11 +149,11 @@ function OvenPart({ oven, revs }: { readonly oven: Oven; readonly revs: Revs }) 
         )}
       </ul>
       <ChangeForm ovenId={oven.id} />
-      <p className="mt-3">
+      <div className="mt-3">
         <ButtonForm action={removeOven} values={{ partId: oven.id, rev }} tone="hand">
           Take out {oven.name}
         </ButtonForm>
-      </p>
+      </div>
     </div>
   );
 }
@@ -172,11 +172,11 @@ function Scales({ kitchen, revs }: { readonly kitchen: Kitchen; readonly revs: R
               resolution={gramsText({ lowMg: mg, valueMg: mg, highMg: mg })}
               hidden={{ scaleId: scale.id, rev }}
             />
-            <p className="mt-2">
+            <div className="mt-2">
               <ButtonForm action={removeScale} values={{ partId: scale.id, rev }} tone="hand">
                 Take out {scale.name}
               </ButtonForm>
-            </p>
+            </div>
           </div>
         );
       })}

@@ -67,7 +67,7 @@ export function FoodView({ stored, versions }: Props) {
                 name={food.name}
                 section={food.section}
               />
-              <p className="mt-4">
+              <div className="mt-4">
                 <ButtonForm
                   action={removeFood}
                   values={{ foodId: food.id, rev: stored.revs[food.id] ?? 0 }}
@@ -75,7 +75,7 @@ export function FoodView({ stored, versions }: Props) {
                 >
                   Take the food out of the pantry
                 </ButtonForm>
-              </p>
+              </div>
             </Section>
           )}
         </div>
