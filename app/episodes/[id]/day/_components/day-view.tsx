@@ -46,7 +46,7 @@ export function DayView({ page }: { readonly page: DayPage }) {
           cells={cells}
         />
         <BrokenRules page={page} />
-        <p className="mb-2 flex flex-wrap items-center gap-x-4 gap-y-2">
+        <div className="mb-2 flex flex-wrap items-center gap-x-4 gap-y-2">
           <span>{KIND_WORDS[day.kind]}</span>
           <ButtonForm
             action={switchKind}
@@ -61,7 +61,7 @@ export function DayView({ page }: { readonly page: DayPage }) {
           >
             {other === 'packed' ? 'Pack it instead' : 'As lived instead'}
           </ButtonForm>
-        </p>
+        </div>
         <DayForm
           episodeId={id}
           day={day}
