@@ -81,7 +81,8 @@ function brokenLink(id: string, entries: readonly PlanEntry[], facts: DayFacts):
   const gap = at(to, link.toAnchor) - at(from, link.fromAnchor);
   const least = !link.minLagS ? null : `at least ${minutesText(ceilMin(link.minLagS))}`;
   const most = link.maxLagS === null ? null : `at most ${minutesText(floorMin(link.maxLagS))}`;
-  const asked = [least, most].filter((part) => part !== null).join(' and ') || 'no earlier than 0 min';
+  const asked =
+    [least, most].filter((part) => part !== null).join(' and ') || 'no earlier than 0 min';
   const reason = link.reason === '' ? '' : ` (${link.reason})`;
   const found = gap < 0 ? `${minutesText(-gap)} before it` : `${minutesText(gap)} after it`;
   return {
