@@ -111,6 +111,9 @@ function figuresOf(nutrients: readonly Nutrient[], parts: (nutrient: Nutrient) =
 
 function dishParts(dish: Dish, context: AmountContext, nutrient: Nutrient, region: Region): Parts {
   const { lines, weighings } = dish.recipe;
+  if (lines.length === 0) {
+    return { ...NOTHING, open: [{ lineId: dish.recipe.id, text: dish.title, reason: 'noLines' }] };
+  }
   return addParts(lines.map((line) => lineParts(line, weighings, context, nutrient, region)));
 }
 

@@ -5,7 +5,8 @@ export interface MissingPart {
   readonly lineId: string;
   /** The ingredient's words, for the sentence. */
   readonly text: string;
-  readonly reason: 'noFood' | 'noGrams' | 'noValue' | 'noFibre' | 'noDivisor' | 'states';
+  readonly reason:
+    'noLines' | 'noFood' | 'noGrams' | 'noValue' | 'noFibre' | 'noDivisor' | 'states';
 }
 
 /**

@@ -26,6 +26,7 @@ export function shownStep(nutrient: Nutrient, value: number): number {
 }
 
 const REASONS: Readonly<Record<MissingPart['reason'], string>> = {
+  noLines: 'no ingredients yet in',
   noFood: 'no food chosen for',
   noGrams: 'no grams for',
   noValue: 'no value for',

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import canonicalize from 'canonicalize';
-import type { EpisodeFile } from '#lib/episode/schema';
+import Fraction from 'fraction.js';
+import type { EpisodeFile, Ratio, RecipeLine } from '#lib/episode/schema';
 import { episodeFigures, type EpisodeFigures } from '#lib/figures/episode-figures';
 
 /** Version of the snapshot's shape, and of the code that computes figures: code also changes numbers. */
@@ -61,7 +62,7 @@ function hashInputs(file: EpisodeFile): string {
       dishes: dishes.map((dish) => ({
         eaten: dish.eaten,
         id: dish.id,
-        lines: dish.recipe?.lines,
+        lines: dish.recipe?.lines.map(inLowestTerms),
         portions: dish.recipe?.portions,
         weighings: dish.recipe?.weighings,
       })),
@@ -78,6 +79,17 @@ function hashInputs(file: EpisodeFile): string {
       spreads: file.kitchen.spreads,
     }),
   );
+}
+
+/** 6/10 and 3/5 are the same amount, and no change under a lock. */
+function inLowestTerms(line: RecipeLine): RecipeLine {
+  const { quantity } = line;
+  if (!quantity) return line;
+  const reduced = ({ num, den }: Ratio): Ratio => {
+    const { n, d } = new Fraction(num, den);
+    return { num: Number(n), den: Number(d) };
+  };
+  return { ...line, quantity: { low: reduced(quantity.low), high: reduced(quantity.high) } };
 }
 
 function canonical(data: unknown): string {

@@ -53,6 +53,16 @@ describe('missing and open', () => {
     });
   });
 
+  it('a dish without ingredients is open, not zero', () => {
+    const file = aFile([aDish('soup', aRecipe('r', []))], []);
+    const { dishes, day } = episodeFigures(file);
+    expect(dishes[0]?.whole.energyKcal && printFigure(dishes[0].whole.energyKcal)).toMatchObject({
+      text: 'open',
+      range: 'no ingredients yet in soup',
+    });
+    expect(day.energyKcal && figureStatus(day.energyKcal)).toBe('open');
+  });
+
   it('one open dish leaves the other dish known and the day open', () => {
     const file = aFile(
       [

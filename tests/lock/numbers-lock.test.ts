@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
 import { lockHolds, takeLock } from '#lib/lock/numbers-lock';
-import { aDish, aFile, aFood, aRecipe, grams } from '../support/build';
+import { aDish, aFile, aFood, aLine, aRecipe, grams } from '../support/build';
 
 const file = aFile(
   [aDish('d', aRecipe('r', [grams('l', 'oats', 40)]))],
@@ -66,6 +66,16 @@ describe('the numbers lock', () => {
     });
     expect(lockHolds(lock, other)).toBe(true);
     expect(takeLock(other).sha256).not.toBe(lock.sha256);
+  });
+
+  it('holds where the same amount is written in lower terms', () => {
+    const written = (num: number, den: number) => {
+      const amount = { num, den };
+      const line = aLine('l', 'oats', { quantity: { low: amount, high: amount }, unit: 'oz' });
+      return aFile([aDish('d', aRecipe('r', [line]))], file.foods);
+    };
+    expect(lockHolds(takeLock(written(6, 10)), written(3, 5))).toBe(true);
+    expect(lockHolds(takeLock(written(6, 10)), written(3, 4))).toBe(false);
   });
 
   it('is broken by another engine', () => {

@@ -13,9 +13,6 @@ import { revOf, type EpisodeView } from './view';
 export function DayTotal({ view }: { readonly view: EpisodeView }) {
   const { episode } = view.file;
   const { anythingElse } = episode;
-  const empty = view.figures.dishes
-    .filter((dish) => dish.lines.length === 0)
-    .map((dish) => dish.title);
   return (
     <section aria-labelledby="day-total" className="mt-14 border-t-[1.5px] border-ink pt-4">
       <h2 id="day-total">{view.figures.dayIsWhole ? 'The day' : 'The dishes shown'}</h2>
@@ -29,11 +26,6 @@ export function DayTotal({ view }: { readonly view: EpisodeView }) {
               return <FigureView key={nutrient} figure={figure} published={published} />;
             })}
           </FigureList>
-          {empty.length > 0 && (
-            <p className="hatch mt-4 px-2 py-1.5">
-              Not in these numbers, since they have no ingredients yet: {empty.join(', ')}.
-            </p>
-          )}
           <Targets view={view} />
         </div>
         <DayAnswerForm
