@@ -1,0 +1,124 @@
+import { renderToStaticMarkup } from 'react-dom/server';
+import { describe, expect, test, vi } from 'vitest';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { daySheet } from '#lib/shoot/day-sheet';
+import { clockText } from '#lib/shoot/day-words';
+import { planDay } from '#lib/shoot/plan-day';
+import { dayColumnsOf } from '../../app/episodes/[id]/day/_components/day-columns-of';
+import { DayView } from '../../app/episodes/[id]/day/_components/day-view';
+import type { DayPage } from '../../app/episodes/[id]/day/_components/view';
+import { demoFile, words } from './page-support';
+
+vi.mock('next/cache', () => ({ revalidatePath: vi.fn() }));
+vi.mock('next/navigation', () => ({ usePathname: () => '/', redirect: vi.fn() }));
+
+const demo = demoFile();
+
+function pageOf(file: EpisodeFile, editing: string | null = null): DayPage {
+  if (!file.day) throw new Error('this file has no day');
+  const plan = planDay(file, { seed: 1 });
+  return { file, day: file.day, plan, sheet: daySheet(file, plan), revs: {}, editing, at: null };
+}
+
+const html = (page: DayPage) => renderToStaticMarkup(<DayView page={page} />);
+/** The part that is shown on screen, after the printed sheet. */
+const screen = (markup: string) => markup.slice(markup.indexOf('<header'));
+/** The part that is printed. */
+const paper = (markup: string) => markup.slice(0, markup.indexOf('<header'));
+
+describe('the day page of the demo', () => {
+  const page = pageOf(demo);
+  const markup = html(page);
+
+  test('every entry of the plan stands on screen and on paper, with time, title and place', () => {
+    for (const part of [screen(markup), paper(markup)]) {
+      for (const { entry } of page.sheet.rows) {
+        expect(words(part)).toContain(entry.title);
+        expect(words(part)).toContain(clockText(entry.startMin));
+      }
+    }
+    expect(paper(markup).match(/<tr/g)).toHaveLength(page.sheet.rows.length + 1);
+  });
+
+  test('every entry tells why it stands there', () => {
+    const reasons = screen(markup).match(/why then\?/g) ?? [];
+    expect(reasons).toHaveLength(page.plan.entries.length);
+    for (const { why } of page.plan.entries) expect(words(markup)).toContain(why);
+  });
+
+  test('columns: the hands, each oven, by itself; an entry stands where it needs something', () => {
+    const columns = dayColumnsOf(page.sheet, 'EU');
+    expect(columns.map(({ name }) => name)).toEqual(['Hands', 'The one oven', 'By itself']);
+    const handed = page.plan.entries.filter(({ hands }) => hands);
+    expect(columns[0]?.blocks).toHaveLength(handed.length);
+    const baked = page.plan.entries.filter(({ ovenId }) => ovenId !== null);
+    expect(columns[1]?.blocks).toHaveLength(baked.length);
+    expect(columns[0]?.blocks.some(({ tone }) => tone === 'self')).toBe(false);
+    expect(columns[1]?.blocks.some(({ tone }) => tone === 'hand')).toBe(false);
+  });
+
+  test('shots stand with their step, lots with their limit, cautions with their source', () => {
+    const shots = demo.episode.segments.flatMap((segment) => segment.shots);
+    expect(shots.length).toBeGreaterThan(10);
+    for (const shot of shots.filter(({ stepId }) => stepId !== null)) {
+      expect(words(markup)).toContain(shot.title);
+    }
+    for (const lot of page.plan.lots) expect(words(screen(markup))).toContain(lot.name);
+    expect(words(screen(markup))).toContain('within its limit');
+    expect(words(screen(markup))).toContain('USDA FSIS');
+  });
+
+  test('every link into the page leads to something on it', () => {
+    const ids = new Set([...markup.matchAll(/ id="([^"]+)"/g)].map((match) => match[1]));
+    const targets = [...markup.matchAll(/href="#([^"]+)"/g)].map((match) => match[1]);
+    expect(targets.length).toBeGreaterThan(20);
+    expect(targets.filter((target) => target && !ids.has(target))).toEqual([]);
+  });
+
+  test('no id stands twice', () => {
+    const ids = [...markup.matchAll(/ id="([^"]+)"/g)].map((match) => match[1]);
+    expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);
+  });
+
+  test('a form is drawn only for the row that is being edited, with what stands there', () => {
+    expect(markup).not.toContain('Save the step');
+    const step = demo.episode.segments[1]?.steps[0];
+    if (!step) throw new Error('the demo has steps');
+    const editing = html(pageOf(demo, step.id));
+    expect(editing).toContain('Save the step');
+    expect(editing).toContain(`value="${step.title}"`);
+    expect(editing.match(/<details[^>]* open=""/g)?.length ?? 0).toBeGreaterThan(0);
+  });
+});
+
+describe('a day that cannot be kept', () => {
+  test('says so in words and still tells what to do', () => {
+    const tight: EpisodeFile = demo.day
+      ? { ...demo, day: { ...demo.day, wrapByMin: demo.day.startMin + 60 } }
+      : demo;
+    const page = pageOf(tight);
+    const text = words(screen(html(page)));
+    expect(page.plan.broken.length).toBeGreaterThan(0);
+    for (const { message } of page.plan.broken) expect(text).toContain(message);
+    for (const { title } of page.plan.entries) expect(text).toContain(title);
+    expect(words(paper(html(page)))).toContain(page.plan.broken[0]?.message);
+  });
+
+  test('a day without steps leads to adding some', () => {
+    const segments = demo.episode.segments.map((segment) => ({
+      ...segment,
+      steps: [],
+      shots: [],
+      perishables: [],
+      washUpS: 0,
+    }));
+    const empty = {
+      ...demo,
+      episode: { ...demo.episode, segments, links: [] },
+      day: demo.day && { ...demo.day, pins: [], appointments: [] },
+    };
+    const text = words(screen(html(pageOf(empty))));
+    expect(text).toContain('add steps to a segment below');
+    expect(text.match(/Add a step/g)).toHaveLength(segments.length);
+  });
+});

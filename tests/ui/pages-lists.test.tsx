@@ -1,0 +1,159 @@
+import { renderToStaticMarkup } from 'react-dom/server';
+import { describe, expect, test, vi } from 'vitest';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { takeLock } from '#lib/lock/numbers-lock';
+import { whyBroken } from '#lib/lock/why-broken';
+import { allergenAnswers, allergenQuestions } from '#lib/publish/allergen-questions';
+import { description } from '#lib/publish/description';
+import { amountWords, bySection, timesWords } from '#lib/shopping/list-words';
+import { shoppingList } from '#lib/shopping/shopping-list';
+import { buyText, SECTION_WORDS } from '#lib/shopping/shopping-text';
+import { ShoppingView } from '../../app/episodes/[id]/shopping/_components/shopping-view';
+import { PublishView } from '../../app/episodes/[id]/publish/_components/publish-view';
+import type { PublishPage } from '../../app/episodes/[id]/publish/_components/view';
+import { demoFile, words } from './page-support';
+
+vi.mock('next/cache', () => ({ revalidatePath: vi.fn() }));
+vi.mock('next/navigation', () => ({ usePathname: () => '/', redirect: vi.fn() }));
+
+const demo = demoFile();
+
+describe('the shopping page of the demo', () => {
+  const list = shoppingList(demo);
+  const markup = renderToStaticMarkup(<ShoppingView episodeId="e1" list={list} />);
+  const text = words(markup);
+
+  test('every food stands once, under its part of the shop, with what to buy', () => {
+    expect(markup.match(/scope="row"/g)).toHaveLength(list.items.length);
+    for (const item of list.items.filter(({ buyMg }) => buyMg !== 0)) {
+      expect(text).toContain(SECTION_WORDS[item.section]);
+      expect(text).toContain(item.name);
+      expect(text).toContain(buyText(item));
+    }
+  });
+
+  test('each need shows the ingredients it comes from', () => {
+    for (const row of list.items.flatMap(({ working }) => working)) {
+      expect(text).toContain(`${row.segment}: ${row.line}`);
+    }
+  });
+
+  test('an open amount is said, and the cost says what it lacks', () => {
+    for (const line of list.items.flatMap(({ open }) => open)) {
+      expect(text).toContain(`amount open: ${line}`);
+    }
+    expect(list.cost?.atLeast).toBe(true);
+    expect(text).toContain('since something here has no price yet');
+  });
+
+  test('an ingredient without a food is written as it stands', () => {
+    const [dish, ...rest] = demo.episode.segments.filter((segment) => segment.recipe);
+    if (!dish?.recipe) throw new Error('the demo has dishes');
+    const lines = dish.recipe.lines.map((line, at) =>
+      at === 0 ? { ...line, foodId: null } : line,
+    );
+    const open: EpisodeFile = {
+      ...demo,
+      episode: {
+        ...demo.episode,
+        segments: [{ ...dish, recipe: { ...dish.recipe, lines } }, ...rest],
+      },
+    };
+    const page = <ShoppingView episodeId="e1" list={shoppingList(open)} />;
+    const shown = words(renderToStaticMarkup(page));
+    expect(shown).toContain('No food chosen yet');
+    expect(shown).toContain(`${lines[0]?.text} (${dish.title})`);
+  });
+
+  test('an empty list says what to do next', () => {
+    const empty = { ...demo, episode: { ...demo.episode, segments: [] } };
+    const page = <ShoppingView episodeId="e1" list={shoppingList(empty)} />;
+    expect(words(renderToStaticMarkup(page))).toContain('Add a dish and its ingredients');
+  });
+
+  test('words of amounts and of how often', () => {
+    expect(amountWords(794_000, null)).toBe('794 g');
+    expect(amountWords(null, 250.4)).toBe('250 ml');
+    expect(amountWords(1_200_000, 30)).toBe('1,200 g + 30 ml');
+    expect(amountWords(null, null)).toBeNull();
+    expect(timesWords({ batches: 1, spareTakes: 0 })).toBe('once');
+    expect(timesWords({ batches: 1.5, spareTakes: 1 })).toBe('1.5 times and one spare take');
+    const grouped = bySection(list.items).flatMap(([, items]) => items);
+    expect(grouped).toHaveLength(list.items.length);
+  });
+});
+
+function publishPage(file: EpisodeFile, lock: PublishPage['lock'] = null): string {
+  const page = { file, description: description(file), revs: {}, lock, copied: [] };
+  return renderToStaticMarkup(<PublishView page={page} />);
+}
+
+describe('the publish page of the demo', () => {
+  const made = description(demo);
+
+  test('shows exactly what is pasted, and both counts of its length', () => {
+    const markup = publishPage(demo);
+    const pre = /<pre[^>]*>(.*?)<\/pre>/s.exec(markup)?.[1] ?? '';
+    const shown = pre
+      .replaceAll('&#x27;', "'")
+      .replaceAll('&quot;', '"')
+      .replaceAll('&lt;', '<')
+      .replaceAll('&gt;', '>')
+      .replaceAll('&amp;', '&');
+    expect(shown).toBe(made.text);
+    expect(words(markup)).toMatch(/Copy, [\d,]+ of 5,000/);
+    expect(words(markup)).toContain('as some counters count');
+  });
+
+  test('each open number leads to its cause', () => {
+    const markup = publishPage(demo);
+    for (const { title, segmentId } of made.open) {
+      expect(words(markup)).toContain(title);
+      if (segmentId !== null) expect(markup).toContain(`#row-${segmentId}`);
+    }
+    expect(made.open.some(({ segmentId }) => segmentId === null)).toBe(true);
+    expect(markup).toContain('href="#day-answer-part"');
+    expect(markup).toContain('id="day-answer-part"');
+  });
+
+  test('each proposed allergen asks for a word, and one that was given is not asked again', () => {
+    const questions = allergenQuestions(demo);
+    expect(questions.length).toBeGreaterThan(0);
+    const markup = publishPage(demo);
+    const [first] = questions;
+    if (!first) throw new Error('the demo proposes an allergen');
+    expect(words(markup)).toContain(`${first.words} in ${first.food}`);
+    expect(markup).toContain(`Confirm ${first.words} in ${first.food}`);
+    const { allergen, foodId } = first;
+    const fact = { id: 'said', allergen, standing: 'denied' as const, reason: '' };
+    const said: EpisodeFile = {
+      ...demo,
+      foods: demo.foods.map((food) =>
+        food.id === foodId ? { ...food, allergens: [...food.allergens, fact] } : food,
+      ),
+    };
+    expect(allergenQuestions(said)).toHaveLength(questions.length - 1);
+    expect(allergenAnswers(said).map(({ factId }) => factId)).toContain('said');
+  });
+
+  test('a lock holds until an input changes, and the page says which', () => {
+    const { snapshot } = takeLock(demo);
+    expect(whyBroken(snapshot, demo)).toBeNull();
+    const region = demo.episode.region === 'EU' ? 'US' : 'EU';
+    const changed = { ...demo, episode: { ...demo.episode, region } } as EpisodeFile;
+    expect(whyBroken(snapshot, changed)).toContain('changed since');
+    const older = JSON.stringify({ ...JSON.parse(snapshot), engineVersion: 'figures-0' });
+    expect(whyBroken(older, demo)).toContain('newer version of the program');
+    const at = 'Sat 12 Dec, 18:02';
+    expect(words(publishPage(demo, { at, broken: null }))).toContain(
+      'Numbers locked Sat 12 Dec, 18:02, nothing under them has changed.',
+    );
+    expect(words(publishPage(demo, { at, broken: 'an egg' }))).toContain('broken: an egg');
+  });
+
+  test('chapter faults are told in words', () => {
+    const segments = demo.episode.segments.map((segment) => ({ ...segment, inFrame: null }));
+    const file = { ...demo, episode: { ...demo.episode, segments } };
+    expect(words(publishPage(file))).toContain('no segment has a time in the cut yet');
+  });
+});
