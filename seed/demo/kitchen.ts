@@ -18,7 +18,7 @@ export const KITCHEN: Kitchen = {
   ovens: [
     {
       id: OVEN,
-      name: 'The one oven',
+      name: 'Oven',
       racks: 2,
       coldMilliC: celsius(20),
       // Timed with an oven thermometer; down with the door ajar.
