@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import {
   clockTyped,
-  minutesTyped,
+  minutesSaid,
   offBy,
   readClock,
   readMinutes,
@@ -46,7 +46,7 @@ const minutesField = (max: number) =>
   typed(readMinutes, 'Write minutes as 12 or 1.5, or seconds as 90 s.', {
     min: 0,
     max,
-    say: (seconds) => `${minutesTyped(seconds).replace(/^([\d.]+)$/, '$1 min')}`,
+    say: minutesSaid,
   });
 
 /** Minutes on the form, seconds in the data. */

@@ -1,7 +1,7 @@
 import type { Episode, Oven, Step, StepLink } from '#lib/episode/schema';
 import { degreesText } from '#lib/shoot/day-words';
 import type { LotClock, PlanEntry } from '#lib/shoot/plan';
-import { minutesTyped } from '#lib/units/read-typed';
+import { minutesSaid, minutesTyped } from '#lib/units/read-typed';
 
 /** What a step is, on screen. */
 export const ROLE_WORDS: Readonly<Record<Step['role'], string>> = {
@@ -27,7 +27,7 @@ export function stepWords(
   const words = [durationWords(step), step.hands ? 'hands' : 'by itself'];
   if (step.choose) {
     const { minS, maxS } = step.choose;
-    words.push(`may take ${minutesTyped(minS)}–${withMin(maxS)}`);
+    words.push(`may take ${minutesTyped(minS)}–${minutesSaid(maxS)}`);
   }
   if (step.burners > 0) words.push(counted(step.burners, 'burner'));
   if (step.oven) {
@@ -37,20 +37,15 @@ export function stepWords(
   }
   if (step.racks > 0) words.push(counted(step.racks, 'rack'));
   if (step.coreMilliC !== null) words.push(`${degreesText(step.coreMilliC, region)} inside`);
-  if (step.restS > 0) words.push(`rests ${withMin(step.restS)}`);
+  if (step.restS > 0) words.push(`rests ${minutesSaid(step.restS)}`);
   if (step.onCamera) words.push(step.daylight ? 'camera, daylight' : 'camera');
   return words;
 }
 
 /** Shortest, usual and longest: `'6–8–12 min'`, or one number where they are the same. */
 function durationWords({ lowS, usualS, highS }: Step): string {
-  if (lowS === usualS && usualS === highS) return withMin(usualS);
-  return `${minutesTyped(lowS)}–${minutesTyped(usualS)}–${withMin(highS)}`;
-}
-
-function withMin(seconds: number): string {
-  const text = minutesTyped(seconds);
-  return text.endsWith('s') ? text : `${text} min`;
+  if (lowS === usualS && usualS === highS) return minutesSaid(usualS);
+  return `${minutesTyped(lowS)}–${minutesTyped(usualS)}–${minutesSaid(highS)}`;
 }
 
 function counted(count: number, what: string): string {
@@ -77,8 +72,8 @@ export function placeWords(
 
 /** A link in a sentence: `'Shape the loaf starts at least 10 min after the end of Mix: the mix must rest'`. */
 export function linkWords(link: StepLink, titleOf: (stepId: string) => string): string {
-  const least = link.minLagS ? [`at least ${withMin(link.minLagS)}`] : [];
-  const most = link.maxLagS === null ? [] : [`at most ${withMin(link.maxLagS)}`];
+  const least = link.minLagS ? [`at least ${minutesSaid(link.minLagS)}`] : [];
+  const most = link.maxLagS === null ? [] : [`at most ${minutesSaid(link.maxLagS)}`];
   const lag = [...least, ...most].join(' and ');
   const does = link.toAnchor === 'start' ? 'starts' : 'ends';
   const from = link.fromAnchor === 'start' ? 'the start of ' : '';

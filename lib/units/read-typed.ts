@@ -38,6 +38,12 @@ export function minutesTyped(seconds: number): string {
   return seconds % 6 === 0 ? String(settled(seconds / 60)) : `${seconds} s`;
 }
 
+/** Seconds in minutes with their unit. `minutesSaid(90)` → `'1.5 min'`; `minutesSaid(20)` → `'20 s'`. */
+export function minutesSaid(seconds: number): string {
+  const text = minutesTyped(seconds);
+  return text.endsWith('s') ? text : `${text} min`;
+}
+
 /**
  * Minutes after midnight from a clock time: `9:30`, `09.30`, `9`; from 24:00 it is the next day.
  * `readClock('9:30')` → `570`; `readClock('24:30')` → `1470`.

@@ -110,7 +110,7 @@ export function NewLotForm({ foodId }: OfFood) {
       hidden={{ foodId }}
     >
       {(state) => (
-        <div className="grid grid-cols-2 items-end gap-4 md:grid-cols-[1fr_2fr_1fr_1fr_auto]">
+        <div className="grid grid-cols-2 items-end gap-4">
           <TextField
             form={form}
             name="grams"
@@ -139,7 +139,9 @@ export function NewLotForm({ foodId }: OfFood) {
             state={state}
             control={{ type: 'date' }}
           />
-          <Button>Put into stock</Button>
+          <div className="col-span-2">
+            <Button>Put into stock</Button>
+          </div>
         </div>
       )}
     </FormFrame>

@@ -10,7 +10,7 @@ export function PackFields({ form, state }: { readonly form: string; readonly st
   const common = { form, state };
   const decimal = { inputMode: 'decimal', autoComplete: 'off' } as const;
   return (
-    <div className="grid grid-cols-2 items-end gap-4 md:grid-cols-[2fr_1fr_1fr_1fr_1fr_1fr]">
+    <div className="grid grid-cols-2 items-end gap-4 md:grid-cols-3">
       <div className="max-md:col-span-2">
         <TextField
           {...common}

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { STEP_ROLES } from '#lib/episode/schema';
-import { degreesTyped, offBy, readDegrees } from '#lib/units/read-typed';
+import { degreesTyped, minutesSaid, offBy, readDegrees } from '#lib/units/read-typed';
 import {
   optionalId,
   optionalText,
@@ -112,8 +112,10 @@ const stepTexts = z
       context.addIssue({ code: 'custom', path: [path], message });
     const lowS = low ?? usual;
     const highS = high ?? usual;
-    if (lowS > usual) fault('low', 'The shortest time is longer than the usual one.');
-    if (highS < usual) fault('high', 'The longest time is shorter than the usual one.');
+    const short = offBy(lowS, { min: 0, max: usual }, minutesSaid);
+    if (short !== null) fault('low', `The shortest time: ${short}`);
+    const long = offBy(highS, { min: usual, max: Infinity }, minutesSaid);
+    if (long !== null) fault('high', `The longest time: ${long}`);
     if (ovenMilliC === null && rest.ovenId !== null) {
       fault('oven', 'A step in the oven needs its temperature.');
     }

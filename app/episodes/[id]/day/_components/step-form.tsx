@@ -187,7 +187,7 @@ function Group({ legend, children }: { readonly legend: string; readonly childre
   return (
     <fieldset>
       <legend className="mb-1 text-fine text-soft">{legend}</legend>
-      <div className="grid grid-cols-2 items-end gap-4 md:grid-cols-4">{children}</div>
+      <div className="grid grid-cols-2 items-start gap-4 md:grid-cols-4">{children}</div>
     </fieldset>
   );
 }

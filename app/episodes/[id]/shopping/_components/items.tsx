@@ -1,7 +1,7 @@
 import { ScrollRegion } from '../../../../_ui/scroll-region';
 import type { NeedRow, ShoppingItem } from '#lib/shopping/shopping-list';
 import { amountWords, timesWords } from '#lib/shopping/list-words';
-import { buyText, priceText } from '#lib/shopping/shopping-text';
+import { buyText, needText, priceText } from '#lib/shopping/shopping-text';
 
 /** A part of the shop with what is bought there. */
 export interface ItemGroup {
@@ -11,6 +11,8 @@ export interface ItemGroup {
 
 const CELL = 'py-2 pr-3 align-top last:pr-0 print:py-[1.5pt]';
 const NUMBER = `${CELL} text-right whitespace-nowrap`;
+/** Left out on a phone, where the working says it. */
+const WIDE = 'max-md:hidden print:table-cell';
 const HEAD = 'lettering pb-1 pr-3 text-fine text-soft last:pr-0 print:pb-0 print:text-[9pt]';
 
 /** Foods by part of the shop: need, stock, what to buy, and how the need comes about. On paper, one table. */
@@ -24,10 +26,10 @@ export function Items({ groups }: { readonly groups: readonly ItemGroup[] }) {
             <th scope="col" className={`${HEAD} text-left`}>
               food
             </th>
-            <th scope="col" className={`${HEAD} text-right`}>
+            <th scope="col" className={`${HEAD} ${WIDE} text-right`}>
               need
             </th>
-            <th scope="col" className={`${HEAD} text-right`}>
+            <th scope="col" className={`${HEAD} ${WIDE} text-right`}>
               in stock
             </th>
             <th scope="col" className={`${HEAD} text-right`}>
@@ -62,7 +64,7 @@ export function Items({ groups }: { readonly groups: readonly ItemGroup[] }) {
 function Item({ item }: { readonly item: ShoppingItem }) {
   return (
     <tr className={`border-b border-line ${item.open.length > 0 ? 'hatch' : ''}`}>
-      <th scope="row" className={`${CELL} min-w-48 text-left font-normal`}>
+      <th scope="row" className={`${CELL} md:min-w-48 text-left font-normal`}>
         <span aria-hidden="true" className="mr-2 hidden print:inline">
           ☐
         </span>
@@ -70,12 +72,14 @@ function Item({ item }: { readonly item: ShoppingItem }) {
         <Notes item={item} />
         <Working item={item} />
       </th>
-      <td className={NUMBER}>{amountWords(item.needMg, item.needMl) ?? 'open'}</td>
-      <td className={NUMBER}>{item.stockMg > 0 ? amountWords(item.stockMg, null) : '–'}</td>
+      <td className={`${NUMBER} ${WIDE}`}>{amountWords(item.needMg, item.needMl) ?? 'open'}</td>
+      <td className={`${NUMBER} ${WIDE}`}>
+        {item.stockMg > 0 ? amountWords(item.stockMg, null) : '–'}
+      </td>
       <td className={NUMBER}>
         <b>{toBuy(item)}</b>
       </td>
-      <td className={`${CELL} min-w-40`}>
+      <td className={`${CELL} md:min-w-40`}>
         {item.packs ? buyText(item) : '–'}
         {item.packs?.minor != null && item.packs.currency !== null && (
           <span className="block text-fine text-soft print:inline print:text-[9pt]">
@@ -117,6 +121,7 @@ function Working({ item }: { readonly item: ShoppingItem }) {
         how it adds up<span className="unseen"> for {item.name}</span>
       </summary>
       <ul className="pb-2 text-fine">
+        <li>{needText(item) || 'amount open'}</li>
         {item.working.map((row) => (
           <li key={`${row.segmentId} ${row.line}`}>
             {row.segment}: {row.line}, {timesWords(row)}: {rowAmount(row)}

@@ -1,0 +1,182 @@
+import type { Page } from '@playwright/test';
+import { expect, expectAccessible, test } from './fixtures';
+
+/** The address of the demo's page. */
+async function demo(page: Page): Promise<string> {
+  await page.goto('/');
+  const link = page.getByRole('link', { name: /One oven, three dishes/ }).first();
+  const href = await link.getAttribute('href');
+  if (href === null) throw new Error('the season does not lead to the demo');
+  return href;
+}
+
+/** Pages of what would be printed, counted in the file itself. */
+async function printedPages(page: Page): Promise<number> {
+  const pdf = (await page.pdf({ format: 'A4', preferCSSPageSize: false })).toString('latin1');
+  return pdf.match(/\/Type \/Page\b(?!s)/g)?.length ?? 0;
+}
+
+for (const [width, name] of [
+  [1440, 'wide'],
+  [390, 'phone'],
+] as const) {
+  test(`day, shopping, publish, pantry and kitchen are accessible and fit the ${name} screen`, async ({
+    page,
+    pageErrors,
+  }) => {
+    test.slow();
+    await page.setViewportSize({ width, height: 900 });
+    const episode = await demo(page);
+    const food = '/pantry/foods/014f8634-0400-7000-8000-000000005665';
+    const parts = ['/day', '/shopping', '/publish'].map((part) => episode + part);
+    for (const path of [...parts, '/pantry?q=barley', '/pantry/foods/new', food, '/kitchen']) {
+      await page.goto(path);
+      await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+      await page.evaluate(() =>
+        document.querySelectorAll('details').forEach((part) => (part.open = true)),
+      );
+      await expectAccessible(page);
+      const tooWide = await page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      );
+      expect(tooWide, `${path} is wider than the screen`).toBe(0);
+    }
+    expect(pageErrors).toEqual([]);
+  });
+}
+
+test('on a phone everything on the day page that is touched is 56 px high', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.goto(`${await demo(page)}/day`);
+  const low = await page.evaluate(() => {
+    document.querySelectorAll('details').forEach((part) => (part.open = true));
+    const touched = 'button, a, select, summary, input:not([type=hidden])';
+    return [...document.querySelectorAll(`main > div :is(${touched})`)]
+      .map((element) => element.closest('label') ?? element)
+      .filter((element) => element.getBoundingClientRect().width > 0)
+      .filter((element) => !element.closest('[role=region]'))
+      .filter((element) => element.getBoundingClientRect().height < 55.5)
+      .map((element) => element.textContent?.slice(0, 40));
+  });
+  expect(low).toEqual([]);
+});
+
+test.describe('on paper', () => {
+  test('the demo’s day sheet and shopping list each take one page', async ({ page }) => {
+    const episode = await demo(page);
+    for (const part of ['/day', '/shopping']) {
+      await page.goto(episode + part);
+      expect(await printedPages(page), part).toBe(1);
+    }
+  });
+
+  test('40 rows take one page at 9 pt or more; beyond, heads repeat and no row is split', async ({
+    page,
+  }) => {
+    await page.goto(`${await demo(page)}/day`);
+    const fill = (count: number) =>
+      page.evaluate((rows) => {
+        const body = document.querySelector('main table tbody');
+        const given = [...(body?.children ?? [])];
+        body?.replaceChildren(
+          ...Array.from(
+            { length: rows },
+            (_, at) => given[at % given.length]?.cloneNode(true) ?? '',
+          ),
+        );
+      }, count);
+    await fill(40);
+    expect(await printedPages(page)).toBe(1);
+    await page.emulateMedia({ media: 'print' });
+    const styles = await page.evaluate(() => {
+      const table = document.querySelector('main table');
+      const sizes = [...(table?.querySelectorAll('td, th, td *') ?? [])].map((element) =>
+        parseFloat(getComputedStyle(element).fontSize),
+      );
+      const row = table?.querySelector('tbody tr');
+      const head = table?.querySelector('thead');
+      return {
+        smallest: Math.min(...sizes),
+        split: row ? getComputedStyle(row).breakInside : '',
+        head: head ? getComputedStyle(head).display : '',
+      };
+    });
+    // 9 pt are 12 CSS px (CSS Values and Units 4, section 6.2).
+    expect(styles).toEqual({ smallest: 12, split: 'avoid', head: 'table-header-group' });
+    await page.emulateMedia({ media: null });
+    await fill(90);
+    expect(await printedPages(page)).toBeGreaterThan(1);
+  });
+});
+
+test.describe('on a database of its own', () => {
+  test.use({ alone: true });
+
+  test('copying locks the numbers; without a clipboard the text is selected', async ({ page }) => {
+    await page.addInitScript(() => {
+      Object.defineProperty(navigator, 'clipboard', { value: undefined });
+    });
+    await page.goto(`${await demo(page)}/publish`);
+    await expect(page.getByText('A draft: copying locks the numbers')).toBeVisible();
+    await page.getByRole('button', { name: /^Copy,/ }).click();
+    await expect(page.getByText('The numbers in it are locked')).toBeVisible();
+    await expect(page.getByText(/nothing under them has changed/)).toBeVisible();
+    const selected = await page.evaluate(() => window.getSelection()?.toString());
+    expect(selected).toContain('THE DISHES SHOWN');
+    await expect(page.getByRole('heading', { name: 'Copied so far' })).toBeVisible();
+
+    await page.getByLabel('Anything else today').selectOption('nothing');
+    await page.getByRole('button', { name: 'Save the answer' }).click();
+    await expect(page.getByText(/^Lock of .* broken:/)).toBeVisible();
+    await expect(page.locator('pre').first()).toContainText('THE WHOLE DAY');
+  });
+
+  test('a refused step keeps what was typed; two tabs conflict visibly', async ({
+    page,
+    context,
+  }) => {
+    const day = `${await demo(page)}/day`;
+    await page.goto(day);
+    await page.getByText('Barley skillet 8 steps').click();
+    await page.getByRole('link', { name: 'Edit Toast the barley', exact: true }).click();
+    await page.getByLabel('Usual').fill('99');
+    await page.getByRole('button', { name: 'Save the step' }).click();
+    await expect(page.getByLabel('Longest')).toHaveAttribute('aria-invalid', 'true');
+    await expect(page.getByText('92 min less').first()).toBeVisible();
+    await expect(page.getByLabel('Usual')).toHaveValue('99');
+
+    await page.goto(day);
+    const other = await context.newPage();
+    await other.goto(day);
+    await page.getByRole('button', { name: 'Pack it instead' }).click();
+    await expect(page.getByRole('button', { name: 'As lived instead' })).toBeVisible();
+    await other.getByRole('button', { name: 'Pack it instead' }).click();
+    await expect(other.getByText('changed elsewhere')).toBeVisible();
+  });
+});
+
+test.describe('without script', () => {
+  test.use({ javaScriptEnabled: false, alone: true });
+
+  test('the day is changed and a fault is told, food is looked up', async ({ page }) => {
+    await page.goto(`${await demo(page)}/day`);
+    const change = page.locator('summary', { hasText: 'Change the day' });
+    await change.click();
+    await page.getByLabel('Start').fill('noon');
+    await page.getByRole('button', { name: 'Save the day' }).click();
+    await expect(page.getByLabel('Start')).toHaveValue('noon');
+    await expect(page.getByText('Write a clock time as 9:30').first()).toBeVisible();
+    await page.getByLabel('Start').fill('10:15');
+    await page.getByRole('button', { name: 'Save the day' }).click();
+    await expect(page.getByText('Change the day: done')).toBeVisible();
+
+    await page.goto('/pantry');
+    await page.getByRole('searchbox', { name: 'Food' }).fill('pearled barley');
+    await page.getByRole('button', { name: 'Look up' }).click();
+    await page.getByRole('link', { name: 'Barley, pearled, raw' }).first().click();
+    // Digits as SR28 prints them for food 20005.
+    await expect(page.getByRole('table', { name: /Values of Barley/ })).toContainText(
+      'copper0.420mg',
+    );
+  });
+});
