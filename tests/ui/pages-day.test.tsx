@@ -48,7 +48,11 @@ describe('the day page of the demo', () => {
 
   test('columns: the hands, each oven, by itself; an entry stands where it needs something', () => {
     const columns = dayColumnsOf(page.sheet, 'EU');
-    expect(columns.map(({ name }) => name)).toEqual(['Hands', 'The one oven', 'By itself']);
+    expect(columns.map(({ name }) => name)).toEqual([
+      'Hands',
+      ...demo.kitchen.ovens.map(({ name }) => name),
+      'By itself',
+    ]);
     const handed = page.plan.entries.filter(({ hands }) => hands);
     expect(columns[0]?.blocks).toHaveLength(handed.length);
     const baked = page.plan.entries.filter(({ ovenId }) => ovenId !== null);
@@ -60,8 +64,10 @@ describe('the day page of the demo', () => {
   test('shots stand with their step, lots with their limit, cautions with their source', () => {
     const shots = demo.episode.segments.flatMap((segment) => segment.shots);
     expect(shots.length).toBeGreaterThan(10);
+    const order = words(screen(markup).slice(0, screen(markup).indexOf('Soon after')));
     for (const shot of shots.filter(({ stepId }) => stepId !== null)) {
-      expect(words(markup)).toContain(shot.title);
+      expect(order).toContain(`shot: ${shot.title}`);
+      expect(words(paper(markup))).toContain(`shot: ${shot.title}`);
     }
     for (const lot of page.plan.lots) expect(words(screen(markup))).toContain(lot.name);
     expect(words(screen(markup))).toContain('within its limit');
