@@ -285,6 +285,9 @@ export const ovenSchema = z.object({
 });
 export type Oven = z.infer<typeof ovenSchema>;
 
+/** Measures by eye, each with its own spread. */
+export const MEASURE_KINDS = ['spoon', 'cup', 'piece', 'slice', 'handful'] as const;
+
 export const kitchenSchema = z.object({
   id,
   name: text(80),
@@ -307,7 +310,7 @@ export const kitchenSchema = z.object({
   spreads: z.array(
     z.object({
       id,
-      kind: z.enum(['spoon', 'cup', 'piece', 'slice', 'handful']),
+      kind: z.enum(MEASURE_KINDS),
       permille: z.int().min(0).max(1000),
     }),
   ),

@@ -1,6 +1,6 @@
-import type { Kitchen, LineUnit } from '#lib/episode/schema';
+import { type MEASURE_KINDS, type Kitchen, type LineUnit } from '#lib/episode/schema';
 
-export type MeasureKind = Kitchen['spreads'][number]['kind'];
+export type MeasureKind = (typeof MEASURE_KINDS)[number];
 
 /**
  * How far a measure by eye may miss, in thousandths of its weight; a kitchen can change each.

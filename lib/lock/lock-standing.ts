@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { EpisodeFile } from '#lib/episode/schema';
-import { lockHolds } from '#lib/lock/numbers-lock';
+import { ENGINE_VERSION, lockHolds } from '#lib/lock/numbers-lock';
 
 /** Where an episode's numbers stand: never locked, locked, or locked and then changed underneath. */
 export type LockStanding = 'draft' | 'locked' | 'broken';
@@ -21,4 +21,17 @@ const frozen = z.object({ inputsSha256: z.string(), engineVersion: z.string() })
 export function lockStanding(snapshot: string | null, file: EpisodeFile): LockStanding {
   if (snapshot === null) return 'draft';
   return lockHolds(frozen.parse(JSON.parse(snapshot)), file) ? 'locked' : 'broken';
+}
+
+/**
+ * Why a kept lock does not hold any more, in words; null while it holds.
+ * @param snapshot canonical JSON as `takeLock` made it
+ * @example whyBroken(takeLock(file).snapshot, file) // null
+ */
+export function whyBroken(snapshot: string, file: EpisodeFile): string | null {
+  const lock = frozen.parse(JSON.parse(snapshot));
+  if (lockHolds(lock, file)) return null;
+  return lock.engineVersion === ENGINE_VERSION
+    ? 'an ingredient, food, portion or answer under it has changed since'
+    : 'the calculation itself has changed with a newer version of the program';
 }

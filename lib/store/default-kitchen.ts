@@ -1,4 +1,5 @@
-import type { Kitchen } from '#lib/episode/schema';
+import { MEASURE_KINDS, type Kitchen } from '#lib/episode/schema';
+import { DEFAULT_RESOLUTION_MG, DEFAULT_SPREAD_PERMILLE } from '#lib/episode/spreads';
 
 /**
  * What is taken for granted until a person has said how the kitchen is: one oven with two racks, four
@@ -26,15 +27,13 @@ export const DEFAULT_KITCHEN: Kitchen = {
     {
       id: '00000000-0000-7000-8000-000000000012',
       name: 'Kitchen scale',
-      resolutionMg: 1000,
+      resolutionMg: DEFAULT_RESOLUTION_MG,
       accuracyPpm: 1000,
     },
   ],
-  spreads: [
-    { id: '00000000-0000-7000-8000-000000000013', kind: 'spoon', permille: 150 },
-    { id: '00000000-0000-7000-8000-000000000014', kind: 'cup', permille: 100 },
-    { id: '00000000-0000-7000-8000-000000000015', kind: 'piece', permille: 200 },
-    { id: '00000000-0000-7000-8000-000000000016', kind: 'slice', permille: 200 },
-    { id: '00000000-0000-7000-8000-000000000017', kind: 'handful', permille: 300 },
-  ],
+  spreads: MEASURE_KINDS.map((kind, index) => ({
+    id: `00000000-0000-7000-8000-0000000000${13 + index}`,
+    kind,
+    permille: DEFAULT_SPREAD_PERMILLE[kind],
+  })),
 };

@@ -2,7 +2,7 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, test, vi } from 'vitest';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { takeLock } from '#lib/lock/numbers-lock';
-import { whyBroken } from '#lib/lock/why-broken';
+import { whyBroken } from '#lib/lock/lock-standing';
 import { allergenAnswers, allergenQuestions } from '#lib/publish/allergen-questions';
 import { description } from '#lib/publish/description';
 import { amountWords, bySection, timesWords } from '#lib/shopping/list-words';

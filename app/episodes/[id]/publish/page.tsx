@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
-import { whyBroken } from '#lib/lock/why-broken';
+import { whyBroken } from '#lib/lock/lock-standing';
 import { description } from '#lib/publish/description';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { readLocks } from '#lib/store/read-locks';
