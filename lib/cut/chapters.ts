@@ -5,6 +5,8 @@ export interface Chapter {
   readonly title: string;
   /** Whole seconds from the start of the cut. */
   readonly startS: number;
+  /** Where it ends, if the cut says so: the next chapter's start, or the out-point of the last. */
+  readonly endS?: number;
 }
 
 /** A rule of chapter lists that this episode breaks, in words that say how to mend it. */
@@ -34,6 +36,7 @@ export function chapterList(episode: Pick<Episode, 'segments' | 'rate'>): Chapte
   const chapters = timed.map((segment) => ({
     title: segment.title,
     startS: Math.floor(((segment.inFrame ?? 0) * den) / num),
+    ...(segment.outFrame === null ? {} : { endS: Math.floor((segment.outFrame * den) / num) }),
   }));
   return { chapters, faults: chapterFaults(chapters) };
 }
@@ -64,7 +67,14 @@ export function chapterFaults(chapters: readonly Chapter[]): ChapterFault[] {
   }
   for (const [index, chapter] of chapters.entries()) {
     const next = chapters[index + 1];
-    if (!next) continue;
+    if (!next) {
+      const lasts = (chapter.endS ?? Infinity) - chapter.startS;
+      if (lasts < SHORTEST_S) {
+        const message = `"${chapter.title}" lasts ${lasts} s to the end; a chapter needs ${SHORTEST_S} s`;
+        faults.push({ rule: 'tenSeconds', message });
+      }
+      continue;
+    }
     const lasts = next.startS - chapter.startS;
     if (lasts <= 0) {
       faults.push({

@@ -13,7 +13,8 @@ export function amountContext(
   file: Pick<EpisodeFile, 'foods' | 'packs' | 'kitchen'>,
 ): AmountContext {
   const packs = new Map<string, Pack[]>();
-  for (const pack of file.packs) packs.set(pack.foodId, [...(packs.get(pack.foodId) ?? []), pack]);
+  const byId = [...file.packs].sort((a, b) => (a.id < b.id ? -1 : 1));
+  for (const pack of byId) packs.set(pack.foodId, [...(packs.get(pack.foodId) ?? []), pack]);
   return {
     foods: new Map(file.foods.map((food) => [food.id, food])),
     packs,

@@ -3,6 +3,7 @@ import type { Interval } from '#lib/units/interval';
 import {
   constant,
   divideBySource,
+  evaluate,
   multiply,
   scale,
   source,
@@ -13,7 +14,7 @@ import { lineAmount, type LineAmount } from '#lib/episode/line-amount';
 import type { RecipeLine, Weighing } from '#lib/episode/schema';
 
 /** Why an ingredient cannot be turned into grams of its food. */
-export type AmountGap = 'noFood' | 'noGrams' | 'states';
+export type AmountGap = 'noFood' | 'noGrams' | 'states' | 'leftBehind';
 
 export type EatenAmount =
   | { readonly known: true; readonly amount: LineAmount; readonly food: Food }
@@ -42,11 +43,12 @@ export function eatenAmount(
   if (!stated.massMg && !stated.volumeMl && !stated.servings) {
     return { known: false, gap: 'noGrams', food };
   }
-  const edible = line.asBought ? withoutRefuse(stated, food) : stated;
+  const edible = line.asBought && !stated.edible ? withoutRefuse(stated, food) : stated;
   const inState = toFoodState(edible, line.state, food);
   if (!inState) return { known: false, gap: 'states', food };
   const eaten = withoutLeftBehind(inState, line);
   if (!eaten) return { known: false, gap: 'noGrams', food };
+  if (isNegative(eaten)) return { known: false, gap: 'leftBehind', food };
   return { known: true, amount: eaten, food };
 }
 
@@ -91,6 +93,15 @@ function toFoodState(amount: LineAmount, state: FoodState, food: Food): LineAmou
   return massOnly(converted, amount, sources);
 }
 
+/**
+ * Cooked grams from one raw gram of a food: the mean of its observations by its first method, null without any.
+ * `meanYield(food)` → `0.72`
+ */
+export function meanYield(food: Food): number | null {
+  const first = food.yields[0];
+  return first ? yieldInterval(food.yields, first.method).value : null;
+}
+
 /** Range of a food's observations by one method: two or more span it, one stands for ± 5 points. */
 function yieldInterval(yields: readonly YieldObservation[], method: string): Interval {
   const shares = yields
@@ -112,6 +123,12 @@ function withoutLeftBehind(amount: LineAmount, line: RecipeLine): LineAmount | n
   ]);
 }
 
+/** More left behind than there was: an error, since it would take away from the other ingredients. */
+function isNegative({ massMg, sources }: LineAmount): boolean {
+  if (!massMg) return false;
+  return evaluate(massMg, new Map([...sources].map(([id, { value }]) => [id, value]))) < 0;
+}
+
 function massOnly(
   massMg: readonly Term[],
   amount: LineAmount,
@@ -121,6 +138,7 @@ function massOnly(
     massMg,
     volumeMl: null,
     servings: null,
+    edible: amount.edible,
     sources: new Map([...amount.sources, ...added]),
   };
 }

@@ -6,6 +6,7 @@ import { constant, multiply, scale, source, type Term } from '#lib/units/sum-of-
 import { isMassUnit, isVolumeUnit, toMilligrams, toMillilitres } from '#lib/units/units';
 import type { AmountContext } from '#lib/episode/context';
 import type { LineUnit, Ratio, RecipeLine, Weighing } from '#lib/episode/schema';
+import { readingAmount } from '#lib/episode/reading';
 import { measureKind, plannedResolutionMg, spreadOf } from '#lib/episode/spreads';
 
 /**
@@ -16,10 +17,21 @@ export interface LineAmount {
   readonly massMg: readonly Term[] | null;
   readonly volumeMl: readonly Term[] | null;
   readonly servings: readonly Term[] | null;
+  /**
+   * True where the amount is of what is eaten already: household weights and label servings are without
+   * peel, shell and ends (USDA SR28 documentation, Weight file; from memory).
+   */
+  readonly edible: boolean;
   readonly sources: ReadonlyMap<string, Interval>;
 }
 
-const UNKNOWN: LineAmount = { massMg: null, volumeMl: null, servings: null, sources: new Map() };
+const UNKNOWN: LineAmount = {
+  massMg: null,
+  volumeMl: null,
+  servings: null,
+  edible: false,
+  sources: new Map(),
+};
 
 /**
  * The amount an ingredient states, before refuse, yields and what is left behind.
@@ -88,24 +100,17 @@ function weighed(
   readings: readonly Weighing[],
   context: AmountContext,
 ): LineAmount {
-  const terms: Term[] = [];
-  const sources = new Map<string, Interval>();
-  for (const reading of readings) {
-    const scaleUsed = context.kitchen.scales.find((each) => each.id === reading.scaleId);
-    const resolution = scaleUsed?.resolutionMg ?? plannedResolutionMg(context.kitchen);
-    const id = `weighing:${reading.id}`;
-    // Direct: half a resolution; by difference: two readings of half a resolution each.
-    const halfWidth = reading.method === 'direct' ? resolution / 2 : resolution;
-    sources.set(id, plusMinus(reading.grossMg - reading.tareMg, halfWidth));
-    const accuracyId = `scale:${reading.scaleId}`;
-    const ppm = scaleUsed?.accuracyPpm ?? 0;
-    if (ppm > 0) sources.set(accuracyId, plusMinus(1, ppm / 1e6));
-    for (const share of reading.shares.filter((each) => each.lineId === line.id)) {
-      const term = source(id, ratioValue(share.share));
-      terms.push(...(ppm > 0 ? multiply([term], [source(accuracyId)]) : [term]));
-    }
-  }
-  return { ...UNKNOWN, massMg: terms, sources };
+  const parts = readings.flatMap((reading) => {
+    const net = readingAmount(reading, context.kitchen);
+    return reading.shares
+      .filter((share) => share.lineId === line.id)
+      .map((share) => ({ terms: scale(net.terms, ratioValue(share.share)), sources: net.sources }));
+  });
+  return {
+    ...UNKNOWN,
+    massMg: parts.flatMap((part) => part.terms),
+    sources: new Map(parts.flatMap((part) => [...part.sources])),
+  };
 }
 
 function byMeasure(
@@ -129,6 +134,7 @@ function byMeasure(
       massMg: serving ? multiply(count, [source(id)]) : null,
       volumeMl: food.version.serving.volumeMl ? scale(count, food.version.serving.volumeMl) : null,
       servings: count,
+      edible: true,
       sources,
     };
   }
@@ -139,6 +145,7 @@ function byMeasure(
       massMg: pack.netMg === null ? null : scale(count, pack.netMg),
       volumeMl: pack.netMl === null ? null : scale(count, pack.netMl),
       servings: null,
+      edible: false,
       sources,
     };
   }
@@ -146,7 +153,7 @@ function byMeasure(
   const volumeMl = isVolumeUnit(unit)
     ? scale(count, toMillilitres(new Fraction(1), unit, food.kind === 'label'))
     : null;
-  if (!found) return { massMg: null, volumeMl, servings: null, sources };
+  if (!found) return { ...UNKNOWN, volumeMl, edible: true, sources };
   const id = `measure:${food.id}:${found.measure.id}`;
   sources.set(id, measureInterval(found.measure, unit, context));
   const perUnit = (found.factor * found.measure.qtyDen) / found.measure.qtyNum;
@@ -154,6 +161,7 @@ function byMeasure(
     massMg: multiply(scale(count, perUnit), [source(id)]),
     volumeMl,
     servings: null,
+    edible: true,
     sources,
   };
 }
@@ -173,7 +181,8 @@ interface FoundMeasure {
 
 /**
  * The food's own measure for a unit: the one named, else the first of that unit, else for a volume
- * another volume measure scaled by exact volumes. Null where the food has none that fits.
+ * another volume measure scaled by exact volumes. Null where the food has none that fits, or none of the
+ * name given: another would be a guess.
  */
 export function findMeasure(
   unit: LineUnit,
@@ -181,6 +190,7 @@ export function findMeasure(
   food: Food,
 ): FoundMeasure | null {
   const named = food.measures.find((measure) => measure.name === measureName);
+  if (measureName !== null && !named) return null;
   if (named && unit === 'piece') return { measure: named, factor: 1 };
   if (unit === 'piece') {
     const first = food.measures.find((measure) => measureUnit(measure) === null);

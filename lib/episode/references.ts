@@ -55,51 +55,40 @@ interface KnownIds {
 }
 
 function knownIds(file: EpisodeFile, say: Say): KnownIds {
-  const unique = (path: string, ids: readonly string[]): Set<string> => {
+  const unique = (path: string, rows: readonly { readonly id: string }[]): Set<string> => {
     const seen = new Set<string>();
-    for (const id of ids) {
+    for (const { id } of rows) {
       if (seen.has(id)) say(path, 'duplicate-id', `the id "${id}" is given twice`);
       seen.add(id);
     }
     return seen;
   };
-  const { segments } = file.episode;
+  const { segments, links } = file.episode;
+  const recipes = segments.flatMap((segment) => segment.recipe ?? []);
+  unique('episode.links', links);
+  unique('stock', file.stock);
+  unique('packs', file.packs);
+  unique('episode.segments[].recipe', recipes);
+  // Figures tell sources of error apart by these ids: one given twice would be taken for one error.
+  for (const part of ['lines', 'weighings', 'portions'] as const) {
+    unique(
+      `episode.segments[].recipe.${part}`,
+      recipes.flatMap((recipe): readonly { readonly id: string }[] => recipe[part]),
+    );
+  }
   unique(
-    'episode.links',
-    file.episode.links.map((link) => link.id),
+    'foods[].version',
+    file.foods.map((food) => food.version),
   );
-  unique(
-    'stock',
-    file.stock.map((lot) => lot.id),
-  );
-  unique(
-    'packs',
-    file.packs.map((pack) => pack.id),
-  );
-  unique(
-    'episode.segments[].recipe.lines',
-    segments.flatMap((segment) => segment.recipe?.lines.map((line) => line.id) ?? []),
-  );
+  file.foods.forEach((food, index) => unique(`foods[${index}].measures`, food.measures));
   return {
-    foods: unique(
-      'foods',
-      file.foods.map((food) => food.id),
-    ),
-    scales: unique(
-      'kitchen.scales',
-      file.kitchen.scales.map((scale) => scale.id),
-    ),
-    ovens: unique(
-      'kitchen.ovens',
-      file.kitchen.ovens.map((oven) => oven.id),
-    ),
-    segments: unique(
-      'episode.segments',
-      segments.map((segment) => segment.id),
-    ),
+    foods: unique('foods', file.foods),
+    scales: unique('kitchen.scales', file.kitchen.scales),
+    ovens: unique('kitchen.ovens', file.kitchen.ovens),
+    segments: unique('episode.segments', segments),
     steps: unique(
       'episode.segments[].steps',
-      segments.flatMap((segment) => segment.steps.map((step) => step.id)),
+      segments.flatMap((segment) => segment.steps),
     ),
   };
 }
@@ -129,7 +118,14 @@ function segmentProblems(
   const lines = new Set(recipe?.lines.map((line) => line.id) ?? []);
   recipe?.lines.forEach((line, index) => {
     refer(`${path}.recipe.lines[${index}].foodId`, 'food', known.foods, line.foodId);
-    const quantity = line.quantity;
+    const { leftBehind, planned, quantity } = line;
+    if (leftBehind.kind === 'mass' && planned && leftBehind.valueMg > planned.highMg) {
+      say(
+        `${path}.recipe.lines[${index}].leftBehind`,
+        'too-much',
+        'more is left behind than there was',
+      );
+    }
     if (quantity && quantity.low.num * quantity.high.den > quantity.high.num * quantity.low.den) {
       say(
         `${path}.recipe.lines[${index}].quantity`,
@@ -144,6 +140,10 @@ function segmentProblems(
     weighing.shares.forEach((share, position) => {
       refer(`${at}.shares[${position}].lineId`, 'ingredient of this dish', lines, share.lineId);
     });
+    const shared = weighing.shares.reduce((sum, { share }) => sum + share.num / share.den, 0);
+    if (shared > 1 + 1e-9) {
+      say(`${at}.shares`, 'too-much', 'the shares of this reading are more than all of it');
+    }
     if (weighing.tareMg > weighing.grossMg) {
       say(`${at}.tareMg`, 'order', 'the empty container weighs more than the full one');
     }

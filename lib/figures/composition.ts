@@ -1,4 +1,4 @@
-import { cellOf, type Food } from '#lib/foods/food';
+import type { Food } from '#lib/foods/food';
 import { cellInterval, servingInterval } from '#lib/foods/label-rounding';
 import type { Nutrient } from '#lib/foods/nutrients';
 import type { LineAmount } from '#lib/episode/line-amount';
@@ -61,10 +61,4 @@ function divideByServing(
   if (!interval) return null;
   const id = `serving:${food.version.id}`;
   return { terms: divideBySource(massMg, id), sources: new Map([...sources, [id, interval]]) };
-}
-
-/** Whether the food states a plain zero of the nutrient: then even an unknown amount of it adds none. */
-export function statesZero(food: Food, nutrient: Nutrient): boolean {
-  const cell = cellOf(food.version.values, nutrient);
-  return cell.kind === 'eq' && cell.mantissa === 0;
 }

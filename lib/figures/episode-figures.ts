@@ -1,8 +1,8 @@
 import type { Nutrient } from '#lib/foods/nutrients';
 import { amountContext, dishesOf, type AmountContext, type Dish } from '#lib/episode/context';
-import { eatenAmount } from '#lib/episode/eaten-amount';
+import { eatenAmount, type AmountGap } from '#lib/episode/eaten-amount';
+import { readingAmount, type ReadingAmount } from '#lib/episode/reading';
 import type { EpisodeFile, Recipe, Weighing } from '#lib/episode/schema';
-import { plannedResolutionMg } from '#lib/episode/spreads';
 import type { Figure } from '#lib/figures/figure';
 import { lineParts, type Region } from '#lib/figures/line-parts';
 import {
@@ -15,7 +15,7 @@ import {
 } from '#lib/figures/parts';
 import { SHOWN_NUTRIENTS } from '#lib/figures/shown-nutrients';
 import { boundsOf, type Bounds } from '#lib/units/bounds';
-import { plusMinus, type Interval } from '#lib/units/interval';
+import type { Interval } from '#lib/units/interval';
 
 export type Figures = Partial<Readonly<Record<Nutrient, Figure>>>;
 
@@ -30,7 +30,7 @@ export interface LineFigures {
   /** Grams eaten in milligrams, in the state the food's composition holds; null where unknown. */
   readonly eatenMg: Bounds | null;
   /** Why the grams are unknown, if they are. */
-  readonly gap: 'noFood' | 'noGrams' | 'states' | null;
+  readonly gap: AmountGap | null;
   readonly figures: Figures;
 }
 
@@ -167,30 +167,33 @@ function dishFigures(
   };
 }
 
-interface FinishedWeight {
-  readonly id: string;
+interface FinishedWeight extends ReadingAmount {
+  /** Milligrams with the bounds of the reading and the scale. */
   readonly interval: Interval;
 }
 
-/** The latest reading of the finished dish, less its container. */
+/** The latest reading of the finished dish, less its container; null where it could be nothing at all. */
 function finishedWeight(recipe: Recipe, context: AmountContext): FinishedWeight | null {
   const readings = recipe.weighings.filter((weighing) => weighing.kind === 'finished');
   const latest = readings.reduce<Weighing | null>(
     (best, each) => (best === null || each.at > best.at ? each : best),
     null,
   );
-  if (!latest || latest.grossMg <= latest.tareMg) return null;
-  const scale = context.kitchen.scales.find((each) => each.id === latest.scaleId);
-  const resolution = scale?.resolutionMg ?? plannedResolutionMg(context.kitchen);
-  const halfWidth = latest.method === 'direct' ? resolution / 2 : resolution;
-  return {
-    id: `weighing:${latest.id}`,
-    interval: plusMinus(latest.grossMg - latest.tareMg, halfWidth),
-  };
+  if (!latest) return null;
+  const amount = readingAmount(latest, context.kitchen);
+  const { low, value, high } = boundsOf(amount.terms, amount.sources);
+  return low > 0 ? { ...amount, interval: { low, value, high } } : null;
 }
 
 function shareByMass(parts: Parts, finished: FinishedWeight, massMg: number): Parts {
-  return divideParts(scaleParts(parts, massMg), finished.id, finished.interval);
+  return finished.ids.reduce(
+    (share, id) => {
+      const interval = finished.sources.get(id);
+      if (!interval) throw new Error(`reading without an interval: ${id}`);
+      return divideParts(share, id, interval);
+    },
+    scaleParts(parts, massMg),
+  );
 }
 
 function withoutDivisor(recipe: Recipe): Parts {

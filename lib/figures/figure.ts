@@ -6,7 +6,14 @@ export interface MissingPart {
   /** The ingredient's words, for the sentence. */
   readonly text: string;
   readonly reason:
-    'noLines' | 'noFood' | 'noGrams' | 'noValue' | 'noFibre' | 'noDivisor' | 'states';
+    | 'noLines'
+    | 'noFood'
+    | 'noGrams'
+    | 'noValue'
+    | 'noFibre'
+    | 'noDivisor'
+    | 'states'
+    | 'leftBehind';
 }
 
 /**

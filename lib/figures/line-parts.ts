@@ -5,8 +5,9 @@ import type { AmountContext } from '#lib/episode/context';
 import { eatenAmount } from '#lib/episode/eaten-amount';
 import type { LineAmount } from '#lib/episode/line-amount';
 import type { RecipeLine, Weighing } from '#lib/episode/schema';
-import { statedNutrient, statesZero } from '#lib/figures/composition';
+import { statedNutrient } from '#lib/figures/composition';
 import type { MissingPart } from '#lib/figures/figure';
+import { constant } from '#lib/units/sum-of-products';
 import { addParts, NOTHING, scaleParts, subtractParts, type Parts } from '#lib/figures/parts';
 
 /** The region decides whether carbohydrate includes fibre (US) or not (EU). */
@@ -35,10 +36,25 @@ export function lineParts(
     reason,
   });
   if (!eaten.known) {
-    if (eaten.gap === 'noGrams' && eaten.food && statesZero(eaten.food, nutrient)) return NOTHING;
+    if (eaten.gap === 'noGrams' && eaten.food && addsNone(eaten.food, nutrient, region))
+      return NOTHING;
     return { ...NOTHING, open: [missing(eaten.gap)] };
   }
   return foodParts(eaten.food, eaten.amount, nutrient, region, missing);
+}
+
+/**
+ * Whether a reference food states a plain zero of the nutrient, or of all that it is derived from: then even
+ * an unknown amount of it adds none. A label's 0 stands for a range from zero and does not count.
+ */
+function addsNone(food: Food, nutrient: Nutrient, region: Region): boolean {
+  if (food.version.rule !== 'asPrinted') return false;
+  const unit = [constant(1)];
+  const some = { massMg: unit, volumeMl: unit, servings: unit, edible: true, sources: new Map() };
+  const missing: Missing = (reason) => ({ lineId: food.id, text: food.name, reason });
+  const parts = foodParts(food, some, nutrient, region, missing);
+  if (parts.above.length + parts.below.length + parts.open.length > 0) return false;
+  return parts.terms.every((term) => term.up.some((id) => parts.sources.get(id)?.value === 0));
 }
 
 type Missing = (reason: MissingPart['reason']) => MissingPart;

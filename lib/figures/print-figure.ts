@@ -31,6 +31,7 @@ const REASONS: Readonly<Record<MissingPart['reason'], string>> = {
   noGrams: 'no grams for',
   noValue: 'no value for',
   noFibre: 'no fibre value for',
+  leftBehind: 'more left behind than there was of',
   noDivisor: 'no finished weight for',
   states: 'raw and cooked differ without a yield for',
 };

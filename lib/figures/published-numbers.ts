@@ -1,9 +1,15 @@
 import type { Nutrient } from '#lib/foods/nutrients';
+import { dishesOf, type Dish } from '#lib/episode/context';
 import type { EpisodeFile } from '#lib/episode/schema';
-import type { EpisodeFigures, Figures } from '#lib/figures/episode-figures';
+import type {
+  DishFigures,
+  EpisodeFigures,
+  Figures,
+  PortionFigures,
+} from '#lib/figures/episode-figures';
 import { figureStatus, type Figure } from '#lib/figures/figure';
 import { printFigure, type PrintedFigure } from '#lib/figures/print-figure';
-import { tally, type TallyNode } from '#lib/figures/tally';
+import { tally, type TalliedNumber, type TallyNode } from '#lib/figures/tally';
 import { printTo } from '#lib/units/print';
 
 /** A number as it is written and said everywhere, with the remark that it may need. */
@@ -30,25 +36,23 @@ export function publishedStep(nutrient: Nutrient): number {
  * The numbers of an episode as they are published: one printed form for each scope and nutrient, so that
  * they agree wherever they appear and segments add up to the day. A nutrient that is incomplete anywhere
  * is not tallied: its numbers are rounded alone, 'at least' downwards.
- * Equal portions print one number, the dish divided, and are not tied to the sum.
+ * Equal portions print one number, the dish divided, and are not tied to the sum, unless one is what is eaten.
  */
 export function publishedNumbers(file: EpisodeFile, figures: EpisodeFigures): PublishedNumbers {
-  const tallied = new Map<string, { printed: number; onlyByRounding: boolean }>();
+  const dishes = dishesOf(file.episode.segments);
+  const tallied = new Map<string, TalliedNumber>();
   for (const nutrient of figures.nutrients) {
-    for (const [id, number] of talliedNumbers(figures, nutrient)) {
-      tallied.set(`${nutrient}:${id}`, number);
+    for (const tree of treesOf(dishes, figures, nutrient)) {
+      for (const [id, number] of tally(tree, publishedStep(nutrient)).numbers) {
+        tallied.set(`${nutrient} ${id}`, number);
+      }
     }
   }
-  const wholeIsEaten = new Set(
-    file.episode.segments
-      .filter((segment) => segment.eaten.num === segment.eaten.den)
-      .map((segment) => segment.id),
-  );
+  const nodes = new Map(dishes.flatMap(nodesOf));
   return (nutrient, scope) => {
-    const figure = figureFor(figures, nutrient, scope);
-    const printed = printFigure(figure, publishedStep(nutrient));
-    const key = keyOf(scope, wholeIsEaten);
-    const number = key === null ? undefined : tallied.get(`${nutrient}:${key}`);
+    const printed = printFigure(figureFor(figures, nutrient, scope), publishedStep(nutrient));
+    const node = scope.kind === 'day' ? DAY : nodes.get(keyOf(scope));
+    const number = tallied.get(`${nutrient} ${node}`);
     if (!number) return { ...printed, onlyByRounding: false };
     const text = printTo(number.printed, publishedStep(nutrient));
     return { ...printed, text, number: text, onlyByRounding: number.onlyByRounding };
@@ -57,31 +61,66 @@ export function publishedNumbers(file: EpisodeFile, figures: EpisodeFigures): Pu
 
 const DAY = 'day';
 
-function talliedNumbers(figures: EpisodeFigures, nutrient: Nutrient) {
-  const node = (id: string, of: Figures, children: TallyNode[]): TallyNode | null => {
+function keyOf(scope: Exclude<NumberScope, { kind: 'day' }>): string {
+  return scope.kind === 'portion'
+    ? `portion ${scope.portionId}`
+    : `${scope.kind} ${scope.segmentId}`;
+}
+
+/**
+ * Which number of the tally a scope of a dish prints: the same amount is one number, whether it is called
+ * the whole dish, the part eaten or one of so many.
+ */
+function nodesOf(dish: Dish): [scope: string, node: string][] {
+  const { num, den } = dish.eaten;
+  const eaten = `eaten ${dish.id}`;
+  const whole = num === den ? eaten : `whole ${dish.id}`;
+  return [
+    [eaten, eaten],
+    [`whole ${dish.id}`, whole],
+    ...dish.recipe.portions.map((portion): [string, string] => {
+      const scope = `portion ${portion.id}`;
+      if (portion.kind === 'mass') return [scope, scope];
+      if (portion.of === 1) return [scope, whole];
+      return [scope, num * portion.of === den ? eaten : scope];
+    }),
+  ];
+}
+
+/** The day over the parts eaten, and each dish that is cut into unequal portions of all its weight. */
+function treesOf(
+  dishes: readonly Dish[],
+  figures: EpisodeFigures,
+  nutrient: Nutrient,
+): readonly TallyNode[] {
+  const node = (id: string, of: Figures, children: readonly TallyNode[]): TallyNode | null => {
     const figure = of[nutrient];
     if (!figure || figureStatus(figure) !== 'known') return null;
     const { value, low, high } = figure;
     return { id, value, low: low ?? 0, high: high ?? value, fixed: null, children };
   };
-  const children = figures.dishes.map((dish) => node(`eaten:${dish.segmentId}`, dish.eaten, []));
-  const complete = children.filter((child): child is TallyNode => child !== null);
-  const root = complete.length === children.length ? node(DAY, figures.day, complete) : null;
-  return root ? tally(root, publishedStep(nutrient)).numbers : [];
+  const own: TallyNode[] = [];
+  const eaten = figures.dishes.map((of) => {
+    const dish = dishes.find((each) => each.id === of.segmentId);
+    const cut = dish ? unequalPortions(dish, of) : [];
+    const parts = cut.flatMap((part) => node(`portion ${part.portionId}`, part.figures, []) ?? []);
+    if (dish?.eaten.num === dish?.eaten.den) return node(`eaten ${of.segmentId}`, of.eaten, parts);
+    const whole = parts.length > 0 ? node(`whole ${of.segmentId}`, of.whole, parts) : null;
+    if (whole) own.push(whole);
+    return node(`eaten ${of.segmentId}`, of.eaten, []);
+  });
+  const known = eaten.filter((each) => each !== null);
+  const day = known.length === eaten.length ? node(DAY, figures.day, known) : null;
+  return day ? [...own, day] : own;
 }
 
-function keyOf(scope: NumberScope, wholeIsEaten: ReadonlySet<string>): string | null {
-  switch (scope.kind) {
-    case 'day':
-      return DAY;
-    case 'eaten':
-      return `eaten:${scope.segmentId}`;
-    case 'whole':
-      return wholeIsEaten.has(scope.segmentId) ? `eaten:${scope.segmentId}` : null;
-    case 'per100g':
-    case 'portion':
-      return null;
-  }
+/** The portions by grams of a dish, where together they are all of its finished weight; else none. */
+function unequalPortions(dish: Dish, figures: DishFigures): readonly PortionFigures[] {
+  const masses = dish.recipe.portions.filter((portion) => portion.kind === 'mass');
+  const sum = masses.reduce((total, portion) => total + portion.massMg, 0);
+  if (figures.finishedMg?.value !== sum) return [];
+  const ids = new Set(masses.map((portion) => portion.id));
+  return figures.portions.filter((portion) => ids.has(portion.portionId));
 }
 
 function figureFor(figures: EpisodeFigures, nutrient: Nutrient, scope: NumberScope): Figure {

@@ -60,11 +60,18 @@ function hashInputs(file: EpisodeFile): string {
     canonical({
       anythingElse: file.episode.anythingElse,
       dishes: dishes.map((dish) => ({
-        eaten: dish.eaten,
+        eaten: reduced(dish.eaten),
         id: dish.id,
-        lines: dish.recipe?.lines.map(inLowestTerms),
-        portions: dish.recipe?.portions,
-        weighings: dish.recipe?.weighings,
+        lines: dish.recipe?.lines.map(lineInputs),
+        portions: dish.recipe?.portions.map((portion) =>
+          portion.kind === 'count'
+            ? { id: portion.id, of: portion.of }
+            : { id: portion.id, massMg: portion.massMg },
+        ),
+        weighings: dish.recipe?.weighings.map((weighing) => ({
+          ...weighing,
+          shares: weighing.shares.map(({ lineId, share }) => ({ lineId, share: reduced(share) })),
+        })),
       })),
       foods: file.foods
         .filter((food) => used.has(food.id))
@@ -81,15 +88,17 @@ function hashInputs(file: EpisodeFile): string {
   );
 }
 
+/** What an ingredient's number rests on; its words, its note and what a take spoils are not. */
+function lineInputs(line: RecipeLine) {
+  const { asBought, foodId, id, leftBehind, measureName, planned, quantity, state, unit } = line;
+  const amount = quantity && { high: reduced(quantity.high), low: reduced(quantity.low) };
+  return { amount, asBought, foodId, id, leftBehind, measureName, planned, state, unit };
+}
+
 /** 6/10 and 3/5 are the same amount, and no change under a lock. */
-function inLowestTerms(line: RecipeLine): RecipeLine {
-  const { quantity } = line;
-  if (!quantity) return line;
-  const reduced = ({ num, den }: Ratio): Ratio => {
-    const { n, d } = new Fraction(num, den);
-    return { num: Number(n), den: Number(d) };
-  };
-  return { ...line, quantity: { low: reduced(quantity.low), high: reduced(quantity.high) } };
+function reduced({ num, den }: Ratio): Ratio {
+  const { n, d } = new Fraction(num, den);
+  return { num: Number(n), den: Number(d) };
 }
 
 function canonical(data: unknown): string {

@@ -82,8 +82,19 @@ export function allergenList(file: EpisodeFile): AllergenList {
   };
 }
 
+type Standing = 'contains' | 'mayContain' | 'proposed';
+const STRONGEST: readonly Standing[] = ['contains', 'mayContain', 'proposed'];
+
+/** How a food stands to an allergen of the region's list; wheat is one of the cereals containing gluten. */
+function stands(food: Food, allergen: Allergen): Standing | null {
+  const facts: readonly Allergen[] =
+    allergen === 'glutenCereals' ? ['glutenCereals', 'wheat'] : [allergen];
+  const standings = facts.map((each) => standingOf(food, each));
+  return STRONGEST.find((standing) => standings.includes(standing)) ?? null;
+}
+
 /** The person's word and the label's declaration win over a proposal; a denial ends it. */
-function stands(food: Food, allergen: Allergen): 'contains' | 'mayContain' | 'proposed' | null {
+function standingOf(food: Food, allergen: Allergen): Standing | null {
   const standings = food.allergens
     .filter((fact) => fact.allergen === allergen)
     .map((fact) => fact.standing);

@@ -1,6 +1,6 @@
 import type { Food } from '#lib/foods/food';
 import type { AmountContext } from '#lib/episode/context';
-import { statesMatch } from '#lib/episode/eaten-amount';
+import { meanYield, statesMatch } from '#lib/episode/eaten-amount';
 import { writtenAmount } from '#lib/episode/line-amount';
 import type { RecipeLine } from '#lib/episode/schema';
 import { evaluate, type Term } from '#lib/units/sum-of-products';
@@ -29,17 +29,17 @@ export function boughtAmount(
   if (!written.massMg) {
     return written.volumeMl ? { mg: null, ml: valueOf(written.volumeMl) } : null;
   }
-  const inFoodState = toFoodState(valueOf(written.massMg), line, food);
-  if (inFoodState === null) return null;
+  const mg = rawAmount(valueOf(written.massMg), line, food);
+  if (mg === null) return null;
   const edible = 1 - (food.version.refuse?.percent ?? 0) / 100;
-  return { mg: line.asBought ? inFoodState : inFoodState / edible, ml: null };
+  const withPeel = line.asBought && !written.edible;
+  return { mg: withPeel ? mg : mg / edible, ml: null };
 }
 
-function toFoodState(mg: number, line: RecipeLine, food: Food): number | null {
-  if (statesMatch(line.state, food.version.state)) return mg;
-  const observed = food.yields[0];
-  if (!observed) return null;
-  const share = observed.cookedMg / observed.rawMg;
-  const lineIsRaw = line.state === 'raw' || line.state === 'dry';
-  return lineIsRaw ? mg * share : mg / share;
+/** Shops sell raw and dry: a cooked amount is turned back by the food's yield, a raw one stands. */
+function rawAmount(mg: number, line: RecipeLine, food: Food): number | null {
+  if (line.state !== 'cooked') return mg;
+  const share = meanYield(food);
+  if (share !== null) return mg / share;
+  return statesMatch(line.state, food.version.state) ? mg : null;
 }

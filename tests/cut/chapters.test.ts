@@ -26,6 +26,18 @@ describe('chapters', () => {
     );
   });
 
+  it('hold the last one against the end of the cut', () => {
+    const segments = [
+      aTalk('a', { inFrame: 0 }),
+      aTalk('b', { inFrame: 250 }),
+      aTalk('c', { inFrame: 500, outFrame: 525 }),
+    ];
+    const { faults } = chapterList({ segments, rate: { num: 25, den: 1 } });
+    expect(faults.map((fault) => fault.message)).toEqual([
+      '"c" lasts 1 s to the end; a chapter needs 10 s',
+    ]);
+  });
+
   it('are written m:ss below an hour and h:mm:ss from there', () => {
     expect(chapterLines(at(0, 65, 3725))).toEqual(['0:00 Part 1', '1:05 Part 2', '1:02:05 Part 3']);
   });

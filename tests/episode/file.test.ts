@@ -114,6 +114,31 @@ describe('the episode file', () => {
       },
     ],
     [
+      'two foods with one version id',
+      'foods[].version: duplicate-id',
+      (f: typeof good) => {
+        f.foods.push({ ...food, id: 'other' });
+      },
+    ],
+    [
+      'a reading that is more than shared out',
+      'episode.segments[1].recipe.weighings[0].shares: too-much',
+      (f: typeof good) => {
+        const all = { lineId: 'line', share: { num: 2, den: 3 } };
+        f.episode.segments[1]?.recipe?.weighings.push(
+          aReading('w', 'raw', 5, { shares: [all, all] }),
+        );
+      },
+    ],
+    [
+      'more left behind than there was',
+      'episode.segments[1].recipe.lines[0].leftBehind: too-much',
+      (f: typeof good) => {
+        const leftBehind = { kind: 'mass', lowMg: 50_000, valueMg: 50_000, highMg: 50_000 };
+        Object.assign(f.episode.segments[1]?.recipe?.lines[0] ?? {}, { leftBehind });
+      },
+    ],
+    [
       'a talk with a recipe',
       'episode.segments[0].recipe: kind',
       (f: typeof good) => {

@@ -40,6 +40,34 @@ describe('missing and open', () => {
     expect(figureStatus(figureOf(lines, 'energyKcal'))).toBe('known');
   });
 
+  it('a plain zero of the table adds none in derived nutrients too, a label’s zero is a range', () => {
+    const zero = {
+      energyKcal: '0',
+      protein: '0.00',
+      fat: '0.00',
+      carbohydrate: '0.00',
+      fibre: '0.0',
+    };
+    const open = (food: typeof salt) => {
+      const lines = [grams('oats', 'oats', 40), aLine('to taste', food.id)];
+      const wholeOats = aFood('oats', { ...zero, protein: '13.15' });
+      const file = aFile([aDish('d', aRecipe('r', lines))], [wholeOats, food], {
+        episode: { region: 'EU' },
+      });
+      const { energyKj, salt: saltFigure } = episodeFigures(file).dishes[0]?.whole ?? {};
+      return [energyKj && figureStatus(energyKj), saltFigure && figureStatus(saltFigure)];
+    };
+    expect(open(aFood('salt', { ...zero, sodium: '38758' }))).toEqual(['known', 'open']);
+    const serving = { massMg: 1000, volumeMl: null, decimals: 0, text: '1 g', perPack: null };
+    const label = aFood(
+      'spray',
+      { ...zero, salt: '0' },
+      { kind: 'label' },
+      { basis: 'serving', rule: 'us', serving },
+    );
+    expect(open(label)[0]).toBe('open');
+  });
+
   it('a line without a food leaves everything open', () => {
     const figure = figureOf(
       [grams('oats', 'oats', 40), aLine('mystery sauce', null)],
@@ -137,6 +165,45 @@ describe('amounts', () => {
     expect(figure?.high).toBeCloseTo(8.845 * (20.5 - 4), 6);
   });
 
+  it('does not let a line that leaves more behind than it had take from the others', () => {
+    const leftBehind = { kind: 'mass', lowMg: 90_000, valueMg: 90_000, highMg: 90_000 } as const;
+    const lines = [grams('a', 'oats', 100), grams('b', 'oats', 15, { leftBehind })];
+    const figure = episodeFigures(aFile([aDish('d', aRecipe('r', lines))], [oats])).dishes[0]?.whole
+      .protein;
+    expect(figure && figureStatus(figure)).toBe('open');
+    expect(figure?.missing[0]?.reason).toBe('leftBehind');
+  });
+
+  it('takes household weights as without peel: refuse never enters twice', () => {
+    // USDA SR28, 11282: one small onion 70 g; refuse 10 % (stem ends, sprouts and defects).
+    const onion = aFood(
+      'onion',
+      { energyKcal: '40' },
+      {
+        measures: [
+          {
+            id: 'small',
+            name: 'small',
+            qtyNum: 1,
+            qtyDen: 1,
+            massMg: 70_000,
+            digits: 0,
+            source: 'SR28',
+          },
+        ],
+      },
+      { refuse: { percent: 10, text: 'ends' } },
+    );
+    const one = { low: { num: 1, den: 1 }, high: { num: 1, den: 1 } };
+    const line = aLine('onion', 'onion', { quantity: one, unit: 'piece', asBought: true });
+    const eaten = (measureName: string | null) =>
+      episodeFigures(aFile([aDish('d', aRecipe('r', [{ ...line, measureName }]))], [onion]))
+        .dishes[0]?.lines[0];
+    expect(eaten(null)?.eatenMg?.value).toBe(70_000);
+    expect(eaten('small')?.eatenMg?.value).toBe(70_000);
+    expect(eaten('enormous')).toMatchObject({ eatenMg: null, gap: 'noGrams' });
+  });
+
   it('multiplies servings by the declared value: the serving weight cancels', () => {
     const skyr = aFood(
       'skyr',
@@ -191,6 +258,25 @@ describe('portions and the day', () => {
     expect(dish?.portions[1]?.figures.protein?.value).toBeCloseTo(13.15, 9);
     expect(dish?.per100g?.protein?.value).toBeCloseTo(10.52, 9);
     expect(dish?.portions[1]?.figures.protein?.sources).toContain('weighing:done');
+  });
+
+  it('divides by the scale’s accuracy as well, and never by what may be nothing', () => {
+    const weighed = (g: number, accuracyPpm: number) => {
+      const recipe = aRecipe('r', [grams('oats', 'oats', 400)], {
+        weighings: [aReading('w', 'finished', g)],
+        portions,
+      });
+      const file = aFile([aDish('d', recipe)], [oats]);
+      const [scale] = file.kitchen.scales;
+      const kitchen = { ...file.kitchen, scales: scale ? [{ ...scale, accuracyPpm }] : [] };
+      return episodeFigures({ ...file, kitchen }).dishes[0];
+    };
+    const [exact, rough] = [weighed(500, 0), weighed(500, 20_000)];
+    expect(rough?.finishedMg?.high).toBeCloseTo(500_500 * 1.02, 3);
+    expect(rough?.per100g?.protein?.high ?? 0).toBeGreaterThan(
+      exact?.per100g?.protein?.high ?? Infinity,
+    );
+    expect(weighed(0.5, 0)?.per100g).toBeNull();
   });
 
   it('leaves a portion by grams open until the dish is weighed', () => {

@@ -3,7 +3,7 @@ import { bindText } from '#lib/figures/bind-text';
 import { parseBindings } from '#lib/episode/binding';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { publishedNumbers } from '#lib/figures/published-numbers';
-import { aDish, aFile, aFood, aLine, aRecipe, grams } from '../support/build';
+import { aDish, aFile, aFood, aLine, aReading, aRecipe, grams } from '../support/build';
 
 const exactish = aFood('stock', {
   energyKcal: '140.0000',
@@ -35,6 +35,45 @@ describe('published numbers', () => {
 
   it('leave equal portions out of the sum', () => {
     expect(numbers('energyKcal', { kind: 'portion', portionId: 'half' }).text).toBe('1');
+  });
+
+  it('print one amount once: one of two is what is eaten of it', () => {
+    const half = {
+      ...file,
+      episode: {
+        ...file.episode,
+        segments: file.episode.segments.map((each) => ({ ...each, eaten: { num: 1, den: 2 } })),
+      },
+    };
+    const of = publishedNumbers(half, episodeFigures(half));
+    const eaten = of('energyKcal', { kind: 'eaten', segmentId: 'a' });
+    expect(of('energyKcal', { kind: 'portion', portionId: 'half' })).toEqual(eaten);
+  });
+
+  it('tie unequal portions of the whole weight to their dish', () => {
+    const masses = [33, 33, 34].map((g, index) => ({
+      id: `p${index}`,
+      kind: 'mass' as const,
+      name: `${g} g`,
+      massMg: g * 1000,
+    }));
+    const recipe = aRecipe('r', [grams('l', 'stock', 100)], {
+      portions: masses,
+      weighings: [aReading('w', 'finished', 100)],
+    });
+    for (const eaten of [
+      { num: 1, den: 1 },
+      { num: 1, den: 3 },
+    ]) {
+      const cut = aFile([aDish('d', recipe, { eaten })], [exactish], { resolutionMg: 1 });
+      const of = publishedNumbers(cut, episodeFigures(cut));
+      const parts = masses.map(({ id }) =>
+        Number(of('protein', { kind: 'portion', portionId: id }).number),
+      );
+      expect(parts.reduce((sum, part) => sum + part, 0)).toBe(
+        Number(of('protein', { kind: 'whole', segmentId: 'd' }).number),
+      );
+    }
   });
 
   it('give an open scope no number', () => {

@@ -64,6 +64,15 @@ describe('the numbers lock', () => {
       Object.assign(copy.episode, { title: 'Another title', publishOn: '2026-04-01' });
       Object.assign(copy, { savedAt: '2027-01-01T00:00:00.000Z' });
     });
+    const reworded = changed((copy) => {
+      Object.assign(copy.episode.segments[0]?.recipe?.lines[0] ?? {}, {
+        note: 'well stirred',
+        text: 'oats',
+        spoiltByTake: true,
+      });
+      Object.assign(copy.episode.segments[0] ?? {}, { eaten: { num: 2, den: 2 } });
+    });
+    expect(lockHolds(lock, reworded)).toBe(true);
     expect(lockHolds(lock, other)).toBe(true);
     expect(takeLock(other).sha256).not.toBe(lock.sha256);
   });

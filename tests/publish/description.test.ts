@@ -175,6 +175,13 @@ describe('allergens', () => {
     expect(description(whole).text).not.toContain('wheat');
   });
 
+  // Regulation (EU) 1169/2011, Annex II, 1: cereals containing gluten, namely wheat …
+  it('of wheat are cereals containing gluten in the EU', () => {
+    const wheat = { ...oats, allergens: [fact('wheat', 'declared'), fact('glutenCereals', 'denied')] };
+    const file = { ...whole, foods: [skyr, wheat], episode: { ...whole.episode, region: 'EU' as const } };
+    expect(description(file).text).toContain('contains cereals containing gluten, milk');
+  });
+
   // Regulation (EU) 1169/2011, Annex II; FALCPA 2004 and FASTER Act 2021.
   it('follow the region: gluten cereals and molluscs in the EU only', () => {
     const confirmed = [

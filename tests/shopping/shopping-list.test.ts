@@ -64,6 +64,17 @@ describe('needs', () => {
     );
   });
 
+  it('buys raw what is weighed raw, whatever state the table describes', () => {
+    // USDA SR28 05306 (cooked) with two observed yields: a raw weight is bought as it is.
+    const yields = [
+      { id: 'a', method: 'pan', rawMg: 100_000, cookedMg: 70_000, source: 'own' },
+      { id: 'b', method: 'pan', rawMg: 100_000, cookedMg: 50_000, source: 'own' },
+    ];
+    const cooked = aFood('mince', {}, { yields }, { state: 'cooked' });
+    expect(needOf(cooked, { ...planned(250), state: 'raw' }).needMg).toBe(250_000);
+    expect(needOf(cooked, { ...planned(60), state: 'cooked' }).needMg).toBeCloseTo(100_000, 6);
+  });
+
   it('adds spare takes: the whole dish, or only what a take spoils', () => {
     const batches = { num: 2, den: 1 };
     expect(needOf(cheese, planned(10), { batches, spareTakes: 1 }).needMg).toBe(30_000);

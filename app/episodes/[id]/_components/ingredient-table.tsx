@@ -24,6 +24,7 @@ const GAPS: Readonly<Record<NonNullable<LineFigures['gap']>, string>> = {
   noFood: 'open: choose a food',
   noGrams: 'open: say grams',
   states: 'open: raw and cooked differ, and no yield is known',
+  leftBehind: 'open: more is left behind than there was',
 };
 const COLUMNS = 6;
 
