@@ -1,14 +1,6 @@
 import type { LineUnit } from '#lib/episode/schema';
-import type { FoodState } from '#lib/foods/food';
 
-/** A food's state on screen. */
-export const STATE_WORDS: Readonly<Record<FoodState, string>> = {
-  raw: 'raw',
-  cooked: 'cooked',
-  drained: 'drained',
-  dry: 'dry',
-  asIs: 'as is',
-};
+export { STATE_WORDS } from '#lib/foods/state-words';
 
 /** The units of an ingredient on screen. A serving is the label's own. */
 export const UNIT_WORDS: Readonly<Record<LineUnit, string>> = {

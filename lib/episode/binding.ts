@@ -3,17 +3,22 @@ import type { Nutrient } from '#lib/foods/nutrients';
 /** Words that a bound number can name, and the nutrient each means. */
 export const BINDING_NUTRIENTS: Readonly<Record<string, Nutrient>> = {
   energy: 'energyKcal',
+  calories: 'energyKcal',
+  kcal: 'energyKcal',
   protein: 'protein',
   fat: 'fat',
   saturated: 'saturated',
   carbohydrate: 'carbohydrate',
+  carbs: 'carbohydrate',
   fibre: 'fibre',
+  fiber: 'fibre',
   sugars: 'sugars',
+  sugar: 'sugars',
   sodium: 'sodium',
   salt: 'salt',
 };
 
-/** `whole`: the dish; `each`: its first portion; `day`: the sum over the episode. */
+/** `whole`: the dish; `each`: the first of its equal portions; `day`: the sum over the episode. */
 export const BINDING_SCOPES = ['whole', 'each', 'day'] as const;
 export type BindingScope = (typeof BINDING_SCOPES)[number];
 

@@ -47,6 +47,6 @@ function scopeOf(scope: 'whole' | 'each' | 'day', segment: Segment): NumberScope
   if (scope === 'day') return { kind: 'day' };
   if (!segment.recipe) return null;
   if (scope === 'whole') return { kind: 'whole', segmentId: segment.id };
-  const portion = segment.recipe.portions[0];
+  const portion = segment.recipe.portions.find((each) => each.kind === 'count');
   return portion ? { kind: 'portion', portionId: portion.id } : null;
 }

@@ -92,13 +92,14 @@ export function episodeFigures(
         nutrients,
       ),
     ),
-    day: figuresOf(nutrients, (nutrient) =>
-      addParts(
+    day: figuresOf(nutrients, (nutrient) => {
+      if (dishes.length === 0) return withoutDishes(file);
+      return addParts(
         dishes.map((dish, index) =>
           scaleParts(byNutrient.get(nutrient)?.[index] ?? NOTHING, dish.eaten.num / dish.eaten.den),
         ),
-      ),
-    ),
+      );
+    }),
     dayIsWhole: anythingElse?.kind === 'nothing',
   };
 }
@@ -107,6 +108,11 @@ function figuresOf(nutrients: readonly Nutrient[], parts: (nutrient: Nutrient) =
   return Object.fromEntries(
     nutrients.map((nutrient) => [nutrient, figureOf(nutrient, parts(nutrient))]),
   );
+}
+
+/** A day without any dish is open, not nothing eaten. */
+function withoutDishes({ episode }: EpisodeFile): Parts {
+  return { ...NOTHING, open: [{ lineId: episode.id, text: episode.title, reason: 'noLines' }] };
 }
 
 function dishParts(dish: Dish, context: AmountContext, nutrient: Nutrient, region: Region): Parts {

@@ -48,6 +48,7 @@ const SECTION_BY_WORDS: readonly {
   { groups: ['0900', '1100', '1500', '1800'], words: /\bfrozen\b/i, section: 'frozen' },
   { groups: ['1900'], words: /\b(ice cream|frozen|sherbet)\b/i, section: 'frozen' },
   { groups: ['0900', '1100', '1500', '1600'], words: /\bcanned\b/i, section: 'tinsAndJars' },
+  { groups: ['0900'], words: /^(lemon|lime) juice\b/i, section: 'produce' },
   { groups: ['0900', '1100'], words: /\bjuice\b/i, section: 'drinks' },
   { groups: ['0600', '1600'], words: /\bsauce\b/i, section: 'oilsAndSauces' },
   { groups: ['0200'], words: /^vinegar\b/i, section: 'oilsAndSauces' },

@@ -13,7 +13,10 @@ export interface StageFacts {
   readonly timedSegments: number;
   /** The filming date, `YYYY-MM-DD`, or null. */
   readonly filmingDate: string | null;
-  readonly published: boolean;
+  /** Whether a description was copied: its numbers are locked, but nothing is out by that alone. */
+  readonly copied: boolean;
+  /** The publishing date, `YYYY-MM-DD`, or null. */
+  readonly publishOn: string | null;
 }
 
 export const STAGE_WORDS: Readonly<Record<Stage, string>> = {
@@ -26,13 +29,13 @@ export const STAGE_WORDS: Readonly<Record<Stage, string>> = {
 };
 
 /**
- * The stage of an episode on a date. A published episode is published whatever is open;
- * a filming day ahead of it wins over times in the cut that were typed early.
+ * The stage of an episode on a date. It is published once its description was copied and its date has come,
+ * whatever is open; a filming day ahead wins over times in the cut that were typed early.
  * @param today local date, `YYYY-MM-DD`
  * @example stageOf({ dishes: 0, … }, '2026-12-01') // 'sketch'
  */
 export function stageOf(facts: StageFacts, today: string): Stage {
-  if (facts.published) return 'published';
+  if (facts.copied && facts.publishOn !== null && facts.publishOn <= today) return 'published';
   if (facts.dishes === 0 || facts.lines === 0) return 'sketch';
   if (facts.filmingDate !== null && facts.filmingDate >= today) return 'filmingSet';
   const cut = facts.timedSegments > 0 && facts.timedSegments === facts.segments;

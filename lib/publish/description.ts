@@ -33,6 +33,9 @@ export interface Description {
   readonly unconfirmedAllergens: readonly AllergenEntry[];
 }
 
+/** What energy is called: calories in the US, energy in the EU. */
+const ENERGY_WORD = { US: 'calories', EU: 'energy' } as const;
+
 /** Length that description fields commonly allow (common practice, no source). */
 export const DESCRIPTION_LIMIT = 5000;
 
@@ -56,7 +59,9 @@ export function description(
     episode.hook === '' ? [] : [episode.hook],
     chapters.faults.length === 0 ? chapterLines(chapters.chapters) : [],
     ...dishes.map((dish) => dishBlock(dish, file, numbers)),
-    dishes.length > 1 || figures.dayIsWhole ? dayBlock(file, figures, numbers) : [],
+    dishes.length > 1 || (dishes.length === 1 && figures.dayIsWhole)
+      ? dayBlock(file, figures, numbers)
+      : [],
     roundingNote(figures, dishes, numbers),
     allergenBlock(allergens.contains, allergens.mayContain),
     cautions(file),
@@ -75,19 +80,30 @@ export function description(
     limit,
     fits: text.length <= limit,
     chapterFaults: chapters.faults,
-    open: openNumbers(figures, dishes, numbers),
+    open: openNumbers(file, figures, dishes, numbers),
     unconfirmedAllergens: allergens.proposed,
   };
 }
 
-/** `846 kcal · 112 g protein · 41 g fat · 12 g carbohydrate`; a starred number adds up only by rounding. */
-export function numbersLine(numbers: PublishedNumbers, scope: NumberScope): string {
-  return HEADLINE_NUTRIENTS.map((nutrient) => numberText(numbers(nutrient, scope))).join(' · ');
+/**
+ * `846 kcal · 112 g protein · 41 g fat · 12 g carbohydrate`, with kJ first in the EU (Regulation (EU)
+ * 1169/2011, Annex XV); a starred number adds up only by rounding.
+ */
+export function numbersLine(
+  numbers: PublishedNumbers,
+  scope: NumberScope,
+  region: 'US' | 'EU',
+): string {
+  const shown = HEADLINE_NUTRIENTS.map((nutrient) => numberText(numbers(nutrient, scope), region));
+  const kilojoules = region === 'EU' ? numbers('energyKj', scope) : null;
+  if (kilojoules?.number != null) shown.unshift(numberText(kilojoules, region));
+  return shown.join(' · ');
 }
 
-function numberText(number: PublishedNumber): string {
-  if (number.number === null) return `${number.label} open`;
-  const words = number.unit === 'kcal' ? '' : ` ${number.label}`;
+function numberText(number: PublishedNumber, region: 'US' | 'EU'): string {
+  const isEnergy = number.unit === 'kcal' || number.unit === 'kJ';
+  if (number.number === null) return `${isEnergy ? ENERGY_WORD[region] : number.label} open`;
+  const words = isEnergy ? '' : ` ${number.label}`;
   return `${number.text}${number.onlyByRounding ? '*' : ''} ${number.unit}${words}`;
 }
 
@@ -95,14 +111,17 @@ function dishBlock(dish: Dish, file: EpisodeFile, numbers: PublishedNumbers): st
   const { recipe } = dish;
   const context = amountContext(file);
   const whole = { kind: 'whole', segmentId: dish.id } as const;
-  const portions = recipe.portions.map(
-    (portion) =>
-      `${capitalised(portion.name)}: ${numbersLine(numbers, { kind: 'portion', portionId: portion.id })}`,
-  );
+  const { region } = file.episode;
   const reason = openReason(numbers, whole);
+  const portions = recipe.portions.map((portion) => {
+    const scope = { kind: 'portion', portionId: portion.id } as const;
+    const why = reason === null ? openReason(numbers, scope) : null;
+    const line = `${capitalised(portion.name)}: ${numbersLine(numbers, scope, region)}`;
+    return why === null ? line : `${line} (${why})`;
+  });
   return [
     dish.title.toUpperCase(),
-    `The whole dish: ${numbersLine(numbers, whole)}`,
+    `The whole dish: ${numbersLine(numbers, whole, region)}`,
     ...portions,
     ...(reason === null ? [] : [`Open: ${reason}`]),
     ...recipe.lines.map((line) => `- ${ingredientText(line, recipe.weighings, context)}`),
@@ -132,8 +151,8 @@ function dayBlock(file: EpisodeFile, figures: EpisodeFigures, numbers: Published
     return `${dish.title} ${energy.number === null ? 'open' : energy.text}`;
   });
   return [
-    `${title}: ${numbersLine(numbers, { kind: 'day' })}`,
-    `Calories eaten: ${parts.join(' + ')}`,
+    `${title}: ${numbersLine(numbers, { kind: 'day' }, file.episode.region)}`,
+    `${capitalised(ENERGY_WORD[file.episode.region])} eaten, kcal: ${parts.join(' + ')}`,
     ...notCounted,
   ];
 }
@@ -183,15 +202,21 @@ function sourcesBlock(file: EpisodeFile, figures: EpisodeFigures): string[] {
 }
 
 function openNumbers(
+  file: EpisodeFile,
   figures: EpisodeFigures,
   dishes: readonly Dish[],
   numbers: PublishedNumbers,
 ): OpenNumber[] {
   const open = dishes.flatMap((dish) => {
-    const reason = openReason(numbers, { kind: 'whole', segmentId: dish.id });
-    return reason === null ? [] : [{ segmentId: dish.id, title: dish.title, reason }];
+    const whole = openReason(numbers, { kind: 'whole', segmentId: dish.id });
+    if (whole !== null) return [{ segmentId: dish.id, title: dish.title, reason: whole }];
+    return dish.recipe.portions.flatMap((portion) => {
+      const reason = openReason(numbers, { kind: 'portion', portionId: portion.id });
+      const title = `${dish.title}, ${portion.name}`;
+      return reason === null ? [] : [{ segmentId: dish.id, title, reason }];
+    });
   });
-  if (figures.dayIsWhole) return open;
+  if (figures.dayIsWhole || file.episode.anythingElse !== null) return open;
   return [
     ...open,
     {

@@ -1,20 +1,27 @@
-import type { FoodState } from '#lib/foods/food';
+import { STATE_WORDS } from '#lib/foods/state-words';
 import type { AmountContext } from '#lib/episode/context';
 import { lineAmount } from '#lib/episode/line-amount';
-import type { RecipeLine, Weighing } from '#lib/episode/schema';
+import type { LineUnit, RecipeLine, Weighing } from '#lib/episode/schema';
 import { printGrams, printTo } from '#lib/units/print';
+import { quantityText } from '#lib/units/read-quantity';
 import { evaluate, type Term } from '#lib/units/sum-of-products';
 
-export const STATE_WORDS: Readonly<Record<FoodState, string>> = {
-  raw: 'raw',
-  cooked: 'cooked',
-  drained: 'drained',
-  dry: 'dry',
-  asIs: 'as sold',
+/** Household units as the viewer reads them, one and several. */
+const UNIT_WORDS: Partial<Readonly<Record<LineUnit, readonly [string, string]>>> = {
+  tsp: ['tsp', 'tsp'],
+  tbsp: ['tbsp', 'tbsp'],
+  flOz: ['fl oz', 'fl oz'],
+  cup: ['cup', 'cups'],
+  piece: ['piece', 'pieces'],
+  serving: ['serving', 'servings'],
+  pack: ['pack', 'packs'],
+  oz: ['oz', 'oz'],
+  lb: ['lb', 'lb'],
 };
 
 /**
- * An ingredient as the viewer reads it: the words as written, then grams and the state they hold in.
+ * An ingredient as the viewer reads it: the words as written, then grams and the state they hold in, and the
+ * household amount where the words have none.
  * `ingredientText(line, …)` → `'14 oz ground turkey, 93 % (397 g, raw)'`; without grams `'salt to taste (not weighed)'`.
  */
 export function ingredientText(
@@ -29,9 +36,20 @@ export function ingredientText(
   const peel = line.asBought ? ', with peel and trim' : '';
   if (amount.massMg) {
     const grams = `${printGrams(valueOf(amount.massMg))} g`;
-    const said = line.text.startsWith(`${grams} `) ? '' : `${grams}, `;
-    return `${line.text} (${said}${state}${peel})`;
+    const said = line.text.startsWith(`${grams} `) ? [] : [grams];
+    return `${line.text} (${[...household(line), ...said, `${state}${peel}`].join(', ')})`;
   }
-  if (amount.volumeMl) return `${line.text} (${printTo(valueOf(amount.volumeMl), 1)} ml, ${state})`;
+  if (amount.volumeMl) {
+    const ml = `${printTo(valueOf(amount.volumeMl), 1)} ml`;
+    return `${line.text} (${[...household(line), ml, state].join(', ')})`;
+  }
   return `${line.text} (not weighed)`;
+}
+
+/** `2 tbsp` where the words name no number of their own; nothing for grams. */
+function household({ text, quantity, unit }: RecipeLine): string[] {
+  const words = unit && UNIT_WORDS[unit];
+  if (!quantity || !words || /[\d½⅓⅔¼¾⅛⅜⅝⅞]/.test(text)) return [];
+  const several = quantity.high.num > quantity.high.den;
+  return [`${quantityText(quantity)} ${words[several ? 1 : 0]}`];
 }

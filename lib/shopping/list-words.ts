@@ -1,6 +1,7 @@
 import type { Section } from '#lib/foods/food';
 import type { NeedRow, ShoppingItem } from '#lib/shopping/shopping-list';
-import { printCount, printGrams, printTo } from '#lib/units/print';
+import { gramsUp } from '#lib/shopping/shopping-text';
+import { printTo } from '#lib/units/print';
 
 /** Items under the part of the shop they stand in; the list's own order is kept. */
 export function bySection(
@@ -18,7 +19,7 @@ export function bySection(
  */
 export function amountWords(mg: number | null, ml: number | null): string | null {
   const words = [
-    ...(mg === null ? [] : [`${mg < 1_000_000 ? printGrams(mg) : printCount(mg / 1000)} g`]),
+    ...(mg === null ? [] : [gramsUp(mg)]),
     ...(ml === null ? [] : [`${printTo(ml, 1)} ml`]),
   ];
   return words.length === 0 ? null : words.join(' + ');

@@ -20,7 +20,9 @@ export interface PackCount {
   readonly packId: string;
   readonly name: string;
   readonly count: number;
-  readonly netMg: number;
+  /** What one holds: grams, or millilitres where the need is known by volume only. */
+  readonly netMg: number | null;
+  readonly netMl: number | null;
   /** Price of all of them in minor units; null where no price is known. */
   readonly minor: number | null;
   readonly currency: string | null;
@@ -124,8 +126,7 @@ function shoppingItem(
       .filter((lot) => isPastUse(lot, forDate))
       .map((lot) => `${lot.place || 'stock'}: use by ${lot.useBy}, before the filming day`),
     buyMg,
-    packs:
-      buyMg === null || buyMg === 0 ? null : leastWaste(context.packs.get(food.id) ?? [], buyMg),
+    packs: leastWaste(context.packs.get(food.id) ?? [], buyMg, needMl),
     working,
     open: working.filter((row) => row.mg === null && row.ml === null).map((row) => row.line),
   };
@@ -145,21 +146,38 @@ function isPastUse(lot: StockLot, forDate: string | null): boolean {
   return forDate !== null && lot.useBy !== null && lot.useBy < forDate;
 }
 
-/** One size of pack, as many as are needed: least left over, then fewest packs, then by id. */
-function leastWaste(packs: readonly Pack[], buyMg: number): PackCount | null {
+/**
+ * One size of pack, as many as are needed, by grams where grams are known and else by volume: least left
+ * over, then fewest packs, then by id. Null where nothing is to buy or no pack fits.
+ */
+function leastWaste(
+  packs: readonly Pack[],
+  buyMg: number | null,
+  needMl: number | null,
+): PackCount | null {
+  const byVolume = buyMg === null;
+  const buy = byVolume ? needMl : buyMg;
+  if (buy === null || buy === 0) return null;
   const counts = packs.flatMap((pack) => {
-    const netMg = pack.drainedMg ?? pack.netMg;
-    if (netMg === null) return [];
-    const count = Math.ceil(buyMg / netMg);
-    const minor = pack.price ? pack.price.minor * count : null;
-    const currency = pack.price?.currency ?? null;
-    return [{ packId: pack.id, name: pack.name, count, netMg, minor, currency }];
+    const net = byVolume ? pack.netMl : (pack.drainedMg ?? pack.netMg);
+    if (net === null) return [];
+    const count = Math.ceil(buy / net);
+    const held: PackCount = {
+      packId: pack.id,
+      name: pack.name,
+      count,
+      netMg: byVolume ? null : net,
+      netMl: byVolume ? net : null,
+      minor: pack.price ? pack.price.minor * count : null,
+      currency: pack.price?.currency ?? null,
+    };
+    return [{ held, total: count * net }];
   });
   counts.sort(
     (a, b) =>
-      a.count * a.netMg - b.count * b.netMg || a.count - b.count || (a.packId < b.packId ? -1 : 1),
+      a.total - b.total || a.held.count - b.held.count || (a.held.packId < b.held.packId ? -1 : 1),
   );
-  return counts[0] ?? null;
+  return counts[0]?.held ?? null;
 }
 
 function bySectionThenName(a: ShoppingItem, b: ShoppingItem): number {

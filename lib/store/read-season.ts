@@ -1,5 +1,6 @@
 import 'server-only';
 import type { Prisma } from '#db/generated/sqlite/client';
+import { isLineOpen } from '#lib/overview/episode-facts';
 import { database } from '#lib/store/client';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { ALIVE } from '#lib/store/load';
@@ -21,7 +22,7 @@ export interface SeasonEpisode {
   /** Segments that have a time in the cut. */
   readonly timedSegments: number;
   /** Whether a description of it was copied with a lock. */
-  readonly published: boolean;
+  readonly copied: boolean;
 }
 
 const LINES = {
@@ -58,8 +59,8 @@ export async function readSeason(
     select: COUNTED,
   });
   const page = pageOf(found, of);
-  const published = await publishedOf(page.rows.map((row) => row.id));
-  return { ...page, rows: page.rows.map((row) => seasonEpisode(row, published)) };
+  const copied = await copiedOf(page.rows.map((row) => row.id));
+  return { ...page, rows: page.rows.map((row) => seasonEpisode(row, copied)) };
 }
 
 async function beyond(after: string | undefined): Promise<Prisma.EpisodeWhereInput> {
@@ -75,7 +76,7 @@ async function beyond(after: string | undefined): Promise<Prisma.EpisodeWhereInp
   return { OR: [sameDate, later] };
 }
 
-async function publishedOf(ids: string[]): Promise<ReadonlySet<string>> {
+async function copiedOf(ids: string[]): Promise<ReadonlySet<string>> {
   const locks = await database().numbersLock.findMany({
     where: { ...ALIVE, episodeId: { in: ids }, published: { some: ALIVE } },
     select: { episodeId: true },
@@ -86,15 +87,17 @@ async function publishedOf(ids: string[]): Promise<ReadonlySet<string>> {
 
 function seasonEpisode(
   row: Prisma.EpisodeGetPayload<{ select: typeof COUNTED }>,
-  published: ReadonlySet<string>,
+  copied: ReadonlySet<string>,
 ): SeasonEpisode {
   const { id, rev, title, publishOn, segments } = row;
   const recipes = segments.flatMap(({ recipe }) => (recipe?.deletedAt === null ? [recipe] : []));
   const lines = recipes.flatMap((recipe) => recipe.lines);
-  const open = lines.filter(
-    (line) =>
-      line.foodId === null ||
-      (line.plannedMg === null && line.lowNum === null && line.shares.length === 0),
+  const open = lines.filter((line) =>
+    isLineOpen({
+      hasFood: line.foodId !== null,
+      hasAmount: line.plannedMg !== null || line.lowNum !== null,
+      isWeighed: line.shares.length > 0,
+    }),
   );
   return {
     id,
@@ -107,6 +110,6 @@ function seasonEpisode(
     lines: lines.length,
     openLines: open.length,
     timedSegments: segments.filter(({ inFrame }) => inFrame !== null).length,
-    published: published.has(id),
+    copied: copied.has(id),
   };
 }

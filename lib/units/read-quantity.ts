@@ -19,7 +19,8 @@ const VULGAR: Readonly<Record<string, string>> = {
   '⅞': '7/8',
 };
 
-const NUMBER = /^(?:(\d+) )?(\d+)\/(\d+)$|^(\d+(?:[.,]\d+)?|[.,]\d+)$/;
+/** A comma before exactly three digits may divide thousands or decimals: it is not read at all. */
+const NUMBER = /^(?:(\d+) )?(\d+)\/(\d+)$|^(?!\d+,\d{3}$)(\d+(?:[.,]\d+)?|[.,]\d+)$/;
 /** What the file format holds at most in a fraction's parts. */
 const LARGEST = 1_000_000_000;
 

@@ -88,7 +88,7 @@ describe('bound numbers in a talking point', () => {
     const [dish] = file.episode.segments;
     if (!dish) throw new Error('the file has a dish');
     const bound = bindText(
-      '[energy, whole] here, [ENERGY , each] each, [energy, day] all day',
+      '[calories, whole] here, [ENERGY , each] each, [energy, day] all day',
       dish,
       figures,
       numbers,

@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { parseEpisodeFile } from '#lib/episode/file';
-import { episodeFigures } from '#lib/figures/episode-figures';
 import { plannedLengthS, stageFacts } from '#lib/overview/episode-facts';
 
 const url = new URL('../../seed/demo.episode.json', import.meta.url);
@@ -15,9 +14,8 @@ test('a cut is as long as its segments together', () => {
 });
 
 test('the facts of an episode count its dishes, ingredients and what is open', () => {
-  const figures = episodeFigures(file);
-  const facts = stageFacts(file, figures, false);
-  expect(facts).toMatchObject({ dishes: 3, segments: 5, openLines: 1, published: false });
+  const facts = stageFacts(file, false);
+  expect(facts).toMatchObject({ dishes: 3, segments: 5, openLines: 1, copied: false });
   expect(facts.filmingDate).toBe(file.day?.date);
   const [line] = file.episode.segments.flatMap((segment) => segment.recipe?.lines ?? []);
   if (!line) throw new Error('the demo has ingredients');
@@ -25,9 +23,9 @@ test('the facts of an episode count its dishes, ingredients and what is open', (
   for (const segment of without.episode.segments) {
     for (const each of segment.recipe?.lines ?? []) if (each.id === line.id) each.foodId = null;
   }
-  expect(stageFacts(without, episodeFigures(without), true)).toMatchObject({
+  expect(stageFacts(without, true)).toMatchObject({
     openLines: 2,
     lines: facts.lines,
-    published: true,
+    copied: true,
   });
 });

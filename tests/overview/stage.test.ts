@@ -8,7 +8,8 @@ const facts: StageFacts = {
   segments: 4,
   timedSegments: 0,
   filmingDate: null,
-  published: false,
+  copied: false,
+  publishOn: null,
 };
 
 describe('the stage of an episode', () => {
@@ -23,7 +24,10 @@ describe('the stage of an episode', () => {
     [{ timedSegments: 4 }, 'inTheEdit'],
     [{ timedSegments: 4, filmingDate: '2026-12-12' }, 'filmingSet'],
     [{ timedSegments: 3 }, 'numbersReady'],
-    [{ published: true, openLines: 3 }, 'published'],
+    [{ copied: true, publishOn: '2026-12-10', openLines: 3 }, 'published'],
+    [{ copied: true, publishOn: '2026-12-11' }, 'numbersReady'],
+    [{ copied: true }, 'numbersReady'],
+    [{ publishOn: '2026-12-01' }, 'numbersReady'],
   ] as const)('with %j is %s', (more, stage) => {
     expect(stageOf({ ...facts, ...more }, '2026-12-10')).toBe(stage);
   });

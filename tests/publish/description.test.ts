@@ -71,7 +71,7 @@ describe('the description', () => {
         'Stir, top, chill.',
         '',
         'THE WHOLE DAY: 490 kcal · 49 g protein · 10 g fat · 39 g carbohydrate',
-        'Calories eaten: Skyr pots 490',
+        'Calories eaten, kcal: Skyr pots 490',
         '',
         'Allergens: contains milk.',
         'May contain tree nuts.',
@@ -166,6 +166,29 @@ describe('the description', () => {
   });
 });
 
+describe('an ingredient in the description', () => {
+  it('keeps the household amount where its words have no number', () => {
+    const tbsp = {
+      id: 'm',
+      name: 'tbsp',
+      qtyNum: 1,
+      qtyDen: 1,
+      massMg: 13_500,
+      digits: 1,
+      source: 'SR28',
+    };
+    const oil = aFood('oil', macros, { measures: [tbsp] });
+    const two = { low: { num: 2, den: 1 }, high: { num: 2, den: 1 } };
+    const line = (text: string) => ({ ...aLine(text, 'oil', { quantity: two, unit: 'tbsp' }) });
+    const file = aFile(
+      [aDish('d', aRecipe('r', [line('olive oil'), line('2 big spoons of oil')]))],
+      [oil],
+    );
+    expect(description(file).text).toContain('- olive oil (2 tbsp, 27 g, as sold)');
+    expect(description(file).text).toContain('- 2 big spoons of oil (27 g, as sold)');
+  });
+});
+
 describe('allergens', () => {
   it('publish what a label declares or the person confirms; proposals wait', () => {
     const list = allergenList(whole);
@@ -177,8 +200,15 @@ describe('allergens', () => {
 
   // Regulation (EU) 1169/2011, Annex II, 1: cereals containing gluten, namely wheat …
   it('of wheat are cereals containing gluten in the EU', () => {
-    const wheat = { ...oats, allergens: [fact('wheat', 'declared'), fact('glutenCereals', 'denied')] };
-    const file = { ...whole, foods: [skyr, wheat], episode: { ...whole.episode, region: 'EU' as const } };
+    const wheat = {
+      ...oats,
+      allergens: [fact('wheat', 'declared'), fact('glutenCereals', 'denied')],
+    };
+    const file = {
+      ...whole,
+      foods: [skyr, wheat],
+      episode: { ...whole.episode, region: 'EU' as const },
+    };
     expect(description(file).text).toContain('contains cereals containing gluten, milk');
   });
 

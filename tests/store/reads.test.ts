@@ -48,7 +48,7 @@ describe('readSeason', () => {
         // The stock has a food and no amount; the green has neither. The cheese was weighed.
         openLines: 2,
         timedSegments: 1,
-        published: false,
+        copied: false,
       },
     ]);
   });
@@ -126,7 +126,7 @@ describe('locks and texts', () => {
     expect((await readLocks(id, { take: 2 })).map(({ seq }) => seq)).toEqual([3, 2]);
     expect((await readLocks(id, { before: 2 })).map(({ seq }) => seq)).toEqual([1]);
     expect(await readPublished(id)).toMatchObject({ text, at: AT, lock: { seq: 1 } });
-    expect((await readSeason()).rows.find((row) => row.id === id)?.published).toBe(true);
+    expect((await readSeason()).rows.find((row) => row.id === id)?.copied).toBe(true);
   });
 });
 

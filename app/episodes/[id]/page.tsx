@@ -31,7 +31,7 @@ export default async function EpisodePage({ params, searchParams }: Props) {
   if (!file) notFound();
   const figures = episodeFigures(file);
   const lock = await readLastLock(id);
-  const published = (await readPublished(id)) !== null;
+  const copied = (await readPublished(id)) !== null;
   return (
     <EpisodeView
       view={{
@@ -41,7 +41,7 @@ export default async function EpisodePage({ params, searchParams }: Props) {
         revs: await readRevisions(id),
         editing: typeof edit === 'string' ? edit : null,
       }}
-      stage={stageOf(stageFacts(file, figures, published), localDate(now, file.kitchen.zone))}
+      stage={stageOf(stageFacts(file, copied), localDate(now, file.kitchen.zone))}
       numbers={lockStanding(lock?.snapshot ?? null, file)}
       undo={typeof undo === 'string' ? undo : null}
       totalS={plannedLengthS(file.episode.segments)}
