@@ -31,7 +31,12 @@ export function FormFrame({ id, action, fields, hidden = {}, children }: Props) 
     <form ref={element} id={id} action={send} noValidate aria-busy={pending}>
       <ErrorList form={id} state={state} fields={fields} />
       {Object.entries(hidden).map(([name, value]) => (
-        <input key={name} type="hidden" name={name} value={value} />
+        <input
+          key={name}
+          type="hidden"
+          name={name}
+          value={name === 'rev' ? (state.rev ?? value) : value}
+        />
       ))}
       <Fragment key={round}>{children(state, pending)}</Fragment>
     </form>

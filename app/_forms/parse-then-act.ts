@@ -44,9 +44,14 @@ export async function parseThenAct<S extends z.ZodType>(
   }
   const result = await act(parsed.data);
   if (result.ok) {
-    return { ...sent, problems: [], typed: {}, done: result.value, round: previous.round + 1 };
+    const { round } = previous;
+    return { ...sent, problems: [], typed: {}, done: result.value, rev: null, round: round + 1 };
   }
-  return { ...sent, problems: renamed(result.problems, fieldOf) };
+  return {
+    ...sent,
+    rev: standingRev(result.problems) ?? sent.rev,
+    problems: onePerField(renamed(result.problems.map(conflictInWords), fieldOf)),
+  };
 }
 
 function renamed(
@@ -54,6 +59,34 @@ function renamed(
   fieldOf: (path: string) => string,
 ): readonly Problem[] {
   return problems.map((problem) => ({ ...problem, path: fieldOf(problem.path) }));
+}
+
+/** The revision that the row has now, where the refusal was for somebody else's change. */
+function standingRev(problems: readonly Problem[]): number | null {
+  const conflict = problems.find(({ code }) => code === 'conflict');
+  const rev = conflict?.facts?.storedRev;
+  return typeof rev === 'number' ? rev : null;
+}
+
+/** Says what stands there now, and how to keep the one or the other. Nothing was overwritten. */
+function conflictInWords(problem: Problem): Problem {
+  if (problem.code !== 'conflict') return problem;
+  const { stored } = problem.facts ?? {};
+  const standing = typeof stored === 'string' && !/^[[{]/.test(stored) ? `: “${stored}”` : '';
+  const message =
+    `This was changed elsewhere since you opened it, and nothing was overwritten${standing}. ` +
+    'Save again to keep what you typed here; open it anew to keep the other.';
+  return { ...problem, message };
+}
+
+/** Several columns may be one field: a conflict is said once for each. */
+function onePerField(problems: readonly Problem[]): readonly Problem[] {
+  return problems.filter(
+    (problem, index) =>
+      problem.code !== 'conflict' ||
+      problems.findIndex(({ code, path }) => code === 'conflict' && path === problem.path) ===
+        index,
+  );
 }
 
 /** A column of an edit is the field of the same name: `edits[0].patch.title` → `title`. */

@@ -1,3 +1,4 @@
+import type { z } from 'zod';
 import { failed, ok, type Problem, type Result } from '#lib/result';
 import { referenceProblems } from '#lib/episode/references';
 import {
@@ -33,12 +34,33 @@ export function parseEpisodeData(data: unknown): Result<EpisodeFile> {
     const problems = parsed.error.issues.map((issue) => ({
       path: pathText(issue.path),
       code: issue.code ?? 'invalid',
-      message: issue.message,
+      message: faultWords(issue),
     }));
     return { ok: false, problems };
   }
   const problems = referenceProblems(parsed.data);
   return problems.length > 0 ? { ok: false, problems } : ok(parsed.data);
+}
+
+const KIND_WORDS: Readonly<Record<string, string>> = {
+  string: 'text',
+  number: 'a number',
+  int: 'a whole number',
+  boolean: 'true or false',
+  object: 'an object',
+  array: 'a list',
+  null: 'null',
+  undefined: 'nothing',
+};
+
+/** A fault in plain words: what was expected and what stands there. */
+function faultWords(issue: z.core.$ZodIssue): string {
+  if (issue.code !== 'invalid_type') return issue.message;
+  const found = / received (\w+)$/.exec(issue.message)?.[1] ?? '';
+  const word = (kind: string) => KIND_WORDS[kind] ?? kind;
+  return found === 'undefined'
+    ? `is missing: it takes ${word(issue.expected)}`
+    : `takes ${word(issue.expected)}, not ${word(found)}`;
 }
 
 /** The text of an episode file: keys in order, two spaces, a line feed at the end. */

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { NUTRIENT_NAMES, type Nutrient } from '#lib/foods/nutrients';
 import { foodSchema, stateSchema } from '#lib/foods/food';
+import { isZone } from '#lib/units/local-date';
 
 /**
  * The plain data of an episode with everything it needs: one creator, one kitchen, the foods used,
@@ -14,6 +15,9 @@ import { foodSchema, stateSchema } from '#lib/foods/food';
 
 const id = z.string().min(1).max(64);
 const text = (max: number) => z.string().max(max);
+/** Text of one line: a line feed in a title would make lines of its own in whatever is pasted or printed. */
+const oneLine = (max: number) =>
+  text(max).regex(/^[^\r\n\u2028\u2029]*$/, 'must be one line, without line breaks');
 const count = z.int().min(0).max(1_000_000);
 const massMg = z.int().min(0).max(1_000_000_000);
 const seconds = z
@@ -65,12 +69,12 @@ export const leftBehindSchema = z.discriminatedUnion('kind', [
 export const recipeLineSchema = z.object({
   id,
   /** The words as written. */
-  text: text(400),
+  text: oneLine(400),
   /** Amount as written: a range, equal ends for a single amount; null where none is given. */
   quantity: z.object({ low: fractionSchema, high: fractionSchema }).nullable(),
   unit: z.enum(LINE_UNITS).nullable(),
   /** Which of the food's measures `piece` or `cup` means, by its name; null takes the first that fits. */
-  measureName: text(120).nullable(),
+  measureName: oneLine(120).nullable(),
   foodId: id.nullable(),
   /** The state in which the amount holds. */
   state: stateSchema,
@@ -82,7 +86,7 @@ export const recipeLineSchema = z.object({
   /** Spoilt by a second take, so that a spare take buys it again. */
   spoiltByTake: z.boolean(),
   /** "to taste", "optional", anything the viewer reads. */
-  note: text(200),
+  note: oneLine(200),
 });
 export type RecipeLine = z.infer<typeof recipeLineSchema>;
 
@@ -101,14 +105,14 @@ export type Weighing = z.infer<typeof weighingSchema>;
 
 /** A part of a dish: one of so many equal ones, or so many grams of the finished dish. */
 export const portionSchema = z.discriminatedUnion('kind', [
-  z.object({ id, kind: z.literal('count'), name: text(80), of: z.int().min(1).max(1000) }),
-  z.object({ id, kind: z.literal('mass'), name: text(80), massMg: massMg.min(1) }),
+  z.object({ id, kind: z.literal('count'), name: oneLine(80), of: z.int().min(1).max(1000) }),
+  z.object({ id, kind: z.literal('mass'), name: oneLine(80), massMg: massMg.min(1) }),
 ]);
 export type Portion = z.infer<typeof portionSchema>;
 
 export const recipeSchema = z.object({
   id,
-  title: text(160),
+  title: oneLine(160),
   lines: z.array(recipeLineSchema).max(400),
   weighings: z.array(weighingSchema).max(2000),
   portions: z.array(portionSchema).max(20),
@@ -132,14 +136,17 @@ export const STEP_ROLES = [
 export const stepSchema = z
   .object({
     id,
-    title: text(200).min(1),
+    title: oneLine(200).min(1),
     role: z.enum(STEP_ROLES),
     /** Triangular duration: shortest, usual and longest. */
     lowS: seconds,
     usualS: seconds,
     highS: seconds,
     /** A length that the plan may choose, as in "12 to 15 minutes"; null where it may not. */
-    choose: z.object({ minS: seconds, maxS: seconds }).nullable(),
+    choose: z
+      .object({ minS: seconds, maxS: seconds })
+      .refine((range) => range.minS <= range.maxS, 'the shorter length comes first')
+      .nullable(),
     /** True if it takes the person's hands from start to end; false if it runs by itself. */
     hands: z.boolean(),
     burners: z.int().min(0).max(12),
@@ -153,7 +160,7 @@ export const stepSchema = z
     /** On camera: takes the camera and, where `daylight` is true, the light. */
     onCamera: z.boolean(),
     daylight: z.boolean(),
-    note: text(400),
+    note: oneLine(400),
   })
   .refine((s) => s.lowS <= s.usualS && s.usualS <= s.highS, {
     message: 'shortest, usual and longest must be in order',
@@ -175,7 +182,7 @@ export const stepLinkSchema = z.object({
   minLagS: seconds.nullable(),
   maxLagS: seconds.nullable(),
   /** In the person's words: "shown hot", "must set first". */
-  reason: text(200),
+  reason: oneLine(200),
 });
 export type StepLink = z.infer<typeof stepLinkSchema>;
 
@@ -185,7 +192,7 @@ export type StepLink = z.infer<typeof stepLinkSchema>;
  */
 export const perishableSchema = z.object({
   id,
-  name: text(120),
+  name: oneLine(120),
   limitS: seconds,
   spans: z.array(z.object({ fromStepId: id, fromAnchor: anchor, toStepId: id, toAnchor: anchor })),
   /** For the picture only and thrown away: it has no clock. */
@@ -195,10 +202,10 @@ export type Perishable = z.infer<typeof perishableSchema>;
 
 export const shotSchema = z.object({
   id,
-  title: text(200).min(1),
+  title: oneLine(200).min(1),
   /** The step during which it is got; null for one that stands alone. */
   stepId: id.nullable(),
-  framing: text(80),
+  framing: oneLine(80),
   /** Planned length in the edit. */
   lengthS: seconds,
 });
@@ -211,7 +218,7 @@ export type TalkingPoint = z.infer<typeof talkingPointSchema>;
 export const segmentSchema = z.object({
   id,
   kind: z.enum(['recipe', 'talk']),
-  title: text(160).min(1),
+  title: oneLine(160).min(1),
   /** How many times the recipe is made on the day. */
   batches: fractionSchema,
   /** The part of the dish that counts to the day's total: 1 for the whole dish, 0 for talk. */
@@ -248,13 +255,13 @@ export type Target = z.infer<typeof targetSchema>;
 export const anythingElseSchema = z
   .discriminatedUnion('kind', [
     z.object({ kind: z.literal('nothing') }),
-    z.object({ kind: z.literal('notCounted'), what: text(200) }),
+    z.object({ kind: z.literal('notCounted'), what: oneLine(200) }),
   ])
   .nullable();
 
 export const episodeSchema = z.object({
   id,
-  title: text(160).min(1),
+  title: oneLine(160).min(1),
   hook: text(600),
   region: z.enum(['US', 'EU']),
   publishOn: localDate.nullable(),
@@ -265,7 +272,9 @@ export const episodeSchema = z.object({
   segments: z.array(segmentSchema).max(100),
   links: z.array(stepLinkSchema).max(2000),
   /** The creator's own links under the description. */
-  webLinks: z.array(z.object({ id, label: text(80), url: z.url().max(400) })).max(40),
+  webLinks: z
+    .array(z.object({ id, label: oneLine(80), url: z.url({ protocol: /^https?$/ }).max(400) }))
+    .max(40),
   /** The creator's own wording where something was given or paid; empty for none. */
   disclosure: text(400),
 });
@@ -273,7 +282,7 @@ export type Episode = z.infer<typeof episodeSchema>;
 
 export const ovenSchema = z.object({
   id,
-  name: text(80),
+  name: oneLine(80),
   racks: z.int().min(1).max(12),
   /** Temperature of the cold oven. */
   coldMilliC: z.int().min(0).max(60_000),
@@ -290,9 +299,9 @@ export const MEASURE_KINDS = ['spoon', 'cup', 'piece', 'slice', 'handful'] as co
 
 export const kitchenSchema = z.object({
   id,
-  name: text(80),
+  name: oneLine(80),
   /** IANA time zone, as in "Europe/Copenhagen". */
-  zone: text(64),
+  zone: oneLine(64).refine(isZone, 'must be an IANA time zone, as in "Europe/Copenhagen"'),
   lat: z.number().min(-90).max(90).nullable(),
   lon: z.number().min(-180).max(180).nullable(),
   burners: z.int().min(0).max(12),
@@ -300,7 +309,7 @@ export const kitchenSchema = z.object({
   scales: z.array(
     z.object({
       id,
-      name: text(80),
+      name: oneLine(80),
       resolutionMg: z.int().min(1),
       /** Accuracy in parts per million, one error for all readings of this scale. */
       accuracyPpm: z.int().min(0),
@@ -319,7 +328,7 @@ export type Kitchen = z.infer<typeof kitchenSchema>;
 
 export const appointmentSchema = z.object({
   id,
-  title: text(120),
+  title: oneLine(120),
   startMin: z.int().min(0).max(2880),
   endMin: z.int().min(0).max(2880),
   /** Whether it takes the person's hands. */
@@ -347,7 +356,7 @@ export type FilmingDay = z.infer<typeof filmingDaySchema>;
 export const stockLotSchema = z.object({
   id,
   foodId: id,
-  place: text(80),
+  place: oneLine(80),
   openedOn: localDate.nullable(),
   useBy: localDate.nullable(),
   moves: z.array(
@@ -364,7 +373,7 @@ export type StockLot = z.infer<typeof stockLotSchema>;
 export const packSchema = z.object({
   id,
   foodId: id,
-  name: text(160),
+  name: oneLine(160),
   netMg: massMg.min(1).nullable(),
   netMl: z.number().positive().nullable(),
   drainedMg: massMg.min(1).nullable(),
@@ -376,7 +385,7 @@ export const packSchema = z.object({
 });
 export type Pack = z.infer<typeof packSchema>;
 
-export const creatorSchema = z.object({ id, name: text(120) });
+export const creatorSchema = z.object({ id, name: oneLine(120) });
 
 export const FILE_FORMAT = 'scale-and-slate/episode';
 export const FILE_VERSION = 1;

@@ -1,6 +1,9 @@
 import { z } from 'zod';
 import type { EpisodeFile } from '#lib/episode/schema';
+import type { EpisodeFigures } from '#lib/figures/episode-figures';
+import { NUTRIENTS } from '#lib/foods/nutrients';
 import { ENGINE_VERSION, lockHolds } from '#lib/lock/numbers-lock';
+import { printTo } from '#lib/units/print';
 
 /** Where an episode's numbers stand: never locked, locked, or locked and then changed underneath. */
 export type LockStanding = 'draft' | 'locked' | 'broken';
@@ -23,15 +26,56 @@ export function lockStanding(snapshot: string | null, file: EpisodeFile): LockSt
   return lockHolds(frozen.parse(JSON.parse(snapshot)), file) ? 'locked' : 'broken';
 }
 
+const kept = frozen.extend({
+  figures: z.object({
+    dishes: z.array(
+      z.object({
+        segmentId: z.string(),
+        title: z.string(),
+        whole: z.record(z.string(), z.object({ value: z.number() })),
+      }),
+    ),
+  }),
+});
+
+/** What a change under a lock is told by: energy and protein of each dish, whole. */
+const TOLD = ['energyKcal', 'protein'] as const;
+
 /**
- * Why a kept lock does not hold any more, in words; null while it holds.
+ * Why a kept lock does not hold any more, in words; null while it holds. Names the dishes whose energy or
+ * protein came out otherwise, with the old number and the new.
  * @param snapshot canonical JSON as `takeLock` made it
- * @example whyBroken(takeLock(file).snapshot, file) // null
+ * @param figures the figures as they are now
+ * @example whyBroken(takeLock(file).snapshot, file, episodeFigures(file)) // null
  */
-export function whyBroken(snapshot: string, file: EpisodeFile): string | null {
-  const lock = frozen.parse(JSON.parse(snapshot));
+export function whyBroken(
+  snapshot: string,
+  file: EpisodeFile,
+  figures: EpisodeFigures,
+): string | null {
+  const lock = kept.parse(JSON.parse(snapshot));
   if (lockHolds(lock, file)) return null;
-  return lock.engineVersion === ENGINE_VERSION
-    ? 'an ingredient, food, portion or answer under it has changed since'
-    : 'the calculation itself has changed with a newer version of the program';
+  if (lock.engineVersion !== ENGINE_VERSION) {
+    return 'the calculation itself has changed with a newer version of the program';
+  }
+  const changes = figures.dishes.flatMap((dish) => {
+    const before = lock.figures.dishes.find(({ segmentId }) => segmentId === dish.segmentId);
+    if (!before) return [`${dish.title} is new`];
+    const told = TOLD.flatMap((nutrient) => {
+      const now = dish.whole[nutrient];
+      const then = before.whole[nutrient];
+      if (!now || !then) return [];
+      const { unit } = NUTRIENTS[nutrient];
+      const [from, to] = [printTo(then.value, 1), printTo(now.value, 1)];
+      return from === to ? [] : [`${from} → ${to} ${unit}`];
+    });
+    return told.length > 0 ? [`${dish.title} ${told.join(', ')}`] : [];
+  });
+  const gone = lock.figures.dishes.filter(
+    ({ segmentId }) => !figures.dishes.some((dish) => dish.segmentId === segmentId),
+  );
+  const words = [...changes, ...gone.map(({ title }) => `${title} is gone`)];
+  return words.length > 0
+    ? words.join('; ')
+    : 'an ingredient, food, portion or answer under it has changed, and no dish by a whole number';
 }

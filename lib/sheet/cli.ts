@@ -72,13 +72,23 @@ function main(argv: readonly string[]): number {
     );
   }
   const now = values.now ?? file.value.savedAt;
-  mkdirSync(values.out, { recursive: true });
-  for (const [name, content] of outputs(file.value, { now, seed: seed.data })) {
-    const target = path.join(values.out, name);
-    writeFileSync(target, content);
-    console.log(target);
+  try {
+    mkdirSync(values.out, { recursive: true });
+    for (const [name, content] of outputs(file.value, { now, seed: seed.data })) {
+      const target = path.join(values.out, name);
+      writeFileSync(target, content);
+      console.log(target);
+    }
+  } catch (error) {
+    if (!isSystemError(error)) throw error;
+    return fail(1, `cannot write into ${values.out}: ${error.message}`);
   }
   return 0;
+}
+
+/** A refusal of the file system, in contrast to a fault of ours. */
+function isSystemError(error: unknown): error is NodeJS.ErrnoException {
+  return error instanceof Error && 'syscall' in error;
 }
 
 function fail(code: number, ...lines: readonly string[]): number {

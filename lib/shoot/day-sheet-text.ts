@@ -31,7 +31,7 @@ export function daySheetText(file: EpisodeFile, plan: ShootPlan): string {
     if (body.length > 0) lines.push('', title, ...body);
   };
   section(
-    'NOT POSSIBLE AS ASKED',
+    'NO PLAN FOUND THAT KEEPS THESE',
     plan.broken.flatMap((rule) => bullet(rule.message)),
   );
   section('BY THE CLOCK  (H hands, O oven, - by itself, C camera)', [

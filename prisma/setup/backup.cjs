@@ -20,7 +20,16 @@ if (!fs.existsSync(from) || fs.existsSync(to)) {
   );
   process.exit(1);
 }
-const db = new Database(from, { readonly: true });
-db.prepare('VACUUM INTO ?').run(to);
-db.close();
+try {
+  const db = new Database(from, { readonly: true });
+  db.prepare('VACUUM INTO ?').run(to);
+  db.close();
+} catch (error) {
+  const why = error instanceof Error ? error.message : String(error);
+  console.error(`Nothing was backed up to ${to}: ${why}.`);
+  console.error(
+    'Name a file in a folder that exists and can be written, with room for the database.',
+  );
+  process.exit(1);
+}
 console.log(`Backed up to ${to}`);

@@ -66,6 +66,23 @@ describe('the episode file', () => {
     expect(parseEpisodeFile(`\uFEFF${episodeFileText(good)}`).ok).toBe(true);
   });
 
+  it('says in plain words what is missing, what does not fit and which lines break', () => {
+    const data = broken(({ episode, kitchen }) => {
+      Object.assign(kitchen, { zone: 'Atlantis/Harbour', burners: 'three' });
+      Object.assign(episode.segments[0] ?? {}, { title: 'One\n0:00 Two' });
+      Object.assign(episode, { hook: undefined });
+    });
+    const result = parseEpisodeData(data);
+    expect(
+      result.ok ? [] : result.problems.map(({ path, message }) => `${path}: ${message}`),
+    ).toEqual([
+      'kitchen.zone: must be an IANA time zone, as in "Europe/Copenhagen"',
+      'kitchen.burners: takes a number, not text',
+      'episode.hook: is missing: it takes text',
+      'episode.segments[0].title: must be one line, without line breaks',
+    ]);
+  });
+
   it('tells every fault by its path, not only the first', () => {
     const data = broken(({ episode, kitchen }) => {
       Object.assign(episode, { title: '', region: 'Atlantis' });

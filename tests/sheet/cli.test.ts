@@ -59,6 +59,13 @@ describe('the sheet command', () => {
     expect(err).toContain(words);
   });
 
+  it('says where it cannot write', () => {
+    const { code, err } = sheet(demo, '--out', demo);
+    expect(code).toBe(1);
+    expect(err).toContain(`cannot write into ${demo}`);
+    expect(err).not.toContain('    at ');
+  });
+
   it('says which file it cannot read', () => {
     expect(sheet('no-such-file.json', '--out', folder())).toMatchObject({ code: 1 });
   });

@@ -164,7 +164,7 @@ information only.
     const file = dayFile([segment('a', [step('one')])], [], { wrapByMin: 545 });
     expect(textOf(file).split('\n').slice(3, 6)).toEqual([
       '',
-      'NOT POSSIBLE AS ASKED',
+      'NO PLAN FOUND THAT KEEPS THESE',
       '- The day wraps at 09:10; it should be done by 09:05.',
     ]);
   });

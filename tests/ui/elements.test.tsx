@@ -112,6 +112,7 @@ describe('a field', () => {
     problems: [problem],
     typed: { title: 'as typed' },
     done: '',
+    rev: null,
     round: 0,
     attempt: 1,
   };

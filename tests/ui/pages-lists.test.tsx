@@ -2,6 +2,7 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, test, vi } from 'vitest';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { takeLock } from '#lib/lock/numbers-lock';
+import { episodeFigures } from '#lib/figures/episode-figures';
 import { whyBroken } from '#lib/lock/lock-standing';
 import { allergenAnswers, allergenQuestions } from '#lib/publish/allergen-questions';
 import { description } from '#lib/publish/description';
@@ -102,7 +103,9 @@ describe('the publish page of the demo', () => {
       .replaceAll('&amp;', '&');
     expect(shown).toBe(made.text);
     expect(words(markup)).toMatch(/Copy, [\d,]+ of 5,000/);
-    expect(words(markup)).toContain('as some counters count');
+    expect(words(markup)).toMatch(/[\d,]+ of 5,000 characters\./);
+    const emoji = { ...demo, episode: { ...demo.episode, hook: 'Hot 🍳' } };
+    expect(words(publishPage(emoji))).toContain('as some counters count');
   });
 
   test('each open number leads to its cause', () => {
@@ -138,12 +141,17 @@ describe('the publish page of the demo', () => {
 
   test('a lock holds until an input changes, and the page says which', () => {
     const { snapshot } = takeLock(demo);
-    expect(whyBroken(snapshot, demo)).toBeNull();
-    const region = demo.episode.region === 'EU' ? 'US' : 'EU';
-    const changed = { ...demo, episode: { ...demo.episode, region } } as EpisodeFile;
-    expect(whyBroken(snapshot, changed)).toContain('changed since');
+    const now = episodeFigures(demo);
+    expect(whyBroken(snapshot, demo, now)).toBeNull();
+    const heavier = structuredClone(demo);
+    const dish = heavier.episode.segments.find(({ recipe }) => recipe !== null);
+    const line = dish?.recipe?.lines.find(({ planned }) => planned !== null);
+    if (!line) throw new Error('the demo has an ingredient with grams');
+    Object.assign(line, { planned: { lowMg: 500_000, valueMg: 500_000, highMg: 500_000 } });
+    const why = whyBroken(snapshot, heavier, episodeFigures(heavier));
+    expect(why).toMatch(new RegExp(`^${dish?.title} \\d+ → \\d+ kcal`));
     const older = JSON.stringify({ ...JSON.parse(snapshot), engineVersion: 'figures-0' });
-    expect(whyBroken(older, demo)).toContain('newer version of the program');
+    expect(whyBroken(older, demo, now)).toContain('newer version of the program');
     const at = 'Sat 12 Dec, 18:02';
     expect(words(publishPage(demo, { at, broken: null }))).toContain(
       'Numbers locked Sat 12 Dec, 18:02, nothing under them has changed.',

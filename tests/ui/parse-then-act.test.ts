@@ -40,11 +40,18 @@ describe('parse, then act', () => {
     const act = vi.fn(() => Promise.resolve(ok('Saved.')));
     const state = await parseThenAct(schema, UNTOUCHED, form({ title: 'A', rev: '3' }), act);
     expect(act.mock.calls).toEqual([[{ title: 'A', rev: 3 }]]);
-    expect(state).toEqual({ problems: [], typed: {}, done: 'Saved.', round: 1, attempt: 1 });
+    expect(state).toEqual({
+      problems: [],
+      typed: {},
+      done: 'Saved.',
+      rev: null,
+      round: 1,
+      attempt: 1,
+    });
   });
 
   test('a fault of the act lands on its field', async () => {
-    const problem = { path: 'edits[0].patch.title', code: 'conflict', message: 'Changed.' };
+    const problem = { path: 'edits[0].patch.title', code: 'not-yours', message: 'Changed.' };
     const state = await parseThenAct(schema, UNTOUCHED, form({ title: 'A', rev: '3' }), () =>
       Promise.resolve(failed(problem)),
     );
@@ -92,5 +99,22 @@ describe('fields', () => {
     expect(value(ticked)).toBe(false);
     expect(value(optionalText(5), 'longer')).toBe('refused');
     expect(value(revision, '-1')).toBe('refused');
+  });
+
+  test('a change from elsewhere is told once with what stands there, and the next try is meant', async () => {
+    const facts = { stored: 'theirs', storedRev: 7 };
+    const conflict = { code: 'conflict', message: 'Changed.', facts };
+    const state = await parseThenAct(schema, UNTOUCHED, form({ title: 'mine', rev: '3' }), () =>
+      Promise.resolve(
+        failed(
+          { ...conflict, path: 'edits[0].patch.title' },
+          { ...conflict, path: 'edits[1].patch.title' },
+        ),
+      ),
+    );
+    expect(state.problems).toHaveLength(1);
+    expect(state.problems[0]?.message).toContain('“theirs”');
+    expect(state.rev).toBe(7);
+    expect(state.typed.title).toBe('mine');
   });
 });

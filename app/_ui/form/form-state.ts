@@ -9,6 +9,11 @@ export interface FormState {
   readonly typed: Readonly<Record<string, string>>;
   /** A sentence that says what was done; empty until something was. */
   readonly done: string;
+  /**
+   * The revision that stands after somebody else's change; sent with the next try, which then is meant.
+   * Null while nothing came between.
+   */
+  readonly rev: number | null;
   /** How often the form was accepted: its fields begin anew each time. */
   readonly round: number;
   /** How often the form was sent at all. */
@@ -16,7 +21,14 @@ export interface FormState {
 }
 
 /** Before anything was sent. */
-export const UNTOUCHED: FormState = { problems: [], typed: {}, done: '', round: 0, attempt: 0 };
+export const UNTOUCHED: FormState = {
+  problems: [],
+  typed: {},
+  done: '',
+  rev: null,
+  round: 0,
+  attempt: 0,
+};
 
 /** The faults of one field. A path into it (`amount.low`) belongs to the field `amount`. */
 export function errorsAt(state: FormState | undefined, name: string): readonly Problem[] {

@@ -1,5 +1,6 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
+import { episodeFigures } from '#lib/figures/episode-figures';
 import { whyBroken } from '#lib/lock/lock-standing';
 import { description } from '#lib/publish/description';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
@@ -19,19 +20,20 @@ export default async function PublishPage({ params }: Props) {
   if (!file) notFound();
   const locks = await readLocks(id);
   const [newest] = locks;
+  const figures = episodeFigures(file);
   const moment = (at: Date) => localMoment(at, file.kitchen.zone);
   const copied = locks.flatMap(({ published }) =>
     published.map(({ id: textId, at, text }) => ({ id: textId, at: moment(at), text })),
   );
   const lock = newest && {
     at: moment(newest.at),
-    broken: whyBroken(newest.snapshot, file),
+    broken: whyBroken(newest.snapshot, file, figures),
   };
   return (
     <PublishView
       page={{
         file,
-        description: description(file),
+        description: description(file, figures),
         revs: await readRevisions(id),
         lock: lock ?? null,
         copied,

@@ -2,6 +2,7 @@ import Link from 'next/link';
 import { ButtonForm } from '../../../../_forms/button-form';
 import { SlateHead } from '../../../../_ui/slate-head';
 import { printDay } from '#lib/units/print-date';
+import type { Description } from '#lib/publish/description';
 import { printCount } from '#lib/units/print';
 import { DayAnswerForm } from '../../_components/day-answer-form';
 import { removeWebLink } from '../actions';
@@ -87,12 +88,18 @@ function DescriptionPart({ page }: { readonly page: PublishPage }) {
       </div>
       <p className={`mt-2 text-fine ${fits ? 'text-soft' : 'font-semibold text-hand'}`}>
         {fits ? '' : 'Too long: shorten a method or the hook. '}
-        {printCount(length.codePoints)} characters, {printCount(length.utf16Units)} as some counters
-        count, of {printCount(limit)}.
+        {lengthWords(length, limit)}
       </p>
       <p className="mt-1">{lockWords(lock)}</p>
     </section>
   );
+}
+
+/** `4,322 of 5,000 characters`; the count in UTF-16 units beside it where some counters count otherwise. */
+function lengthWords(length: Description['length'], limit: number): string {
+  const words = `${printCount(length.codePoints)} of ${printCount(limit)} characters`;
+  if (length.utf16Units === length.codePoints) return `${words}.`;
+  return `${words}, ${printCount(length.utf16Units)} as some counters count.`;
 }
 
 function lockWords(lock: PublishPage['lock']): string {
@@ -102,13 +109,33 @@ function lockWords(lock: PublishPage['lock']): string {
 }
 
 function InTheWay({ page }: { readonly page: PublishPage }) {
-  const { chapterFaults, open } = page.description;
+  const { chapterFaults, open, unconfirmedAllergens } = page.description;
   const episodeHref = `/episodes/${page.file.episode.id}`;
   return (
     <section aria-labelledby="in-the-way">
       <h2 id="in-the-way">Before you paste it</h2>
-      {chapterFaults.length === 0 && open.length === 0 && (
+      {chapterFaults.length + open.length + unconfirmedAllergens.length === 0 && (
         <p className="mt-1 text-soft">Nothing is open: every number is known.</p>
+      )}
+      {page.lock?.broken != null && (
+        <p className="mt-1 font-semibold text-hand">
+          The numbers you copied on {page.lock.at} are no longer these: {page.lock.broken}.
+        </p>
+      )}
+      {unconfirmedAllergens.length > 0 && (
+        <>
+          <h3 className="mt-3">Allergens not checked yet</h3>
+          <p className="hatch border-b border-line py-2">
+            Not in the text until you say so:{' '}
+            {unconfirmedAllergens
+              .map(({ words, foods }) => `${words} (${foods.join(', ')})`)
+              .join('; ')}
+            .{' '}
+            <a className="link" href="#allergens">
+              Answer them
+            </a>
+          </p>
+        </>
       )}
       {open.length > 0 && (
         <>
