@@ -3,6 +3,7 @@ import type { Problem } from '#lib/result';
 import type { Tx } from '#lib/store/client';
 import type { Command, Edit } from '#lib/store/command';
 import type { JournalEntry } from '#lib/store/journal';
+import { parentProblems } from '#lib/store/parents';
 import { conflictProblems, problemAt, zodProblems } from '#lib/store/refusals';
 import { APPEND_ONLY, columnsOf, derivedColumns, NULLABLE_JSON, ROWS } from '#lib/store/rows';
 import type { EntityName } from '#lib/store/rows';
@@ -35,7 +36,11 @@ export async function applyEdits(
   creates: ReadonlyMap<Edit, StoredRow>,
 ): Promise<Outcome> {
   const entries: JournalEntry[] = [];
-  const problems: Problem[] = [];
+  const made = command.edits.flatMap((edit, index) => {
+    const row = creates.get(edit);
+    return row ? [{ path: `edits[${index}]`, entity: edit.entity, row }] : [];
+  });
+  const problems: Problem[] = await parentProblems(tx, made);
   const typing: RefusedTyping[] = [];
   let batch: StoredRow[] = [];
   let batchOf: EntityName | null = null;

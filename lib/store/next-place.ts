@@ -1,25 +1,12 @@
 import 'server-only';
 import { database } from '#lib/store/client';
+import { PARENTS } from '#lib/store/parents';
 
-/** Tables whose new rows stand after the others of their parent, and the column that names the parent. */
-const PARENTS = {
-  Segment: 'episodeId',
-  RecipeLine: 'recipeId',
-  Portion: 'recipeId',
-  TalkingPoint: 'segmentId',
-  Step: 'segmentId',
-  StepLink: 'episodeId',
-  Shot: 'segmentId',
-  WebLink: 'episodeId',
-  DaySegment: 'dayId',
-  AllergenFact: 'foodId',
-  Oven: 'kitchenId',
-  OvenChange: 'ovenId',
-  Scale: 'kitchenId',
-  MeasureSpread: 'kitchenId',
-} as const;
-
-export type Placed = keyof typeof PARENTS;
+/** Tables whose new rows stand after the others of their parent. */
+export type Placed = Exclude<
+  keyof typeof PARENTS,
+  'Weighing' | 'Target' | 'Perishable' | 'FoodVersion' | 'StockLot' | 'StockMove' | 'Pack'
+>;
 
 interface Asked {
   aggregate(args: object): Promise<{ readonly _max: { readonly position: number | null } }>;
@@ -30,7 +17,7 @@ export async function nextPlace(entity: Placed, parentId: string): Promise<numbe
   const name = `${entity.charAt(0).toLowerCase()}${entity.slice(1)}`;
   const table = (database() as unknown as Record<string, Asked>)[name] as Asked;
   const { _max } = await table.aggregate({
-    where: { [PARENTS[entity]]: parentId },
+    where: { [PARENTS[entity].column]: parentId },
     _max: { position: true },
   });
   return _max.position === null ? 0 : _max.position + 1;

@@ -261,6 +261,31 @@ describe('write', () => {
   });
 });
 
+describe('a row under another', () => {
+  const link = (episodeId: string, id: string): Edit => ({
+    op: 'create',
+    entity: 'WebLink',
+    row: { id, episodeId, position: 0, label: 'Scale', url: 'https://example.org' },
+  });
+
+  it('is refused where what it hangs on was removed, and goes in again once it is back', async () => {
+    const { id } = await created();
+    written(await act('Take out', [{ op: 'remove', entity: 'Episode', id, rev: 1 }]));
+    const refused = await act('Add a link', [link(id, 'link-1')]);
+    expect(codes(refused)).toEqual(['gone']);
+    expect(await database().webLink.count({ where: { id: 'link-1' } })).toBe(0);
+    written(await act('Bring back', [{ op: 'bringBack', entity: 'Episode', id }]));
+    written(await act('Add a link', [link(id, 'link-1')]));
+  });
+
+  it('goes in together with its parent, and never under one that never was', async () => {
+    const row = episodeRow();
+    const both: Edit[] = [{ op: 'create', entity: 'Episode', row }, link(row.id, 'link-2')];
+    written(await act('New', both));
+    expect(codes(await act('Add a link', [link('nowhere', 'link-3')]))).toEqual(['gone']);
+  });
+});
+
 describe('undo', () => {
   it('takes back a change, a creation and a removal, and can be taken back', async () => {
     const { id, groupId } = await created({ title: 'as made' });
