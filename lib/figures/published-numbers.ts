@@ -50,13 +50,21 @@ export function publishedNumbers(file: EpisodeFile, figures: EpisodeFigures): Pu
   }
   const nodes = new Map(dishes.flatMap(nodesOf));
   return (nutrient, scope) => {
-    const printed = printFigure(figureFor(figures, nutrient, scope), publishedStep(nutrient));
+    const printed = inRegion(
+      printFigure(figureFor(figures, nutrient, scope), publishedStep(nutrient)),
+      figures.region,
+    );
     const node = scope.kind === 'day' ? DAY : nodes.get(keyOf(scope));
     const number = tallied.get(`${nutrient} ${node}`);
     if (!number) return { ...printed, onlyByRounding: false };
     const text = printTo(number.printed, publishedStep(nutrient));
     return { ...printed, text, number: text, onlyByRounding: number.onlyByRounding };
   };
+}
+
+/** Energy is called calories in the US and energy in the EU. */
+function inRegion(printed: PrintedFigure, region: EpisodeFigures['region']): PrintedFigure {
+  return region === 'EU' && printed.unit === 'kcal' ? { ...printed, label: 'energy' } : printed;
 }
 
 const DAY = 'day';
