@@ -190,14 +190,22 @@ describe('stock and packs', () => {
 
   it('keeps what is known by volume only beside the grams, and buys it in packs by volume', () => {
     const half = { low: { num: 500, den: 1 }, high: { num: 500, den: 1 } };
-    const lines = [grams('l', 'cheese', 120), aLine('poured', 'cheese', { quantity: half, unit: 'ml' }), aLine('a little more', 'cheese')];
+    const lines = [
+      grams('l', 'cheese', 120),
+      aLine('poured', 'cheese', { quantity: half, unit: 'ml' }),
+      aLine('a little more', 'cheese'),
+    ];
     const stock = [lot('a', 500_000, null)];
-    const text = shoppingText(shoppingList(aFile([aDish('d', aRecipe('r', lines))], [cheese], { stock })));
+    const text = shoppingText(
+      shoppingList(aFile([aDish('d', aRecipe('r', lines))], [cheese], { stock })),
+    );
     expect(text).toContain('[ ] cheese: 500 ml (need 120 g + 500 ml, in stock 500 g)');
     expect(text).toContain('amount open: a little more');
     expect(text).not.toContain('ALREADY');
     const bottle = { ...pack('bottle', 1, 300), netMg: null, netMl: 330 };
-    const poured = shoppingList(aFile([aDish('d', aRecipe('r', lines.slice(1, 2)))], [cheese], { packs: [bottle] }));
+    const poured = shoppingList(
+      aFile([aDish('d', aRecipe('r', lines.slice(1, 2)))], [cheese], { packs: [bottle] }),
+    );
     expect(poured.items[0]?.packs).toMatchObject({ count: 2, netMl: 330, minor: 600 });
   });
 
