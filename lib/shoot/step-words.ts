@@ -1,5 +1,6 @@
-import type { Episode, Oven, Step, StepLink } from '#lib/episode/schema';
-import { degreesText } from '#lib/shoot/day-words';
+import type { Episode, FilmingDay, Oven, Perishable, Step, StepLink } from '#lib/episode/schema';
+import { HOT_AIR_MILLI_C, timeOutLimitS } from '#lib/safety/time-limits';
+import { clockText, degreesText } from '#lib/shoot/day-words';
 import type { LotClock, PlanEntry } from '#lib/shoot/plan';
 import { minutesSaid, minutesTyped } from '#lib/units/read-typed';
 
@@ -80,6 +81,44 @@ export function linkWords(link: StepLink, titleOf: (stepId: string) => string): 
   const after = lag === '' ? 'after' : `${lag} after`;
   const reason = link.reason === '' ? '' : `: ${link.reason}`;
   return `${titleOf(link.toStepId)} ${does} ${after} ${from}${titleOf(link.fromStepId)}${reason}`;
+}
+
+/** A stretch of time that a lot stands out. */
+export type Span = Perishable['spans'][number];
+
+/** A stretch in words: `'from the start of Mix to the end of Chill the loaf'`. */
+export function spanWords(span: Span, titleOf: (stepId: string) => string): string {
+  const at = (anchor: Span['fromAnchor'], stepId: string) => `the ${anchor} of ${titleOf(stepId)}`;
+  return `from ${at(span.fromAnchor, span.fromStepId)} to ${at(span.toAnchor, span.toStepId)}`;
+}
+
+/** How long food may stand out in usual air, in seconds (USDA FSIS): what a new lot begins with. */
+export const USUAL_LIMIT_S = timeOutLimitS(HOT_AIR_MILLI_C);
+
+/** Said beside the limit of a lot: the hour for hot air (USDA FSIS). */
+export const LIMIT_HINT = `Usually ${minutesTyped(USUAL_LIMIT_S)}, in hot air above 32 °C (90 °F) ${minutesTyped(timeOutLimitS(HOT_AIR_MILLI_C + 1))} (USDA FSIS).`;
+
+/** A lot's limit in words: `'at most 120 min out in all'`; what is thrown away has no clock. */
+export function limitWords(lot: Pick<Perishable, 'limitS' | 'thrownAway'>): string {
+  if (lot.thrownAway) return 'for the picture only, thrown away: it has no clock';
+  return `at most ${minutesSaid(lot.limitS)} out in all`;
+}
+
+/** An appointment in words: `'11:00–11:05, takes the hands'`. */
+export function appointmentWords(
+  appointment: Pick<FilmingDay['appointments'][number], 'startMin' | 'endMin' | 'hands'>,
+): string {
+  const { startMin, endMin, hands } = appointment;
+  const times = `${clockText(startMin)}–${clockText(endMin)}`;
+  return `${times}, ${hands ? 'takes the hands' : 'leaves the hands free'}`;
+}
+
+/** A pin in words: `'Say hello not before 09:20'`. */
+export function pinWords(
+  pin: Pick<FilmingDay['pins'][number], 'stepId' | 'notBeforeMin'>,
+  titleOf: (stepId: string) => string,
+): string {
+  return `${titleOf(pin.stepId)} not before ${clockText(pin.notBeforeMin)}`;
 }
 
 /** Whether a lot stands out longer than it may. */

@@ -17,7 +17,8 @@ const demo = demoFile();
 function pageOf(file: EpisodeFile, editing: string | null = null): DayPage {
   if (!file.day) throw new Error('this file has no day');
   const plan = planDay(file, { seed: 1 });
-  return { file, day: file.day, plan, sheet: daySheet(file, plan), revs: {}, editing, at: null };
+  const sheet = daySheet(file, plan);
+  return { file, day: file.day, plan, sheet, spans: [], revs: {}, editing, at: null };
 }
 
 const html = (page: DayPage) => renderToStaticMarkup(<DayView page={page} />);

@@ -1,19 +1,15 @@
 'use server';
 
-import { revalidatePath } from 'next/cache';
-import { redirect } from 'next/navigation';
 import { v7 as uuid } from 'uuid';
-import type { EpisodeFile } from '#lib/episode/schema';
-import { failed, ok, type Result } from '#lib/result';
-import type { Edit } from '#lib/store/command';
-import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
+import { ok } from '#lib/result';
 import { nextPlace } from '#lib/store/next-place';
-import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
-import { write } from '#lib/store/write';
 import { localDate } from '#lib/units/local-date';
-import { fieldOfColumn, parseThenAct } from '../../../_forms/parse-then-act';
+import { parseThenAct } from '../../../_forms/parse-then-act';
 import type { FormState } from '../../../_ui/form/form-state';
-import { dayField, filmedEdits, newDayEdits, stepColumns } from './edits';
+import { newRow } from './_components/view';
+import { change, changeAndClose, fieldOf, GONE, readDay } from './change';
+import { filmedEdits, newDayEdits, stepColumns, untieEdits } from './edits';
+import { readTied } from './read-rows';
 import {
   dayForm,
   linkForm,
@@ -28,45 +24,6 @@ import {
   stepForm,
   switchKindForm,
 } from './schema';
-
-/** One act on the day; every page of the episode is read anew. */
-async function change(
-  episodeId: string,
-  label: string,
-  edits: readonly Edit[],
-): Promise<Result<string>> {
-  const written = await write({ actor: DEFAULT_CREATOR_ID, label, at: new Date(), edits });
-  if (!written.ok) return written;
-  revalidatePath(`/episodes/${episodeId}`, 'layout');
-  return ok(`${label}: done. The day is planned again.`);
-}
-
-/** Shows the page at a row with its form closed, once the row was saved. */
-async function changeAndClose(
-  episodeId: string,
-  rowId: string,
-  label: string,
-  edits: readonly Edit[],
-): Promise<Result<string>> {
-  const done = await change(episodeId, label, edits);
-  if (done.ok) redirect(`/episodes/${episodeId}/day?at=${rowId}#row-${rowId}`);
-  return done;
-}
-
-const fieldOf = (path: string) => dayField(fieldOfColumn(path));
-
-const GONE = failed({
-  path: '',
-  code: 'gone',
-  message: 'This is no longer there: open the page again.',
-});
-
-async function readDay(
-  episodeId: string,
-): Promise<{ file: EpisodeFile; revs: Record<string, number> } | null> {
-  const file = await readEpisodeFile(episodeId, new Date().toISOString());
-  return file && { file, revs: await readRevisions(episodeId) };
-}
 
 export async function makeDay(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(makeDayForm, state, form, async ({ episodeId }) => {
@@ -142,11 +99,12 @@ export async function saveStep(state: FormState, form: FormData): Promise<FormSt
   );
 }
 
-/** Links, shots and spans that name the step stay in the store and are left out while it is gone. */
+/** With the step goes what ties it, in one act, so that undoing it brings all of it back. */
 export async function removeStep(state: FormState, form: FormData): Promise<FormState> {
-  return parseThenAct(removeStepForm, state, form, ({ episodeId, segmentId, stepId, rev }) =>
+  return parseThenAct(removeStepForm, state, form, async ({ episodeId, segmentId, stepId, rev }) =>
     changeAndClose(episodeId, segmentId, 'Take a step out', [
       { op: 'remove', entity: 'Step', id: stepId, rev },
+      ...untieEdits(await readTied(stepId)),
     ]),
   );
 }
@@ -192,7 +150,7 @@ export async function saveLink(state: FormState, form: FormData): Promise<FormSt
 
 export async function removeLink(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(removeLinkForm, state, form, ({ episodeId, segmentId, linkId, rev }) =>
-    changeAndClose(episodeId, segmentId, 'Untie two steps', [
+    changeAndClose(episodeId, newRow('link', segmentId), 'Untie two steps', [
       { op: 'remove', entity: 'StepLink', id: linkId, rev },
     ]),
   );
@@ -233,7 +191,7 @@ export async function saveShot(state: FormState, form: FormData): Promise<FormSt
 
 export async function removeShot(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(removeShotForm, state, form, ({ episodeId, segmentId, shotId, rev }) =>
-    changeAndClose(episodeId, segmentId, 'Take a shot out', [
+    changeAndClose(episodeId, newRow('shot', segmentId), 'Take a shot out', [
       { op: 'remove', entity: 'Shot', id: shotId, rev },
     ]),
   );

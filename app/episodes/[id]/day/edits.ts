@@ -4,6 +4,7 @@ import { defaultDay } from '#lib/shoot/default-day';
 import type { Edit } from '#lib/store/command';
 import { kitchenEdits } from '#lib/store/import-kitchen';
 import type { RowInput } from '#lib/store/rows';
+import type { Tied } from './read-rows';
 import type { StepTexts } from './schema';
 
 type Revs = Readonly<Record<string, number>>;
@@ -66,6 +67,22 @@ export function stepColumns(
   return { ...columns, restS: rest ?? 0, chooseMinS: chooseMin, chooseMaxS: chooseMax };
 }
 
+/** The edits that leave nothing pointing at a step: ties, stretches and pins go, a shot stands alone. */
+export function untieEdits({ links, spans, pins, shots }: Tied): Edit[] {
+  return [
+    ...links.map(({ id, rev }): Edit => ({ op: 'remove', entity: 'StepLink', id, rev })),
+    ...spans.map(({ id, rev }): Edit => ({ op: 'remove', entity: 'PerishableSpan', id, rev })),
+    ...pins.map(({ id, rev }): Edit => ({ op: 'remove', entity: 'Pin', id, rev })),
+    ...shots.map(({ id, rev }): Edit => ({
+      op: 'update',
+      entity: 'Shot',
+      id,
+      rev,
+      patch: { stepId: null },
+    })),
+  ];
+}
+
 const STEP_FIELDS: Readonly<Record<string, string>> = {
   lowS: 'low',
   usualS: 'usual',
@@ -81,6 +98,9 @@ const STEP_FIELDS: Readonly<Record<string, string>> = {
   minLagS: 'minLag',
   maxLagS: 'maxLag',
   lengthS: 'length',
+  limitS: 'limit',
+  endMin: 'end',
+  notBeforeMin: 'notBefore',
 };
 
 /** The form's field for a column that the store refuses. */

@@ -9,6 +9,7 @@ import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { makeDay } from './actions';
 import { DayView } from './_components/day-view';
 import { PLAN_SEED } from './plan-seed';
+import { readSpans } from './read-rows';
 
 export const metadata: Metadata = { title: 'Day' };
 
@@ -49,6 +50,7 @@ export default async function DayPage({ params, searchParams }: Props) {
     day: file.day,
     plan,
     sheet: daySheet(file, plan),
+    spans: await readSpans(id),
     revs: await readRevisions(id),
     editing: typeof edit === 'string' ? edit : null,
     at: typeof at === 'string' ? at : null,

@@ -55,7 +55,7 @@ export const dayForm = z
       .map((name) => name.slice(FILM.length)),
   }));
 
-const anchor = z.enum(['start', 'end'], { error: 'Choose start or end.' });
+export const anchor = z.enum(['start', 'end'], { error: 'Choose start or end.' });
 const degreeUnit = z.enum(['C', 'F'], { error: 'Choose °C or °F.' });
 
 /** Degrees with their unit beside them, in thousandths of a degree Celsius; null where none were typed. */

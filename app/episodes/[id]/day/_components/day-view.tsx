@@ -7,6 +7,7 @@ import { daylightText } from '#lib/shoot/day-sheet';
 import { clockText } from '#lib/shoot/day-words';
 import { printDay } from '#lib/units/print-date';
 import { switchKind } from '../actions';
+import { Appointments } from './appointments';
 import { BrokenRules, Cautions, Lots, SoonAfter } from './day-checks';
 import { dayColumnsOf } from './day-columns-of';
 import { DayForm } from './day-form';
@@ -71,6 +72,7 @@ export function DayView({ page }: { readonly page: DayPage }) {
             title: segment.title,
           }))}
         />
+        <Appointments page={page} />
         <section aria-labelledby="order" className="mt-10">
           <div className="mb-4 flex flex-wrap items-center gap-3">
             <div className="mr-auto">

@@ -10,6 +10,8 @@ interface Props {
   /** Whose work it is; no edge where that is no question. */
   readonly edge?: 'hand' | 'self';
   readonly plain?: boolean;
+  /** Rows of its own, always drawn. */
+  readonly below?: ReactNode;
   /** Its forms, drawn only while it is being edited. */
   readonly children: ReactNode;
 }
@@ -20,7 +22,7 @@ const EDGES = {
 } as const;
 
 /** A row of a list: what it says, and its form in its place while it is being edited. */
-export function Row({ page, id, title, note, edge, plain = false, children }: Props) {
+export function Row({ page, id, title, note, edge, plain = false, below, children }: Props) {
   const open = page.editing === id;
   return (
     <li id={`row-${id}`} className="border-b border-line py-2">
@@ -32,6 +34,7 @@ export function Row({ page, id, title, note, edge, plain = false, children }: Pr
         {note && <p className="text-fine text-soft">{note}</p>}
       </div>
       {open && <div className="my-3 border-[1.5px] border-ink bg-raised p-4">{children}</div>}
+      {below}
     </li>
   );
 }

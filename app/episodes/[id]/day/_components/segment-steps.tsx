@@ -1,6 +1,4 @@
-import type { ReactNode } from 'react';
 import { ButtonForm } from '../../../../_forms/button-form';
-import { ButtonLink } from '../../../../_ui/button';
 import type { Segment, Shot, Step, StepLink } from '#lib/episode/schema';
 import { linkWords, ROLE_WORDS, stepWords } from '#lib/shoot/step-words';
 import { minutesTyped } from '#lib/units/read-typed';
@@ -17,30 +15,43 @@ import {
   saveStep,
 } from '../actions';
 import { LinkForm, type LinkText } from './link-form';
+import { Adding, Part } from './part';
 import { Row } from './row';
+import { SegmentLots } from './segment-lots';
+import { SegmentPins } from './segment-pins';
 import { ShotForm, type ShotText } from './shot-form';
 import { StepForm } from './step-form';
 import { emptyStep, ovenChoices, ROLE_CHOICES, stepText } from './step-texts';
-import { editHref, newRow, revOf, rowHref, stepTitle, type DayPage } from './view';
+import { lotRows, newRow, pinsOf, revOf, rowHref, standsOpen, stepChoices } from './view';
+import { stepTitle, type DayPage } from './view';
 
 interface Props {
   readonly page: DayPage;
   readonly segment: Segment;
 }
 
-/** A segment's steps, what ties them, and its shots, each with a form of its own on asking. */
+/** A segment's steps, what ties them to each other and to the clock, cold food and shots, each with a form of its own on asking. */
 export function SegmentSteps({ page, segment }: Props) {
   const filmed = page.day.segments.some(({ segmentId }) => segmentId === segment.id);
   const own = new Set(segment.steps.map(({ id }) => id));
   const links = page.file.episode.links.filter(({ toStepId }) => own.has(toStepId));
-  const rows = [...segment.steps, ...links, ...segment.shots].map(({ id }) => id);
-  const adding = (['step', 'link', 'shot'] as const).map((what) => newRow(what, segment.id));
-  const here = [segment.id, ...rows, ...adding];
-  const open = [page.editing, page.at].some((row) => row !== null && here.includes(row));
+  const tied = [newRow('link', segment.id), ...links.map(({ id }) => id)];
+  const shown = [newRow('shot', segment.id), ...segment.shots.map(({ id }) => id)];
+  const rows = [
+    segment.id,
+    newRow('step', segment.id),
+    ...own,
+    ...tied,
+    ...shown,
+    newRow('pin', segment.id),
+    ...pinsOf(page, segment).map(({ id }) => id),
+    newRow('lot', segment.id),
+    ...lotRows(page, segment),
+  ];
   return (
     <details
       id={`row-${segment.id}`}
-      open={open || segment.steps.length === 0}
+      open={standsOpen(page, rows) || segment.steps.length === 0}
       className="mt-3 border-t-[1.5px] border-ink"
     >
       <summary className="min-h-14 content-center">
@@ -57,39 +68,32 @@ export function SegmentSteps({ page, segment }: Props) {
         <NewStep page={page} segment={segment} />
       </Part>
       {segment.steps.length > 0 && (
-        <Part title="What comes before what" empty="Nothing ties its steps yet.">
+        <Part
+          title="What comes before what"
+          empty="Nothing ties its steps yet."
+          open={standsOpen(page, tied)}
+        >
           {links.map((link) => (
             <LinkRow key={link.id} page={page} segment={segment} link={link} />
           ))}
           <NewLink page={page} segment={segment} />
         </Part>
       )}
-      <Part title="Shots" empty="No shots yet: what is to be got on camera.">
+      {segment.steps.length > 0 && <SegmentPins page={page} segment={segment} />}
+      {(segment.steps.length > 0 || segment.perishables.length > 0) && (
+        <SegmentLots page={page} segment={segment} />
+      )}
+      <Part
+        title="Shots"
+        empty="No shots yet: what is to be got on camera."
+        open={standsOpen(page, shown)}
+      >
         {segment.shots.map((shot) => (
           <ShotRow key={shot.id} page={page} segment={segment} shot={shot} />
         ))}
         <NewShot page={page} segment={segment} />
       </Part>
     </details>
-  );
-}
-
-function Part({
-  title,
-  empty,
-  children,
-}: {
-  readonly title: string;
-  readonly empty: string;
-  readonly children: readonly [readonly ReactNode[], ReactNode];
-}) {
-  const [rows, add] = children;
-  return (
-    <div className="mt-3 mb-6">
-      <h3>{title}</h3>
-      {rows.length === 0 ? <p className="mt-1 text-soft">{empty}</p> : <ul>{rows}</ul>}
-      {add}
-    </div>
   );
 }
 
@@ -131,7 +135,7 @@ function NewStep({ page, segment }: Props) {
   const { episode, kitchen } = page.file;
   const row = newRow('step', segment.id);
   return (
-    <Adding page={page} row={row} words="Add a step" segment={segment}>
+    <Adding page={page} row={row} words="Add a step" to={segment.title}>
       <StepForm
         id={row}
         action={addStep}
@@ -140,7 +144,7 @@ function NewStep({ page, segment }: Props) {
         roles={ROLE_CHOICES}
         ovens={ovenChoices(kitchen.ovens)}
         submit="Add the step"
-        cancelHref={rowHref(page, segment.id)}
+        cancelHref={rowHref(page, row)}
       />
     </Adding>
   );
@@ -149,13 +153,6 @@ function NewStep({ page, segment }: Props) {
 function linkText(link: StepLink): LinkText {
   const optional = (seconds: number | null) => (seconds === null ? '' : minutesTyped(seconds));
   return { ...link, minLag: optional(link.minLagS), maxLag: optional(link.maxLagS) };
-}
-
-function stepChoices(page: DayPage, first: readonly Segment[] = []) {
-  const segments = [...new Set([...first, ...page.file.episode.segments])];
-  return segments.flatMap(({ title, steps }) =>
-    steps.map((step) => ({ value: step.id, words: `${step.title} (${title})` })),
-  );
 }
 
 function LinkRow({ page, segment, link }: Props & { readonly link: StepLink }) {
@@ -189,7 +186,7 @@ function NewLink({ page, segment }: Props) {
   const row = newRow('link', segment.id);
   const [from, to] = segment.steps.slice(-2);
   return (
-    <Adding page={page} row={row} words="Tie two steps" segment={segment}>
+    <Adding page={page} row={row} words="Tie two steps" to={segment.title}>
       <LinkForm
         id={row}
         action={addLink}
@@ -205,7 +202,7 @@ function NewLink({ page, segment }: Props) {
         }}
         steps={stepChoices(page, [segment])}
         submit="Tie them"
-        cancelHref={rowHref(page, segment.id)}
+        cancelHref={rowHref(page, row)}
       />
     </Adding>
   );
@@ -257,7 +254,7 @@ function ShotRow({ page, segment, shot }: Props & { readonly shot: Shot }) {
 function NewShot({ page, segment }: Props) {
   const row = newRow('shot', segment.id);
   return (
-    <Adding page={page} row={row} words="Add a shot" segment={segment}>
+    <Adding page={page} row={row} words="Add a shot" to={segment.title}>
       <ShotForm
         id={row}
         action={addShot}
@@ -265,34 +262,8 @@ function NewShot({ page, segment }: Props) {
         shot={{ title: '', stepId: segment.steps[0]?.id ?? '', framing: '', length: '' }}
         steps={ownSteps(segment)}
         submit="Add the shot"
-        cancelHref={rowHref(page, segment.id)}
+        cancelHref={rowHref(page, row)}
       />
     </Adding>
-  );
-}
-
-function Adding({
-  page,
-  row,
-  words,
-  segment,
-  children,
-}: Props & { readonly row: string; readonly words: string; readonly children: ReactNode }) {
-  return (
-    <div id={`row-${row}`} className="mt-2">
-      {page.editing === row ? (
-        <div className="border-[1.5px] border-ink bg-raised p-4">
-          <h4 className="mb-3 font-slate text-head font-semibold">
-            {words}: {segment.title}
-          </h4>
-          {children}
-        </div>
-      ) : (
-        <ButtonLink href={editHref(page, row)}>
-          {words}
-          <span className="unseen"> to {segment.title}</span>
-        </ButtonLink>
-      )}
-    </div>
   );
 }

@@ -1,6 +1,8 @@
+import type { Choice } from '../../../../_ui/form/field';
 import type { EpisodeFile, FilmingDay, Segment } from '#lib/episode/schema';
 import type { DaySheet } from '#lib/shoot/day-sheet';
 import type { ShootPlan } from '#lib/shoot/plan';
+import type { SpanRow } from '../read-rows';
 
 /** What every part of the day page draws from. */
 export interface DayPage {
@@ -8,6 +10,8 @@ export interface DayPage {
   readonly day: FilmingDay;
   readonly plan: ShootPlan;
   readonly sheet: DaySheet;
+  /** Stretches of the perishable lots, as their rows. */
+  readonly spans: readonly SpanRow[];
   /** Revision of each row by its id, for forms that change it. */
   readonly revs: Readonly<Record<string, number>>;
   /** The row whose form stands open, or null. */
@@ -31,13 +35,57 @@ export function rowHref(page: Pick<DayPage, 'file'>, row: string): string {
   return `/episodes/${page.file.episode.id}/day?at=${encodeURIComponent(row)}#row-${row}`;
 }
 
-/** Names a row that is not there yet: a step, shot or link of a segment. */
-export function newRow(what: 'step' | 'shot' | 'link', segmentId: string): string {
-  return `new-${what}-${segmentId}`;
+/** Names a row that is not there yet: of a segment, a lot (span) or a day (appointment). */
+export function newRow(
+  what: 'step' | 'shot' | 'link' | 'pin' | 'lot' | 'span' | 'appointment',
+  parentId: string,
+): string {
+  return `new-${what}-${parentId}`;
+}
+
+/** Whether one of these rows is being edited or was just saved, so that what holds it stands open. */
+export function standsOpen(
+  page: Pick<DayPage, 'editing' | 'at'>,
+  rows: readonly string[],
+): boolean {
+  return [page.editing, page.at].some((row) => row !== null && rows.includes(row));
 }
 
 /** The title of a step anywhere in the episode; its id where nothing has it. */
 export function stepTitle(segments: readonly Segment[], stepId: string): string {
   const step = segments.flatMap(({ steps }) => steps).find(({ id }) => id === stepId);
   return step?.title ?? stepId;
+}
+
+/** Every step of the episode to choose from, with its segment; those of `first` first. */
+export function stepChoices(page: Pick<DayPage, 'file'>, first: readonly Segment[] = []): Choice[] {
+  const segments = [...new Set([...first, ...page.file.episode.segments])];
+  return segments.flatMap(({ title, steps }) =>
+    steps.map((step) => ({ value: step.id, words: `${step.title} (${title})` })),
+  );
+}
+
+/** The clock times that steps of a segment wait for. */
+export function pinsOf(page: Pick<DayPage, 'day'>, segment: Segment): FilmingDay['pins'] {
+  const own = new Set(segment.steps.map(({ id }) => id));
+  return page.day.pins.filter(({ stepId }) => own.has(stepId));
+}
+
+/** When a lot stands out; a stretch that leads to a removed step is left out, as it is in the plan. */
+export function spansOf(page: Pick<DayPage, 'file' | 'spans'>, lotId: string): SpanRow[] {
+  const { segments } = page.file.episode;
+  const steps = new Set(segments.flatMap((segment) => segment.steps.map(({ id }) => id)));
+  return page.spans.filter(
+    ({ perishableId, fromStepId, toStepId }) =>
+      perishableId === lotId && steps.has(fromStepId) && steps.has(toStepId),
+  );
+}
+
+/** The rows of a segment's lots and their stretches, those that may be added to them included. */
+export function lotRows(page: Pick<DayPage, 'file' | 'spans'>, segment: Segment): string[] {
+  return segment.perishables.flatMap(({ id }) => [
+    id,
+    newRow('span', id),
+    ...spansOf(page, id).map((span) => span.id),
+  ]);
 }

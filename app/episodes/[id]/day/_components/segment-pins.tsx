@@ -1,0 +1,73 @@
+import { ButtonForm } from '../../../../_forms/button-form';
+import type { FilmingDay, Segment } from '#lib/episode/schema';
+import { pinWords } from '#lib/shoot/step-words';
+import { clockTyped } from '#lib/units/read-typed';
+import { addPin, removePin, savePin } from '../times-actions';
+import { Adding, Part } from './part';
+import { PinForm } from './pin-form';
+import { Row } from './row';
+import { newRow, pinsOf, revOf, rowHref, standsOpen, stepTitle, type DayPage } from './view';
+
+interface Props {
+  readonly page: DayPage;
+  readonly segment: Segment;
+}
+
+const stepsOf = (segment: Segment) =>
+  segment.steps.map((step) => ({ value: step.id, words: step.title }));
+
+/** The steps of a segment that must not start before a clock time. */
+export function SegmentPins({ page, segment }: Props) {
+  const pins = pinsOf(page, segment);
+  const row = newRow('pin', segment.id);
+  const pinned = new Set(pins.map(({ stepId }) => stepId));
+  const free = segment.steps.find(({ id }) => !pinned.has(id));
+  return (
+    <Part
+      title="Not before a clock time"
+      empty="Every step may start as soon as the rest allows."
+      open={standsOpen(page, [row, ...pins.map(({ id }) => id)])}
+    >
+      {pins.map((pin) => (
+        <PinRow key={pin.id} page={page} segment={segment} pin={pin} />
+      ))}
+      <Adding page={page} row={row} words="Let a step wait for a time" to={segment.title}>
+        <PinForm
+          id={row}
+          action={addPin}
+          hidden={{ episodeId: page.file.episode.id, dayId: page.day.id }}
+          pin={{ stepId: free?.id ?? '', notBefore: '' }}
+          steps={stepsOf(segment)}
+          submit="Let it wait"
+          cancelHref={rowHref(page, row)}
+        />
+      </Adding>
+    </Part>
+  );
+}
+
+function PinRow({ page, segment, pin }: Props & { readonly pin: FilmingDay['pins'][number] }) {
+  const ids = {
+    episodeId: page.file.episode.id,
+    segmentId: segment.id,
+    pinId: pin.id,
+    rev: revOf(page, pin.id),
+  };
+  const title = pinWords(pin, (stepId) => stepTitle([segment], stepId));
+  return (
+    <Row page={page} id={pin.id} title={title} plain>
+      <PinForm
+        id={`pin-${pin.id}`}
+        action={savePin}
+        hidden={ids}
+        pin={{ stepId: pin.stepId, notBefore: clockTyped(pin.notBeforeMin) }}
+        steps={stepsOf(segment)}
+        submit="Save the time"
+        cancelHref={rowHref(page, pin.id)}
+      />
+      <ButtonForm action={removePin} values={ids} tone="hand" size="usual">
+        Let it start at any time
+      </ButtonForm>
+    </Row>
+  );
+}

@@ -1,0 +1,74 @@
+import 'server-only';
+import { revalidatePath } from 'next/cache';
+import { redirect } from 'next/navigation';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { failed, ok, type Result } from '#lib/result';
+import type { Edit } from '#lib/store/command';
+import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
+import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { write } from '#lib/store/write';
+import { fieldOfColumn } from '../../../_forms/parse-then-act';
+import { dayField } from './edits';
+
+/** One act on the day; every page of the episode is read anew. */
+export async function change(
+  episodeId: string,
+  label: string,
+  edits: readonly Edit[],
+): Promise<Result<string>> {
+  const written = await write({ actor: DEFAULT_CREATOR_ID, label, at: new Date(), edits });
+  if (!written.ok) return written;
+  revalidatePath(`/episodes/${episodeId}`, 'layout');
+  return ok(`${label}: done. The day is planned again.`);
+}
+
+/** Shows the page at a row with its form closed, once the row was saved. */
+export async function changeAndClose(
+  episodeId: string,
+  rowId: string,
+  label: string,
+  edits: readonly Edit[],
+): Promise<Result<string>> {
+  const done = await change(episodeId, label, edits);
+  if (done.ok) redirect(`/episodes/${episodeId}/day?at=${rowId}#row-${rowId}`);
+  return done;
+}
+
+/** Shows the page with the form of another row open, once the row was saved. */
+export async function changeAndOpen(
+  episodeId: string,
+  rowId: string,
+  label: string,
+  edits: readonly Edit[],
+): Promise<Result<string>> {
+  const done = await change(episodeId, label, edits);
+  if (done.ok) redirect(`/episodes/${episodeId}/day?edit=${rowId}#row-${rowId}`);
+  return done;
+}
+
+export const fieldOf = (path: string) => dayField(fieldOfColumn(path));
+
+export const GONE = failed({
+  path: '',
+  code: 'gone',
+  message: 'This is no longer there: open the page again.',
+});
+
+/** The refusal of a step that was taken out meanwhile, at the field that names it; null where all are there. */
+export function missingStep(
+  file: Pick<EpisodeFile, 'episode'>,
+  chosen: Readonly<Record<string, string>>,
+) {
+  const steps = new Set(file.episode.segments.flatMap(({ steps }) => steps.map(({ id }) => id)));
+  const field = Object.keys(chosen).find((name) => !steps.has(chosen[name] ?? ''));
+  if (field === undefined) return null;
+  const message = 'This step is no longer there: choose another.';
+  return failed({ path: field, code: 'gone', message });
+}
+
+export async function readDay(
+  episodeId: string,
+): Promise<{ file: EpisodeFile; revs: Record<string, number> } | null> {
+  const file = await readEpisodeFile(episodeId, new Date().toISOString());
+  return file && { file, revs: await readRevisions(episodeId) };
+}
