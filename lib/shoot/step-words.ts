@@ -96,7 +96,7 @@ export function spanWords(span: Span, titleOf: (stepId: string) => string): stri
 export const USUAL_LIMIT_S = timeOutLimitS(HOT_AIR_MILLI_C);
 
 /** Said beside the limit of a lot: the hour for hot air (USDA FSIS). */
-export const LIMIT_HINT = `Usually ${minutesTyped(USUAL_LIMIT_S)}, in hot air above 32 °C (90 °F) ${minutesTyped(timeOutLimitS(HOT_AIR_MILLI_C + 1))} (USDA FSIS).`;
+export const LIMIT_HINT = `Usually ${minutesSaid(USUAL_LIMIT_S)}, above 32 °C (90 °F) ${minutesSaid(timeOutLimitS(HOT_AIR_MILLI_C + 1))} (USDA FSIS).`;
 
 /** A lot's limit in words: `'at most 120 min out in all'`; what is thrown away has no clock. */
 export function limitWords(lot: Pick<Perishable, 'limitS' | 'thrownAway'>): string {

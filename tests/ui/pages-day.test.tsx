@@ -4,6 +4,7 @@ import type { EpisodeFile } from '#lib/episode/schema';
 import { daySheet } from '#lib/shoot/day-sheet';
 import { clockText } from '#lib/shoot/day-words';
 import { planDay } from '#lib/shoot/plan-day';
+import { LIMIT_HINT, limitWords } from '#lib/shoot/step-words';
 import { dayColumnsOf } from '../../app/episodes/[id]/day/_components/day-columns-of';
 import { DayView } from '../../app/episodes/[id]/day/_components/day-view';
 import type { DayPage } from '../../app/episodes/[id]/day/_components/view';
@@ -95,6 +96,61 @@ describe('the day page of the demo', () => {
     expect(editing).toContain('Save the step');
     expect(editing).toContain(`value="${step.title}"`);
     expect(editing.match(/<details[^>]* open=""/g)?.length ?? 0).toBeGreaterThan(0);
+  });
+});
+
+describe('what is edited beside the steps', () => {
+  const [lot] = demo.episode.segments.flatMap(({ perishables }) => perishables);
+  const appointment = demo.day?.appointments[0];
+  const pin = demo.day?.pins[0];
+  if (!lot || !appointment || !pin) throw new Error('the demo has a lot, an appointment and a pin');
+  const spans = lot.spans.map((span, index) => {
+    return { ...span, id: `span-${index}`, rev: 1, perishableId: lot.id };
+  });
+  const drawn = (editing: string | null) => html({ ...pageOf(demo, editing), spans });
+
+  test('all of it stands in words, folded, without a form', () => {
+    const markup = drawn(null);
+    for (const said of [
+      'at most 120 min out in all',
+      'from the start of Mix, and press it into the tray to the start of First bake',
+      '11:00–11:05, takes the hands',
+      'not before 09:20',
+    ]) {
+      expect(words(screen(markup))).toContain(said);
+    }
+    expect(markup).not.toMatch(/<details[^>]* open=""/);
+    for (const name of ['limit', 'notBefore', 'fromStepId', 'end']) {
+      expect(markup).not.toContain(`name="${name}"`);
+    }
+  });
+
+  test.each([
+    [lot.id, 'limit', '120'],
+    [`new-lot-${demo.episode.segments[1]?.id}`, 'limit', '120'],
+    [appointment.id, 'end', '11:05'],
+    [`new-appointment-${demo.day?.id}`, 'end', ''],
+    [pin.id, 'notBefore', '09:20'],
+  ])('%s: its form alone is open, its fields filled', (row, name, value) => {
+    const markup = drawn(row);
+    const inputs = markup.match(new RegExp(`<input[^>]*name="${name}"[^>]*>`, 'g')) ?? [];
+    expect(inputs).toHaveLength(1);
+    expect(inputs[0]).toContain(`value="${value}"`);
+    const opened = markup.match(/<details[^>]* open=""/g)?.length ?? 0;
+    expect(opened).toBe(name === 'end' ? 1 : 2);
+  });
+
+  test('a stretch has a form of its own, with a row that can be led to', () => {
+    const markup = drawn('span-0');
+    expect(markup).toContain('id="row-span-0"');
+    expect(markup.match(/<select[^>]*name="fromStepId"/g)).toHaveLength(1);
+    expect(words(drawn(`new-span-${lot.id}`))).toContain('Let its clock run');
+  });
+
+  test('the limit of a lot comes from its source', () => {
+    // Two hours, one above 90 °F: USDA FSIS, Danger Zone (40 °F to 140 °F).
+    expect(LIMIT_HINT).toBe('Usually 120 min, above 32 °C (90 °F) 60 min (USDA FSIS).');
+    expect(limitWords({ limitS: 3600, thrownAway: true })).toContain('it has no clock');
   });
 });
 

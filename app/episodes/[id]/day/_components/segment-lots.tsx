@@ -22,7 +22,7 @@ export function SegmentLots({ page, segment }: Props) {
   return (
     <Part
       title="Food that must stay cold"
-      empty="None yet: meat, fish, eggs, dairy, cooked food. Each has a clock of its own."
+      empty="Meat, fish, eggs, dairy, cooked food: each gets a clock of its own."
       open={standsOpen(page, [row, ...lotRows(page, segment)])}
     >
       {segment.perishables.map((lot) => (
