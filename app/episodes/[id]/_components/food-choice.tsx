@@ -17,8 +17,8 @@ interface Props {
 const PAUSE_MS = 120;
 
 /**
- * The ingredient's words, and under them the foods that they may mean. The best match is taken at once and
- * can be changed or left open; a food that was chosen stays until another is.
+ * The ingredient's words, and under them the foods that they may mean, best first. None is taken unasked: a
+ * near match is a wrong number. A food that was chosen stays until another is.
  */
 export function FoodChoice({ form, state, text, chosen }: Props) {
   const [words, setWords] = useState(state.typed.text ?? text);
@@ -40,8 +40,8 @@ export function FoodChoice({ form, state, text, chosen }: Props) {
   }, [query]);
 
   const shown = chosen && !hits.some((hit) => hit.id === chosen.id) ? [chosen, ...hits] : hits;
-  const stands = picked === '' || shown.some((hit) => hit.id === picked);
-  const taken = (stands ? picked : hits[0]?.id) ?? '';
+  const stands = shown.some((hit) => hit.id === picked);
+  const taken = (stands ? picked : null) ?? '';
   return (
     <div className="grid gap-3">
       <Field form={form} name="text" label="Ingredient" hint="As you would write it." state={state}>
@@ -61,7 +61,9 @@ export function FoodChoice({ form, state, text, chosen }: Props) {
         <legend className="font-semibold">Counted as</legend>
         <p role="status" className="text-fine text-soft">
           {hits.length > 0
-            ? `${hits.length} foods fit; the best is taken.`
+            ? hits.length === 1
+              ? '1 food fits: choose it, or leave it open.'
+              : `${hits.length} foods fit, best first: choose the one you mean.`
             : 'Foods appear as you type.'}
         </p>
         <Field form={form} name="other" label="Look for a food by another name" quiet>
