@@ -41,7 +41,7 @@ export function LinkForm({ id, action, hidden, link, steps, submit, cancelHref }
         const common = { form: id, state };
         return (
           <div className="grid gap-4">
-            <div className="grid grid-cols-[3fr_1fr] items-end gap-4 md:grid-cols-[3fr_1fr_3fr_1fr]">
+            <div className="grid grid-cols-[1fr_7.5rem] items-end gap-4 md:grid-cols-[3fr_1fr_3fr_1fr]">
               <ChoiceField
                 {...common}
                 name="fromStepId"

@@ -31,7 +31,7 @@ export function SpanForm({ id, action, hidden, span, steps, submit, cancelHref }
         const common = { form: id, state };
         return (
           <div className="grid gap-4">
-            <div className="grid grid-cols-[3fr_1fr] items-end gap-4 md:grid-cols-[3fr_1fr_3fr_1fr]">
+            <div className="grid grid-cols-[1fr_7.5rem] items-end gap-4 md:grid-cols-[3fr_1fr_3fr_1fr]">
               <ChoiceField
                 {...common}
                 name="fromStepId"
