@@ -14,7 +14,7 @@ import {
   saveLot,
   saveSpan,
 } from '../../app/episodes/[id]/day/lot-actions';
-import { readSpans, readTied } from '../../app/episodes/[id]/day/read-rows';
+import { readSpans, readTied } from '#lib/store/read-step-ties';
 import {
   addAppointment,
   addPin,
@@ -254,8 +254,17 @@ test('with a step goes all that names it, in one act; undoing it brings all of i
   await send(addSpan, { episodeId, lotId: (await find()).lotId, ...ends });
   await send(addPin, { episodeId, dayId: day.id, stepId, notBefore: '10:00' });
   await send(addShot, { episodeId, segmentId, title: 'Eggs turn pale', stepId, length: '0:05' });
+  const { file } = await read();
+  // A new step follows the one written before it.
+  expect(file.episode.links.find(({ toStepId }) => toStepId === stepId)).toMatchObject({
+    fromStepId: segment.steps.at(-1)?.id,
+    fromAnchor: 'end',
+    toAnchor: 'start',
+    minLagS: 0,
+    maxLagS: null,
+  });
   const tied = await readTied(stepId);
-  expect(Object.values(tied).map((rows: readonly unknown[]) => rows.length)).toEqual([1, 1, 1, 1]);
+  expect(Object.values(tied).map((rows: readonly unknown[]) => rows.length)).toEqual([2, 1, 1, 1]);
 
   const { rev } = await find();
   await send(removeStep, { episodeId, segmentId, stepId, rev: rev(stepId) });
@@ -271,6 +280,7 @@ test('with a step goes all that names it, in one act; undoing it brings all of i
     'Pin',
     'Shot',
     'Step',
+    'StepLink',
     'StepLink',
   ]);
   const undone = await undo(last?.groupId ?? '', { actor: 'local', at: AT });

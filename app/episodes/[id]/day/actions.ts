@@ -9,7 +9,8 @@ import type { FormState } from '../../../_ui/form/form-state';
 import { newRow } from './_components/view';
 import { change, changeAndClose, fieldOf, GONE, readDay } from './change';
 import { filmedEdits, newDayEdits, stepColumns, untieEdits } from './edits';
-import { readTied } from './read-rows';
+import type { Edit } from '#lib/store/command';
+import { readLastStep, readTied } from '#lib/store/read-step-ties';
 import {
   dayForm,
   linkForm,
@@ -74,16 +75,27 @@ export async function addStep(state: FormState, form: FormData): Promise<FormSta
     async ({ episodeId, segmentId, ...step }) => {
       const id = uuid();
       const position = await nextPlace('Step', segmentId);
+      const before = await readLastStep(segmentId);
+      const columns = { perishableClass: null, ...stepColumns(step) };
       return changeAndClose(episodeId, id, `Add ${step.title}`, [
-        {
-          op: 'create',
-          entity: 'Step',
-          row: { id, segmentId, position, perishableClass: null, ...stepColumns(step) },
-        },
+        { op: 'create', entity: 'Step', row: { id, segmentId, position, ...columns } },
+        ...(before === null ? [] : [await followsEdit(episodeId, before, id)]),
       ]);
     },
     fieldOf,
   );
+}
+
+/** Steps of one segment follow each other as they are written; the tie can be taken out. */
+async function followsEdit(episodeId: string, fromStepId: string, toStepId: string): Promise<Edit> {
+  const position = await nextPlace('StepLink', episodeId);
+  const ends = { fromStepId, fromAnchor: 'end', toStepId, toAnchor: 'start' } as const;
+  const lags = { minLagS: 0, maxLagS: null, reason: 'as written' };
+  return {
+    op: 'create',
+    entity: 'StepLink',
+    row: { id: uuid(), episodeId, position, ...ends, ...lags },
+  };
 }
 
 export async function saveStep(state: FormState, form: FormData): Promise<FormState> {

@@ -4,7 +4,7 @@ import { defaultDay } from '#lib/shoot/default-day';
 import type { Edit } from '#lib/store/command';
 import { kitchenEdits } from '#lib/store/import-kitchen';
 import type { RowInput } from '#lib/store/rows';
-import type { Tied } from './read-rows';
+import type { Tied } from '#lib/store/read-step-ties';
 import type { StepTexts } from './schema';
 
 type Revs = Readonly<Record<string, number>>;

@@ -13,7 +13,7 @@ import {
   removeSpanForm,
   spanForm,
 } from './lot-schema';
-import { placeAfter, readSpans } from './read-rows';
+import { placeAfter, readSpans } from '#lib/store/read-step-ties';
 
 /** A lot that has a clock is asked next when it stands out; one for the picture only has none. */
 export async function addLot(state: FormState, form: FormData): Promise<FormState> {

@@ -9,7 +9,7 @@ import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { makeDay } from './actions';
 import { DayView } from './_components/day-view';
 import { PLAN_SEED } from './plan-seed';
-import { readSpans } from './read-rows';
+import { readSpans } from '#lib/store/read-step-ties';
 
 export const metadata: Metadata = { title: 'Day' };
 

@@ -7,7 +7,7 @@ import { parseThenAct } from '../../../_forms/parse-then-act';
 import type { FormState } from '../../../_ui/form/form-state';
 import { newRow } from './_components/view';
 import { changeAndClose, fieldOf, GONE, missingStep, readDay } from './change';
-import { placeAfter } from './read-rows';
+import { placeAfter } from '#lib/store/read-step-ties';
 import {
   appointmentForm,
   newAppointmentForm,

@@ -3,7 +3,7 @@ import type { Perishable, Segment } from '#lib/episode/schema';
 import { LIMIT_HINT, limitWords, spanWords, USUAL_LIMIT_S } from '#lib/shoot/step-words';
 import { minutesTyped } from '#lib/units/read-typed';
 import { addLot, addSpan, removeLot, removeSpan, saveLot, saveSpan } from '../lot-actions';
-import type { SpanRow } from '../read-rows';
+import type { SpanRow } from '#lib/store/read-step-ties';
 import { LotForm } from './lot-form';
 import { Adding, Part } from './part';
 import { Row } from './row';

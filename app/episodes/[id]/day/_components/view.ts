@@ -2,7 +2,7 @@ import type { Choice } from '../../../../_ui/form/field';
 import type { EpisodeFile, FilmingDay, Segment } from '#lib/episode/schema';
 import type { DaySheet } from '#lib/shoot/day-sheet';
 import type { ShootPlan } from '#lib/shoot/plan';
-import type { SpanRow } from '../read-rows';
+import type { SpanRow } from '#lib/store/read-step-ties';
 
 /** What every part of the day page draws from. */
 export interface DayPage {

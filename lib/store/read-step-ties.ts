@@ -79,3 +79,13 @@ export async function placeAfter(
   const found = await find[entity]();
   return found === null ? 0 : found.position + 1;
 }
+
+/** The last step of a segment as it is written, which a new one follows; null where there is none. */
+export async function readLastStep(segmentId: string): Promise<string | null> {
+  const last = await database().step.findFirst({
+    where: { ...ALIVE, segmentId },
+    orderBy: [{ position: 'desc' }, { id: 'desc' }],
+    select: { id: true },
+  });
+  return last?.id ?? null;
+}
