@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test, vi } from 'vitest';
 import { parseEpisodeFile } from '#lib/episode/file';
+import { finishedReadings, lineReadings } from '#lib/figures/readings';
+import { DEFAULT_KITCHEN } from '#lib/store/default-kitchen';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { readSeason } from '#lib/store/read-season';
 import { UNTOUCHED, type FormState } from '../../app/_ui/form/form-state';
@@ -19,6 +21,7 @@ import {
   saveSegment,
   takeBack,
 } from '../../app/episodes/[id]/actions';
+import { weighDish, weighLine } from '../../app/episodes/[id]/weigh-actions';
 import { fileName } from '../../app/episodes/[id]/export/file-name';
 import { GET } from '../../app/episodes/[id]/export/route';
 import { withFreshDatabase } from '../store/database';
@@ -113,6 +116,27 @@ describe('an episode by its forms', () => {
     const further = await send(moveSegment, { episodeId, segmentId: pots?.id ?? '', to: 'up' });
     expect(further.state?.problems).toHaveLength(1);
     expect(await titles()).toEqual(['Pots', 'Hook', 'Skillet']);
+  });
+
+  test('weighs an ingredient and the finished dish: readings add up, the container is taken off', async () => {
+    const episodeId = await begin('Weighed');
+    await send(addSegment, { episodeId, title: 'Oats', kind: 'recipe' });
+    const recipe = async () => (await read(episodeId)).segments[0]?.recipe;
+    const recipeId = (await recipe())?.id ?? '';
+    await send(addLine, { ...LINE, episodeId, recipeId });
+    const lineId = (await recipe())?.lines[0]?.id ?? '';
+    const scaleId = DEFAULT_KITCHEN.scales[0]?.id ?? '';
+    const on = { episodeId, scaleId, method: 'direct' };
+    await send(weighLine, { ...on, lineId, gross: '252', tare: '200' });
+    await send(weighLine, { ...on, lineId, gross: '30', tare: '' });
+    await send(weighDish, { ...on, recipeId, gross: '500', tare: '100.5' });
+    const weighings = (await recipe())?.weighings ?? [];
+    expect(lineReadings({ weighings }, lineId).soFarMg).toBe(82_000);
+    expect(finishedReadings({ weighings }).at(-1)?.netMg).toBe(399_500);
+    const refused = await send(weighLine, { ...on, lineId, gross: '100', tare: '120' });
+    expect(refused.state?.problems.map(({ path }) => path)).toEqual(['tare']);
+    expect(refused.state?.typed.gross).toBe('100');
+    expect((await recipe())?.weighings).toHaveLength(3);
   });
 
   test('keeps ingredients as typed, takes one out and back in', async () => {

@@ -147,10 +147,11 @@ describe('forms of the episode', () => {
     const lines = demo.episode.segments.flatMap((segment) => segment.recipe?.lines ?? []);
     for (const line of lines) {
       const shown = lineTexts(line, demo.foods.find((food) => food.id === line.foodId) ?? null);
-      const { food, asBought, spoiltByTake, ...texts } = shown;
+      const { food, asBought, spoiltByTake, measures: _m, ...texts } = shown;
       const sent = {
         ...texts,
         foodId: food?.id ?? '',
+        measuresOf: food?.id ?? '',
         ...(asBought && { asBought: 'on' }),
         ...(spoiltByTake && { spoiltByTake: 'on' }),
         episodeId: 'e',
@@ -158,8 +159,9 @@ describe('forms of the episode', () => {
         rev: '3',
       };
       const { episodeId: _e, lineId: _l, rev: _r, ...read } = lineForm.parse(sent);
-      const { measureName: _m, ...columns } = lineColumns(line);
-      expect(reduced(linePatch(line.id, read))).toEqual(reduced(columns));
+      expect(reduced(linePatch(line.id, read))).toEqual(reduced(lineColumns(line)));
+      // Another food's measures mean nothing for this one.
+      expect(linePatch(line.id, { ...read, measuresOf: 'another' }).measureName).toBeNull();
     }
   });
 
@@ -212,6 +214,6 @@ function reduced<
 }
 
 function plain(): Record<string, string> {
-  const { text: _t, food: _f, asBought: _a, spoiltByTake: _s, ...texts } = EMPTY_LINE;
+  const { text: _t, food: _f, asBought: _a, spoiltByTake: _s, measures: _m, ...texts } = EMPTY_LINE;
   return texts;
 }

@@ -3,17 +3,18 @@
 import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
 import { v7 as uuid } from 'uuid';
-import type { FoodState } from '#lib/foods/food';
-import { failed, ok, type Result } from '#lib/result';
+import type { LineUnit } from '#lib/episode/schema';
+import type { Food } from '#lib/foods/food';
+import { failed, type Problem } from '#lib/result';
 import type { Edit } from '#lib/store/command';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { readFood } from '#lib/store/read-foods';
 import { nextPlace } from '#lib/store/next-place';
 import { readSegmentOrder } from '#lib/store/read-segment-order';
 import { undo } from '#lib/store/undo';
-import { write } from '#lib/store/write';
 import { fieldOfColumn, parseThenAct } from '../../_forms/parse-then-act';
 import type { FormState } from '../../_ui/form/form-state';
+import { change, changeAndClose, takeOut } from './change';
 import { lineField, linePatch, newLineColumns, segmentColumns } from './edits';
 import {
   dayAnswerForm,
@@ -29,47 +30,6 @@ import {
   segmentForm,
   takeBackForm,
 } from './schema';
-
-/** One act of the person on this episode; all pages of it are read anew. */
-async function change(
-  episodeId: string,
-  label: string,
-  edits: readonly Edit[],
-): Promise<Result<string>> {
-  const written = await write({ actor: DEFAULT_CREATOR_ID, label, at: new Date(), edits });
-  if (!written.ok) return written;
-  revalidatePath(`/episodes/${episodeId}`, 'layout');
-  return ok(`${label}: done.`);
-}
-
-/** Shows the page at a row with its form closed, once the row was saved. */
-async function changeAndClose(
-  episodeId: string,
-  rowId: string,
-  label: string,
-  edits: readonly Edit[],
-): Promise<Result<string>> {
-  const done = await change(episodeId, label, edits);
-  if (done.ok) redirect(`/episodes/${episodeId}#row-${rowId}`);
-  return done;
-}
-
-/** Takes a row out, and shows the page with the way to take it back in. */
-async function takeOut(
-  episodeId: string,
-  label: string,
-  edit: Extract<Edit, { op: 'remove' }>,
-): Promise<Result<string>> {
-  const written = await write({
-    actor: DEFAULT_CREATOR_ID,
-    label,
-    at: new Date(),
-    edits: [edit],
-  });
-  if (!written.ok) return written;
-  revalidatePath(`/episodes/${episodeId}`, 'layout');
-  redirect(`/episodes/${episodeId}?undo=${written.value.groupId}`);
-}
 
 export async function takeBack(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(takeBackForm, state, form, async ({ episodeId, groupId }) => {
@@ -134,8 +94,6 @@ export async function addSegment(state: FormState, form: FormData): Promise<Form
           ...segmentColumns(texts),
           inFrame: null,
           outFrame: null,
-          spareTakes: 0,
-          spareScope: 'spoiltLines',
           washUpS: 0,
         },
       },
@@ -192,7 +150,11 @@ export async function addLine(state: FormState, form: FormData): Promise<FormSta
     form,
     async ({ episodeId, recipeId, ...texts }) => {
       const id = uuid();
-      const state = texts.state ?? (await listedState(texts.foodId));
+      const food = texts.foodId === null ? null : await readFood(texts.foodId);
+      const unfit = withoutServing(food, texts);
+      if (unfit) return failed(unfit);
+      // The state in which the food is listed; raw where none was chosen.
+      const state = texts.state ?? food?.version.state ?? 'raw';
       return change(episodeId, `Add ${texts.text}`, [
         {
           op: 'create',
@@ -210,10 +172,14 @@ export async function addLine(state: FormState, form: FormData): Promise<FormSta
   );
 }
 
-/** The state in which a food is listed; raw where none was chosen. */
-async function listedState(foodId: string | null): Promise<FoodState> {
-  const food = foodId === null ? null : await readFood(foodId);
-  return food?.version.state ?? 'raw';
+/** Servings are a label's own: an amount in them says nothing of a food that states none. */
+function withoutServing(
+  food: Food | null,
+  { quantity, unit }: { readonly quantity: unknown; readonly unit: LineUnit },
+): Problem | null {
+  if (!food || !quantity || unit !== 'serving' || food.version.serving) return null;
+  const message = `${food.name} states no serving: choose grams or another unit.`;
+  return { path: 'unit', code: 'noServing', message };
 }
 
 export async function saveLine(state: FormState, form: FormData): Promise<FormState> {
@@ -221,10 +187,14 @@ export async function saveLine(state: FormState, form: FormData): Promise<FormSt
     lineForm,
     state,
     form,
-    ({ episodeId, lineId, rev, ...texts }) =>
-      changeAndClose(episodeId, lineId, `Change ${texts.text}`, [
+    async ({ episodeId, lineId, rev, ...texts }) => {
+      const food = texts.foodId === null ? null : await readFood(texts.foodId);
+      const unfit = withoutServing(food, texts);
+      if (unfit) return failed(unfit);
+      return changeAndClose(episodeId, lineId, `Change ${texts.text}`, [
         { op: 'update', entity: 'RecipeLine', id: lineId, rev, patch: linePatch(lineId, texts) },
-      ]),
+      ]);
+    },
     lineFieldOf,
   );
 }

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { LINE_UNITS, type Ratio } from '#lib/episode/schema';
 import { STATES } from '#lib/foods/food';
-import { readGrams, readQuantity } from '#lib/units/read-quantity';
+import { gramsText, readGrams, readQuantity } from '#lib/units/read-quantity';
+import { optionalWhole } from '../../_forms/number-fields';
 import {
   amount,
   grams,
@@ -47,6 +48,10 @@ const segmentTexts = {
   planned: runtime.transform((seconds) => seconds ?? 0),
   eaten: share('the part that counts'),
   batches: share('how often it is made'),
+  spareTakes: optionalWhole(0, 10).transform((takes) => takes ?? 0),
+  spareScope: z
+    .enum(['whole', 'spoiltLines'], { error: 'Choose what a spare take needs again.' })
+    .default('spoiltLines'),
 };
 
 export const newSegmentForm = z.object({
@@ -87,10 +92,19 @@ export const newLineForm = z.object({
     .default('')
     .transform((state) => state || null),
 });
-export const lineForm = z.object({ episodeId, lineId: rowId, rev: revision, ...lineTexts });
+export const lineForm = z.object({
+  episodeId,
+  lineId: rowId,
+  rev: revision,
+  ...lineTexts,
+  /** Which of the food's measures is meant; null for the first that fits. */
+  measureName: optionalText(120).transform((name) => name || null),
+  /** The food whose measures the form listed. */
+  measuresOf: optionalId,
+});
 
 /** A row to take out, as its button sends it. */
-export const removeForm = (name: 'segmentId' | 'lineId' | 'portionId' | 'pointId') =>
+export const removeForm = (name: `${'segment' | 'line' | 'portion' | 'point'}Id`) =>
   z.object({ episodeId, [name]: rowId, rev: revision }).transform((sent) => ({
     episodeId: String(sent.episodeId),
     id: String(sent[name]),
@@ -139,3 +153,48 @@ export const dayAnswerForm = z
     path: ['what'],
     message: 'Say what it was.',
   });
+
+/** Milligrams as a scale shows them: one number. Empty is 0 where `empty` allows it. */
+function scaleGrams(empty: 'is none' | 'is missing') {
+  return z
+    .string()
+    .trim()
+    .max(40, 'This is too long for a number.')
+    .default('')
+    .transform((text, context): number => {
+      if (text === '' && empty === 'is none') return 0;
+      const read = readGrams(text);
+      if (read && read.lowMg === read.highMg) return read.valueMg;
+      const message = 'Write the grams that the scale shows: 252, 252.5 or 1252.';
+      context.addIssue({ code: 'custom', message });
+      return z.NEVER;
+    });
+}
+
+const reading = {
+  gross: scaleGrams('is missing'),
+  tare: scaleGrams('is none'),
+  scaleId: rowId,
+  method: z.enum(['direct', 'difference'], { error: 'Choose how it was weighed.' }),
+};
+
+/** Something must have been weighed: the container alone is no reading, and less than it a mistake. */
+function moreThanContainer(
+  { gross, tare }: { readonly gross: number; readonly tare: number },
+  context: z.RefinementCtx,
+) {
+  if (gross > tare) return;
+  const text = (mg: number) => `${gramsText({ lowMg: mg, valueMg: mg, highMg: mg })} g`;
+  const message =
+    gross === 0
+      ? 'The scale shows more than 0 g where something stands on it.'
+      : `${text(tare)} to take off leaves nothing: the scale showed ${text(gross)}.`;
+  context.addIssue({ code: 'custom', path: [gross === 0 ? 'gross' : 'tare'], message });
+}
+
+export const weighLineForm = z
+  .object({ episodeId, lineId: rowId, ...reading })
+  .superRefine(moreThanContainer);
+export const weighDishForm = z
+  .object({ episodeId, recipeId: rowId, ...reading })
+  .superRefine(moreThanContainer);

@@ -19,6 +19,9 @@ export interface LineTexts {
   readonly note: string;
   readonly asBought: boolean;
   readonly spoiltByTake: boolean;
+  /** The food's measure that a piece, cup or spoon is; empty for the first that fits. */
+  readonly measureName: string;
+  readonly measures: readonly Choice[];
   readonly food: FoodHit | null;
 }
 
@@ -33,7 +36,17 @@ interface Props {
   readonly cancelHref?: string;
 }
 
-const FIELDS = ['text', 'foodId', 'quantity', 'unit', 'state', 'grams', 'leftBehind', 'note'];
+const FIELDS = [
+  'text',
+  'foodId',
+  'quantity',
+  'unit',
+  'state',
+  'grams',
+  'leftBehind',
+  'note',
+  'measureName',
+];
 
 /** Adds or changes an ingredient. What only some need stands folded away. */
 export function LineForm({ id, action, hidden, line, units, states, submit, cancelHref }: Props) {
@@ -53,6 +66,20 @@ export function LineForm({ id, action, hidden, line, units, states, submit, canc
               initialUnit={line.unit}
               state={state}
             />
+            {line.measures.length > 0 && (
+              <>
+                <input type="hidden" name="measuresOf" value={line.food?.id ?? ''} />
+                <ChoiceField
+                  form={id}
+                  name="measureName"
+                  label="Which measure"
+                  hint="What a piece, cup or spoon of this food is."
+                  choices={line.measures}
+                  initial={line.measureName}
+                  state={state}
+                />
+              </>
+            )}
             <ChoiceField
               form={id}
               name="state"

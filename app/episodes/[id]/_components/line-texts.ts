@@ -2,6 +2,7 @@ import { STATE_WORDS, UNIT_WORDS } from '../../../_ui/words';
 import type { Choice } from '../../../_ui/form/field';
 import { LINE_UNITS, type RecipeLine } from '#lib/episode/schema';
 import { STATES, type Food } from '#lib/foods/food';
+import { printGrams } from '#lib/units/print';
 import { gramsText, quantityText } from '#lib/units/read-quantity';
 import { foodHit } from '../../../foods/search/food-hit';
 import type { LineTexts } from './line-form';
@@ -33,8 +34,21 @@ export const EMPTY_LINE: LineTexts = {
   note: '',
   asBought: false,
   spoiltByTake: false,
+  measureName: '',
+  measures: [],
   food: null,
 };
+
+/** A food's measures to choose from, each with its grams; none where it has none. */
+function measureChoices(food: Food): readonly Choice[] {
+  if (food.measures.length === 0) return [];
+  const measures = food.measures.map(({ massMg, name, qtyDen, qtyNum }) => {
+    const one = { num: qtyNum, den: qtyDen };
+    const amount = quantityText({ low: one, high: one });
+    return { value: name, words: `${name}: ${amount} weighs ${printGrams(massMg)} g` };
+  });
+  return [{ value: '', words: 'the first that fits the unit' }, ...measures];
+}
 
 /** An ingredient as its form shows it. Read again by the form's schema, it is the same ingredient. */
 export function lineTexts(line: RecipeLine, food: Food | null): LineTexts {
@@ -48,6 +62,8 @@ export function lineTexts(line: RecipeLine, food: Food | null): LineTexts {
     note: line.note,
     asBought: line.asBought,
     spoiltByTake: line.spoiltByTake,
+    measureName: line.measureName ?? '',
+    measures: food ? measureChoices(food) : [],
     food: food ? foodHit(food) : null,
   };
 }

@@ -3,7 +3,7 @@
 import { FormFrame } from '../../../_forms/form-frame';
 import type { FormAction } from '../../../_forms/parse-then-act';
 import { Button, ButtonLink } from '../../../_ui/button';
-import { TextField } from '../../../_ui/form/field';
+import { ChoiceField, TextField, type Choice } from '../../../_ui/form/field';
 
 interface Props {
   readonly id: string;
@@ -14,11 +14,17 @@ interface Props {
   readonly planned: string;
   readonly eaten: string;
   readonly batches: string;
+  readonly spareTakes?: string;
+  readonly spareScope?: string;
   readonly submit: string;
   readonly cancelHref?: string;
 }
 
-const FIELDS = ['title', 'planned', 'eaten', 'batches'];
+const FIELDS = ['title', 'planned', 'eaten', 'batches', 'spareTakes', 'spareScope'];
+const SPARE_SCOPES: readonly Choice[] = [
+  { value: 'spoiltLines', words: 'what a take spoils' },
+  { value: 'whole', words: 'the whole dish' },
+];
 
 /** Adds or changes a segment: its title and length, and for a dish how much of it is made and eaten. */
 export function SegmentForm({ id, action, hidden, kind, submit, cancelHref, ...texts }: Props) {
@@ -59,6 +65,22 @@ export function SegmentForm({ id, action, hidden, kind, submit, cancelHref, ...t
                 label="Made how many times"
                 hint="For shopping and the day."
                 initial={texts.batches}
+                state={state}
+              />
+              <TextField
+                form={id}
+                name="spareTakes"
+                label="Spare takes to buy for"
+                hint="0 for none."
+                initial={texts.spareTakes ?? '0'}
+                state={state}
+              />
+              <ChoiceField
+                form={id}
+                name="spareScope"
+                label="A spare take needs again"
+                choices={SPARE_SCOPES}
+                initial={texts.spareScope ?? 'spoiltLines'}
                 state={state}
               />
             </div>

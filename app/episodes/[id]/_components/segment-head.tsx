@@ -60,6 +60,8 @@ export function SegmentHead({ view, segment }: Props) {
             planned={printRuntime(segment.plannedS)}
             eaten={ratio(segment.eaten)}
             batches={ratio(segment.batches)}
+            spareTakes={String(segment.spareTakes)}
+            spareScope={segment.spareScope}
             submit="Save"
             cancelHref={rowHref(episodeId, segment.id)}
           />

@@ -19,6 +19,9 @@ import { PortionForm } from './portion-form';
 import { SegmentHead } from './segment-head';
 import { TalkingPoints } from './talking-points';
 import { revOf, rowHref, type EpisodeView } from './view';
+import { WeighForm } from './weigh-form';
+import { finishedWeighedWords, lineWeighedWords, scaleChoices } from './weighed-words';
+import { weighDish, weighLine } from '../weigh-actions';
 
 interface Props {
   readonly view: EpisodeView;
@@ -83,6 +86,15 @@ function DishParts({ view, dish }: { readonly view: EpisodeView; readonly dish: 
       <div className="grid min-w-0 content-start gap-8">
         <TalkingPoints view={view} segment={dish} />
         <Portions view={view} dish={dish} />
+        <Disclosure words="Weigh the finished dish">
+          <WeighForm
+            id={`weigh-${dish.recipe.id}`}
+            action={weighDish}
+            hidden={{ episodeId: view.file.episode.id, recipeId: dish.recipe.id }}
+            scales={scaleChoices(view.file.kitchen)}
+            soFar={finishedWeighedWords(dish.recipe)}
+          />
+        </Disclosure>
       </div>
     </div>
   );
@@ -106,6 +118,15 @@ function EditLine({ view, dish }: { readonly view: EpisodeView; readonly dish: D
         submit="Save"
         cancelHref={rowHref(episodeId, line.id)}
       />
+      <Disclosure words="Weigh it">
+        <WeighForm
+          id={`weigh-${line.id}`}
+          action={weighLine}
+          hidden={{ episodeId, lineId: line.id }}
+          scales={scaleChoices(view.file.kitchen)}
+          soFar={lineWeighedWords(dish.recipe, line.id)}
+        />
+      </Disclosure>
       <div className="mt-3">
         <ButtonForm
           action={removeLine}
