@@ -5,7 +5,7 @@ import { PARENTS } from '#lib/store/parents';
 /** Tables whose new rows stand after the others of their parent. */
 export type Placed = Exclude<
   keyof typeof PARENTS,
-  'Weighing' | 'Target' | 'Perishable' | 'FoodVersion' | 'StockLot' | 'StockMove' | 'Pack'
+  'Weighing' | 'Perishable' | 'FoodVersion' | 'StockLot' | 'StockMove' | 'Pack'
 >;
 
 interface Asked {

@@ -179,7 +179,7 @@ function withoutServing(
 ): Problem | null {
   if (!food || !quantity || unit !== 'serving' || food.version.serving) return null;
   const message = `${food.name} states no serving: choose grams or another unit.`;
-  return { path: 'unit', code: 'noServing', message };
+  return { path: 'unit', code: 'no-serving', message };
 }
 
 export async function saveLine(state: FormState, form: FormData): Promise<FormState> {

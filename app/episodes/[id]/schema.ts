@@ -1,8 +1,9 @@
 import { z } from 'zod';
 import { LINE_UNITS, type Ratio } from '#lib/episode/schema';
 import { STATES } from '#lib/foods/food';
+import { NUTRIENT_NAMES, type Nutrient } from '#lib/foods/nutrients';
 import { gramsText, readGrams, readQuantity } from '#lib/units/read-quantity';
-import { optionalWhole } from '../../_forms/number-fields';
+import { number, optionalWhole } from '../../_forms/number-fields';
 import {
   amount,
   grams,
@@ -104,7 +105,9 @@ export const lineForm = z.object({
 });
 
 /** A row to take out, as its button sends it. */
-export const removeForm = (name: `${'segment' | 'line' | 'portion' | 'point'}Id`) =>
+export const removeForm = (
+  name: `${'segment' | 'line' | 'portion' | 'point' | 'weighing' | 'target'}Id`,
+) =>
   z.object({ episodeId, [name]: rowId, rev: revision }).transform((sent) => ({
     episodeId: String(sent.episodeId),
     id: String(sent[name]),
@@ -198,3 +201,15 @@ export const weighLineForm = z
 export const weighDishForm = z
   .object({ episodeId, recipeId: rowId, ...reading })
   .superRefine(moreThanContainer);
+
+const target = {
+  nutrient: z.enum(NUTRIENT_NAMES as unknown as [Nutrient, ...Nutrient[]], {
+    error: 'Choose what is counted.',
+  }),
+  relation: z.enum(['atLeast', 'atMost'], { error: 'Choose at least or at most.' }),
+  amount: number('how much', 0, 1_000_000),
+  /** A dish, or null for all of them. */
+  segmentId: optionalId,
+};
+export const newTargetForm = z.object({ episodeId, ...target });
+export const targetForm = z.object({ episodeId, targetId: rowId, rev: revision, ...target });

@@ -10,9 +10,9 @@ import { readEpisodeFile } from '#lib/store/read-episode';
 import { readKitchen } from '#lib/store/read-kitchen';
 import { parseThenAct } from '../../_forms/parse-then-act';
 import type { FormState } from '../../_ui/form/form-state';
-import { change, changeAndClose } from './change';
+import { change, changeAndClose, takeOut } from './change';
 import { readingColumns } from './edits';
-import { weighDishForm, weighLineForm } from './schema';
+import { removeForm, weighDishForm, weighLineForm } from './schema';
 
 /** Writes one more reading of an ingredient; those before it stay as they are. */
 export async function weighLine(state: FormState, form: FormData): Promise<FormState> {
@@ -48,6 +48,13 @@ export async function weighDish(state: FormState, form: FormData): Promise<FormS
       { op: 'create', entity: 'Weighing', row: { id: uuid(), recipeId, ...columns } },
     ]);
   });
+}
+
+/** Strikes a reading out; it can be taken back in. */
+export async function removeReading(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(removeForm('weighingId'), state, form, ({ episodeId, id, rev }) =>
+    takeOut(episodeId, 'Take a reading back', { op: 'remove', entity: 'Weighing', id, rev }),
+  );
 }
 
 async function recipesOf(episodeId: string, at: Date): Promise<readonly Recipe[]> {

@@ -9,13 +9,15 @@ import { figureStatus, type Figure } from '#lib/figures/figure';
 import type { Bounds } from '#lib/units/bounds';
 import { printGrams } from '#lib/units/print';
 import { EditLink } from './edit-link';
-import { editHref, type EpisodeView } from './view';
+import { measureWords } from './measure-choices';
+import { editHref, weighHref, weighKey, type EpisodeView } from './view';
+import { weighedWords } from './weighed-words';
 
 interface Props {
   readonly view: EpisodeView;
   readonly dish: Dish;
   readonly figures: DishFigures;
-  /** The form of the ingredient that is being edited. */
+  /** The form of the ingredient that is being edited or weighed. */
   readonly form: ReactNode;
 }
 
@@ -47,23 +49,27 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
         const written = dish.recipe.lines[index];
         if (!written) return null;
         const open = line.gap !== null;
+        const weighed = weighedWords(dish.recipe, line.lineId, view.file.kitchen);
+        const food = view.file.foods.find(({ id }) => id === line.foodId) ?? null;
+        const measure = weighed ? null : measureWords(written, food);
+        const opened = [line.lineId, weighKey(line.lineId)].some((key) => key === view.editing);
         return (
-          <LineRows
-            key={line.lineId}
-            line={line}
-            open={open}
-            form={view.editing === line.lineId && form}
-          >
+          <LineRows key={line.lineId} line={line} open={open} form={opened && form}>
             <Cell wide>
               {line.text}
               {written.note && <span className="text-soft"> {written.note}</span>}
               <span className="block text-fine text-soft">
                 {line.foodName ?? 'no food chosen'}
+                {measure && `, ${measure}`}
                 <span className="md:hidden">
                   , {STATE_WORDS[written.state]}
                   {line.source && `, ${line.source}`}
                 </span>{' '}
-                <EditLink href={editHref(view.file.episode.id, line.lineId)} what={line.text} />
+                <EditLink href={editHref(view.file.episode.id, line.lineId)} what={line.text} />{' '}
+                <EditLink href={weighHref(view.file.episode.id, line.lineId)} what={line.text}>
+                  Weigh
+                </EditLink>
+                {weighed && <span className="block">{weighed}</span>}
               </span>
             </Cell>
             <Cell number>{line.eatenMg ? <Grams mass={line.eatenMg} /> : 'open'}</Cell>

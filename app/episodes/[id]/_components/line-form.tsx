@@ -73,7 +73,7 @@ export function LineForm({ id, action, hidden, line, units, states, submit, canc
                   form={id}
                   name="measureName"
                   label="Which measure"
-                  hint="What a piece, cup or spoon of this food is."
+                  hint="What a piece, cup or spoon of this food is. After choosing another food, save and open this again."
                   choices={line.measures}
                   initial={line.measureName}
                   state={state}
@@ -88,9 +88,9 @@ export function LineForm({ id, action, hidden, line, units, states, submit, canc
               initial={line.state}
               state={state}
             />
-            <details open={line.grams !== '' || line.leftBehind !== '' || line.note !== ''}>
+            <details open={saysMore(line) || state.problems.length > 0}>
               <summary className="link min-h-11 content-center">
-                Grams, what is left behind, a note
+                Grams, peel, what is left behind, a note
               </summary>
               <div className="mt-2 grid gap-4">
                 <TextField
@@ -105,7 +105,7 @@ export function LineForm({ id, action, hidden, line, units, states, submit, canc
                   form={id}
                   name="leftBehind"
                   label="Left behind, grams"
-                  hint="In the pan, tray or bowl, and not eaten. Empty for none."
+                  hint="In the pan, tray or bowl, and not eaten: 3, 3 ± 1, 2-4. Empty for none."
                   initial={line.leftBehind}
                   state={state}
                 />
@@ -135,4 +135,9 @@ export function LineForm({ id, action, hidden, line, units, states, submit, canc
       )}
     </FormFrame>
   );
+}
+
+/** Whether something is set in what stands folded away. */
+function saysMore({ grams, leftBehind, note, asBought, spoiltByTake }: LineTexts): boolean {
+  return [grams, leftBehind, note].some((text) => text !== '') || asBought || spoiltByTake;
 }

@@ -2,15 +2,21 @@ import { STATE_WORDS, UNIT_WORDS } from '../../../_ui/words';
 import type { Choice } from '../../../_ui/form/field';
 import { LINE_UNITS, type RecipeLine } from '#lib/episode/schema';
 import { STATES, type Food } from '#lib/foods/food';
-import { printGrams } from '#lib/units/print';
 import { gramsText, quantityText } from '#lib/units/read-quantity';
 import { foodHit } from '../../../foods/search/food-hit';
 import type { LineTexts } from './line-form';
+import { measureChoices } from './measure-choices';
 
 export const UNIT_CHOICES: readonly Choice[] = LINE_UNITS.map((value) => ({
   value,
   words: UNIT_WORDS[value],
 }));
+
+/** The units that an ingredient's food can be given in: servings only where its label states one. */
+export function unitChoices({ unit }: RecipeLine, food: Food | null): readonly Choice[] {
+  const servings = food === null || food.version.serving !== null || unit === 'serving';
+  return servings ? UNIT_CHOICES : UNIT_CHOICES.filter(({ value }) => value !== 'serving');
+}
 
 export const STATE_CHOICES: readonly Choice[] = STATES.map((value) => ({
   value,
@@ -39,17 +45,6 @@ export const EMPTY_LINE: LineTexts = {
   food: null,
 };
 
-/** A food's measures to choose from, each with its grams; none where it has none. */
-function measureChoices(food: Food): readonly Choice[] {
-  if (food.measures.length === 0) return [];
-  const measures = food.measures.map(({ massMg, name, qtyDen, qtyNum }) => {
-    const one = { num: qtyNum, den: qtyDen };
-    const amount = quantityText({ low: one, high: one });
-    return { value: name, words: `${name}: ${amount} weighs ${printGrams(massMg)} g` };
-  });
-  return [{ value: '', words: 'the first that fits the unit' }, ...measures];
-}
-
 /** An ingredient as its form shows it. Read again by the form's schema, it is the same ingredient. */
 export function lineTexts(line: RecipeLine, food: Food | null): LineTexts {
   return {
@@ -63,7 +58,7 @@ export function lineTexts(line: RecipeLine, food: Food | null): LineTexts {
     asBought: line.asBought,
     spoiltByTake: line.spoiltByTake,
     measureName: line.measureName ?? '',
-    measures: food ? measureChoices(food) : [],
+    measures: measureChoices(line, food),
     food: food ? foodHit(food) : null,
   };
 }

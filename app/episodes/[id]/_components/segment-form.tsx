@@ -71,7 +71,7 @@ export function SegmentForm({ id, action, hidden, kind, submit, cancelHref, ...t
                 form={id}
                 name="spareTakes"
                 label="Spare takes to buy for"
-                hint="0 for none."
+                hint="Food for so many more is bought. 0 for none."
                 initial={texts.spareTakes ?? '0'}
                 state={state}
               />
@@ -79,6 +79,7 @@ export function SegmentForm({ id, action, hidden, kind, submit, cancelHref, ...t
                 form={id}
                 name="spareScope"
                 label="A spare take needs again"
+                hint="What a take spoils is said at each ingredient."
                 choices={SPARE_SCOPES}
                 initial={texts.spareScope ?? 'spoiltLines'}
                 state={state}

@@ -2,10 +2,11 @@ import { ButtonForm } from '../../../_forms/button-form';
 import { Disclosure } from '../../../_ui/disclosure';
 import { EmptyState } from '../../../_ui/empty-state';
 import type { Dish } from '#lib/episode/context';
-import type { Portion, Segment } from '#lib/episode/schema';
+import type { Portion, RecipeLine, Segment } from '#lib/episode/schema';
 import { printGrams } from '#lib/units/print';
 import { addLine, removeLine, removePortion, saveLine } from '../actions';
 import { DishFigures } from './dish-figures';
+import { FinishedWeight } from './finished-weight';
 import { IngredientTable } from './ingredient-table';
 import { LineForm } from './line-form';
 import {
@@ -14,14 +15,13 @@ import {
   NEW_STATE_CHOICES,
   STATE_CHOICES,
   UNIT_CHOICES,
+  unitChoices,
 } from './line-texts';
 import { PortionForm } from './portion-form';
 import { SegmentHead } from './segment-head';
 import { TalkingPoints } from './talking-points';
-import { revOf, rowHref, type EpisodeView } from './view';
-import { WeighForm } from './weigh-form';
-import { finishedWeighedWords, lineWeighedWords, scaleChoices } from './weighed-words';
-import { weighDish, weighLine } from '../weigh-actions';
+import { revOf, rowHref, weighKey, type EpisodeView } from './view';
+import { WeighLine } from './weigh-line';
 
 interface Props {
   readonly view: EpisodeView;
@@ -61,7 +61,7 @@ function DishParts({ view, dish }: { readonly view: EpisodeView; readonly dish: 
               view={view}
               dish={dish}
               figures={figures}
-              form={<EditLine view={view} dish={dish} />}
+              form={<OpenLine view={view} dish={dish} />}
             />
           ) : (
             <EmptyState title="No ingredients yet">
@@ -86,23 +86,22 @@ function DishParts({ view, dish }: { readonly view: EpisodeView; readonly dish: 
       <div className="grid min-w-0 content-start gap-8">
         <TalkingPoints view={view} segment={dish} />
         <Portions view={view} dish={dish} />
-        <Disclosure words="Weigh the finished dish">
-          <WeighForm
-            id={`weigh-${dish.recipe.id}`}
-            action={weighDish}
-            hidden={{ episodeId: view.file.episode.id, recipeId: dish.recipe.id }}
-            scales={scaleChoices(view.file.kitchen)}
-            soFar={finishedWeighedWords(dish.recipe)}
-          />
-        </Disclosure>
+        <FinishedWeight view={view} dish={dish} />
       </div>
     </div>
   );
 }
 
-function EditLine({ view, dish }: { readonly view: EpisodeView; readonly dish: Dish }) {
-  const line = dish.recipe.lines.find((each) => each.id === view.editing);
-  if (!line) return null;
+/** The form of the ingredient that is being edited or weighed. */
+function OpenLine({ view, dish }: { readonly view: EpisodeView; readonly dish: Dish }) {
+  const { lines } = dish.recipe;
+  const weighed = lines.find((each) => weighKey(each.id) === view.editing);
+  if (weighed) return <WeighLine view={view} recipe={dish.recipe} line={weighed} />;
+  const line = lines.find((each) => each.id === view.editing);
+  return line ? <EditLine view={view} line={line} /> : null;
+}
+
+function EditLine({ view, line }: { readonly view: EpisodeView; readonly line: RecipeLine }) {
   const episodeId = view.file.episode.id;
   const food = view.file.foods.find((each) => each.id === line.foodId) ?? null;
   const hidden = { episodeId, lineId: line.id, rev: revOf(view, line.id) };
@@ -113,20 +112,11 @@ function EditLine({ view, dish }: { readonly view: EpisodeView; readonly dish: D
         action={saveLine}
         hidden={hidden}
         line={lineTexts(line, food)}
-        units={UNIT_CHOICES}
+        units={unitChoices(line, food)}
         states={STATE_CHOICES}
         submit="Save"
         cancelHref={rowHref(episodeId, line.id)}
       />
-      <Disclosure words="Weigh it">
-        <WeighForm
-          id={`weigh-${line.id}`}
-          action={weighLine}
-          hidden={{ episodeId, lineId: line.id }}
-          scales={scaleChoices(view.file.kitchen)}
-          soFar={lineWeighedWords(dish.recipe, line.id)}
-        />
-      </Disclosure>
       <div className="mt-3">
         <ButtonForm
           action={removeLine}

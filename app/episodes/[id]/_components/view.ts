@@ -19,6 +19,16 @@ export function editHref(episodeId: string, rowId: string): string {
   return `/episodes/${episodeId}?edit=${encodeURIComponent(rowId)}#row-${rowId}`;
 }
 
+/** Stands for the weighing of an ingredient where a form is said to be open. */
+export function weighKey(lineId: string): string {
+  return `weigh-${lineId}`;
+}
+
+/** Address of the page with an ingredient's scale open. */
+export function weighHref(episodeId: string, lineId: string): string {
+  return `/episodes/${episodeId}?edit=${encodeURIComponent(weighKey(lineId))}#row-${lineId}`;
+}
+
 /** Address of the page at a row, with no form open. */
 export function rowHref(episodeId: string, rowId: string): string {
   return `/episodes/${episodeId}#row-${rowId}`;

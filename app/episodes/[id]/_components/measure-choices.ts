@@ -1,0 +1,42 @@
+import type { Choice } from '../../../_ui/form/field';
+import { UNIT_WORDS } from '../../../_ui/words';
+import { findMeasure } from '#lib/episode/line-amount';
+import type { RecipeLine } from '#lib/episode/schema';
+import type { Food, FoodMeasure } from '#lib/foods/food';
+import { gramsText, quantityText } from '#lib/units/read-quantity';
+
+/**
+ * What a piece, cup or spoon of an ingredient can mean: its food's measures with their grams.
+ * A name that the food no longer has is kept in the list, so that nothing changes unasked.
+ */
+export function measureChoices(
+  { measureName }: Pick<RecipeLine, 'measureName'>,
+  food: Food | null,
+): readonly Choice[] {
+  const measures = food?.measures ?? [];
+  const names = [...new Set(measures.map(({ name }) => name))];
+  const listed = names.flatMap((name) => {
+    const first = measures.find((measure) => measure.name === name);
+    return first ? [{ value: name, words: oneMeasure(first) }] : [];
+  });
+  const lost =
+    measureName !== null && !names.includes(measureName)
+      ? [{ value: measureName, words: `${measureName}: no longer a measure of this food` }]
+      : [];
+  if (listed.length + lost.length === 0) return [];
+  return [{ value: '', words: 'the first that fits the unit' }, ...listed, ...lost];
+}
+
+/** The measure that an amount in pieces or by volume is counted by; null where none is, or grams are given. */
+export function measureWords(line: RecipeLine, food: Food | null): string | null {
+  if (!food || !line.unit || !line.quantity || line.planned) return null;
+  const found = findMeasure(line.unit, line.measureName, food);
+  return found && `a ${UNIT_WORDS[line.unit]} by: ${oneMeasure(found.measure)}`;
+}
+
+/** `'1 large, 50 g'`. */
+function oneMeasure({ name, qtyNum, qtyDen, massMg }: FoodMeasure): string {
+  const ratio = { num: qtyNum, den: qtyDen };
+  const grams = gramsText({ lowMg: massMg, valueMg: massMg, highMg: massMg });
+  return `${quantityText({ low: ratio, high: ratio })} ${name}, ${grams} g`;
+}

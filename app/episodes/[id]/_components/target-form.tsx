@@ -1,0 +1,79 @@
+'use client';
+
+import { FormFrame } from '../../../_forms/form-frame';
+import type { FormAction } from '../../../_forms/parse-then-act';
+import { Button, ButtonLink } from '../../../_ui/button';
+import { AmountField } from '../../../_ui/form/amount-field';
+import { ChoiceField, type Choice } from '../../../_ui/form/field';
+
+/** A target as its form shows it: all as text. */
+export interface TargetTexts {
+  readonly nutrient: string;
+  readonly relation: string;
+  readonly amount: string;
+  /** Empty for all dishes. */
+  readonly segmentId: string;
+}
+
+interface Props {
+  readonly id: string;
+  readonly action: FormAction;
+  readonly hidden: Readonly<Record<string, string | number>>;
+  readonly target: TargetTexts;
+  /** Each with its unit, which is the amount's. */
+  readonly nutrients: readonly Choice[];
+  readonly scopes: readonly Choice[];
+  readonly submit: string;
+  readonly cancelHref?: string;
+}
+
+const FIELDS = ['relation', 'amount', 'nutrient', 'segmentId'];
+const RELATIONS = [
+  { value: 'atLeast', words: 'at least' },
+  { value: 'atMost', words: 'at most' },
+];
+
+/** What the day or one dish is to reach, or not to pass. */
+export function TargetForm(props: Props) {
+  const { id, action, hidden, target, nutrients, scopes, submit, cancelHref } = props;
+  return (
+    <FormFrame id={id} action={action} hidden={hidden} fields={FIELDS}>
+      {(state, pending) => {
+        const common = { form: id, state };
+        return (
+          <div className="grid max-w-2xl gap-4">
+            <div className="grid items-end gap-4 md:grid-cols-[1fr_2fr]">
+              <ChoiceField
+                {...common}
+                name="relation"
+                label="Keep to"
+                choices={RELATIONS}
+                initial={target.relation}
+              />
+              <AmountField
+                {...common}
+                name="amount"
+                label="How much"
+                unitName="nutrient"
+                units={nutrients}
+                initial={target.amount}
+                initialUnit={target.nutrient}
+              />
+            </div>
+            <ChoiceField
+              {...common}
+              name="segmentId"
+              label="In"
+              choices={scopes}
+              initial={target.segmentId}
+            />
+            <div className="flex flex-wrap gap-3">
+              <Button aria-disabled={pending || undefined}>{submit}</Button>
+              {cancelHref && <ButtonLink href={cancelHref}>Leave as it was</ButtonLink>}
+            </div>
+          </div>
+        );
+      }}
+    </FormFrame>
+  );
+}

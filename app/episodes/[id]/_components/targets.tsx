@@ -1,0 +1,150 @@
+import { ButtonForm } from '../../../_forms/button-form';
+import { Balance } from '../../../_ui/balance';
+import { Disclosure } from '../../../_ui/disclosure';
+import type { Choice } from '../../../_ui/form/field';
+import type { BalanceState } from '../../../_ui/geometry';
+import type { Target } from '#lib/episode/schema';
+import type { Figures } from '#lib/figures/episode-figures';
+import { judgeLimit, type LimitVerdict } from '#lib/figures/judge-limit';
+import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
+import { addTarget, removeTarget, saveTarget } from '../target-actions';
+import { EditLink } from './edit-link';
+import { TargetForm } from './target-form';
+import { editHref, revOf, rowHref, type EpisodeView } from './view';
+
+interface Props {
+  readonly view: EpisodeView;
+}
+
+const STATES: Readonly<Record<LimitVerdict, BalanceState>> = {
+  met: 'agrees',
+  cannotTell: 'edge',
+  missed: 'off',
+  unknown: 'unknown',
+};
+
+const WORDS: Readonly<Record<LimitVerdict, string>> = {
+  met: 'met',
+  cannotTell: 'cannot tell: the range crosses it',
+  missed: 'missed',
+  unknown: 'can’t say: the number is open',
+};
+
+/** What the day or a dish is to keep to, each held against its figure. */
+export function Targets({ view }: Props) {
+  const { id: episodeId, targets } = view.file.episode;
+  return (
+    <section aria-labelledby="targets" className="mt-8">
+      <h3 id="targets">Targets</h3>
+      <ul className="mt-1">
+        {targets.map((target) => (
+          <li key={target.id} id={`row-${target.id}`} className="border-b border-line py-1.5">
+            {view.editing === target.id ? (
+              <EditTarget view={view} target={target} />
+            ) : (
+              <Judged view={view} target={target} />
+            )}
+          </li>
+        ))}
+      </ul>
+      <Disclosure words="Add a target">
+        <TargetForm
+          id="new-target"
+          action={addTarget}
+          hidden={{ episodeId }}
+          target={{ nutrient: 'protein', relation: 'atLeast', amount: '', segmentId: '' }}
+          nutrients={nutrientChoices(view)}
+          scopes={scopeChoices(view)}
+          submit="Add the target"
+        />
+      </Disclosure>
+    </section>
+  );
+}
+
+function Judged({ view, target }: Props & { readonly target: Target }) {
+  const figure = figuresFor(view, target)?.[target.nutrient];
+  const verdict = figure ? judgeLimit(figure, target.relation, target.amount) : 'unknown';
+  const words = targetWords(view, target);
+  return (
+    <div className="flex flex-wrap items-center justify-between gap-x-6">
+      <span>
+        {words} <EditLink href={editHref(view.file.episode.id, target.id)} what={words} />
+      </span>
+      <Balance
+        verdict={STATES[verdict]}
+        words={WORDS[verdict]}
+        heavier={target.relation === 'atMost' ? 'breakdown' : 'said'}
+      />
+    </div>
+  );
+}
+
+function EditTarget({ view, target }: Props & { readonly target: Target }) {
+  const episodeId = view.file.episode.id;
+  const values = { episodeId, targetId: target.id, rev: revOf(view, target.id) };
+  return (
+    <>
+      <TargetForm
+        id={`target-${target.id}`}
+        action={saveTarget}
+        hidden={values}
+        target={{
+          nutrient: target.nutrient,
+          relation: target.relation,
+          amount: String(target.amount),
+          segmentId: target.segmentId ?? '',
+        }}
+        nutrients={nutrientChoices(view, target.nutrient)}
+        scopes={scopeChoices(view, target.segmentId)}
+        submit="Save the target"
+        cancelHref={rowHref(episodeId, target.id)}
+      />
+      <div className="mt-3">
+        <ButtonForm
+          action={removeTarget}
+          values={values}
+          tone="hand"
+          label={`Take out the target: ${targetWords(view, target)}`}
+        >
+          Take the target out
+        </ButtonForm>
+      </div>
+    </>
+  );
+}
+
+/** What is counted here; a target of a file may name another, which then is kept. */
+function nutrientChoices(view: EpisodeView, kept?: Nutrient): readonly Choice[] {
+  const counted = view.figures.nutrients;
+  const all = kept && !counted.includes(kept) ? [...counted, kept] : counted;
+  return all.map((value) => ({ value, words: nutrientWords(view, value) }));
+}
+
+function scopeChoices(view: EpisodeView, kept: string | null = null): readonly Choice[] {
+  return [
+    { value: '', words: 'all dishes, as far as they count to the day' },
+    ...view.file.episode.segments
+      .filter(({ id, recipe }) => recipe !== null || id === kept)
+      .map(({ id, title }) => ({ value: id, words: title })),
+  ];
+}
+
+function figuresFor(view: EpisodeView, target: Target): Figures | undefined {
+  if (target.segmentId === null) return view.figures.day;
+  return view.figures.dishes.find((dish) => dish.segmentId === target.segmentId)?.whole;
+}
+
+function targetWords(view: EpisodeView, { segmentId, relation, amount, nutrient }: Target): string {
+  const segment = view.file.episode.segments.find((each) => each.id === segmentId);
+  const scope = segment ? segment.title : 'all dishes';
+  const limit = relation === 'atLeast' ? 'at least' : 'at most';
+  return `${scope}: ${limit} ${amount} ${nutrientWords(view, nutrient)}`;
+}
+
+/** A nutrient with its unit, called as it is beside the day's number. */
+function nutrientWords(view: EpisodeView, nutrient: Nutrient): string {
+  const { unit, label } = NUTRIENTS[nutrient];
+  const counted = view.figures.day[nutrient] !== undefined;
+  return `${unit} ${counted ? view.numbers(nutrient, { kind: 'day' }).label : label}`;
+}
