@@ -9,7 +9,7 @@ import { gramsText } from '#lib/units/read-quantity';
 export function scaleChoices(kitchen: Kitchen): readonly Choice[] {
   return kitchen.scales.map(({ id, name, resolutionMg }) => ({
     value: id,
-    words: `${name}, shows ${exactGrams(resolutionMg)}`,
+    words: `${name}, in steps of ${exactGrams(resolutionMg)}`,
   }));
 }
 
