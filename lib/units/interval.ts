@@ -31,11 +31,6 @@ export function scaled(a: Interval, factor: number): Interval {
   return { low: a.low * factor, value: a.value * factor, high: a.high * factor };
 }
 
-/** Sum of two intervals whose errors are unrelated or fully shared: the hard bound is the same. */
-export function plus(a: Interval, b: Interval): Interval {
-  return { low: a.low + b.low, value: a.value + b.value, high: a.high + b.high };
-}
-
 /**
  * The part that two intervals share, or null if they share nothing.
  * Used where one quantity is printed twice (per serving and per 100 g).

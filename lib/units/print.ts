@@ -46,14 +46,6 @@ export function printCelsius(milliC: number): string {
   return `${printTo(milliC / 1000, 1)} °C`;
 }
 
-/** A clock time from minutes after midnight; past midnight it says so. `printClock(570)` → `'9:30'`. */
-export function printClock(minute: number): string {
-  const day = Math.floor(minute / 1440);
-  const within = minute - day * 1440;
-  const clock = `${Math.floor(within / 60)}:${String(within % 60).padStart(2, '0')}`;
-  return day > 0 ? `${clock} (+${day} d)` : clock;
-}
-
 /** A running time from whole seconds: `m:ss` below an hour, `h:mm:ss` from there. `printRuntime(3725)` → `'1:02:05'`. */
 export function printRuntime(totalSeconds: number): string {
   const seconds = String(totalSeconds % 60).padStart(2, '0');

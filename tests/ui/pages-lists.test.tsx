@@ -47,6 +47,14 @@ describe('the shopping page of the demo', () => {
     expect(text).toContain('since something here has no price yet');
   });
 
+  test('a food with an open amount stands where it is bought, not in the kitchen, as in the text', () => {
+    const [bought = '', inKitchen = ''] = text.split('Already in the kitchen');
+    const salt = list.items.find(({ open }) => open.length > 0);
+    if (!salt) throw new Error('the demo has an open amount');
+    expect(bought).toContain(salt.name);
+    expect(inKitchen).not.toContain(salt.name);
+  });
+
   test('an ingredient without a food is written as it stands', () => {
     const [dish, ...rest] = demo.episode.segments.filter((segment) => segment.recipe);
     if (!dish?.recipe) throw new Error('the demo has dishes');

@@ -1,13 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  printClock,
-  printCount,
-  printGrams,
-  printRuntime,
-  printTo,
-  roundTo,
-} from '#lib/units/print';
+import { printCount, printGrams, printRuntime, printTo, roundTo } from '#lib/units/print';
 import { parsePrinted, printedInterval, printedText } from '#lib/units/printed';
 
 describe('printing', () => {
@@ -53,9 +46,7 @@ describe('printing', () => {
     expect(printRuntime(seconds)).toBe(text);
   });
 
-  it('prints clocks, grams and counts', () => {
-    expect(printClock(570)).toBe('9:30');
-    expect(printClock(1500)).toBe('1:00 (+1 d)');
+  it('prints grams and counts', () => {
     expect(printGrams(397_000)).toBe('397');
     expect(printGrams(4_500)).toBe('4.5');
     expect(printGrams(400)).toBe('0.40');

@@ -3,6 +3,7 @@ import Fraction from 'fraction.js';
 import { describe, expect, it } from 'vitest';
 import {
   LABEL_MILLILITRES,
+  LABEL_OUNCE_G,
   fromFahrenheit,
   toFahrenheit,
   toMilligrams,
@@ -45,6 +46,7 @@ describe('exact units', () => {
   });
 
   it('takes label units from 21 CFR 101.9(b)(5)(viii)', () => {
+    expect(LABEL_OUNCE_G).toBe(28);
     expect(LABEL_MILLILITRES).toEqual({ tsp: 5, tbsp: 15, flOz: 30, cup: 240 });
     expect(toMillilitres(new Fraction(8), 'flOz', true)).toBe(240);
     expect(toMillilitres(new Fraction(8), 'flOz')).toBeCloseTo(236.588, 3);

@@ -4,7 +4,7 @@ import { PrintButton } from '../../../../_ui/print-button';
 import { SlateHead } from '../../../../_ui/slate-head';
 import type { ShoppingList } from '#lib/shopping/shopping-list';
 import { bySection } from '#lib/shopping/list-words';
-import { priceText, SECTION_WORDS } from '#lib/shopping/shopping-text';
+import { isInStock, priceText, SECTION_WORDS } from '#lib/shopping/shopping-text';
 import { printDay } from '#lib/units/print-date';
 import { Items } from './items';
 
@@ -27,9 +27,9 @@ export function ShoppingView({ episodeId, list }: Props) {
         ]
       : []),
   ];
-  const inStock = items.filter((item) => item.buyMg === 0);
+  const inStock = items.filter(isInStock);
   const groups = [
-    ...bySection(items.filter((item) => item.buyMg !== 0)).map(([section, some]) => ({
+    ...bySection(items.filter((item) => !isInStock(item))).map(([section, some]) => ({
       title: SECTION_WORDS[section],
       items: some,
     })),
