@@ -118,6 +118,7 @@ function segmentProblems(
   const lines = new Set(recipe?.lines.map((line) => line.id) ?? []);
   recipe?.lines.forEach((line, index) => {
     refer(`${path}.recipe.lines[${index}].foodId`, 'food', known.foods, line.foodId);
+    refer(`${path}.recipe.lines[${index}].orFoodId`, 'food', known.foods, line.orFoodId);
     const { leftBehind, planned, quantity } = line;
     if (leftBehind.kind === 'mass' && planned && leftBehind.valueMg > planned.highMg) {
       say(

@@ -76,6 +76,13 @@ export const recipeLineSchema = z.object({
   /** Which of the food's measures `piece` or `cup` means, by its name; null takes the first that fits. */
   measureName: oneLine(120).nullable(),
   foodId: id.nullable(),
+  /**
+   * Whether the person has said that this is the food: a provisional one is the search's best match, counted
+   * on the page and left out of whatever is copied.
+   */
+  match: z.enum(['confirmed', 'provisional']).default('confirmed'),
+  /** A second food where the person cannot tell which of two it was: its values lie between both. */
+  orFoodId: id.nullable().default(null),
   /** The state in which the amount holds. */
   state: stateSchema,
   /** True where the amount includes peel, shell or ends (the refuse). */

@@ -54,7 +54,9 @@ export function lockHolds(
 function hashInputs(file: EpisodeFile): string {
   const dishes = file.episode.segments.filter((segment) => segment.recipe !== null);
   const used = new Set(
-    dishes.flatMap((dish) => dish.recipe?.lines.map((line) => line.foodId) ?? []),
+    dishes.flatMap(
+      (dish) => dish.recipe?.lines.flatMap(({ foodId, orFoodId }) => [foodId, orFoodId]) ?? [],
+    ),
   );
   return sha256(
     canonical({
@@ -92,7 +94,9 @@ function hashInputs(file: EpisodeFile): string {
 function lineInputs(line: RecipeLine) {
   const { asBought, foodId, id, leftBehind, measureName, planned, quantity, state, unit } = line;
   const amount = quantity && { high: reduced(quantity.high), low: reduced(quantity.low) };
-  return { amount, asBought, foodId, id, leftBehind, measureName, planned, state, unit };
+  // Absent where there is none, as in locks taken before an ingredient could name a second food.
+  const or = line.orFoodId === null ? {} : { orFoodId: line.orFoodId };
+  return { amount, asBought, foodId, id, leftBehind, measureName, ...or, planned, state, unit };
 }
 
 /** 6/10 and 3/5 are the same amount, and no change under a lock. */

@@ -55,7 +55,8 @@ export function segmentColumns(segment: Segment): Columns<'Segment', 'episodeId'
 export function lineColumns(
   line: RecipeLine,
 ): Columns<'RecipeLine', 'recipeId' | 'madeFromId' | 'madeFromRev'> {
-  const { text, quantity, unit, measureName, foodId, state, asBought, planned, note } = line;
+  const { text, quantity, unit, measureName, foodId, match, orFoodId } = line;
+  const { state, asBought, planned, note } = line;
   const left = line.leftBehind.kind === 'mass' ? line.leftBehind : null;
   return {
     text,
@@ -66,6 +67,8 @@ export function lineColumns(
     unit,
     measureName,
     foodId,
+    match,
+    orFoodId,
     state,
     asBought,
     plannedLowMg: planned?.lowMg ?? null,

@@ -105,6 +105,7 @@ function lineFrom(line: RecipeTree['lines'][number], present: Present) {
   return {
     ...line,
     foodId: kept(line.foodId, present.foods),
+    orFoodId: kept(line.orFoodId, present.foods),
     quantity:
       lowNum === null
         ? null

@@ -143,6 +143,7 @@ function importRecipe(recipe: Recipe, recipeId: string, path: string, ids: Impor
         recipeId,
         position,
         foodId: line.foodId === null ? null : ids.of('food', line.foodId, `${at}.foodId`),
+        orFoodId: line.orFoodId === null ? null : ids.of('food', line.orFoodId, `${at}.orFoodId`),
         madeFromId: null,
         madeFromRev: null,
       });

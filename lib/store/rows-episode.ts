@@ -101,6 +101,8 @@ export const EPISODE_ROWS = {
       unit: line.unit,
       measureName: line.measureName,
       foodId: line.foodId,
+      match: line.match,
+      orFoodId: line.orFoodId,
       madeFromId: id.nullable(),
       madeFromRev: positive.nullable(),
       state: line.state,

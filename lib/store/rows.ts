@@ -23,6 +23,13 @@ export const ROWS = {
     payload: z.string(),
     at: instant,
   }),
+  PairedDevice: z.strictObject({
+    id,
+    name: text(80).min(1),
+    tokenHash: text(64).regex(/^[0-9a-f]{64}$/),
+    pairedAt: instant,
+    endedAt: instant.nullable(),
+  }),
   Attachment: z.strictObject({
     id,
     sha256: text(64).min(64),

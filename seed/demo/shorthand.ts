@@ -54,6 +54,8 @@ export function line(
     unit: null,
     measureName: null,
     foodId,
+    match: 'confirmed',
+    orFoodId: null,
     state: 'asIs',
     asBought: false,
     planned: null,

@@ -71,6 +71,8 @@ const withTurkey = (coreMilliC: number, more: Partial<Segment> = {}): EpisodeFil
                 unit: null,
                 measureName: null,
                 foodId: 'turkey',
+                match: 'confirmed',
+                orFoodId: null,
                 state: 'raw',
                 asBought: false,
                 planned: null,

@@ -130,6 +130,8 @@ const line = (id: string, over: Partial<RecipeLine>): RecipeLine => ({
   unit: null,
   measureName: null,
   foodId: null,
+  match: 'confirmed',
+  orFoodId: null,
   state: 'raw',
   asBought: false,
   planned: null,

@@ -66,12 +66,13 @@ describe('migrations', () => {
   });
 
   it('are applied once and kept in the bookkeeping of Prisma', () => {
-    expect(applyMigrations(file, migrations)).toHaveLength(1);
+    const all = applyMigrations(file, migrations);
+    expect(all.length).toBeGreaterThan(0);
     expect(applyMigrations(file, migrations)).toHaveLength(0);
     const rows = query<{ checksum: string; applied_steps_count: number; finished_at: number }>(
       'SELECT * FROM _prisma_migrations',
     );
-    expect(rows).toHaveLength(1);
+    expect(rows).toHaveLength(all.length);
     expect(rows[0]?.applied_steps_count).toBe(1);
     expect(rows[0]?.checksum).toMatch(/^[0-9a-f]{64}$/);
     expect(rows[0]?.finished_at).not.toBeNull();
@@ -90,11 +91,11 @@ describe('migrations', () => {
   });
 
   it('that fail half-way leave the database as it was', () => {
-    applyMigrations(file, migrations);
+    const all = applyMigrations(file, migrations);
     addMigration('99990101000000_bad', 'CREATE TABLE "Half" (id TEXT); SELECT nonsense FROM Shop;');
     expect(() => applyMigrations(file, migrations)).toThrow(/as it was before/);
     expect(query(`SELECT name FROM sqlite_master WHERE name = 'Half'`)).toEqual([]);
-    expect(query('SELECT * FROM _prisma_migrations')).toHaveLength(1);
+    expect(query('SELECT * FROM _prisma_migrations')).toHaveLength(all.length);
   });
 
   it('that would leave a row pointing at nothing are taken back', () => {

@@ -83,6 +83,8 @@ export function aLine(
     unit: null,
     measureName: null,
     foodId,
+    match: 'confirmed',
+    orFoodId: null,
     state: 'asIs',
     asBought: false,
     planned: null,

@@ -12,6 +12,9 @@ function recipeLine(id: string, texts: LineTexts): RecipeLine {
   return {
     ...rest,
     id,
+    // Whoever saves the form has seen the food that it names.
+    match: 'confirmed',
+    orFoodId: null,
     quantity,
     unit: quantity ? unit : null,
     // The names are those of one food: another's would mean nothing, or something else.
