@@ -29,3 +29,11 @@ export type Dish = Segment & { readonly recipe: Recipe };
 export function dishesOf(segments: readonly Segment[]): Dish[] {
   return segments.filter((segment): segment is Dish => segment.recipe !== null);
 }
+
+/** Ids of all foods that the ingredients name, both where one could be either of two. */
+export function usedFoodIds(segments: readonly Segment[]): ReadonlySet<string> {
+  const ids = dishesOf(segments).flatMap((dish) =>
+    dish.recipe.lines.flatMap(({ foodId, orFoodId }) => [foodId, orFoodId]),
+  );
+  return new Set(ids.filter((id) => id !== null));
+}

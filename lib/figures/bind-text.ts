@@ -1,7 +1,11 @@
 import { parseBindings } from '#lib/episode/binding';
 import type { Segment } from '#lib/episode/schema';
 import type { EpisodeFigures } from '#lib/figures/episode-figures';
-import type { NumberScope, PublishedNumbers } from '#lib/figures/published-numbers';
+import {
+  confirmedOnly,
+  type NumberScope,
+  type PublishedNumbers,
+} from '#lib/figures/published-numbers';
 
 /** A talking point with its numbers filled in. */
 export interface BoundText {
@@ -22,6 +26,7 @@ export function bindText(
   numbers: PublishedNumbers,
 ): BoundText {
   const gaps: string[] = [];
+  const confirmed = confirmedOnly(numbers);
   const filled = parseBindings(text).map((part) => {
     if (part.kind === 'words') return part.text;
     if (part.kind === 'unknown') {
@@ -33,7 +38,7 @@ export function bindText(
       gaps.push(`this segment has no ${part.nutrient} for "${part.scope}"`);
       return `[${part.nutrient}, ${part.scope}]`;
     }
-    const number = numbers(part.nutrient, scope);
+    const number = confirmed(part.nutrient, scope);
     if (number.number === null) {
       gaps.push(`${number.label} is open: ${number.range}`);
       return `[${number.label} is open]`;

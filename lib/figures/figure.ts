@@ -16,6 +16,13 @@ export interface MissingPart {
     | 'leftBehind';
 }
 
+/** An ingredient whose food is the search's best match and waits for the person's word. */
+export interface ProvisionalPart {
+  readonly lineId: string;
+  readonly text: string;
+  readonly foodName: string;
+}
+
 /**
  * A number with its bounds. `low` or `high` null means unbounded on that side:
  * both bounds known; high null: 'at least'; low null: 'at most'; both null: open.
@@ -30,6 +37,8 @@ export interface Figure {
   readonly likelyLow: number | null;
   readonly likelyHigh: number | null;
   readonly missing: readonly MissingPart[];
+  /** Ingredients in it whose food nobody has confirmed; while there are any it is never copied. */
+  readonly provisional: readonly ProvisionalPart[];
   /** Ids of the uncertain inputs it rests on; the same id is one error. */
   readonly sources: readonly string[];
 }

@@ -2,13 +2,20 @@ import type { Food } from '#lib/foods/food';
 import { cellInterval } from '#lib/foods/label-rounding';
 import type { Nutrient } from '#lib/foods/nutrients';
 import type { AmountContext } from '#lib/episode/context';
-import { eatenAmount } from '#lib/episode/eaten-amount';
+import { eatenAmount, type EatenAmount } from '#lib/episode/eaten-amount';
 import type { LineAmount } from '#lib/episode/line-amount';
 import type { RecipeLine, Weighing } from '#lib/episode/schema';
 import { statedNutrient } from '#lib/figures/composition';
 import type { MissingPart } from '#lib/figures/figure';
 import { constant } from '#lib/units/sum-of-products';
-import { addParts, NOTHING, scaleParts, subtractParts, type Parts } from '#lib/figures/parts';
+import {
+  addParts,
+  eitherParts,
+  NOTHING,
+  scaleParts,
+  subtractParts,
+  type Parts,
+} from '#lib/figures/parts';
 
 /** The region decides whether carbohydrate includes fibre (US) or not (EU). */
 export type Region = 'US' | 'EU';
@@ -21,6 +28,7 @@ const KJ = { protein: 17, fat: 37, carbohydrate: 17, fibre: 8, alcohol: 29, poly
 /**
  * One ingredient's part of a nutrient. Missing food or grams leave it open, unless the matched food states
  * a plain zero; a missing value makes it 'at least'; a state without a yield is an error that leaves it open.
+ * Where the person could not tell which of two foods it was, it lies anywhere between both.
  */
 export function lineParts(
   line: RecipeLine,
@@ -29,7 +37,34 @@ export function lineParts(
   nutrient: Nutrient,
   region: Region,
 ): Parts {
+  const of = (foodId: string | null) =>
+    partsOfFood({ ...line, foodId }, weighings, context, nutrient, region);
+  if (line.orFoodId === null) return of(line.foodId);
+  return eitherParts(`either:${line.id}:${nutrient}`, of(line.foodId), of(line.orFoodId));
+}
+
+function partsOfFood(
+  line: RecipeLine,
+  weighings: readonly Weighing[],
+  context: AmountContext,
+  nutrient: Nutrient,
+  region: Region,
+): Parts {
   const eaten = eatenAmount(line, weighings, context);
+  const { food } = eaten;
+  const provisional =
+    food && line.match === 'provisional'
+      ? [{ lineId: line.id, text: line.text, foodName: food.name }]
+      : [];
+  return { ...knownParts(line, eaten, nutrient, region), provisional };
+}
+
+function knownParts(
+  line: RecipeLine,
+  eaten: EatenAmount,
+  nutrient: Nutrient,
+  region: Region,
+): Parts {
   const missing = (reason: MissingPart['reason']): MissingPart => ({
     lineId: line.id,
     text: line.text,

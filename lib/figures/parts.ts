@@ -1,13 +1,21 @@
 import type { Nutrient } from '#lib/foods/nutrients';
-import type { Figure, MissingPart } from '#lib/figures/figure';
+import type { Figure, MissingPart, ProvisionalPart } from '#lib/figures/figure';
 import { boundsOf } from '#lib/units/bounds';
 import type { Interval } from '#lib/units/interval';
-import { collect, divideBySource, scale, sourceIds, type Term } from '#lib/units/sum-of-products';
+import {
+  collect,
+  divideBySource,
+  scale,
+  source,
+  sourceIds,
+  type Term,
+} from '#lib/units/sum-of-products';
 
 /**
  * A figure before its bounds are taken: what is known, as a sum over sources, and what is not.
  * `above`: an unknown amount is to be added (the figure is at least the known part);
- * `below`: an unknown amount is to be taken away (at most); `open`: nothing can be said.
+ * `below`: an unknown amount is to be taken away (at most); `open`: nothing can be said;
+ * `provisional`: ingredients in it whose food is not confirmed.
  * Sums of parts keep sources, so that shared errors and shared gaps meet before bounds are taken.
  */
 export interface Parts {
@@ -16,9 +24,17 @@ export interface Parts {
   readonly above: readonly MissingPart[];
   readonly below: readonly MissingPart[];
   readonly open: readonly MissingPart[];
+  readonly provisional: readonly ProvisionalPart[];
 }
 
-export const NOTHING: Parts = { terms: [], sources: new Map(), above: [], below: [], open: [] };
+export const NOTHING: Parts = {
+  terms: [],
+  sources: new Map(),
+  above: [],
+  below: [],
+  open: [],
+  provisional: [],
+};
 
 /** Sum of parts. */
 export function addParts(all: readonly Parts[]): Parts {
@@ -28,7 +44,13 @@ export function addParts(all: readonly Parts[]): Parts {
     above: all.flatMap((parts) => parts.above),
     below: all.flatMap((parts) => parts.below),
     open: all.flatMap((parts) => parts.open),
+    provisional: oncePerLine(all.flatMap((parts) => parts.provisional)),
   };
+}
+
+function oncePerLine(parts: readonly ProvisionalPart[]): readonly ProvisionalPart[] {
+  if (parts.length < 2) return parts;
+  return [...new Map(parts.map((part) => [part.lineId, part])).values()];
 }
 
 /** Parts multiplied by an exact factor; by 0 nothing is left, missing values included. */
@@ -73,6 +95,38 @@ export function figureOf(nutrient: Nutrient, parts: Parts): Figure {
     likelyLow: noLow ? null : Math.max(0, bounds.likelyLow),
     likelyHigh: noHigh ? null : Math.max(0, bounds.likelyHigh),
     missing: [...parts.open, ...parts.above, ...parts.below],
+    provisional: parts.provisional,
     sources: sourceIds(parts.terms),
+  };
+}
+
+/**
+ * A part of which it is not known which of two it was: anywhere between both, the middle of their values taken.
+ * What either lacks is missing. Errors that the two share with other parts are taken as their own, so hard
+ * bounds stay true and may be a little wide.
+ * @param id names the choice as one source of error
+ * @example eitherParts('either:l1', a, b) // a is 100 to 110, b 140 to 160: 100 to 160
+ */
+export function eitherParts(id: string, a: Parts, b: Parts): Parts {
+  const [above, below, open, provisional] = [
+    [...a.above, ...b.above],
+    [...a.below, ...b.below],
+    [...a.open, ...b.open],
+    oncePerLine([...a.provisional, ...b.provisional]),
+  ];
+  const first = boundsOf(a.terms, a.sources);
+  const second = boundsOf(b.terms, b.sources);
+  const interval = {
+    low: Math.min(first.low, second.low),
+    value: (first.value + second.value) / 2,
+    high: Math.max(first.high, second.high),
+  };
+  return {
+    terms: [source(id)],
+    sources: new Map([[id, interval]]),
+    above,
+    below,
+    open,
+    provisional,
   };
 }

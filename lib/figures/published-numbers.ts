@@ -7,7 +7,7 @@ import type {
   Figures,
   PortionFigures,
 } from '#lib/figures/episode-figures';
-import { figureStatus, type Figure } from '#lib/figures/figure';
+import { figureStatus, type Figure, type ProvisionalPart } from '#lib/figures/figure';
 import { printFigure, type PrintedFigure } from '#lib/figures/print-figure';
 import { tally, type TalliedNumber, type TallyNode } from '#lib/figures/tally';
 import { printTo } from '#lib/units/print';
@@ -15,6 +15,8 @@ import { printTo } from '#lib/units/print';
 /** A number as it is written and said everywhere, with the remark that it may need. */
 export interface PublishedNumber extends PrintedFigure {
   readonly onlyByRounding: boolean;
+  /** Ingredients in it whose food waits for the person's word. */
+  readonly provisional: readonly ProvisionalPart[];
 }
 
 export type NumberScope =
@@ -50,15 +52,31 @@ export function publishedNumbers(file: EpisodeFile, figures: EpisodeFigures): Pu
   }
   const nodes = new Map(dishes.flatMap(nodesOf));
   return (nutrient, scope) => {
-    const printed = inRegion(
-      printFigure(figureFor(figures, nutrient, scope), publishedStep(nutrient)),
-      figures.region,
-    );
+    const figure = figureFor(figures, nutrient, scope);
+    const { provisional } = figure;
+    const printed = {
+      ...inRegion(printFigure(figure, publishedStep(nutrient)), figures.region),
+      provisional,
+    };
     const node = scope.kind === 'day' ? DAY : nodes.get(keyOf(scope));
     const number = tallied.get(`${nutrient} ${node}`);
     if (!number) return { ...printed, onlyByRounding: false };
     const text = printTo(number.printed, publishedStep(nutrient));
     return { ...printed, text, number: text, onlyByRounding: number.onlyByRounding };
+  };
+}
+
+/**
+ * The same numbers for what is copied or said: one that rests on a food nobody has confirmed is open, with the
+ * ingredients that wait as its reason.
+ */
+export function confirmedOnly(numbers: PublishedNumbers): PublishedNumbers {
+  return (nutrient, scope) => {
+    const number = numbers(nutrient, scope);
+    if (number.provisional.length === 0) return number;
+    const waiting = number.provisional.map(({ text }) => text).join(', ');
+    const range = `not confirmed yet: ${waiting}`;
+    return { ...number, status: 'open', text: 'open', number: null, range, onlyByRounding: false };
   };
 }
 

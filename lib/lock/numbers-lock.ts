@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import canonicalize from 'canonicalize';
 import Fraction from 'fraction.js';
+import { usedFoodIds } from '#lib/episode/context';
 import type { EpisodeFile, Ratio, RecipeLine } from '#lib/episode/schema';
 import { episodeFigures, type EpisodeFigures } from '#lib/figures/episode-figures';
 
@@ -53,11 +54,7 @@ export function lockHolds(
  */
 function hashInputs(file: EpisodeFile): string {
   const dishes = file.episode.segments.filter((segment) => segment.recipe !== null);
-  const used = new Set(
-    dishes.flatMap(
-      (dish) => dish.recipe?.lines.flatMap(({ foodId, orFoodId }) => [foodId, orFoodId]) ?? [],
-    ),
-  );
+  const used = usedFoodIds(dishes);
   return sha256(
     canonical({
       anythingElse: file.episode.anythingElse,

@@ -1,5 +1,5 @@
 import type { Allergen, Food } from '#lib/foods/food';
-import { dishesOf } from '#lib/episode/context';
+import { usedFoodIds } from '#lib/episode/context';
 import type { EpisodeFile } from '#lib/episode/schema';
 
 /**
@@ -62,9 +62,7 @@ export interface AllergenList {
 /** The allergens of all foods in an episode's dishes, in the order of the region's list. */
 export function allergenList(file: EpisodeFile): AllergenList {
   const { region, segments } = file.episode;
-  const used = new Set(
-    dishesOf(segments).flatMap((dish) => dish.recipe.lines.map((line) => line.foodId)),
-  );
+  const used = usedFoodIds(segments);
   const foods = file.foods.filter((food) => used.has(food.id));
   const entries = (matches: (food: Food, allergen: Allergen) => boolean): AllergenEntry[] =>
     REGION_ALLERGENS[region].flatMap((allergen) => {

@@ -1,8 +1,9 @@
 import { chapterLines, chapterList, type ChapterFault } from '#lib/cut/chapters';
-import { amountContext, dishesOf, type Dish } from '#lib/episode/context';
+import { amountContext, dishesOf, usedFoodIds, type Dish } from '#lib/episode/context';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { episodeFigures, type EpisodeFigures } from '#lib/figures/episode-figures';
 import {
+  confirmedOnly,
   publishedNumbers,
   type NumberScope,
   type PublishedNumber,
@@ -49,7 +50,7 @@ export function description(
   figures: EpisodeFigures = episodeFigures(file),
   limit: number = DESCRIPTION_LIMIT,
 ): Description {
-  const numbers = publishedNumbers(file, figures);
+  const numbers = confirmedOnly(publishedNumbers(file, figures));
   const { episode } = file;
   const chapters = chapterList(episode);
   const allergens = allergenList(file);
@@ -67,7 +68,7 @@ export function description(
     cautions(file),
     episode.disclosure === '' ? [] : [episode.disclosure],
     episode.webLinks.map((link) => `${link.label}: ${link.url}`),
-    sourcesBlock(file, figures),
+    sourcesBlock(file),
   ];
   const text = blocks
     .filter((block) => block.length > 0)
@@ -185,8 +186,8 @@ function allergenBlock(
   return lines.length === 0 ? [] : [...lines, ALLERGEN_CAUTION];
 }
 
-function sourcesBlock(file: EpisodeFile, figures: EpisodeFigures): string[] {
-  const used = new Set(figures.dishes.flatMap((dish) => dish.lines.map((line) => line.foodId)));
+function sourcesBlock(file: EpisodeFile): string[] {
+  const used = usedFoodIds(file.episode.segments);
   const foods = file.foods.filter((food) => used.has(food.id));
   const tables = new Set(
     foods

@@ -394,6 +394,7 @@ describe('judging against a limit', () => {
     likelyLow: 68,
     likelyHigh: 72,
     missing: [],
+    provisional: [],
     sources: [],
   } as const;
   it.each([

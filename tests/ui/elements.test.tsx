@@ -35,6 +35,7 @@ const protein: Figure = {
   likelyLow: 110,
   likelyHigh: 114,
   missing: [],
+  provisional: [],
   sources: [],
 };
 const paprika = { lineId: 'l1', text: 'smoked paprika', reason: 'noValue' } as const;
