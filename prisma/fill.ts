@@ -51,7 +51,7 @@ export async function fillDatabase(options: FillOptions): Promise<void> {
 }
 
 const AGAIN =
-  'Start again: what was not finished is not there. If it stays so, set SLATE_DATABASE to another file.';
+  'Start again: what was not finished is not there. If it stays so, set SLATE_DATABASE to another database.';
 
 function orThrow<T>(result: Result<T>, remedy: string): T {
   if (result.ok) return result.value;

@@ -1,5 +1,6 @@
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { join } from 'node:path';
+import { text } from 'node:stream/consumers';
 import { PROJECT_ROOT, PROVIDERS, writeSchema, type Provider } from '#db/provider';
 
 /**
@@ -7,12 +8,12 @@ import { PROJECT_ROOT, PROVIDERS, writeSchema, type Provider } from '#db/provide
  * native engine that it would download; generating needs none, so any existing file stands in for it.
  * The client lies beside the folder of the joined schema, in `generated`.
  */
-export function generateClient(provider: Provider, schemaFolder?: string): void {
+export async function generateClient(provider: Provider, schemaFolder?: string): Promise<void> {
   const schema = writeSchema(provider, schemaFolder);
   const cli = join(PROJECT_ROOT, 'node_modules', 'prisma', 'build', 'index.js');
-  const done = spawnSync(process.execPath, [cli, 'generate', '--schema', schema, '--no-hints'], {
+  const program = spawn(process.execPath, [cli, 'generate', '--schema', schema, '--no-hints'], {
     cwd: PROJECT_ROOT,
-    encoding: 'utf8',
+    stdio: ['ignore', 'pipe', 'pipe'],
     env: {
       ...process.env,
       PRISMA_SCHEMA_ENGINE_BINARY: schema,
@@ -20,20 +21,21 @@ export function generateClient(provider: Provider, schemaFolder?: string): void 
       PRISMA_HIDE_UPDATE_MESSAGE: '1',
     },
   });
-  if (done.status !== 0) {
-    throw new Error(
-      `The ${provider} client could not be generated. Run "npm install" and try again. ` +
-        `What the command line said:\n${done.stdout}${done.stderr}`,
-    );
-  }
+  const ended = new Promise<number | null>((resolve, reject) => {
+    program.once('error', reject).once('close', resolve);
+  });
+  const said = await Promise.all([text(program.stdout), text(program.stderr)]);
+  if ((await ended) === 0) return;
+  throw new Error(
+    `The ${provider} client could not be generated. Run "npm install" and try again. ` +
+      `What the command line said:\n${said.join('')}`,
+  );
 }
 
-// Run as a program: one provider by name, or the one this project runs on by default.
+// Run as a program: the providers named, or all, since the store is built with both.
 if (process.argv[1]?.endsWith('generate.ts')) {
-  const asked = process.argv.slice(2);
-  const wanted = asked.includes('all') ? PROVIDERS : PROVIDERS.filter((p) => asked.includes(p));
-  for (const provider of wanted.length > 0 ? wanted : (['sqlite'] as const)) {
-    generateClient(provider);
-    console.log(`Generated the ${provider} client.`);
-  }
+  const named = PROVIDERS.filter((provider) => process.argv.includes(provider));
+  const wanted = named.length > 0 ? named : PROVIDERS;
+  await Promise.all(wanted.map((provider) => generateClient(provider)));
+  console.log(`Generated the clients of ${wanted.join(' and ')}.`);
 }

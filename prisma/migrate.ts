@@ -1,7 +1,15 @@
-import { createHash, randomUUID } from 'node:crypto';
-import { existsSync, mkdirSync, readdirSync, readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { randomUUID } from 'node:crypto';
+import { existsSync, mkdirSync } from 'node:fs';
+import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
+import {
+  missingMigrations,
+  notApplied,
+  readMigrations,
+  RECORDED_SQL,
+  type Migration,
+  type Recorded,
+} from '#db/migration-rules';
 
 /** Prisma's own bookkeeping, so that its command line reads what we wrote. */
 const BOOKKEEPING = `CREATE TABLE IF NOT EXISTS "_prisma_migrations" (
@@ -14,18 +22,6 @@ const BOOKKEEPING = `CREATE TABLE IF NOT EXISTS "_prisma_migrations" (
     "started_at"            DATETIME NOT NULL DEFAULT current_timestamp,
     "applied_steps_count"   INTEGER UNSIGNED NOT NULL DEFAULT 0
 )`;
-
-interface Migration {
-  readonly name: string;
-  readonly sql: string;
-  readonly checksum: string;
-}
-
-interface Recorded {
-  readonly migration_name: string;
-  readonly checksum: string;
-  readonly finished_at: string | null;
-}
 
 /**
  * Brings an SQLite file up to the migrations of a folder in Prisma's layout and returns the names of those
@@ -42,30 +38,13 @@ export function applyMigrations(file: string, folder: string): readonly string[]
     // A redefined table is dropped and renamed: keys are checked at the end instead.
     db.pragma('foreign_keys = OFF');
     db.exec(BOOKKEEPING);
-    const recorded = db
-      .prepare<[], Recorded>(
-        'SELECT migration_name, checksum, finished_at FROM "_prisma_migrations" WHERE rolled_back_at IS NULL',
-      )
-      .all();
-    refuseStrangers(recorded, migrations, file, folder);
-    const names = new Set(recorded.map((row) => row.migration_name));
-    return migrations
-      .filter((migration) => !names.has(migration.name) && applyOne(db, migration))
+    const recorded = db.prepare<[], Recorded>(RECORDED_SQL).all();
+    return missingMigrations(recorded, migrations, file, folder)
+      .filter((migration) => applyOne(db, migration))
       .map((migration) => migration.name);
   } finally {
     db.close();
   }
-}
-
-function readMigrations(folder: string): Migration[] {
-  return readdirSync(folder, { withFileTypes: true })
-    .filter((entry) => entry.isDirectory())
-    .map((entry) => entry.name)
-    .sort()
-    .map((name) => {
-      const sql = readFileSync(join(folder, name, 'migration.sql'), 'utf8');
-      return { name, sql, checksum: createHash('sha256').update(sql).digest('hex') };
-    });
 }
 
 function open(file: string): Database.Database {
@@ -84,38 +63,6 @@ function open(file: string): Database.Database {
             `or move it away to begin with an empty one.`,
       { cause: error },
     );
-  }
-}
-
-function refuseStrangers(
-  recorded: readonly Recorded[],
-  migrations: readonly Migration[],
-  file: string,
-  folder: string,
-): void {
-  const byName = new Map(migrations.map((migration) => [migration.name, migration]));
-  for (const row of recorded) {
-    const known = byName.get(row.migration_name);
-    if (!known) {
-      throw new Error(
-        `${file} was made by a newer version of this program: it has the migration ` +
-          `${row.migration_name}, which is not in ${folder}. Update the program, or set SLATE_DATABASE ` +
-          `to another file.`,
-      );
-    }
-    if (row.checksum !== known.checksum) {
-      throw new Error(
-        `The migration ${row.migration_name} was changed after it was applied to ${file}. Restore ` +
-          `${join(folder, row.migration_name, 'migration.sql')} from version control (line endings ` +
-          `count) and put the change into a new migration: npm run migration -- NAME.`,
-      );
-    }
-    if (row.finished_at === null) {
-      throw new Error(
-        `The migration ${row.migration_name} was begun on ${file} by another tool and not finished. ` +
-          `Put a backup of the database in its place and start again.`,
-      );
-    }
   }
 }
 
@@ -144,11 +91,6 @@ function applyOne(db: Database.Database, migration: Migration): boolean {
     return done === undefined;
   } catch (error) {
     if (db.inTransaction) db.exec('ROLLBACK');
-    const reason = error instanceof Error ? error.message : String(error);
-    throw new Error(
-      `The migration ${migration.name} could not be applied (${reason}). The database is as it was ` +
-        `before; free some space if the disk is full, close other programs that use it, and start again.`,
-      { cause: error },
-    );
+    throw notApplied(migration, error);
   }
 }

@@ -1,19 +1,26 @@
 import { join } from 'node:path';
 import { contentsOf, contentsText } from '#db/contents';
 import { applyMigrations } from '#db/migrate';
-import { migrationsFolder, PROJECT_ROOT } from '#db/provider';
-import { databaseFile } from '#lib/store/database-file';
+import { migrationsFolder, PROJECT_ROOT, providerOf } from '#db/provider';
+import { databaseFile, shownDatabase } from '#lib/store/database-file';
 
 /**
- * Makes the database that `SLATE_DATABASE` names ready, before each start: its folder and file, all
- * migrations, and what it must hold. A database that has all of it is left as it is.
+ * Makes the database that `SLATE_DATABASE` names ready, before each start: a file and its folder (a database
+ * on a server must be there), all migrations, and what it must hold. A database that has all of it is left
+ * as it is.
  */
-async function prepare(file: string): Promise<void> {
-  for (const name of applyMigrations(file, migrationsFolder('sqlite'))) {
-    console.log(`Applied the migration ${name}.`);
-  }
-  if (!contentsOf(file).filled) await fill();
-  console.log(contentsText(contentsOf(file)));
+async function prepare(database: string): Promise<void> {
+  for (const name of await applied(database)) console.log(`Applied the migration ${name}.`);
+  if (!(await contentsOf(database)).filled) await fill();
+  console.log(contentsText(await contentsOf(database)));
+}
+
+async function applied(database: string): Promise<readonly string[]> {
+  const provider = providerOf(database);
+  const folder = migrationsFolder(provider);
+  if (provider === 'sqlite') return applyMigrations(database, folder);
+  const { applyPostgresMigrations } = await import('#db/migrate-postgres');
+  return applyPostgresMigrations(database, folder);
 }
 
 /** Loaded only where there is something to do: most starts find everything in place. */
@@ -33,11 +40,11 @@ async function fill(): Promise<void> {
   }
 }
 
-const file = databaseFile(process.env);
+const database = databaseFile(process.env);
 try {
-  await prepare(file);
+  await prepare(database);
 } catch (error) {
-  console.error(`The database ${file} could not be made ready.`);
+  console.error(`The database ${shownDatabase(database)} could not be made ready.`);
   console.error(error instanceof Error ? error.message : error);
   process.exitCode = 1;
 }

@@ -1,6 +1,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { isPostgresUrl } from '#lib/store/database-file';
 
 export const PROVIDERS = ['sqlite', 'postgresql'] as const;
 export type Provider = (typeof PROVIDERS)[number];
@@ -13,7 +14,7 @@ export const PROJECT_ROOT = dirname(PRISMA_FOLDER);
  * `providerOf('.data/slate.db')` → `'sqlite'`.
  */
 export function providerOf(url: string): Provider {
-  return /^postgres(ql)?:/i.test(url) ? 'postgresql' : 'sqlite';
+  return isPostgresUrl(url) ? 'postgresql' : 'sqlite';
 }
 
 /** The schema of a provider as text: its base and the models that all share. */

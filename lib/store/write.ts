@@ -6,6 +6,7 @@ import { applyEdits, type Outcome, type RefusedTyping } from '#lib/store/apply-e
 import { inTransaction, type Tx } from '#lib/store/client';
 import type { Command, Edit, Written } from '#lib/store/command';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
+import { inLine } from '#lib/store/in-line';
 import { journalText, type JournalEntry } from '#lib/store/journal';
 import { problemAt, zodProblems } from '#lib/store/refusals';
 import { derivedColumns, ROWS } from '#lib/store/rows';
@@ -23,8 +24,9 @@ export async function write(command: Command): Promise<Result<Written>> {
   if (!checked.ok) return checked;
   const groupId = uuid();
   try {
+    // One person's acts in the order given; a database of many writers would refuse the one overtaken.
     return ok(
-      await retried(() =>
+      await inLine(creatorId, () =>
         inTransaction((tx) => run(tx, command, creatorId, groupId, checked.value)),
       ),
     );
@@ -117,18 +119,6 @@ function holdsNul(value: unknown): boolean {
   if (typeof value === 'string') return value.includes('\0');
   if (typeof value !== 'object' || value === null || ArrayBuffer.isView(value)) return false;
   return Object.values(value).some(holdsNul);
-}
-
-/** A database of many writers may ask to begin again (P2034); twice is enough for people. */
-async function retried<T>(work: () => Promise<T>): Promise<T> {
-  for (let attempt = 1; ; attempt++) {
-    try {
-      return await work();
-    } catch (error) {
-      const again = error instanceof Prisma.PrismaClientKnownRequestError && error.code === 'P2034';
-      if (!again || attempt === 3) throw error;
-    }
-  }
 }
 
 /** What the database itself refuses: a row that points at nothing, an id or a device's number used twice. */

@@ -31,6 +31,7 @@ const EXACT = [
   'prisma',
   '@prisma/client',
   '@prisma/adapter-better-sqlite3',
+  '@prisma/adapter-pg',
   '@prisma/driver-adapter-utils',
   '@prisma/schema-engine-wasm',
   'better-sqlite3',

@@ -7,17 +7,20 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { PrismaClient } from '#db/generated/sqlite/client';
 import { queueingAdapter } from '#lib/store/adapter';
 import { closeDatabase } from '#lib/store/client';
-import { freshDatabase } from './database';
+import { ABOUT_THE_FILE, freshDatabase, ON_POSTGRES } from './database';
 
 let folder = '';
 let file = '';
-beforeEach(async () => {
+beforeEach(async (test) => {
+  test.skip(ON_POSTGRES, ABOUT_THE_FILE);
   folder = mkdtempSync(join(tmpdir(), 'slate-adapter-'));
   file = join(folder, 'test.db');
   await freshDatabase(file);
   await closeDatabase();
 });
-afterEach(() => rmSync(folder, { recursive: true, force: true }));
+afterEach(() => {
+  if (folder !== '') rmSync(folder, { recursive: true, force: true });
+});
 
 const row = (id: string) => ({ id, creatorId: id, name: id });
 

@@ -5,13 +5,13 @@ import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { parseEpisodeData } from '#lib/episode/file';
 import type { EpisodeFile } from '#lib/episode/schema';
-import { closeDatabase, database } from '#lib/store/client';
+import { database } from '#lib/store/client';
 import { importEpisodeFile } from '#lib/store/import-file';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { undo } from '#lib/store/undo';
 import { write } from '#lib/store/write';
 import { writeReference } from '#lib/store/write-reference';
-import { AT, freshDatabase } from './database';
+import { AT, dropFreshDatabase, freshDatabase } from './database';
 import { BARLEY, FILE, SALT } from './fixture';
 import { upToIds } from './up-to-ids';
 
@@ -21,7 +21,7 @@ beforeEach(async () => {
   await freshDatabase(join(folder, 'test.db'));
 });
 afterEach(async () => {
-  await closeDatabase();
+  await dropFreshDatabase();
   rmSync(folder, { recursive: true, force: true });
 });
 

@@ -14,7 +14,7 @@ import {
 } from '#lib/store/read-foods';
 import { write } from '#lib/store/write';
 import { isReleaseLoaded, writeReference } from '#lib/store/write-reference';
-import { AT, withFreshDatabase } from './database';
+import { AT, ON_POSTGRES, withFreshDatabase } from './database';
 import { BARLEY, SALT } from './fixture';
 
 withFreshDatabase();
@@ -77,16 +77,17 @@ describe('writeReference', () => {
       ['AllergenFact', 'a-1', 'a-copy'],
     ] as const;
     for (const [table, bulk, single] of pairs) {
-      const info = await database().$queryRawUnsafe<{ name: string }[]>(
-        `PRAGMA table_info("${table}")`,
+      const [first] = await database().$queryRawUnsafe<Record<string, unknown>[]>(
+        `SELECT * FROM "${table}" LIMIT 1`,
       );
-      const columns = info.map(({ name }) => name).filter((name) => !/^id$|Id$/.test(name));
-      const shown = columns.map((name) => `typeof("${name}") || ' ' || coalesce("${name}", '')`);
+      const columns = Object.keys(first ?? {}).filter((name) => !/^id$|Id$/.test(name));
       const [a, b] = await Promise.all(
         [bulk, single].map((id) =>
           database().$queryRawUnsafe<{ cell: string }[]>(
-            shown
-              .map((cell) => `SELECT ${cell} AS cell FROM "${table}" WHERE id = '${id}'`)
+            columns
+              .map(
+                (name) => `SELECT ${typeAndText(name)} AS cell FROM "${table}" WHERE id = '${id}'`,
+              )
               .join(' UNION ALL '),
           ),
         ),
@@ -116,8 +117,15 @@ describe('writeReference', () => {
   });
 });
 
+/** What the database holds in a column, before any client reads it. */
+function typeAndText(column: string): string {
+  return ON_POSTGRES
+    ? `pg_typeof("${column}") || ' ' || coalesce("${column}"::text, '')`
+    : `typeof("${column}") || ' ' || coalesce("${column}", '')`;
+}
+
 function readCell(cell: string): unknown {
-  const json = /^text ([[{].*)$/s.exec(cell)?.[1];
+  const json = /^(?:text|jsonb) ([[{].*)$/s.exec(cell)?.[1];
   return json === undefined ? cell : JSON.parse(json);
 }
 

@@ -25,9 +25,11 @@ const COMMON = ['id', 'creatorId', 'rev', 'deletedAt'];
 describe('the generated client', () => {
   // Apart from the one in use, which other tests are reading meanwhile.
   let scratch = '';
-  beforeAll(() => {
+  beforeAll(async () => {
     scratch = mkdtempSync(join(tmpdir(), 'slate-client-'));
-    for (const provider of PROVIDERS) generateClient(provider, join(scratch, '.schema'));
+    await Promise.all(
+      PROVIDERS.map((provider) => generateClient(provider, join(scratch, '.schema'))),
+    );
   });
   afterAll(() => rmSync(scratch, { recursive: true, force: true }));
 
