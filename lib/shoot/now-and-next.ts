@@ -1,0 +1,60 @@
+import { rowKey, rowRefOf, type DayFold } from '#lib/shoot/day-log';
+import type { PlanEntry } from '#lib/shoot/plan';
+
+/** What is looked at in a row of the day sheet. */
+export interface OrderRow {
+  readonly entry: Pick<
+    PlanEntry,
+    'id' | 'kind' | 'stepId' | 'startMin' | 'endMin' | 'hands' | 'ovenId'
+  >;
+}
+
+export interface NowAndNext<R> {
+  /** The first row that is not done; null where all are. */
+  readonly now: R | null;
+  readonly next: R | null;
+  /** Minutes since the planned end of `now`; null where it is not past, or the day is another. */
+  readonly behindMin: number | null;
+}
+
+/** Minutes after midnight up to which a filming day may still go on: the day and the night after it. */
+const DAY_ENDS_MIN = 2880;
+
+/**
+ * The one thing now, and the one next, in the order of the sheet. `nowMin` counts from local midnight of
+ * the filming day and may lie on another day.
+ *
+ * Law: neither is done; every row before `now` is behind us.
+ */
+export function nowAndNext<R extends OrderRow>(
+  rows: readonly R[],
+  fold: Pick<DayFold, 'doneAt'>,
+  nowMin: number | null,
+): NowAndNext<R> {
+  const [now = null, next = null] = rows.filter((row) => !isBehind(row, rows, fold, nowMin));
+  const late = now === null || nowMin === null ? 0 : nowMin - now.entry.endMin;
+  const today = nowMin !== null && nowMin >= 0 && nowMin < DAY_ENDS_MIN;
+  return { now, next, behindMin: today && late > 0 ? late : null };
+}
+
+/**
+ * Whether a row needs nobody any more: it was marked done; an appointment also once its time is over,
+ * an oven's heating or cooling also once a step that waited for it in that oven is done.
+ */
+export function isBehind(
+  { entry }: OrderRow,
+  rows: readonly OrderRow[],
+  { doneAt }: Pick<DayFold, 'doneAt'>,
+  nowMin: number | null,
+): boolean {
+  if (doneAt.has(rowKey(rowRefOf(entry)))) return true;
+  if (entry.kind === 'appointment') return nowMin !== null && nowMin >= entry.endMin;
+  if (entry.kind !== 'preheat' && entry.kind !== 'coolDown') return false;
+  return rows.some(
+    ({ entry: other }) =>
+      other.kind === 'step' &&
+      other.ovenId === entry.ovenId &&
+      other.startMin >= entry.endMin &&
+      doneAt.has(rowKey(rowRefOf(other))),
+  );
+}
