@@ -1,0 +1,155 @@
+import 'server-only';
+import type { Problem } from '#lib/result';
+import type { DayEvent } from '#lib/shoot/day-log';
+import { database } from '#lib/store/client';
+import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
+import { ALIVE } from '#lib/store/load';
+import { problemAt } from '#lib/store/refusals';
+import { write } from '#lib/store/write';
+
+/** What became of each event that was sent, by its id. Each id stands in one of the first three. */
+export interface KeptEvents {
+  readonly kept: readonly string[];
+  /** Sent again: it was kept before. */
+  readonly already: readonly string[];
+  readonly refused: readonly RefusedEvent[];
+  /** Of those kept, the ones about a step that the program does not have (any more). */
+  readonly unknownSteps: readonly string[];
+}
+
+export interface RefusedEvent {
+  readonly id: string;
+  readonly problem: Problem;
+}
+
+/** Requests with the same events that may race, each of which makes one attempt void. */
+const ATTEMPTS = 8;
+
+/**
+ * Keeps what devices entered on a filming day, through the funnel, in the order given. An event that is
+ * there already is told so; one that takes another's id or number is refused, and the rest is kept.
+ *
+ * Law: each event arrives once, however often it is sent and whatever is sent at the same time.
+ */
+export async function keepDayEvents(
+  dayId: string,
+  events: readonly DayEvent[],
+  at: Date,
+  creatorId = DEFAULT_CREATOR_ID,
+): Promise<KeptEvents> {
+  const day = { ...ALIVE, id: dayId, creatorId };
+  if ((await database().filmingDay.findFirst({ where: day })) === null) {
+    return { kept: [], already: [], refused: events.map(goneDay), unknownSteps: [] };
+  }
+  for (let attempt = 1; ; attempt++) {
+    const { fresh, already, refused } = await sorted(dayId, events);
+    const answer = { kept: fresh.map(({ id }) => id), already, refused };
+    if (fresh.length === 0) return { ...answer, unknownSteps: [] };
+    const written = await write({
+      actor: creatorId,
+      creatorId,
+      label: labelOf(fresh),
+      at,
+      edits: fresh.map((event) => ({
+        op: 'create',
+        entity: 'DayEvent',
+        row: { ...event, dayId, at: new Date(event.at), refs: { ...event.refs } },
+      })),
+    });
+    if (written.ok) return { ...answer, unknownSteps: await withoutStep(fresh) };
+    const raced = written.problems.every(({ code }) => code === 'exists-already');
+    if (!raced || attempt === ATTEMPTS) {
+      throw new Error(`Day events were refused: ${JSON.stringify(written.problems)}`);
+    }
+  }
+}
+
+/** Parts what was sent into new, there already, and refused; removed ones are there too. */
+async function sorted(dayId: string, events: readonly DayEvent[]) {
+  const rows = await database().dayEvent.findMany({
+    where: {
+      OR: [
+        { id: { in: events.map(({ id }) => id) } },
+        {
+          deviceId: { in: [...new Set(events.map(({ deviceId }) => deviceId))] },
+          deviceSeq: { in: events.map(({ deviceSeq }) => deviceSeq) },
+        },
+      ],
+    },
+    select: { id: true, dayId: true, deviceId: true, deviceSeq: true },
+  });
+  const byId = new Map<string, Placed>(rows.map((row) => [row.id, row]));
+  const byNumber = new Map<string, string>(rows.map((row) => [numberOf(row), row.id]));
+  const fresh: DayEvent[] = [];
+  const already = new Set<string>();
+  const refused = new Map<string, Problem>();
+  for (const [index, event] of events.entries()) {
+    const { id } = event;
+    const path = `events[${index}]`;
+    const there = byId.get(id);
+    const holder = byNumber.get(numberOf(event));
+    if (there && there.dayId === dayId && numberOf(there) === numberOf(event)) {
+      if (!fresh.some((other) => other.id === id)) already.add(id);
+    } else if (there) {
+      const words = 'This entry has the id of another that was kept before.';
+      if (!fresh.some((other) => other.id === id)) {
+        refused.set(id, problemAt(`${path}.id`, 'id-taken', words, { id }));
+      }
+    } else if (holder !== undefined) {
+      const { deviceId, deviceSeq } = event;
+      const words = `Another entry of this device already has the number ${deviceSeq}.`;
+      const facts = { id, deviceId, deviceSeq, holder };
+      refused.set(id, problemAt(`${path}.deviceSeq`, 'number-taken', words, facts));
+    } else {
+      fresh.push(event);
+      byId.set(id, { ...event, dayId });
+      byNumber.set(numberOf(event), id);
+    }
+  }
+  return {
+    fresh,
+    already: [...already],
+    refused: [...refused]
+      .filter(([id]) => !already.has(id))
+      .map(([id, problem]) => ({ id, problem })),
+  };
+}
+
+type Placed = Pick<DayEvent, 'id' | 'deviceId' | 'deviceSeq'> & { readonly dayId: string };
+
+function numberOf({ deviceId, deviceSeq }: Pick<DayEvent, 'deviceId' | 'deviceSeq'>): string {
+  return `${deviceSeq} ${deviceId}`;
+}
+
+function goneDay({ id }: DayEvent): RefusedEvent {
+  return { id, problem: problemAt('dayId', 'gone', GONE_DAY, { id }) };
+}
+
+/** Said of a filming day that is not there. */
+export const GONE_DAY = 'This filming day is no longer there.';
+
+async function withoutStep(events: readonly DayEvent[]): Promise<string[]> {
+  const stepOf = (event: DayEvent) => ('stepId' in event.refs ? event.refs.stepId : null);
+  const asked = events.flatMap((event) => stepOf(event) ?? []);
+  const steps = await database().step.findMany({
+    where: { ...ALIVE, id: { in: asked } },
+    select: { id: true },
+  });
+  const there = new Set(steps.map(({ id }) => id));
+  return events.flatMap((event) => {
+    const stepId = stepOf(event);
+    return typeof stepId === 'string' && !there.has(stepId) ? [event.id] : [];
+  });
+}
+
+/** In a person's words, for the journal and "undo". */
+function labelOf(events: readonly DayEvent[]): string {
+  const [only] = events;
+  if (events.length !== 1 || only === undefined) return `${events.length} entries on the day`;
+  const words = {
+    done: 'Done on the day',
+    takenBack: 'Not done after all',
+    note: 'Note on the day',
+  };
+  return words[only.kind];
+}
