@@ -1,7 +1,8 @@
 'use client';
 
 import { useState } from 'react';
-import { Button } from './button';
+import { Button, type ButtonTone } from './button';
+import { Icon } from './icons';
 
 interface Props {
   readonly text: string;
@@ -10,6 +11,8 @@ interface Props {
   readonly shownIn: string;
   /** Runs once the text was taken, as to lock the numbers in it. */
   readonly afterCopy?: () => Promise<void>;
+  /** `go` where copying is what the page is for. */
+  readonly tone?: ButtonTone;
 }
 
 type Outcome = 'none' | 'copied' | 'selected';
@@ -21,7 +24,7 @@ const WORDS: Readonly<Record<Outcome, string>> = {
 };
 
 /** Copies a text. Where the browser won't (no secure connection, no leave), it selects the text instead. */
-export function CopyButton({ text, label, shownIn, afterCopy }: Props) {
+export function CopyButton({ text, label, shownIn, afterCopy, tone = 'go' }: Props) {
   const [outcome, setOutcome] = useState<Outcome>('none');
   const copy = async () => {
     setOutcome(await take(text, shownIn));
@@ -29,7 +32,8 @@ export function CopyButton({ text, label, shownIn, afterCopy }: Props) {
   };
   return (
     <span className="inline-flex flex-wrap items-center gap-x-4 gap-y-2 print:hidden">
-      <Button type="button" tone="go" onClick={() => void copy()}>
+      <Button type="button" tone={tone} onClick={() => void copy()}>
+        <Icon name="copy" />
         {label}
       </Button>
       <span role="status" className="text-fine text-soft">

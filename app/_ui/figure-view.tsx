@@ -1,33 +1,48 @@
 import type { ReactNode } from 'react';
 import type { Figure } from '#lib/figures/figure';
 import { printFigure, type PrintedFigure } from '#lib/figures/print-figure';
+import { Provisional } from './provisional';
 import { Whisker } from './whisker';
+
+export type FigureSize = 'lead' | 'large' | 'usual';
 
 interface Props {
   readonly figure: Figure;
   /** Its published form, so that the page shows what the description says; its own digits if left out. */
   readonly published?: PrintedFigure | undefined;
-  /** `large` where the number is the point of the page. */
-  readonly size?: 'large' | 'usual';
+  /** `lead` for the one number the episode is about, `large` where numbers are the point of the page. */
+  readonly size?: FigureSize;
   readonly note?: ReactNode;
 }
 
 /** The list that figures stand in, each named by its nutrient. */
 export function FigureList({ children }: { readonly children: ReactNode }) {
   return (
-    <dl className="grid grid-cols-2 gap-x-6 gap-y-6 md:flex md:flex-wrap md:gap-x-8">{children}</dl>
+    <dl className="grid grid-cols-2 gap-x-6 gap-y-6 md:flex md:flex-wrap md:items-end md:gap-x-8">
+      {children}
+    </dl>
   );
 }
 
 /** A figure: the number with its unit, its whisker, its range in words. It takes a figure, never a number. */
 export function FigureView({ figure, published, size = 'large', note }: Props) {
   const printed = published ?? printFigure(figure);
+  const provisional = [...new Set(figure.provisional.map(({ text }) => text))];
+  const number = (
+    <>
+      <Number printed={printed} size={size} />
+      <Whisker figure={figure} />
+    </>
+  );
   return (
-    <div className={size === 'large' ? 'md:w-44' : 'md:w-40'}>
+    <div className={`md:self-start ${WIDTHS[size]}`}>
       <dt className="lettering text-base text-soft">{printed.label}</dt>
       <dd>
-        <Number printed={printed} size={size} />
-        <Whisker figure={figure} />
+        {provisional.length > 0 ? (
+          <Provisional what={provisional.join(', ')}>{number}</Provisional>
+        ) : (
+          number
+        )}
         <span className="mt-1 block text-fine text-soft">{printed.range}</span>
         {note && <span className="block text-fine">{note}</span>}
       </dd>
@@ -35,14 +50,19 @@ export function FigureView({ figure, published, size = 'large', note }: Props) {
   );
 }
 
-function Number({
-  printed,
-  size,
-}: {
-  readonly printed: PrintedFigure;
-  readonly size: 'large' | 'usual';
-}) {
-  const digits = size === 'large' ? 'text-figure' : 'text-title';
+const WIDTHS: Readonly<Record<FigureSize, string>> = {
+  lead: 'md:w-48 max-md:col-span-2',
+  large: 'md:w-44',
+  usual: 'md:w-40',
+};
+const DIGITS: Readonly<Record<FigureSize, string>> = {
+  lead: 'text-clock',
+  large: 'text-figure',
+  usual: 'text-title',
+};
+
+function Number({ printed, size }: { readonly printed: PrintedFigure; readonly size: FigureSize }) {
+  const digits = `proportional-nums ${DIGITS[size]}`;
   if (printed.number === null) {
     return <span className={`block font-bold text-soft ${digits}`}>{printed.text}</span>;
   }
@@ -65,9 +85,10 @@ export function FigureText({
   readonly published?: PrintedFigure | undefined;
 }) {
   const printed = published ?? printFigure(figure);
+  const words = printed.number === null ? printed.text : `${printed.text} ${printed.unit}`;
   return (
     <span className="whitespace-nowrap" title={printed.range}>
-      {printed.number === null ? printed.text : `${printed.text} ${printed.unit}`}
+      {figure.provisional.length > 0 ? <Provisional inline>{words}</Provisional> : words}
     </span>
   );
 }

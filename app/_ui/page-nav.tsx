@@ -1,6 +1,7 @@
 import Link from 'next/link';
 import { Mark } from './mark';
 import { NavLink } from './nav-link';
+import { NotAtTheDoor } from './not-at-the-door';
 
 /** The head of every page: the name, and the three places outside an episode. */
 export function PageNav() {
@@ -13,20 +14,22 @@ export function PageNav() {
         <Mark />
         Scale &amp; Slate
       </Link>
-      <nav aria-label="Main" className="flex flex-wrap gap-x-6">
-        <NavLink href="/" alsoBelow="/episodes">
-          Season
-        </NavLink>
-        <NavLink href="/pantry" alsoBelow="/pantry/">
-          Pantry
-        </NavLink>
-        <NavLink href="/kitchen">Kitchen</NavLink>
-      </nav>
+      <NotAtTheDoor>
+        <nav aria-label="Main" className="flex flex-wrap gap-x-6">
+          <NavLink href="/" alsoBelow="/episodes">
+            Season
+          </NavLink>
+          <NavLink href="/pantry" alsoBelow="/pantry/">
+            Pantry
+          </NavLink>
+          <NavLink href="/kitchen">Kitchen</NavLink>
+        </nav>
+      </NotAtTheDoor>
     </div>
   );
 }
 
-/** The four pages of one episode. */
+/** The pages of one episode. */
 export function EpisodeNav({ id }: { readonly id: string }) {
   return (
     <nav
@@ -34,6 +37,7 @@ export function EpisodeNav({ id }: { readonly id: string }) {
       className="mb-5 flex flex-wrap gap-x-6 border-t border-line pt-1 print:hidden"
     >
       <NavLink href={`/episodes/${id}`}>Running order</NavLink>
+      <NavLink href={`/episodes/${id}/numbers`}>Numbers</NavLink>
       <NavLink href={`/episodes/${id}/day`}>Day</NavLink>
       <NavLink href={`/episodes/${id}/shopping`}>Shopping</NavLink>
       <NavLink href={`/episodes/${id}/publish`}>Publish</NavLink>

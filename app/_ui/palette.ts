@@ -104,7 +104,7 @@ export const PAIRS: readonly ColourPair[] = [
     ...TEXT_INKS.map((fore) => ({ fore, ground, least: TEXT })),
     ...MARK_INKS.map((fore) => ({ fore, ground, least: MARK })),
   ]),
-  // Text over the hatching of an open row crosses hairlines of the colour `line`.
+  // Text over the hatching of an open or a provisional row crosses hairlines of the colour `line`.
   { fore: 'ink', ground: 'line', least: TEXT },
   { fore: 'soft', ground: 'line', least: TEXT },
   { fore: 'paper', ground: 'ink', least: TEXT },
@@ -119,7 +119,8 @@ function declarations(palette: Palette): string {
 
 /**
  * The stylesheet that gives the variables their values: day unless the device asks for dark, or the
- * person chose (`data-theme` on the root); print wins over both.
+ * person chose (`data-theme` on the root). The same attribute on a part of a page gives that part its
+ * theme. Print wins over all.
  */
 export function paletteCss(): string {
   const day = declarations(DAY);
@@ -127,7 +128,9 @@ export function paletteCss(): string {
   return [
     `:root{color-scheme:light;${day}}`,
     `@media (prefers-color-scheme:dark){:root:not([data-theme=day]){color-scheme:dark;${night}}}`,
-    `:root[data-theme=night]{color-scheme:dark;${night}}`,
-    `@media print{:root,:root[data-theme]{color-scheme:light;${declarations(PRINT)}}}`,
+    `[data-theme=day]{color-scheme:light;${day}}`,
+    `[data-theme=night]{color-scheme:dark;${night}}`,
+    // Said three times, so that it outweighs the rule for dark devices.
+    `@media print{:root:root:root,[data-theme][data-theme][data-theme]{color-scheme:light;${declarations(PRINT)}}}`,
   ].join('\n');
 }

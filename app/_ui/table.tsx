@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { PROVISIONAL } from './provisional';
 import { ScrollRegion } from './scroll-region';
 
 interface Props {
@@ -48,15 +49,18 @@ export function Th({ children, number = false, side = false }: CellProps) {
   );
 }
 
-/** A row; an open one is hatched, and its words say what is open. */
+/** A row; an open one is hatched, a provisional one the other way, and its words say which it is. */
 export function Tr({
   children,
   open = false,
+  provisional = false,
 }: {
   readonly children: ReactNode;
   readonly open?: boolean;
+  readonly provisional?: boolean;
 }) {
-  return <tr className={`border-b border-line ${open ? 'hatch' : ''}`}>{children}</tr>;
+  const ground = open ? 'hatch' : provisional ? PROVISIONAL : '';
+  return <tr className={`border-b border-line ${ground}`}>{children}</tr>;
 }
 
 /** A cell. */

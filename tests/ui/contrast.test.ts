@@ -102,6 +102,20 @@ describe('no element leaves the pairs', () => {
     }
   });
 
+  test('both hatches are drawn in the hairline colour that text over them is held against', () => {
+    const [{ text } = { text: '' }] = css;
+    for (const hatch of ['hatch', 'provisional']) {
+      const rule = new RegExp(`@utility ${hatch} \\{[^}]*\\}`).exec(text)?.[0] ?? '';
+      expect(
+        [...rule.matchAll(/var\(--([a-z-]+)\)/g)].map((m) => m[1]),
+        hatch,
+      ).toEqual(['line']);
+    }
+    for (const fore of ['ink', 'soft']) {
+      expect(PAIRS).toContainEqual({ fore, ground: 'line', least: 4.5 });
+    }
+  });
+
   test('a filled ground is written together with an ink that it is held against', () => {
     let filled = 0;
     for (const { name, classes } of classLists) {
@@ -129,7 +143,8 @@ describe('no element leaves the pairs', () => {
 test('the chosen theme wins over the device, and print over both', () => {
   const css = paletteCss();
   expect(css).toMatch(/prefers-color-scheme:dark\)\{:root:not\(\[data-theme=day\]\)/);
-  expect(css.indexOf('@media print')).toBeGreaterThan(css.indexOf(':root[data-theme=night]'));
+  expect(css).toContain('\n[data-theme=night]{');
+  expect(css.indexOf('@media print')).toBeGreaterThan(css.indexOf('[data-theme=night]'));
   for (const palette of Object.values(PALETTES)) {
     for (const token of TOKENS) expect(css).toContain(`--${token}:${palette[token]}`);
   }
