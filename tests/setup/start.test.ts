@@ -2,6 +2,7 @@ import { createRequire } from 'node:module';
 import { createServer, type Server } from 'node:http';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { databaseFile, shownDatabase as shownByStore } from '#lib/store/database-file';
 import type * as Build from '../../prisma/setup/build.cjs';
 import type * as Failure from '../../prisma/setup/failure.cjs';
 import type * as Install from '../../prisma/setup/install.cjs';
@@ -16,7 +17,9 @@ const { crashed } = load('../../prisma/setup/build.cjs') as typeof Build;
 const { SetupFailure, describeFailure } = load('../../prisma/setup/failure.cjs') as typeof Failure;
 const { covers, explainInstall } = load('../../prisma/setup/install.cjs') as typeof Install;
 const { tooOld } = load('../../prisma/setup/node-version.cjs') as typeof NodeVersion;
-const { databasePath, instanceOf, root } = load('../../prisma/setup/project.cjs') as typeof Project;
+const { databasePath, instanceOf, root, shownDatabase } = load(
+  '../../prisma/setup/project.cjs',
+) as typeof Project;
 const { anyPort, choosePort } = load('../../prisma/setup/server.cjs') as typeof Serve;
 const { wantedPort } = load('../../prisma/setup/start-up.cjs') as typeof StartUp;
 const { readArgs } = load('../../prisma/setup/test-run.cjs') as typeof TestRun;
@@ -92,6 +95,18 @@ describe('the database', () => {
     expect(databasePath(env())).toBe(join(root, '.data', 'slate.db'));
     expect(databasePath(env(''))).toBe(databasePath(env()));
     expect(databasePath(env('other.db'))).toBe(join(root, 'other.db'));
+  });
+
+  test.each([
+    '.data/postgres.db',
+    'postgresql://ann:secret@db:5433/slate?sslmode=require',
+    'Postgres://db/slate',
+    'postgres://ann:secret@db:port/slate',
+  ])('%s is taken and shown as the store does', (named) => {
+    const path = databasePath({ NODE_ENV: 'test', SLATE_DATABASE: named });
+    expect(path).toBe(databaseFile({ SLATE_DATABASE: named }));
+    expect(shownDatabase(path)).toBe(shownByStore(path));
+    expect(shownDatabase(path)).not.toContain('secret');
   });
 });
 

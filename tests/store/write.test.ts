@@ -159,6 +159,29 @@ describe('write', () => {
     expect(codes(again)).toEqual(['exists-already']);
   });
 
+  it.each([
+    ['a NUL', 'Quay\0side'],
+    ['the first half of a sign', 'Quay \ud83c'],
+    ['the second half of a sign', '\udf4b Quay'],
+  ])('refuses %s, which no text on every database holds, also inside data', async (_, bad) => {
+    const event = { id: 'bad', dayId: 'd', deviceId: 'p', deviceSeq: 9, at: AT, kind: 'note' };
+    const results = await Promise.all([
+      act('x', [{ op: 'create', entity: 'Episode', row: episodeRow({ title: bad }) }]),
+      act('x', [
+        { op: 'create', entity: 'DayEvent', row: { ...event, refs: {}, payload: { a: [bad] } } },
+      ]),
+      act('x', [
+        { op: 'create', entity: 'DayEvent', row: { ...event, refs: { [bad]: 1 }, payload: {} } },
+      ]),
+    ]);
+    expect(results.map(codes)).toEqual([['invalid'], ['invalid'], ['invalid']]);
+  });
+
+  it('keeps every other sign', async () => {
+    const { id } = await created({ hook: '🍋 ’n’ \u0001\u2028 e\u0301' });
+    expect((await stored(id)).hook).toBe('🍋 ’n’ \u0001\u2028 e\u0301');
+  });
+
   it('marks as deleted and takes the mark off again', async () => {
     const { id } = await created();
     written(await act('Remove', [{ op: 'remove', entity: 'Episode', id, rev: 1 }]));
