@@ -130,6 +130,7 @@ export function paletteCss(): string {
     `@media (prefers-color-scheme:dark){:root:not([data-theme=day]){color-scheme:dark;${night}}}`,
     `[data-theme=day]{color-scheme:light;${day}}`,
     `[data-theme=night]{color-scheme:dark;${night}}`,
+    `[data-theme=print]{color-scheme:light;${declarations(PRINT)}}`,
     // Said three times, so that it outweighs the rule for dark devices.
     `@media print{:root:root:root,[data-theme][data-theme][data-theme]{color-scheme:light;${declarations(PRINT)}}}`,
   ].join('\n');

@@ -3,6 +3,7 @@
 import { usePathname, useRouter } from 'next/navigation';
 import { useEffect, useRef, useSyncExternalStore } from 'react';
 import { Button } from '../button';
+import { KeyList } from './key-list';
 import { isTyping, nextKey, shortcutsFor, type Shortcut } from './keys';
 
 const SWITCH = 'shortcuts';
@@ -76,20 +77,7 @@ export function Shortcuts() {
         className="m-auto w-[min(28rem,calc(100vw-2rem))] border-[1.5px] border-ink bg-paper p-6 text-ink"
       >
         <h2 id="keys-title">Keys</h2>
-        <dl className="mt-3">
-          {shortcuts.map(({ keys, words }) => (
-            <div key={words} className="flex justify-between border-b border-line py-1.5">
-              <dt>{words}</dt>
-              <dd>
-                {keys.map((key) => (
-                  <kbd key={key} className="ml-1.5 border border-edge bg-raised px-2 font-sans">
-                    {key}
-                  </kbd>
-                ))}
-              </dd>
-            </div>
-          ))}
-        </dl>
+        <KeyList shortcuts={shortcuts} />
         <label className="mt-4 flex min-h-11 items-center gap-3">
           <input
             type="checkbox"

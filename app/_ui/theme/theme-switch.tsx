@@ -8,13 +8,20 @@ const WORDS: Record<Theme, string> = {
 };
 
 /** Three plain buttons in a form, so that it works before any script has loaded. */
-export function ThemeSwitch({ theme }: { readonly theme: Theme }) {
+export function ThemeSwitch({
+  theme,
+  id = 'theme',
+}: {
+  readonly theme: Theme;
+  /** Unique where more than one stands on a page. */
+  readonly id?: string;
+}) {
   return (
     <form action={setTheme} className="flex flex-wrap items-center gap-x-4">
-      <span id="theme-words" className="text-soft">
+      <span id={`${id}-words`} className="text-soft">
         Light
       </span>
-      <div role="group" aria-labelledby="theme-words" className="flex flex-wrap gap-x-1">
+      <div role="group" aria-labelledby={`${id}-words`} className="flex flex-wrap gap-x-1">
         {THEMES.map((choice) => (
           <button
             key={choice}

@@ -1,0 +1,107 @@
+import { ButtonForm } from '../../_forms/button-form';
+import { Button, ButtonLink, type ButtonTone } from '../../_ui/button';
+import { CopyButton } from '../../_ui/copy-button';
+import { Icon } from '../../_ui/icons';
+import { PrintButton } from '../../_ui/print-button';
+import { SayLine } from '../../_ui/say-line';
+import { StatusLine } from '../../_ui/status-line';
+import { sayNo } from '../actions';
+import type { Specimen } from './specimen';
+
+const TONES: readonly ButtonTone[] = ['go', 'plain', 'hand', 'bare'];
+const ROW = 'flex flex-wrap items-center gap-3';
+
+export const ACTS: readonly Specimen[] = [
+  {
+    name: 'Button',
+    when: 'Go for the one thing a form is for, plain for the others, hand for what takes something away, bare beside a text.',
+    show: () => (
+      <div className="grid gap-4">
+        {TONES.map((tone) => (
+          <div key={tone} className={ROW}>
+            <Button type="button" tone={tone}>
+              {tone}
+            </Button>
+            <Button type="button" tone={tone} data-shown="focus">
+              focused
+            </Button>
+            <Button type="button" tone={tone} aria-disabled>
+              busy
+            </Button>
+            <Button type="button" tone={tone} disabled>
+              disabled
+            </Button>
+            <Button type="button" tone={tone} size="small">
+              small
+            </Button>
+          </div>
+        ))}
+        <Button type="button" tone="go" size="day">
+          On the filming day, 56 px
+        </Button>
+      </div>
+    ),
+  },
+  {
+    name: 'Link as a button',
+    when: 'For what leads elsewhere and weighs as much as a button; a download is fetched by the browser.',
+    show: () => (
+      <div className={ROW}>
+        <ButtonLink href="/look">To a page</ButtonLink>
+        <ButtonLink href="/look" tone="go">
+          The first step
+        </ButtonLink>
+      </div>
+    ),
+  },
+  {
+    name: 'One-button form',
+    when: 'For an act that needs no field; press it to see where it tells what it could not do.',
+    show: () => (
+      <ButtonForm action={sayNo} values={{}} tone="plain">
+        Move up
+      </ButtonForm>
+    ),
+  },
+  {
+    name: 'Copy and print',
+    when: 'Copy says that it has copied, or selects the text where the browser gives no way; print opens the browser’s own dialog.',
+    show: (key) => (
+      <div className="grid gap-3">
+        <p id={`${key}-text`}>846 kcal for the whole tray</p>
+        <CopyButton text="846 kcal for the whole tray" label="Copy" shownIn={`${key}-text`} />
+        <PrintButton>Print the day sheet</PrintButton>
+      </div>
+    ),
+  },
+  {
+    name: 'Line to say',
+    when: 'For the one sentence that is said on camera, as large as a card beside the lens.',
+    paper: true,
+    show: (key) => (
+      <SayLine id={`${key}-line`} text="The whole tray is 846 calories and 112 grams of protein." />
+    ),
+  },
+  {
+    name: 'Status line',
+    when: 'For what was just done, with the way back; it is read aloud and focus stays where it is.',
+    show: () => (
+      <>
+        <StatusLine
+          action={
+            <Button type="button" size="small">
+              <Icon name="undo" />
+              Undo
+            </Button>
+          }
+        >
+          Skyr pots were taken out.
+        </StatusLine>
+        <StatusLine tone="hand">
+          <Icon name="warning" /> Two ingredients wait for your word.
+        </StatusLine>
+        <StatusLine />
+      </>
+    ),
+  },
+];
