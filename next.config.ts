@@ -6,8 +6,9 @@ const served = ownFolder === '.next';
 const config: NextConfig = {
   reactStrictMode: true,
   poweredByHeader: false,
-  // An episode file is brought in by a form; the framework's own limit is 1 MB.
-  experimental: { serverActions: { bodySizeLimit: '21mb' } },
+  // An episode file is brought in by a form; the framework's own limits are 1 MB for an action, and 10 MB for
+  // what goes by `proxy.ts`, past which it cuts off.
+  experimental: { serverActions: { bodySizeLimit: '21mb' }, proxyClientMaxBodySize: '22mb' },
   // The browser tests build into a folder of their own, so that they never touch the one served.
   distDir: ownFolder,
   typescript: {

@@ -1,7 +1,9 @@
 import type { Metadata, Viewport } from 'next';
+import Link from 'next/link';
 import { cookies } from 'next/headers';
 import type { ReactNode } from 'react';
 import { slateFont, textFont } from './_ui/fonts';
+import { NotAtTheDoor } from './_ui/not-at-the-door';
 import { PageNav } from './_ui/page-nav';
 import { DAY, NIGHT, paletteCss } from './_ui/palette';
 import { Shortcuts } from './_ui/shortcuts/shortcuts';
@@ -48,8 +50,13 @@ export default async function RootLayout({ children }: { readonly children: Reac
             {children}
           </main>
           <footer className="mt-16 flex flex-wrap items-center gap-x-8 gap-y-2 border-t border-line py-4 text-fine print:hidden">
-            <ThemeSwitch theme={theme} />
-            <Shortcuts />
+            <NotAtTheDoor>
+              <ThemeSwitch theme={theme} />
+              <Shortcuts />
+              <Link href="/phones" className="link inline-flex min-h-11 items-center">
+                Phones
+              </Link>
+            </NotAtTheDoor>
             <p className="text-soft">Figures are for information, not dietary or medical advice.</p>
           </footer>
         </div>

@@ -9,6 +9,7 @@ export function GET(): Response {
     version: project.version,
     instance: process.env.SLATE_INSTANCE ?? null,
     build: process.env.SLATE_BUILD ?? null,
+    phone: (process.env.SLATE_DOOR_SECRET ?? '') !== '',
   };
   return Response.json(body, { headers: { 'cache-control': 'no-store' } });
 }

@@ -3,11 +3,12 @@ const net = require('node:net');
 const { nextBin, childEnv, instanceOf } = require('./project.cjs');
 const { SetupFailure, lastLines } = require('./failure.cjs');
 const { startNode } = require('./run.cjs');
+const { doorEnv } = require('./door.cjs');
 
 const HOST = '127.0.0.1';
 const TRIES = 20;
 
-/** @typedef {{ name: string, version: string, instance: string | null, build: string | null }} Alive */
+/** @typedef {{ name: string, version: string, instance: string | null, build: string | null, phone?: boolean }} Alive */
 /** @typedef {{ kind: 'free' } | { kind: 'ours', alive: Alive } | { kind: 'stranger' }} Answer */
 
 /** @param {number} port */
@@ -85,10 +86,10 @@ function anyPort() {
 
 /**
  * Serves a build on loopback and comes back when it answers.
- * @param {{ port: number, folder: string, database: string, build?: string, quiet?: boolean }} options
+ * @param {{ port: number, folder: string, database: string, build?: string, quiet?: boolean, door?: import('./door.cjs').DoorKey }} options
  * @returns {Promise<{ url: string, ended: Promise<number>, stop: () => Promise<void> } | 'port taken'>}
  */
-async function startServer({ port, folder, database, build = '', quiet = false }) {
+async function startServer({ port, folder, database, build = '', quiet = false, door }) {
   const instance = instanceOf(database);
   const env = childEnv({
     NODE_ENV: 'production',
@@ -96,6 +97,7 @@ async function startServer({ port, folder, database, build = '', quiet = false }
     SLATE_DATABASE: database,
     SLATE_INSTANCE: instance,
     SLATE_BUILD: build,
+    ...doorEnv(door),
   });
   const args = [nextBin, 'start', '--hostname', HOST, '--port', String(port)];
   const child = startNode(args, env, ['ignore', 'pipe', 'pipe']);
