@@ -81,6 +81,9 @@ export function DayView({ page }: { readonly page: DayPage }) {
                 On this day {daylightText(page.sheet.daylight)}.
               </p>
             </div>
+            <ButtonLink href={`${here}/live`} tone="go">
+              On the day
+            </ButtonLink>
             <PrintButton>Print the day sheet</PrintButton>
             <ButtonLink href={`${here}/day-sheet.ics`} download>
               Calendar file

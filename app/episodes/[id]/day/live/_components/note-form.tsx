@@ -1,0 +1,73 @@
+import { useState, type SubmitEvent } from 'react';
+import { Button } from '../../../../../_ui/button';
+import { CONTROL, Field } from '../../../../../_ui/form/field';
+import { UNTOUCHED } from '../../../../../_ui/form/form-state';
+import { NOTE_MAX, type RowRef } from '#lib/shoot/day-log';
+import type { LiveRow } from '../live-row';
+
+interface Props {
+  readonly rows: readonly LiveRow[];
+  readonly ready: boolean;
+  readonly onNote: (text: string, ref: RowRef | null) => Promise<void>;
+}
+
+/** A note, about a step or the day. The text stays until it is kept. */
+export function NoteForm({ rows, ready, onNote }: Props) {
+  const [text, setText] = useState('');
+  const [about, setAbout] = useState('');
+  const [fault, setFault] = useState('');
+  const keep = async (event: SubmitEvent) => {
+    event.preventDefault();
+    const found = faultOf(text);
+    setFault(found);
+    if (found !== '') return;
+    await onNote(text, rows.find(({ key }) => key === about)?.ref ?? null);
+    setText('');
+    setAbout('');
+  };
+  const problems = fault === '' ? [] : [{ path: 'text', code: 'invalid', message: fault }];
+  const field = { form: 'note', state: { ...UNTOUCHED, problems } };
+  return (
+    <form aria-label="Note" className="grid gap-3" onSubmit={(event) => void keep(event)}>
+      <Field {...field} name="text" label="Note" hint={`Up to ${NOTE_MAX} characters.`}>
+        {(wired) => (
+          <textarea
+            {...wired}
+            rows={3}
+            className={CONTROL}
+            value={text}
+            onChange={(event) => setText(event.target.value)}
+          />
+        )}
+      </Field>
+      <Field {...field} name="about" label="About">
+        {(wired) => (
+          <select
+            {...wired}
+            className={`${CONTROL} min-h-14`}
+            value={about}
+            onChange={(event) => setAbout(event.target.value)}
+          >
+            <option value="">the day</option>
+            {rows.map(({ key, title }) => (
+              <option key={key} value={key}>
+                {title}
+              </option>
+            ))}
+          </select>
+        )}
+      </Field>
+      <Button size="day" disabled={!ready}>
+        Keep the note
+      </Button>
+    </form>
+  );
+}
+
+function faultOf(text: string): string {
+  if (text.trim() === '') return 'Write what is to be kept.';
+  const { length } = text.trim();
+  return length > NOTE_MAX
+    ? `A note has at most ${NOTE_MAX} characters, this one has ${length}: make two of it.`
+    : '';
+}

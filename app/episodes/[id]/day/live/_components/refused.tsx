@@ -1,0 +1,45 @@
+import { Button } from '../../../../../_ui/button';
+import { keyOfEvent, type DayEvent } from '#lib/shoot/day-log';
+import type { Waiting } from '../_log/waiting-store';
+
+interface Props {
+  readonly waiting: readonly Waiting[];
+  readonly titleOf: (rowKey: string) => string | null;
+  readonly onAgain: (id: string) => void;
+  readonly onThrowAway: (id: string) => void;
+}
+
+/** Entries that the server would not have; they stay here until the person decides. */
+export function Refused({ waiting, titleOf, onAgain, onThrowAway }: Props) {
+  const refused = waiting.filter((entry) => entry.refused !== null);
+  if (refused.length === 0) return null;
+  return (
+    <section aria-labelledby="refused" className="mb-6 border-[1.5px] border-hand p-4">
+      <h2 id="refused" className="text-head">
+        Not taken
+      </h2>
+      <p>These entries are kept here, and the program would not take them.</p>
+      <ul>
+        {refused.map(({ id, event, refused: why }) => (
+          <li key={id} className="mt-3 grid gap-2">
+            <p className="break-words">
+              <b className="font-semibold">{wordsOf(event, titleOf)}</b>: {why}
+            </p>
+            <Button type="button" size="day" onClick={() => onAgain(id)}>
+              Send again<span className="unseen">: {wordsOf(event, titleOf)}</span>
+            </Button>
+            <Button type="button" tone="hand" size="day" onClick={() => onThrowAway(id)}>
+              Throw away<span className="unseen">: {wordsOf(event, titleOf)}</span>
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function wordsOf(event: DayEvent, titleOf: (rowKey: string) => string | null): string {
+  if (event.kind === 'note') return `Note “${event.payload.text}”`;
+  const title = titleOf(keyOfEvent(event) ?? '') ?? 'a step that is not in this order';
+  return event.kind === 'done' ? `Done: ${title}` : `Not done after all: ${title}`;
+}

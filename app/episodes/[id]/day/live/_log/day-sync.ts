@@ -1,0 +1,217 @@
+import { v7 as uuid } from 'uuid';
+import {
+  instantAfter,
+  storable,
+  type DayEvent,
+  type RowEvent,
+  type RowRef,
+} from '#lib/shoot/day-log';
+import type { OpenStore } from './open-store';
+import type { DayTransport, News } from './transport';
+import type { Destination, Waiting } from './waiting-store';
+
+export interface DayState {
+  /** False until the device's own store is open; what is pressed before is kept all the same. */
+  readonly ready: boolean;
+  /** What the server has of this day. */
+  readonly known: readonly DayEvent[];
+  /** What waits on this device, of every day; refused ones included. */
+  readonly waiting: readonly Waiting[];
+  /** Whether the last question or sending was answered. */
+  readonly connected: boolean;
+  /** Whether what waits outlives this page. */
+  readonly lasts: boolean;
+}
+
+export interface DaySync {
+  mark(kind: RowEvent['kind'], ref: RowRef): Promise<void>;
+  note(text: string, ref: RowRef | null): Promise<void>;
+  sendAgain(id: string): Promise<void>;
+  throwAway(id: string): Promise<void>;
+  /** The network may be back, or the page is seen again: send and ask at once. */
+  nudge(): void;
+  stop(): void;
+}
+
+/** Other pages of this browser with the same store. */
+export interface Neighbours {
+  tell(arrived: readonly DayEvent[]): void;
+  hear(listener: (arrived: readonly DayEvent[]) => void): void;
+  close(): void;
+}
+
+export interface DaySyncParts {
+  readonly destination: Destination;
+  readonly store: Promise<OpenStore>;
+  readonly transport: DayTransport;
+  readonly neighbours: Neighbours;
+  readonly now: () => Date;
+  readonly changed: (state: DayState) => void;
+}
+
+/** Entries of one sending at most: with the longest notes they stay below what the server reads. */
+export const BATCH = 20;
+
+/** Between attempts, in milliseconds: each twice as long as the last, up to the longest. */
+const FIRST_PAUSE_MS = 1_000;
+const LONGEST_PAUSE_MS = 15_000;
+
+/**
+ * Keeps a device and the server in step. An entry goes into the store first, then to the server, again
+ * and again until the server names it, and only then out of the store.
+ */
+export function startDaySync(parts: DaySyncParts, first: News): DaySync {
+  const { destination, transport, neighbours, now } = parts;
+  const known = new Map(first.events.map((event) => [event.id, event]));
+  /** Named by the server; a store that would not let go of them must not have them sent for ever. */
+  const named = new Set<string>();
+  let cursor = first.cursor;
+  let waiting: readonly Waiting[] = [];
+  /** Whether the last question, and the last sending, was answered. */
+  let heard = true;
+  let sent = true;
+  let store: OpenStore | null = null;
+  let failures = 0;
+  let sending: Promise<void> | null = null;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let stopped = false;
+
+  const show = () => {
+    if (stopped) return;
+    const lasts = store?.lasts() ?? true;
+    const connected = heard && sent;
+    parts.changed({ ready: store !== null, known: [...known.values()], waiting, connected, lasts });
+  };
+  const reread = async () => {
+    waiting = (await (await parts.store).all()).filter(({ id }) => !named.has(id));
+    show();
+  };
+  const learn = (events: readonly DayEvent[]) => {
+    for (const event of events) known.set(event.id, event);
+  };
+  const own = (batch: readonly Waiting[]) =>
+    batch.filter(({ dayId }) => dayId === destination.dayId).map(({ event }) => event);
+
+  const sendBatch = async (batch: readonly Waiting[], to: Waiting) => {
+    const answer = await transport.send(
+      { address: to.address, dayId: to.dayId },
+      batch.map(({ event }) => event),
+    );
+    const arrived = batch.filter(({ id }) => answer.arrived.includes(id));
+    const refused = answer.refused.filter(({ id }) => batch.some((entry) => entry.id === id));
+    if (arrived.length + refused.length === 0) throw new Error('The answer names no entry.');
+    for (const { id } of arrived) named.add(id);
+    learn(own(arrived));
+    const kept = await parts.store;
+    await kept.remove(arrived.map(({ id }) => id));
+    for (const { id, why } of refused) await kept.refuse(id, why);
+    neighbours.tell(own(arrived));
+  };
+  const sendAll = async () => {
+    clearTimeout(timer);
+    try {
+      for (;;) {
+        await reread();
+        const open = waiting.filter(({ refused }) => refused === null);
+        const [to] = open;
+        if (to === undefined) sent = true;
+        if (to === undefined || stopped) break;
+        const together = open.filter(
+          ({ address, dayId }) => address === to.address && dayId === to.dayId,
+        );
+        await sendBatch(together.slice(0, BATCH), to);
+        sent = true;
+        failures = 0;
+      }
+    } catch {
+      sent = false;
+      failures += 1;
+      const pause = Math.min(LONGEST_PAUSE_MS, FIRST_PAUSE_MS * 2 ** (failures - 1));
+      if (!stopped) timer = setTimeout(() => void flush(), pause);
+      show();
+    }
+  };
+  /** One sending at a time, so that entries arrive in order; what was pressed meanwhile is in its loop. */
+  const flush = () => {
+    sending ??= sendAll().finally(() => {
+      sending = null;
+    });
+    return sending;
+  };
+
+  const following = transport.follow(destination, {
+    after: () => cursor,
+    heard(news) {
+      if (news.whole) known.clear();
+      learn(news.events);
+      for (const id of news.gone) known.delete(id);
+      cursor = news.cursor;
+      const back = !heard;
+      heard = true;
+      show();
+      if (back) void flush();
+    },
+    lost() {
+      heard = false;
+      show();
+    },
+  });
+  neighbours.hear((arrived) => {
+    learn(arrived);
+    void reread();
+  });
+  void parts.store.then(async (opened) => {
+    store = opened;
+    await flush();
+  });
+
+  const add = async (make: (made: Made) => DayEvent, ref: RowRef | null) => {
+    const opened = await parts.store;
+    const seen = [...known.values(), ...waiting.map(({ event }) => event)];
+    const at = ref === null ? now().toISOString() : instantAfter(now(), seen, ref);
+    const id = uuid();
+    await opened.add(destination, (deviceId, deviceSeq) => make({ id, deviceId, deviceSeq, at }));
+    await reread();
+    neighbours.tell([]);
+    void resend();
+  };
+  /** Joins a sending that is under way, and looks once more after it: it may have read the store before. */
+  const resend = async () => {
+    await sending;
+    await flush();
+  };
+
+  return {
+    mark: (kind, refs) => add((made) => ({ ...made, kind, refs, payload: {} }), refs),
+    note: (typed, ref) =>
+      add(
+        (made) => ({
+          ...made,
+          kind: 'note',
+          refs: ref ?? {},
+          payload: { text: storable(typed).trim() },
+        }),
+        null,
+      ),
+    async sendAgain(id) {
+      await (await parts.store).renew(id);
+      await resend();
+    },
+    async throwAway(id) {
+      await (await parts.store).remove([id]);
+      await reread();
+    },
+    nudge() {
+      following.ask();
+      void flush();
+    },
+    stop() {
+      stopped = true;
+      clearTimeout(timer);
+      following.stop();
+      neighbours.close();
+    },
+  };
+}
+
+type Made = Pick<DayEvent, 'id' | 'deviceId' | 'deviceSeq' | 'at'>;

@@ -1,0 +1,37 @@
+import type { DayEvent } from '#lib/shoot/day-log';
+import type { Destination } from './waiting-store';
+
+/** What the server says of entries that were sent; what it does not name has not arrived. */
+export interface SendAnswer {
+  /** Ids of those that it has now, from this or an earlier sending. */
+  readonly arrived: readonly string[];
+  readonly refused: readonly { readonly id: string; readonly why: string }[];
+}
+
+/** What another device (or this one) has entered, as the server tells it. */
+export interface News {
+  readonly cursor: number;
+  readonly whole: boolean;
+  readonly events: readonly DayEvent[];
+  readonly gone: readonly string[];
+}
+
+export interface Following {
+  /** Asks at once. */
+  ask(): void;
+  stop(): void;
+}
+
+export interface Listener {
+  /** The cursor from which to tell. */
+  after(): number;
+  heard(news: News): void;
+  lost(): void;
+}
+
+/** The way between a device and the server. Both calls may fail at any point; nothing is lost by it. */
+export interface DayTransport {
+  /** Rejects where no answer came; then it is sent again, and arrives once all the same. */
+  send(to: Destination, events: readonly DayEvent[]): Promise<SendAnswer>;
+  follow(of: Destination, listener: Listener): Following;
+}

@@ -1,0 +1,39 @@
+import type { DayEvent } from '#lib/shoot/day-log';
+
+/** Where an entry goes: the address that takes it, and its day. */
+export interface Destination {
+  readonly address: string;
+  readonly dayId: string;
+}
+
+/** An entry that the server has not named yet. */
+export interface Waiting extends Destination {
+  readonly id: string;
+  readonly event: DayEvent;
+  /** Why the server would not have it; null while it is (or will be) sent. */
+  readonly refused: string | null;
+}
+
+/** Makes an entry once its device and its number are known. */
+export type MakeEvent = (deviceId: string, deviceSeq: number) => DayEvent;
+
+/** Entries between the press and the server's word that they have arrived. */
+export interface WaitingStore {
+  /** Gives the entry its number and keeps it, both or neither; no two entries of a device share one. */
+  add(destination: Destination, make: MakeEvent): Promise<DayEvent>;
+  /** All that wait, of every day, in the order they were made. */
+  all(): Promise<readonly Waiting[]>;
+  remove(ids: readonly string[]): Promise<void>;
+  refuse(id: string, why: string): Promise<void>;
+  /** Lets a refused entry be sent again, under a new number. */
+  renew(id: string): Promise<void>;
+}
+
+/** The order in which entries of a device were made. */
+export function inMadeOrder(waiting: readonly Waiting[]): Waiting[] {
+  return [...waiting].sort(
+    (a, b) =>
+      (a.event.deviceId < b.event.deviceId ? -1 : a.event.deviceId > b.event.deviceId ? 1 : 0) ||
+      a.event.deviceSeq - b.event.deviceSeq,
+  );
+}

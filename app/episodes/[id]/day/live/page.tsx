@@ -1,0 +1,56 @@
+import type { Metadata } from 'next';
+import { notFound } from 'next/navigation';
+import { ButtonLink } from '../../../../_ui/button';
+import { EmptyState } from '../../../../_ui/empty-state';
+import { daySheet } from '#lib/shoot/day-sheet';
+import { planDay } from '#lib/shoot/plan-day';
+import { readDayEvents } from '#lib/store/read-day-events';
+import { readEpisodeFile } from '#lib/store/read-episode';
+import { printDay } from '#lib/units/print-date';
+import { PLAN_SEED } from '../plan-seed';
+import { LiveDay } from './_components/live-day';
+import { liveRows } from './live-row';
+
+export const metadata: Metadata = { title: 'On the day' };
+
+interface Props {
+  readonly params: Promise<{ readonly id: string }>;
+}
+
+export default async function LiveDayPage({ params }: Props) {
+  const { id } = await params;
+  const file = await readEpisodeFile(id, new Date().toISOString());
+  if (!file) notFound();
+  const { day, episode, kitchen } = file;
+  const dayPage = `/episodes/${id}/day`;
+  if (!day) {
+    const action = <ButtonLink href={dayPage}>To the day page</ButtonLink>;
+    return (
+      <EmptyState title="No filming day yet" action={action}>
+        Once there is a filming day with steps, this page shows what is to be done now and next.
+      </EmptyState>
+    );
+  }
+  const sheet = daySheet(file, planDay(file, { seed: PLAN_SEED }));
+  return (
+    <>
+      <div className="mb-4 flex flex-wrap items-baseline justify-between gap-x-6">
+        <h1 className="text-title">On the day</h1>
+        <p className="text-soft">
+          {episode.title}, {printDay(day.date)}
+        </p>
+      </div>
+      <LiveDay
+        address={`${dayPage}/events`}
+        dayId={day.id}
+        date={day.date}
+        zone={kitchen.zone}
+        rows={liveRows(sheet, kitchen.ovens, episode.region)}
+        first={await readDayEvents(day.id)}
+      />
+      <p className="mt-8">
+        <ButtonLink href={dayPage}>The whole day</ButtonLink>
+      </p>
+    </>
+  );
+}
