@@ -78,11 +78,11 @@ describe('migrations of PostgreSQL', () => {
     expect(await query('SELECT * FROM _prisma_migrations')).toHaveLength(names.length);
   });
 
-  it('that fail half-way leave the database as it was', async () => {
-    addMigration(
-      '99990101000000_bad',
-      'CREATE TABLE "Half" (id TEXT); SELECT nothing FROM "Shop";',
-    );
+  it.each([
+    ['half-way', 'CREATE TABLE "Half" (id TEXT); SELECT nothing FROM "Shop";'],
+    ['in the bookkeeping', 'CREATE TABLE "Half" (id TEXT); DROP TABLE "_prisma_migrations";'],
+  ])('that fail %s leave the database as it was', async (_, sql) => {
+    addMigration('99990101000000_bad', sql);
     await expect(apply()).rejects.toThrow(/99990101000000_bad .*as it was before/s);
     expect(await query(`SELECT 1 FROM pg_tables WHERE tablename = 'Half'`)).toEqual([]);
     expect(await query('SELECT * FROM _prisma_migrations')).toHaveLength(names.length);
