@@ -3,7 +3,7 @@ import type { Problem } from '#lib/result';
 import type { Tx } from '#lib/store/client';
 import type { Command, Edit } from '#lib/store/command';
 import type { JournalEntry } from '#lib/store/journal';
-import { parentProblems } from '#lib/store/parents';
+import { parentProblems, type Placing } from '#lib/store/parents';
 import { conflictProblems, problemAt, zodProblems } from '#lib/store/refusals';
 import { APPEND_ONLY, columnsOf, derivedColumns, NULLABLE_JSON, ROWS } from '#lib/store/rows';
 import type { EntityName } from '#lib/store/rows';
@@ -36,11 +36,7 @@ export async function applyEdits(
   creates: ReadonlyMap<Edit, StoredRow>,
 ): Promise<Outcome> {
   const entries: JournalEntry[] = [];
-  const made = command.edits.flatMap((edit, index) => {
-    const row = creates.get(edit);
-    return row ? [{ path: `edits[${index}]`, entity: edit.entity, row }] : [];
-  });
-  const problems: Problem[] = await parentProblems(tx, made);
+  const problems: Problem[] = await hangingProblems(tx, command, creates);
   const typing: RefusedTyping[] = [];
   let batch: StoredRow[] = [];
   let batchOf: EntityName | null = null;
@@ -89,6 +85,28 @@ export async function applyEdits(
   }
   await flush();
   return { entries, problems, typing };
+}
+
+/** The problems of rows that are made, brought back or moved under something that was removed. */
+async function hangingProblems(
+  tx: Tx,
+  { edits }: Command,
+  creates: ReadonlyMap<Edit, StoredRow>,
+): Promise<Problem[]> {
+  const arriving = new Set<string>();
+  const placings: Placing[] = [];
+  for (const [index, edit] of edits.entries()) {
+    const path = `edits[${index}]`;
+    const created = creates.get(edit);
+    if (created) placings.push({ path, entity: edit.entity, columns: created });
+    if (created) arriving.add(created.id);
+    if (edit.op === 'update') placings.push({ path, entity: edit.entity, columns: edit.patch });
+    if (edit.op !== 'bringBack') continue;
+    arriving.add(edit.id);
+    const row = await tableOf(tx, edit.entity).findUnique({ where: { id: edit.id } });
+    if (row) placings.push({ path, entity: edit.entity, columns: row });
+  }
+  return parentProblems(tx, placings, arriving);
 }
 
 /** Why an edit may not touch the row as it stands; empty where it may. */

@@ -5,7 +5,7 @@ import { PARENTS } from '#lib/store/parents';
 /** Tables whose new rows stand after the others of their parent. */
 export type Placed = Exclude<
   keyof typeof PARENTS,
-  'Weighing' | 'Perishable' | 'FoodVersion' | 'StockLot' | 'StockMove' | 'Pack'
+  'Weighing' | 'DayEpisode' | 'FoodVersion' | 'StockLot' | 'StockMove' | 'Pack' | 'Price'
 >;
 
 interface Asked {

@@ -2,7 +2,7 @@ import type { Problem } from '#lib/result';
 import type { Tx } from '#lib/store/client';
 import { problemAt } from '#lib/store/refusals';
 import type { EntityName } from '#lib/store/rows';
-import { tableOf, type StoredRow } from '#lib/store/table';
+import { tableOf } from '#lib/store/table';
 
 /** Where rows hang: the column that names the parent, and the parent's table. */
 export const PARENTS = {
@@ -13,50 +13,110 @@ export const PARENTS = {
   RecipeLine: { column: 'recipeId', parent: 'Recipe' },
   Portion: { column: 'recipeId', parent: 'Recipe' },
   Weighing: { column: 'recipeId', parent: 'Recipe' },
+  WeighingShare: { column: 'weighingId', parent: 'Weighing' },
   TalkingPoint: { column: 'segmentId', parent: 'Segment' },
   Step: { column: 'segmentId', parent: 'Segment' },
   Shot: { column: 'segmentId', parent: 'Segment' },
   Perishable: { column: 'segmentId', parent: 'Segment' },
+  PerishableSpan: { column: 'perishableId', parent: 'Perishable' },
+  DayEpisode: { column: 'dayId', parent: 'FilmingDay' },
   DaySegment: { column: 'dayId', parent: 'FilmingDay' },
+  Appointment: { column: 'dayId', parent: 'FilmingDay' },
+  Pin: { column: 'dayId', parent: 'FilmingDay' },
   AllergenFact: { column: 'foodId', parent: 'Food' },
   FoodVersion: { column: 'foodId', parent: 'Food' },
   StockLot: { column: 'foodId', parent: 'Food' },
   StockMove: { column: 'lotId', parent: 'StockLot' },
   Pack: { column: 'foodId', parent: 'Food' },
+  Price: { column: 'packId', parent: 'Pack' },
   Oven: { column: 'kitchenId', parent: 'Kitchen' },
   OvenChange: { column: 'ovenId', parent: 'Oven' },
   Scale: { column: 'kitchenId', parent: 'Kitchen' },
   MeasureSpread: { column: 'kitchenId', parent: 'Kitchen' },
 } as const satisfies Partial<Record<EntityName, { column: string; parent: EntityName }>>;
 
-const BY_NAME: Partial<Record<EntityName, { column: string; parent: EntityName }>> = PARENTS;
+/** A column that names another row, and what becomes of its row when that one is taken out. */
+export interface Reference {
+  readonly entity: EntityName;
+  readonly column: string;
+  readonly parent: EntityName;
+  /** It goes too, or only lets go of what went. */
+  readonly whenGone: 'goes' | 'letsGo';
+}
+
+const also = (
+  entity: EntityName,
+  column: string,
+  parent: EntityName,
+  whenGone: Reference['whenGone'] = 'goes',
+): Reference => ({ entity, column, parent, whenGone });
+
+/** What rows name: their parents first, then the others that they mean nothing without. */
+export const REFERENCES: readonly Reference[] = [
+  ...Object.entries(PARENTS).map(([entity, { column, parent }]) =>
+    also(entity as EntityName, column, parent),
+  ),
+  also('Target', 'segmentId', 'Segment'),
+  also('StepLink', 'fromStepId', 'Step'),
+  also('StepLink', 'toStepId', 'Step'),
+  also('PerishableSpan', 'fromStepId', 'Step'),
+  also('PerishableSpan', 'toStepId', 'Step'),
+  also('WeighingShare', 'lineId', 'RecipeLine'),
+  also('DayEpisode', 'episodeId', 'Episode'),
+  also('DaySegment', 'segmentId', 'Segment'),
+  also('Pin', 'stepId', 'Step'),
+  also('Shot', 'stepId', 'Step', 'letsGo'),
+];
+
+/** What a parent is called where it is missed. */
+const WORDS: Partial<Record<EntityName, string>> = {
+  Episode: 'the episode',
+  Segment: 'the dish or talk',
+  Recipe: 'the dish',
+  RecipeLine: 'the ingredient',
+  Weighing: 'the reading',
+  Step: 'the step',
+  Perishable: 'the lot',
+  FilmingDay: 'the filming day',
+  Food: 'the food',
+  StockLot: 'the pack in stock',
+  Pack: 'the pack',
+  Kitchen: 'the kitchen',
+  Oven: 'the oven',
+};
+
+/** Columns that a row is about to have: all of a new one, those that change of another. */
+export interface Placing {
+  readonly path: string;
+  readonly entity: EntityName;
+  readonly columns: Readonly<Record<string, unknown>>;
+}
 
 /**
- * Whether the rows to be created hang on something that is still there: a row under a removed one would
- * appear nowhere, and what was typed would be lost as if it had been kept.
- * A recipe is there as long as a segment has it.
+ * Whether rows hang on something that is still there: a row under a removed one would appear nowhere, and
+ * what was typed would be lost as if it had been kept. A recipe is there as long as a segment has it.
+ * @param arriving ids of the rows that the same command makes or brings back
  * @returns one problem with code 'gone' for each row without a living parent
  */
 export async function parentProblems(
   tx: Tx,
-  creates: readonly {
-    readonly path: string;
-    readonly entity: EntityName;
-    readonly row: StoredRow;
-  }[],
+  placings: readonly Placing[],
+  arriving: ReadonlySet<string>,
 ): Promise<Problem[]> {
-  const made = new Set(creates.map(({ row }) => row.id));
   const alive = new Map<string, Promise<boolean>>();
   const problems: Problem[] = [];
-  for (const { path, entity, row } of creates) {
-    const link = BY_NAME[entity];
-    const parentId = link && row[link.column];
-    if (!link || typeof parentId !== 'string' || made.has(parentId)) continue;
-    const known = alive.get(parentId) ?? isAlive(tx, link.parent, parentId);
-    alive.set(parentId, known);
-    if (await known) continue;
-    const words = `What this belongs to (${link.parent}) was removed meanwhile: bring it back first.`;
-    problems.push(problemAt(path, 'gone', words, { entity, parent: link.parent, parentId }));
+  for (const { path, entity, columns } of placings) {
+    for (const { column, parent } of REFERENCES.filter((each) => each.entity === entity)) {
+      const parentId = columns[column];
+      if (typeof parentId !== 'string' || arriving.has(parentId)) continue;
+      const known = alive.get(parentId) ?? isAlive(tx, parent, parentId);
+      alive.set(parentId, known);
+      if (await known) continue;
+      const what = WORDS[parent] ?? parent;
+      const words = `What this belongs to (${what}) was removed meanwhile: bring it back first.`;
+      problems.push(problemAt(path, 'gone', words, { entity, parent, parentId }));
+      break;
+    }
   }
   return problems;
 }

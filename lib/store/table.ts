@@ -12,6 +12,7 @@ export interface StoredRow extends Record<string, unknown> {
 /** What the funnel needs of any table; the generated types differ from table to table. */
 interface Table {
   findUnique(args: { where: { id: string } }): Promise<StoredRow | null>;
+  findMany(args: { where: object; orderBy?: object }): Promise<StoredRow[]>;
   createMany(args: { data: readonly object[] }): Promise<{ count: number }>;
   updateMany(args: { where: object; data: object }): Promise<{ count: number }>;
 }
