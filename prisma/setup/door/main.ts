@@ -71,5 +71,6 @@ async function open(): Promise<Said> {
 }
 
 const said = await open();
-process.send?.(said);
-if (!said.open) process.disconnect();
+process.send?.(said, undefined, undefined, () => {
+  if (!said.open) process.exit(0);
+});
