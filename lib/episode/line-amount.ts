@@ -216,6 +216,7 @@ const MEASURE_WORDS = [
   [/^fl\.? ?oz\b/i, 'flOz'],
 ] as const;
 
-function measureUnit(measure: FoodMeasure): 'cup' | 'tbsp' | 'tsp' | 'flOz' | null {
+/** The unit of volume that a measure is of, by its name; null for one of another kind. */
+export function measureUnit(measure: FoodMeasure): 'cup' | 'tbsp' | 'tsp' | 'flOz' | null {
   return MEASURE_WORDS.find(([pattern]) => pattern.test(measure.name))?.[1] ?? null;
 }

@@ -13,14 +13,20 @@ const VULGAR: Readonly<Record<string, string>> = {
   '⅔': '2/3',
   '¼': '1/4',
   '¾': '3/4',
+  '⅕': '1/5',
+  '⅖': '2/5',
+  '⅗': '3/5',
+  '⅘': '4/5',
+  '⅙': '1/6',
+  '⅚': '5/6',
   '⅛': '1/8',
   '⅜': '3/8',
   '⅝': '5/8',
   '⅞': '7/8',
 };
 
-/** A comma before exactly three digits may divide thousands or decimals: it is not read at all. */
-const NUMBER = /^(?:(\d+) )?(\d+)\/(\d+)$|^(?!\d+,\d{3}$)(\d+(?:[.,]\d+)?|[.,]\d+)$/;
+/** A comma before exactly three digits may divide thousands or decimals, unless only 0 stands before it. */
+const NUMBER = /^(?:(\d+) )?(\d+)\/(\d+)$|^(?!\d*[1-9]\d*,\d{3}$)(\d+(?:[.,]\d+)?|[.,]\d+)$/;
 /** What the file format holds at most in a fraction's parts. */
 const LARGEST = 1_000_000_000;
 
@@ -31,7 +37,7 @@ const LARGEST = 1_000_000_000;
  */
 export function readQuantity(text: string): ReadQuantity | null {
   const ends = text
-    .replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR[sign] ?? sign}`)
+    .replace(/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR[sign] ?? sign}`)
     .replace(/\s+/g, ' ')
     .replace(/\u2044/g, '/')
     .trim()

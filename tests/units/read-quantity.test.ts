@@ -24,6 +24,9 @@ const AMOUNTS: [string, string, string][] = [
   ['2 – 3', '2/1', '3/1'],
   ['1/2 to 1', '1/2', '1/1'],
   ['1 ½–2', '3/2', '2/1'],
+  ['⅖', '2/5', '2/5'],
+  ['1⅙', '7/6', '7/6'],
+  ['0,125', '1/8', '1/8'],
 ];
 
 describe('an amount as text', () => {
@@ -33,7 +36,7 @@ describe('an amount as text', () => {
     expect(`${read?.high.num}/${read?.high.den}`).toBe(high);
   });
 
-  test.each(['', 'a few', '1/0', '3-2', '1-2-3', '-1', '1 2', '1.2.3', '9999999999', '2 cups'])(
+  test.each(['', 'a few', '1/0', '3-2', '1-2-3', '-1', '1 2', '1.2.3', '9999999999', '2 cups', '1,500', '10,125', '½½'])(
     '%j is none',
     (text) => {
       expect(readQuantity(text)).toBeNull();
