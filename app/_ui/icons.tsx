@@ -69,7 +69,7 @@ export function Icon({ name, size = 'usual' }: Props) {
       className={`inline-block shrink-0 ${size === 'large' ? 'size-8' : 'size-[1.2em] align-[-0.22em]'}`}
       fill="none"
       stroke="currentColor"
-      strokeWidth="2.1"
+      strokeWidth="2.3"
       strokeLinecap="round"
       strokeLinejoin="round"
       aria-hidden="true"

@@ -7,14 +7,16 @@ interface Props {
   readonly caption: string;
   readonly showCaption?: boolean;
   readonly head: ReactNode;
+  /** For many short rows. */
+  readonly tight?: boolean;
   readonly children: ReactNode;
 }
 
 /** A ruled table: a strong line under the heads, hairlines between rows. A wide one scrolls in itself. */
-export function Table({ caption, showCaption = false, head, children }: Props) {
+export function Table({ caption, showCaption = false, head, tight = false, children }: Props) {
   return (
     <ScrollRegion label={caption}>
-      <table className="w-full border-collapse">
+      <table className={`w-full border-collapse ${tight ? '[&_:is(td,th)]:py-1' : ''}`}>
         <caption
           className={showCaption ? 'pb-2 text-left font-slate text-head font-semibold' : 'unseen'}
         >

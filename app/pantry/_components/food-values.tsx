@@ -43,7 +43,7 @@ export function FoodValues({ food }: { readonly food: Food }) {
       <Serving version={version} />
       <Remarks version={version} />
       <div className="mt-3 max-w-xl">
-        <Table caption={`Values of ${food.name}`} head={head}>
+        <Table caption={`Values of ${food.name}`} head={head} tight>
           {nutrients.map((nutrient) => {
             const cell = cellOf(version.values, nutrient);
             return (

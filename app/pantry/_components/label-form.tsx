@@ -207,7 +207,7 @@ function Values({
     <div className="max-w-xl">
       <p
         aria-hidden="true"
-        className="lettering grid grid-cols-[1fr_7rem_7rem] gap-2 border-b-[1.5px] border-ink text-fine text-soft"
+        className="lettering grid grid-cols-[1fr_minmax(3.5rem,7rem)_minmax(3.5rem,7rem)] gap-2 border-b-[1.5px] border-ink text-fine text-soft"
       >
         <span>nutrient</span>
         <span>values</span>
@@ -221,7 +221,7 @@ function Values({
             key={nutrient}
             role="group"
             aria-label={words}
-            className="grid grid-cols-[1fr_7rem_7rem] items-center gap-2 border-b border-line py-1"
+            className="grid grid-cols-[minmax(0,1fr)_minmax(3.5rem,7rem)_minmax(3.5rem,7rem)] items-center gap-2 border-b border-line py-1"
           >
             <span aria-hidden="true">
               {label} <span className="text-soft">{unit}</span>

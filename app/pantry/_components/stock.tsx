@@ -59,9 +59,24 @@ function LotRow({
   return (
     <li id={`row-${lot.id}`} className="border-b border-line py-2">
       <div className="grid grid-cols-[1fr_auto] items-baseline gap-x-4 md:grid-cols-[2fr_1fr_1fr_6rem_4rem]">
-        <Link className="link" href={`/pantry/foods/${lot.foodId}`}>
-          {foodName}
-        </Link>
+        <span className="flex flex-wrap items-baseline gap-x-3">
+          <Link className="link" href={`/pantry/foods/${lot.foodId}`}>
+            {foodName}
+          </Link>
+          <details open={open} className="open:basis-full">
+            <summary className="link inline-flex min-h-6 items-center text-fine text-soft">
+              ledger<span className="unseen"> of {foodName}</span>
+            </summary>
+            <ul className="pb-2 text-fine">
+              {lot.moves.map((move) => (
+                <li key={move.id}>
+                  {printDay(move.at.slice(0, 10))}: {MOVE_WORDS[move.kind]}{' '}
+                  {signedGrams(move.deltaMg)}
+                </li>
+              ))}
+            </ul>
+          </details>
+        </span>
         <span className="text-soft max-md:order-last">{lot.place || 'no place noted'}</span>
         <span className="max-md:order-last">
           <UseBy useBy={lot.useBy} today={today} />
@@ -76,18 +91,6 @@ function LotRow({
           </Link>
         )}
       </div>
-      <details open={open}>
-        <summary className="link inline-flex min-h-8 items-center text-fine text-soft">
-          ledger<span className="unseen"> of {foodName}</span>
-        </summary>
-        <ul className="pb-2 text-fine">
-          {lot.moves.map((move) => (
-            <li key={move.id}>
-              {printDay(move.at.slice(0, 10))}: {MOVE_WORDS[move.kind]} {signedGrams(move.deltaMg)}
-            </li>
-          ))}
-        </ul>
-      </details>
       {open && (
         <div className="my-2 grid gap-5 border-[1.5px] border-ink bg-raised p-4">
           <MoveForm lotId={lot.id} />

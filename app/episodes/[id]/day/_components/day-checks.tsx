@@ -33,12 +33,19 @@ export function SoonAfter({ page }: { readonly page: DayPage }) {
   if (soonAfter.length === 0) return null;
   return (
     <section aria-labelledby="soon" className={PART}>
-      <h2 id="soon">Soon after, hot or fresh</h2>
-      <ul className="mt-2 list-disc pl-5">
-        {soonAfter.map(({ text }) => (
-          <li key={text}>{text}</li>
-        ))}
-      </ul>
+      <details>
+        <summary className="content-center">
+          <h2 id="soon" className="inline">
+            Soon after, hot or fresh
+          </h2>{' '}
+          <span className="text-soft">{soonAfter.length}</span>
+        </summary>
+        <ul className="mt-2 list-disc pl-5">
+          {soonAfter.map(({ text }) => (
+            <li key={text}>{text}</li>
+          ))}
+        </ul>
+      </details>
     </section>
   );
 }

@@ -22,7 +22,7 @@ function Entry({ page, row }: { readonly page: DayPage; readonly row: DaySheetRo
   return (
     <li
       id={entryElement(entry.id)}
-      className="grid grid-cols-[5.5rem_1fr] border-b border-line py-2 target:bg-sunk md:grid-cols-[6rem_1fr_16rem]"
+      className="grid grid-cols-[4.25rem_1fr] border-b border-line py-2 target:bg-sunk md:grid-cols-[4.75rem_1fr_11rem] lg:grid-cols-[4.75rem_1fr_8.5rem]"
     >
       <p>
         <b className="text-lead">{clockText(entry.startMin)}</b>
@@ -44,11 +44,11 @@ function Entry({ page, row }: { readonly page: DayPage; readonly row: DaySheetRo
           </b>
         ))}
       </div>
-      <div className="max-md:col-start-2 max-md:pl-3 md:pl-4">
+      <div className="max-md:col-start-2 max-md:flex max-md:flex-wrap max-md:items-center max-md:gap-x-5 max-md:pl-3 md:pl-4">
         <p className="max-md:text-fine max-md:text-soft">
           {placeWords(entry, kitchen.ovens, episode.region)}
         </p>
-        <details>
+        <details className="open:basis-full">
           <summary className="link min-h-14 content-center text-soft md:min-h-8 md:text-fine">
             why then?<span className="unseen"> {entry.title}</span>
           </summary>

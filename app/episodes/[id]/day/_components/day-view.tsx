@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { ButtonForm } from '../../../../_forms/button-form';
 import { ButtonLink } from '../../../../_ui/button';
 import { DayColumns } from '../../../../_ui/day-columns';
@@ -24,6 +25,18 @@ const KIND_WORDS = {
   asLived: 'As lived: dishes in viewing order, meals hours apart as they are really eaten.',
   packed: 'Packed: any order that food and story allow, for the shortest day.',
 } as const;
+
+/** The columns beside the order; on a phone, where they scroll sideways, folded away until asked for. */
+function ByTheClock({ children }: { readonly children: ReactNode }) {
+  return (
+    <div className="min-w-0">
+      <details className="peer md:hidden">
+        <summary className="link content-center">The day by the clock</summary>
+      </details>
+      <div className="max-md:not-peer-open:hidden">{children}</div>
+    </div>
+  );
+}
 
 /** The filming day: what it is, its order by the clock and in words, its checks, and its steps. */
 export function DayView({ page }: { readonly page: DayPage }) {
@@ -97,15 +110,15 @@ export function DayView({ page }: { readonly page: DayPage }) {
               Nothing to do yet: add steps to a segment below, and they are put in order here.
             </p>
           ) : (
-            <div className="flex flex-col gap-8 max-md:flex-col-reverse">
-              <div>
+            <div className="grid gap-x-10 gap-y-6 lg:grid-cols-[minmax(0,36rem)_minmax(0,1fr)]">
+              <ByTheClock>
                 <DayColumns
                   columns={columns}
                   startMin={plan.startMin}
                   endMin={plan.wrapMin}
                   hour={clockText}
                 />
-              </div>
+              </ByTheClock>
               <DayOrder page={page} />
             </div>
           )}

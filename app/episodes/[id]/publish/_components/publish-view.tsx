@@ -72,12 +72,6 @@ function DescriptionPart({ page }: { readonly page: PublishPage }) {
   return (
     <section aria-labelledby="description" className="min-w-0">
       <h2 id="description">Description, as it will be pasted</h2>
-      <pre
-        id={TEXT}
-        className="mt-3 border border-line bg-raised px-4 py-3 font-sans text-fine break-words whitespace-pre-wrap"
-      >
-        {text}
-      </pre>
       <div className="mt-3">
         <CopyAndLock
           episodeId={page.file.episode.id}
@@ -86,11 +80,17 @@ function DescriptionPart({ page }: { readonly page: PublishPage }) {
           label={`Copy, ${used}`}
         />
       </div>
-      <p className={`mt-2 text-fine ${fits ? 'text-soft' : 'font-semibold text-hand'}`}>
+      <p className="mt-2">{lockWords(lock)}</p>
+      <p className={`text-fine ${fits ? 'text-soft' : 'font-semibold text-hand'}`}>
         {fits ? '' : 'Too long: shorten a method or the hook. '}
         {lengthWords(length, limit)}
       </p>
-      <p className="mt-1">{lockWords(lock)}</p>
+      <pre
+        id={TEXT}
+        className="mt-4 border border-line bg-raised px-4 py-3 font-sans text-fine break-words whitespace-pre-wrap md:px-6 md:py-5 print:border-0 print:p-0"
+      >
+        {text}
+      </pre>
     </section>
   );
 }

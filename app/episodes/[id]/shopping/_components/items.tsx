@@ -35,7 +35,7 @@ export function Items({ groups }: { readonly groups: readonly ItemGroup[] }) {
             <th scope="col" className={`${HEAD} text-right`}>
               to buy
             </th>
-            <th scope="col" className={`${HEAD} text-left`}>
+            <th scope="col" className={`${HEAD} text-left md:pl-8`}>
               packs
             </th>
           </tr>
@@ -68,9 +68,11 @@ function Item({ item }: { readonly item: ShoppingItem }) {
         <span aria-hidden="true" className="mr-2 hidden print:inline">
           ☐
         </span>
-        {item.name}
+        <span className="inline-flex flex-wrap items-baseline gap-x-3">
+          {item.name}
+          <Working item={item} />
+        </span>
         <Notes item={item} />
-        <Working item={item} />
       </th>
       <td className={`${NUMBER} ${WIDE}`}>{amountWords(item.needMg, item.needMl) ?? 'open'}</td>
       <td className={`${NUMBER} ${WIDE}`}>
@@ -79,7 +81,7 @@ function Item({ item }: { readonly item: ShoppingItem }) {
       <td className={NUMBER}>
         <b>{toBuy(item)}</b>
       </td>
-      <td className={`${CELL} md:min-w-40`}>
+      <td className={`${CELL} md:min-w-40 md:pl-8`}>
         {item.packs ? buyText(item) : '–'}
         {item.packs?.minor != null && item.packs.currency !== null && (
           <span className="block text-fine text-soft print:inline print:text-[9pt]">
@@ -116,8 +118,8 @@ function Notes({ item }: { readonly item: ShoppingItem }) {
 
 function Working({ item }: { readonly item: ShoppingItem }) {
   return (
-    <details className="print:hidden">
-      <summary className="link inline-flex min-h-8 items-center text-fine text-soft">
+    <details className="open:basis-full print:hidden">
+      <summary className="link inline-flex min-h-6 items-center text-fine text-soft">
         how it adds up<span className="unseen"> for {item.name}</span>
       </summary>
       <ul className="pb-2 text-fine">
