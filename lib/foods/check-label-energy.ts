@@ -89,7 +89,11 @@ function against(
   return [];
 }
 
-function fromNutrients(
+/**
+ * Energy that a column's protein, fat, carbohydrate (and alcohol) can give, by the factors of its unit and with
+ * the freedom that the rules leave; the upper end is Infinity where a macro is not stated.
+ */
+export function fromNutrients(
   column: LabelColumn,
   version: FoodVersion,
   unit: 'kcal' | 'kJ',

@@ -1,7 +1,15 @@
 import { energyProblems } from '#lib/foods/check-label-energy';
 import { checkTableEnergy } from '#lib/foods/energy-check';
-import { amount, columnsOf, lowSum, type LabelColumn } from '#lib/foods/label-column';
-import { cellOf, type FoodVersion, type Values } from '#lib/foods/food';
+import {
+  amount,
+  amountRange,
+  BASIS_WORDS,
+  columnsOf,
+  lowSum,
+  type LabelColumn,
+} from '#lib/foods/label-column';
+import { cellOf } from '#lib/foods/cell-of';
+import type { FoodVersion, Values } from '#lib/foods/food';
 import { canBePrinted, labelInterval, secondColumnInterval } from '#lib/foods/label-rounding';
 import { isNutrient, NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import type { Problem } from '#lib/result';
@@ -158,9 +166,11 @@ function tableEnergyProblems(version: FoodVersion): Problem[] {
 
 /** Serving and 100 g of one label must allow at least one true amount in common. */
 function columnProblems(version: FoodVersion): Problem[] {
-  if (!version.secondColumn) return [];
-  return namesIn(version.secondColumn.values).flatMap((nutrient) => {
-    const first = labelInterval(version.rule, nutrient, cellOf(version.values, nutrient));
+  const { secondColumn, basis, rule, values } = version;
+  if (!secondColumn) return [];
+  const columns = `${capital(BASIS_WORDS[basis])} and ${BASIS_WORDS[secondColumn.basis]}`;
+  return namesIn(secondColumn.values).flatMap((nutrient) => {
+    const first = labelInterval(rule, nutrient, cellOf(values, nutrient));
     const second = secondColumnInterval(version, nutrient);
     if (!first || !second || (first.low <= second.high && second.low <= first.high)) return [];
     const { label, unit } = NUTRIENTS[nutrient];
@@ -169,7 +179,7 @@ function columnProblems(version: FoodVersion): Problem[] {
       {
         path: `secondColumn.values.${nutrient}`,
         code: 'columns-disagree',
-        message: `The two columns cannot both be right for ${label}: a serving says ${amount(first.value, unit)}, the other column makes it ${amount(second.low, unit)} to ${amount(second.high, unit)}, at least ${amount(by, unit)} apart.`,
+        message: `${columns} disagree: for ${label} the first stands for ${amountRange(first, unit)}, the second makes it ${amountRange(second, unit)}. One of them was misread.`,
         facts: { nutrient, first: first.value, second: second.value, by },
       },
     ];

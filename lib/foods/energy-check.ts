@@ -1,4 +1,5 @@
-import { cellOf, type FoodVersion } from '#lib/foods/food';
+import { cellOf } from '#lib/foods/cell-of';
+import type { FoodVersion } from '#lib/foods/food';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { printedValue } from '#lib/units/printed';
 

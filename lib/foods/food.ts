@@ -1,10 +1,14 @@
 import { z } from 'zod';
+import { ALLERGENS, ROUNDING_RULES, SECTIONS, STATES } from '#lib/foods/food-lists';
 import { NUTRIENT_NAMES, type Nutrient } from '#lib/foods/nutrients';
 
 /**
  * The plain data of a food: its composition per 100 g, per 100 ml or per serving, as printed.
  * These schemas are the boundary: a file, a form and a database row all pass through them.
  */
+
+export { cellOf } from '#lib/foods/cell-of';
+export { ALLERGENS, ROUNDING_RULES, SECTIONS, STATES };
 
 const id = z.string().min(1).max(64);
 const text = (max: number) => z.string().max(max);
@@ -31,38 +35,12 @@ const nutrientName = z.enum(NUTRIENT_NAMES as unknown as [Nutrient, ...Nutrient[
 export const valuesSchema = z.partialRecord(nutrientName, cellSchema);
 export type Values = Partial<Record<Nutrient, Cell>>;
 
-/** The cell of a nutrient; `{ kind: 'missing' }` where the source has none. */
-export function cellOf(values: Values, nutrient: Nutrient): Cell {
-  return values[nutrient] ?? { kind: 'missing' };
-}
-
-/** The state in which a composition holds, or in which an ingredient was weighed. */
-export const STATES = ['raw', 'cooked', 'drained', 'dry', 'asIs'] as const;
 export const stateSchema = z.enum(STATES);
 export type FoodState = z.infer<typeof stateSchema>;
 
-/** Where something stands in a shop; the order is the order of the printed shopping list. */
-export const SECTIONS = [
-  'produce',
-  'bakery',
-  'meatAndFish',
-  'dairyAndEggs',
-  'frozen',
-  'tinsAndJars',
-  'dryGoods',
-  'spicesAndBaking',
-  'oilsAndSauces',
-  'drinks',
-  'other',
-] as const;
 export const sectionSchema = z.enum(SECTIONS);
 export type Section = z.infer<typeof sectionSchema>;
 
-/**
- * Which rule maps true values to the values printed on this source.
- * `us`: 21 CFR 101.9(c); `eu`: EU rounding guidance of 2012; `asPrinted`: half a unit of the last place.
- */
-export const ROUNDING_RULES = ['us', 'eu', 'asPrinted'] as const;
 export type RoundingRule = (typeof ROUNDING_RULES)[number];
 
 /** One immutable reading of a table row or label; reading a label again adds a version. */
@@ -85,9 +63,9 @@ export const foodVersionSchema = z.object({
     })
     .nullable(),
   values: valuesSchema,
-  /** The same label's second column, where it prints one (per 100 g beside per serving). */
+  /** The same label's second column, where it prints one: a serving beside 100 g or ml, or the other way round. */
   secondColumn: z
-    .object({ basis: z.enum(['per100g', 'per100ml']), values: valuesSchema })
+    .object({ basis: z.enum(['per100g', 'per100ml', 'serving']), values: valuesSchema })
     .nullable(),
   /** Whether fibre is inside the carbohydrate value (US: total) or outside (EU: available). */
   carbBasis: z.enum(['total', 'available']),
@@ -137,24 +115,6 @@ export const yieldSchema = z.object({
 });
 export type YieldObservation = z.infer<typeof yieldSchema>;
 
-/** US nine (FALCPA 2004, FASTER Act 2021) and EU fourteen (Reg. 1169/2011 Annex II), as one list. */
-export const ALLERGENS = [
-  'milk',
-  'egg',
-  'fish',
-  'crustaceans',
-  'treeNuts',
-  'peanuts',
-  'wheat',
-  'glutenCereals',
-  'soy',
-  'sesame',
-  'celery',
-  'mustard',
-  'sulphites',
-  'lupin',
-  'molluscs',
-] as const;
 export const allergenSchema = z.enum(ALLERGENS);
 export type Allergen = z.infer<typeof allergenSchema>;
 

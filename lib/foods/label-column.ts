@@ -1,4 +1,5 @@
-import { cellOf, type FoodVersion, type Values } from '#lib/foods/food';
+import { cellOf } from '#lib/foods/cell-of';
+import type { FoodVersion, Values } from '#lib/foods/food';
 import { labelInterval, servingInterval } from '#lib/foods/label-rounding';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { exactly, scaled, type Interval } from '#lib/units/interval';
@@ -49,6 +50,13 @@ function column(
   };
 }
 
+/** How a column is called on screen. */
+export const BASIS_WORDS = {
+  per100g: 'per 100 g',
+  per100ml: 'per 100 ml',
+  serving: 'per serving',
+} as const satisfies Readonly<Record<FoodVersion['basis'], string>>;
+
 /** Sum of the lower bounds of the nutrients that a column states. */
 export function lowSum(from: LabelColumn, names: readonly Nutrient[]): number {
   return names.reduce((sum, name) => sum + (from.interval(name)?.low ?? 0), 0);
@@ -57,4 +65,15 @@ export function lowSum(from: LabelColumn, names: readonly Nutrient[]): number {
 /** A number for a sentence, with its unit: at most two decimals. `amount(3.5, 'g')` → `'3.5 g'`. */
 export function amount(value: number, unit: string): string {
   return `${Number(value.toFixed(2))} ${unit}`;
+}
+
+/** A range for a sentence, as `amount`. `amountRange({ low: 2.75, value: 3, high: 3.25 }, 'g')` → `'2.75–3.25 g'`. */
+export function amountRange({ low, high }: Interval, unit: string): string {
+  const [from, to] = [plain(low), plain(high)];
+  return from === to ? `${from} ${unit}` : `${from}–${to} ${unit}`;
+}
+
+/** One decimal from 100, three from 1, four below. */
+function plain(value: number): string {
+  return String(Number(value >= 100 ? value.toFixed(1) : value.toFixed(value >= 1 ? 3 : 4)));
 }

@@ -1,4 +1,5 @@
-import { cellOf, type Cell, type FoodVersion, type RoundingRule } from '#lib/foods/food';
+import { cellOf } from '#lib/foods/cell-of';
+import type { Cell, FoodVersion, RoundingRule } from '#lib/foods/food';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { gridRule, US_SERVING_GRAMS, type Band, type GridRule } from '#lib/foods/rounding-rules';
 import { exactly, intersect, scaled, times, type Interval } from '#lib/units/interval';
@@ -112,9 +113,9 @@ function isMultiple({ mantissa, scale }: Printed, stepNum: number, stepDen: numb
 
 /**
  * What a food version says of a nutrient for its basis, in the nutrient's unit; null where it says nothing.
- * Where the label prints a second column per 100 g or 100 ml beside the serving, both readings are used:
- * the interval is what they share. If they share nothing, one was misread (`checkLabel` says so) and the
- * first stands.
+ * Where the label prints a second column (100 g or 100 ml beside a serving, or a serving beside them), both
+ * readings are used: the interval is what they share. If they share nothing, one was misread (`checkLabel` says
+ * so) and the first stands.
  */
 export function cellInterval(version: FoodVersion, nutrient: Nutrient): Interval | null {
   const first = labelInterval(version.rule, nutrient, cellOf(version.values, nutrient));
@@ -125,21 +126,48 @@ export function cellInterval(version: FoodVersion, nutrient: Nutrient): Interval
 
 /** What the second column says, turned into the first column's basis; null where there is none. */
 export function secondColumnInterval(version: FoodVersion, nutrient: Nutrient): Interval | null {
-  const { secondColumn, rule, serving } = version;
-  if (!secondColumn || version.basis !== 'serving') return null;
+  const { secondColumn, rule } = version;
+  if (!secondColumn) return null;
   const cell = labelInterval(rule, nutrient, cellOf(secondColumn.values, nutrient));
-  if (!cell) return null;
-  if (secondColumn.basis === 'per100g') {
+  return cell && betweenColumns(version, cell, secondColumn.basis, version.basis);
+}
+
+/** What the first column says, turned into the second column's basis; null where there is none. */
+export function firstColumnInterval(version: FoodVersion, nutrient: Nutrient): Interval | null {
+  const { secondColumn, rule, values } = version;
+  if (!secondColumn) return null;
+  const cell = labelInterval(rule, nutrient, cellOf(values, nutrient));
+  return cell && betweenColumns(version, cell, version.basis, secondColumn.basis);
+}
+
+/** An amount per serving as one per 100 g or ml, or back; null where neither is a serving, or its size is unknown. */
+function betweenColumns(
+  version: FoodVersion,
+  cell: Interval,
+  from: FoodVersion['basis'],
+  to: FoodVersion['basis'],
+): Interval | null {
+  if ((from === 'serving') === (to === 'serving')) return null;
+  const serving = servingHundredths(version, from === 'serving' ? to : from);
+  if (!serving || serving.low <= 0) return null;
+  if (to === 'serving') return times(cell, serving);
+  return {
+    low: cell.low / serving.high,
+    value: cell.value / serving.value,
+    high: cell.high / serving.low,
+  };
+}
+
+/** How many times 100 g, or 100 ml, a serving is, with its rounding bounds. */
+function servingHundredths(version: FoodVersion, basis: FoodVersion['basis']): Interval | null {
+  if (basis === 'per100g') {
     const mass = servingInterval(version);
-    return mass ? scaled(times(cell, mass), 1e-5) : null;
+    return mass && scaled(mass, 1e-5);
   }
-  const volume = serving?.volumeMl ?? null;
+  const volume = version.serving?.volumeMl ?? null;
   if (volume === null) return null;
-  const half = 0.5 / 10 ** (serving?.decimals ?? 0);
-  return scaled(
-    times(cell, { low: Math.max(0, volume - half), value: volume, high: volume + half }),
-    1e-2,
-  );
+  const half = 0.5 / 10 ** (version.serving?.decimals ?? 0);
+  return scaled({ low: Math.max(0, volume - half), value: volume, high: volume + half }, 1e-2);
 }
 
 /**

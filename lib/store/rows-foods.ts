@@ -57,7 +57,7 @@ export const FOOD_ROWS = {
       servingText: serving.text.nullable(),
       servings: serving.perPack,
       values: valuesSchema,
-      secondBasis: z.enum(['per100g', 'per100ml']).nullable(),
+      secondBasis: z.enum(['per100g', 'per100ml', 'serving']).nullable(),
       secondValues: valuesSchema.nullable(),
       carbBasis: version.carbBasis,
       state: version.state,
