@@ -78,6 +78,7 @@ export async function inTransaction<T>(work: (tx: Tx) => Promise<T>): Promise<T>
  * Where a raw statement or the commit itself is refused, the client passes the driver's error on.
  */
 function asksToBeginAgain(error: unknown): boolean {
+  if (!(error instanceof Error)) return false;
   if (isDriverAdapterError(error)) return error.cause.kind === 'TransactionWriteConflict';
   if (!(error instanceof Prisma.PrismaClientKnownRequestError)) return false;
   return error.code === 'P2034' || asksToBeginAgain(error.meta?.driverAdapterError);

@@ -188,7 +188,8 @@ describe('an imported file', () => {
       }),
       { numRuns: 40 },
     );
-  });
+    // Forty databases: on a server each is made and dropped.
+  }, 240_000);
 });
 
 describe('what is read after something was removed', () => {
