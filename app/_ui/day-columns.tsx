@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import type { CSSProperties, ReactNode } from 'react';
 import { fullHours, placeBlocks } from './geometry';
 import { ScrollRegion } from './scroll-region';
 
@@ -116,7 +116,12 @@ function Column({ column, from }: { readonly column: DayColumn; readonly from: n
               width: `calc(100% / ${place?.lanes ?? 1})`,
             }}
           >
-            <Block block={block} tight={place?.tight ?? false} target={place?.target ?? true} />
+            <Block
+              block={block}
+              tight={place?.tight ?? false}
+              target={place?.target ?? true}
+              textLines={place?.textLines ?? 1}
+            />
           </li>
         );
       })}
@@ -129,16 +134,19 @@ interface BlockProps {
   readonly tight: boolean;
   /** One too low to be hit leads nowhere; the list beside the columns does. */
   readonly target: boolean;
+  readonly textLines: number;
 }
 
-function Block({ block, tight, target }: BlockProps) {
+function Block({ block, tight, target, textLines }: BlockProps) {
   const words: ReactNode = (
     <>
       <span className="unseen">
         {block.start} to {block.end}:{' '}
       </span>
-      <b className="font-semibold">{block.title}</b>
-      {block.detail && <span className="text-soft"> {block.detail}</span>}
+      <span className="line-clamp-(--lines)" style={{ '--lines': textLines } as CSSProperties}>
+        <b className="font-semibold">{block.title}</b>
+        {block.detail && <span className="text-soft"> {block.detail}</span>}
+      </span>
     </>
   );
   const size = tight ? 'text-[0.75rem] leading-none' : 'text-fine leading-tight';

@@ -129,10 +129,16 @@ export interface PlacedBlock {
   readonly tight: boolean;
   /** High enough to be hit. */
   readonly target: boolean;
+  /** How many whole lines of small text it holds; no half line is drawn. */
+  readonly textLines: number;
 }
 
 /** A line of small text with its frame, in rem. */
 const LINE_REM = 1.25;
+
+/** A line of small text within a block, and the block's frame around its lines, in rem. */
+const TEXT_LINE_REM = 1.1;
+const FRAME_REM = 0.3;
 
 /** What can be hit is at least 24 px high (WCAG 2.2, success criterion 2.5.8), and its frame. */
 const TARGET_REM = 1.625;
@@ -168,6 +174,7 @@ export function placeBlocks(
         lanes,
         tight: heightRem < LINE_REM,
         target: heightRem >= TARGET_REM,
+        textLines: Math.max(1, Math.floor((heightRem - FRAME_REM) / TEXT_LINE_REM)),
       });
     }
     stretch = [];

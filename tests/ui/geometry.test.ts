@@ -150,6 +150,8 @@ describe('blocks down a column', () => {
       lanes: 1,
       tight: false,
       target: true,
+      // 10 rem less 0.3 of frame hold 8 whole lines of 1.1.
+      textLines: 8,
     });
     expect(placed.get('b')).toEqual({
       topRem: 10,
@@ -158,6 +160,7 @@ describe('blocks down a column', () => {
       lanes: 1,
       tight: false,
       target: true,
+      textLines: 4,
     });
   });
 });

@@ -58,7 +58,7 @@ function LotRow({
   const { lot, foodName, rev } = row;
   return (
     <li id={`row-${lot.id}`} className="border-b border-line py-2">
-      <div className="grid grid-cols-[1fr_auto] items-baseline gap-x-4 md:grid-cols-[2fr_1fr_1fr_6rem_4rem]">
+      <div className="grid grid-cols-[1fr_auto] items-baseline gap-x-4 md:grid-cols-[2.4fr_1fr_1fr_6rem]">
         <span className="flex flex-wrap items-baseline gap-x-3">
           <Link className="link" href={`/pantry/foods/${lot.foodId}`}>
             {foodName}
@@ -76,20 +76,20 @@ function LotRow({
               ))}
             </ul>
           </details>
+          {!open && (
+            <Link
+              href={`/pantry?lot=${lot.id}#row-${lot.id}`}
+              className="link inline-flex min-h-6 items-center text-fine"
+            >
+              Change<span className="unseen"> {foodName}</span>
+            </Link>
+          )}
         </span>
         <span className="text-soft max-md:order-last">{lot.place || 'no place noted'}</span>
         <span className="max-md:order-last">
           <UseBy useBy={lot.useBy} today={today} />
         </span>
         <b className="text-right">{printGrams(lotMg(lot))} g</b>
-        {!open && (
-          <Link
-            href={`/pantry?lot=${lot.id}#row-${lot.id}`}
-            className="link inline-flex min-h-8 items-center text-fine max-md:order-last"
-          >
-            Change<span className="unseen"> {foodName}</span>
-          </Link>
-        )}
       </div>
       {open && (
         <div className="my-2 grid gap-5 border-[1.5px] border-ink bg-raised p-4">
