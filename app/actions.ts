@@ -7,10 +7,12 @@ import { parseEpisodeFile } from '#lib/episode/file';
 import { failed, type Problem, type Result } from '#lib/result';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { importEpisodeFile } from '#lib/store/import-file';
+import { pastedLineEdits } from '#lib/store/pasted-lines';
+import { lastRegion, shortEpisodeEdits } from '#lib/store/short-episode';
 import { write } from '#lib/store/write';
 import { parseThenAct } from './_forms/parse-then-act';
 import type { FormState } from './_ui/form/form-state';
-import { bringInForm, LARGEST_FILE, newEpisodeForm } from './schema';
+import { bringInForm, LARGEST_FILE, newEpisodeForm, shortWayForm } from './schema';
 
 /** Faults of a file that are told at once; the rest are counted. */
 const TOLD = 40;
@@ -41,6 +43,33 @@ export async function newEpisode(state: FormState, form: FormData): Promise<Form
       ],
     });
     return written.ok ? open(id) : written;
+  });
+}
+
+/** The short way: one dish and its numbers from its ingredients alone. It is an episode from the first. */
+export async function beginShort(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(shortWayForm, state, form, async ({ title, list, portions }) => {
+    const [episodeId, recipeId] = [uuid(), uuid()];
+    const lines = await pastedLineEdits(list, { recipeId, position: 0, present: 0 });
+    if (!lines.ok) return lines;
+    const name = title || 'A dish without a name';
+    const region = await lastRegion();
+    const written = await write({
+      actor: DEFAULT_CREATOR_ID,
+      label: `Begin ${name}`,
+      at: new Date(),
+      edits: shortEpisodeEdits({
+        episodeId,
+        recipeId,
+        title: name,
+        region,
+        portions,
+        lines: lines.value,
+      }),
+    });
+    if (!written.ok) return written;
+    revalidatePath('/');
+    redirect(`/episodes/${episodeId}/numbers`);
   });
 }
 

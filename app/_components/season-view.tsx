@@ -1,12 +1,13 @@
 import Link from 'next/link';
 import { ButtonLink } from '../_ui/button';
-import { EmptyState } from '../_ui/empty-state';
+import { Disclosure } from '../_ui/disclosure';
 import { SlateHead } from '../_ui/slate-head';
 import { STAGE_WORDS, stageOf } from '#lib/overview/stage';
 import type { SeasonEpisode } from '#lib/store/read-season';
 import { printDay } from '#lib/units/print-date';
 import { BringInForm } from './bring-in-form';
 import { NewEpisodeForm } from './new-episode-form';
+import { ShortWayForm } from './short-way-form';
 
 interface Props {
   readonly episodes: readonly SeasonEpisode[];
@@ -16,42 +17,51 @@ interface Props {
   readonly next: string | null;
 }
 
-/** All episodes by date with where they stand, and the two ways to begin one. */
+/** All episodes by date with where they stand, and the ways to begin one, the shortest first. */
 export function SeasonView({ episodes, today, next }: Props) {
   return (
     <>
       <SlateHead kind="Season" title="Episodes" />
       <div className="grid gap-x-14 gap-y-12 lg:grid-cols-[minmax(0,1.9fr)_minmax(0,1fr)]">
-        <section aria-label="Episodes by date">
-          {episodes.length === 0 ? (
-            <EmptyState title="No episode yet">
-              Begin one with a name, or bring in an episode file.
-            </EmptyState>
-          ) : (
+        {episodes.length === 0 ? (
+          <section aria-labelledby="short-way">
+            <h2 id="short-way">Your first number</h2>
+            <p className="mt-2 mb-5 max-w-[56ch] text-lead">
+              One dish is enough: paste its ingredients, and its calories, macros, a line to say and
+              a description are there. Dates, steps and the kitchen can wait.
+            </p>
+            <ShortWayForm first />
+          </section>
+        ) : (
+          <section aria-label="Episodes by date">
             <ul className="border-t-[1.5px] border-ink">
               {episodes.map((episode) => (
                 <EpisodeRow key={episode.id} episode={episode} today={today} />
               ))}
             </ul>
-          )}
-          {next && (
-            <p className="mt-6">
-              <ButtonLink href={`/?after=${next}`}>Earlier episodes</ButtonLink>
-            </p>
-          )}
-        </section>
-        <div className="grid content-start gap-10">
-          <section aria-labelledby="begin">
-            <h2 id="begin" className="mb-4">
-              Begin an episode
-            </h2>
-            <NewEpisodeForm />
+            {next && (
+              <p className="mt-6">
+                <ButtonLink href={`/?after=${next}`}>Earlier episodes</ButtonLink>
+              </p>
+            )}
           </section>
-          <section aria-labelledby="bring" className="border-t border-line pt-5">
-            <h2 id="bring" className="mb-4">
-              Bring in a file
-            </h2>
-            <BringInForm />
+        )}
+        <div className="grid content-start gap-8">
+          {episodes.length > 0 && (
+            <section aria-labelledby="short-way">
+              <h2 id="short-way" className="mb-4">
+                A number now
+              </h2>
+              <ShortWayForm />
+            </section>
+          )}
+          <section aria-label="Other ways to begin" className="border-t border-line pt-3">
+            <Disclosure words="Begin an episode with its title">
+              <NewEpisodeForm />
+            </Disclosure>
+            <Disclosure words="Bring in an episode file">
+              <BringInForm />
+            </Disclosure>
           </section>
         </div>
       </div>

@@ -74,3 +74,13 @@ export const grams = read(readGrams, 'Write grams as 20, 20 ± 7 or 13-27.');
 
 /** A running time. */
 export const runtime = read(readRuntime, 'Write minutes and seconds as 3:25, or 45 s.');
+
+/** Far more than a dish holds; a longer text was pasted by mistake. */
+const LONGEST_LIST = 400_000;
+
+/** A list of ingredients as it was pasted. What is wrong in it is told line by line by its reader. */
+export const ingredientList = z
+  .string()
+  .max(LONGEST_LIST, 'This is too long for a list of ingredients: paste those of one dish.')
+  .default('')
+  .refine((text) => text.trim() !== '', 'Paste or write the ingredients, one on each line.');

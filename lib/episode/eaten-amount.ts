@@ -46,10 +46,24 @@ export function eatenAmount(
   const edible = line.asBought && !stated.edible ? withoutRefuse(stated, food) : stated;
   const inState = toFoodState(edible, line.state, food);
   if (!inState) return { known: false, gap: 'states', food };
+  if (!hasBasisOf(food, inState)) return { known: false, gap: 'noGrams', food };
   const eaten = withoutLeftBehind(inState, line);
   if (!eaten) return { known: false, gap: 'noGrams', food };
   if (isNegative(eaten)) return { known: false, gap: 'leftBehind', food };
   return { known: true, amount: eaten, food };
+}
+
+/** Whether an amount is in a measure that the food's composition is stated for: a cup says nothing per 100 g. */
+function hasBasisOf({ version }: Food, amount: LineAmount): boolean {
+  const { massMg, volumeMl, servings } = amount;
+  if (version.basis === 'per100g') return massMg !== null;
+  if (version.basis === 'per100ml') return volumeMl !== null;
+  const { serving } = version;
+  return (
+    servings !== null ||
+    (massMg !== null && serving?.massMg != null) ||
+    (volumeMl !== null && serving?.volumeMl != null)
+  );
 }
 
 /** Only a mass can lose its peel: volumes and servings are of what is eaten. */

@@ -88,7 +88,9 @@ function skipFillers(tokens: readonly Token[], from: number): number {
     const token = tokens[at];
     const known = token && (/^[~≈]$/.test(token.text) || FILLERS.has(token.folded));
     if (!known || rowAt(tokens, at, ONE_SIDED) > 0) break;
-    at += tokens[at + 1]?.text === '.' && token.folded === 'ca' ? 2 : 1;
+    at += 1;
+    const dot = tokens[at];
+    if (dot?.text === '.' && !dot.spaced && /^(?:ca|approx)$/.test(token.folded)) at += 1;
   }
   return at;
 }
@@ -474,6 +476,6 @@ function repeated(tokens: readonly Token[], first: Single): Single {
   const unit = number && !number.fault ? unitAt(tokens, number.next) : null;
   if (!number || unit?.kind !== 'unit') return first;
   const mass = massOf(number, unit);
-  const massFirst = first.unit !== null && isMassUnit(first.unit);
+  const massFirst = first.unit === 'g' || first.unit === 'kg';
   return repeated(tokens, { ...first, whole: massFirst ? null : mass, next: unit.next });
 }

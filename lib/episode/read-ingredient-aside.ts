@@ -83,7 +83,7 @@ function total(said: ReadonlySet<string>): 'total' | 'unsaid' {
 function isBefore(token: Token | undefined): boolean {
   if (!token) return false;
   return (
-    BEFORE_AMOUNT.test(token.folded) || FILLERS.has(token.folded) || /^[~≈,]$/.test(token.text)
+    BEFORE_AMOUNT.test(token.folded) || FILLERS.has(token.folded) || /^[~≈,.]$/.test(token.text)
   );
 }
 

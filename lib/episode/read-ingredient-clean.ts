@@ -2,15 +2,25 @@
 const UNSEEN = /[\p{Cf}\p{Cc}]/gu;
 const BLANK_CONTROL = /[\t\n\v\f\r\u0085]/;
 
-/** A text without the signs that nobody sees, and how many they were. Blanks and line breaks stay. */
-export function withoutUnseen(text: string): { readonly text: string; readonly removed: number } {
+/** Marks that show what follows backwards, so that what is read is not what is seen. */
+const OVERRIDE = /[\u202d\u202e]/;
+
+/**
+ * A text without the signs that nobody sees, and how many they were; a control that is no blank leaves a blank,
+ * since it divided what stood around it. `overridden` is true where direction marks turned the text round.
+ */
+export function withoutUnseen(text: string): {
+  readonly text: string;
+  readonly removed: number;
+  readonly overridden: boolean;
+} {
   let removed = 0;
   const clean = text.replace(UNSEEN, (sign) => {
     if (BLANK_CONTROL.test(sign)) return sign;
     removed += 1;
-    return '';
+    return /\p{Cc}/u.test(sign) ? ' ' : '';
   });
-  return { text: clean, removed };
+  return { text: clean, removed, overridden: OVERRIDE.test(text) };
 }
 
 const BULLETS =

@@ -3,7 +3,14 @@ import type { Problem } from '#lib/result';
 import { readQuantity } from '#lib/units/read-quantity';
 import type { Token } from '#lib/episode/read-ingredient-tokens';
 import { unitAt } from '#lib/episode/read-ingredient-unit';
-import { CARDINALS, FRACTIONS } from '#lib/episode/read-ingredient-words';
+import {
+  CARDINALS,
+  COUNTING,
+  FRACTIONS,
+  LENGTHS,
+  UNCLEAR_UNITS,
+  UNITS,
+} from '#lib/episode/read-ingredient-words';
 
 /** A number or range with the place after it; `fault` says why there is none where one seems written. */
 export interface NumberRead {
@@ -73,6 +80,13 @@ function notRead(typed: string): Problem {
 
 function faultOf(token: Token, after: Token | undefined): Problem | null {
   const typed = token.text;
+  // '2OO g', '20O g': letters where digits should be.
+  const joined = after?.kind === 'word' && !after.spaced ? after : null;
+  const isWord =
+    joined !== null && (/^[a-z'-]{3,}$/.test(joined.folded) || /^[x]$/.test(joined.folded));
+  if (joined && !isWord && !UNITS.has(joined.folded) && !isKnownShort(joined.folded)) {
+    return notRead(typed + joined.text);
+  }
   const unclear = /^[1-9]\d{0,2}(?:,\d{3})+$/.test(typed);
   const point =
     /^[1-9]\d{0,2}\.\d{3}$/.test(typed) && /^(?:g|ml|grams?|mg)$/.test(after?.folded ?? '');
@@ -96,6 +110,10 @@ function faultOf(token: Token, after: Token | undefined): Problem | null {
     return notRead(typed);
   }
   return null;
+}
+
+function isKnownShort(word: string): boolean {
+  return LENGTHS.has(word) || UNCLEAR_UNITS.has(word) || COUNTING.has(word) || word === 'fl';
 }
 
 /** One number as the token has it, exact; null where it is none. */

@@ -3,7 +3,6 @@ import type { FoodState } from '#lib/foods/food';
 import type { LineUnit, MassRange, Ratio } from '#lib/episode/schema';
 import type { Problem } from '#lib/result';
 import { singular } from '#lib/foods/search-text';
-import { isMassUnit } from '#lib/units/units';
 import {
   amountAt,
   twoAmounts,
@@ -127,7 +126,11 @@ function assemble(
 
   const single = beside.length === 1 ? beside[0] : undefined;
   let rest = beside;
-  if (amount === null && single) {
+  if (
+    amount === null &&
+    single &&
+    !(single.amount.unit === 'piece' && single.amount.measure === null)
+  ) {
     ({ low, high, unit, measure } = single.amount);
     rest = [];
   }
@@ -263,8 +266,9 @@ function weightOf({
   states: readonly FoodState[];
   remarks: Problem[];
 }): SaidMass | null {
-  if (unit !== null && isMassUnit(unit)) return null;
-  const stated = rest.filter(({ mass }) => mass !== null);
+  if (unit === 'g' || unit === 'kg') return null;
+  const ounces = unit === 'oz' || unit === 'lb';
+  const stated = rest.filter(({ mass }) => mass !== null && (mass.inGrams || !ounces));
   const drainedSaid = stated.find(({ drained }) => drained);
   const chosen = drainedSaid ?? stated[0];
   if (unit === 'pack' && states.includes('drained') && !drainedSaid && (amount?.each || chosen)) {

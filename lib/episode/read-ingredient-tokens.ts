@@ -13,10 +13,11 @@ export interface Token {
 const BLANK = /\s/;
 const LETTER = /[\p{L}\p{M}]/u;
 const DIGIT = /\d/;
+/** Digits of other scripts and the like: numbers, though none that is read. */
+const NUMERAL = /\p{N}/u;
 /** Pictures and what varies them: they name nothing here. */
 const PICTURE =
   /[\p{Extended_Pictographic}\p{Emoji_Modifier}\p{Regional_Indicator}\ufe00-\ufe0f\u20e3]/u;
-const VULGAR = /[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]/;
 const JOINS_DIGITS = /[.,/\u2044']/;
 const JOINS_LETTERS = /['’\-\u2010\u2011]/;
 const APOSTROPHE = /’/g;
@@ -57,7 +58,7 @@ function charAt(text: string, at: number): string {
 
 function kindOf(text: string, at: number): Token['kind'] {
   const sign = charAt(text, at);
-  if (DIGIT.test(sign) || VULGAR.test(sign)) return 'number';
+  if (NUMERAL.test(sign)) return 'number';
   const next = text[at + 1] ?? '';
   const before = text[at - 1] ?? '';
   if (sign === '.' && DIGIT.test(next) && !LETTER.test(before)) return 'number';
@@ -70,7 +71,7 @@ function numberEnd(text: string, from: number): number {
     const sign = text[at] ?? '';
     const next = text[at + 1] ?? '';
     if (sign === '') return at;
-    if (DIGIT.test(sign) || VULGAR.test(sign)) at += 1;
+    if (NUMERAL.test(charAt(text, at))) at += charAt(text, at).length;
     else if (JOINS_DIGITS.test(sign) && DIGIT.test(next)) at += 2;
     else break;
   }
@@ -92,6 +93,13 @@ function wordEnd(text: string, from: number): number {
     else if (JOINS_LETTERS.test(sign) && LETTER.test(text[at + 1] ?? '')) at += 1;
     else return at;
   }
+}
+
+/** Full-width letters, digits and signs in their plain form, one for one. */
+export function plainWidth(text: string): string {
+  return text.replace(/[\uff01-\uff5e]/g, (sign) =>
+    String.fromCharCode(sign.charCodeAt(0) - 0xfee0),
+  );
 }
 
 /** A word in the form that the tables of words hold. */

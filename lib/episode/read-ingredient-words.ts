@@ -72,7 +72,7 @@ export interface UnitWord {
 }
 
 const UNIT_SPELLINGS: readonly (readonly [LineUnit, number, number, string])[] = [
-  ['g', 1, 1, 'g gr grs gm gms grm gram grams gramme grammes gramm gms'],
+  ['g', 1, 1, 'g gr grs gm gms grm grms gram grams gramme grammes gramm gramms grams'],
   ['g', 1, 1000, 'mg milligram milligrams'],
   ['kg', 1, 1, 'kg kgs kilo kilos kilogram kilograms kilogramme kilogrammes'],
   ['oz', 1, 1, 'oz ozs ounce ounces onces ounze'],
@@ -259,10 +259,10 @@ export const MODIFIERS = set(
     'thinly cut small-ish very overflowing flat big whole loose',
 );
 
-/** Words around a number that say it is not exact. */
+/** Words before a number that leave it as it is: how exact it is, how a measure is filled. */
 export const FILLERS = set(
   'about approx approximately roughly around ca circa say maybe nearly almost exactly just another ' +
-    'the between',
+    'the between scant generous heaped heaping level rounded good',
 );
 
 /** Words before a number that make it one-sided: the amount is then open. */

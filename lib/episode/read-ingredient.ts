@@ -3,7 +3,7 @@ import { bulletLength, withoutMarkup, withoutUnseen } from '#lib/episode/read-in
 import { remark } from '#lib/episode/read-ingredient-number';
 import { orderLine, type OrderedLine } from '#lib/episode/read-ingredient-order';
 import { readPart, singularName, type ReadPart } from '#lib/episode/read-ingredient-part';
-import { textOf, tokenize } from '#lib/episode/read-ingredient-tokens';
+import { plainWidth, textOf, tokenize } from '#lib/episode/read-ingredient-tokens';
 import type {
   ReadIngredient,
   ReadIngredientList,
@@ -12,6 +12,8 @@ import type {
 
 /** Letters that an ingredient's text holds at most, as in the file format. */
 export const LONGEST_LINE = 400;
+/** A longer line is not read at all. */
+const LONGEST_READ = 2000;
 /** Ingredients that a dish holds at most, as in the file format. */
 export const MOST_INGREDIENTS = 400;
 
@@ -25,15 +27,34 @@ export const MOST_INGREDIENTS = 400;
  */
 export function readIngredient(text: string): readonly ReadIngredient[] {
   const seen = withoutUnseen(text);
-  const flat = seen.text.replace(/[\r\n\u2028\u2029\t\v\f\u0085]+/g, ' ');
-  const line = flat.slice(bulletLength(flat)).trim();
-  const found = seen.removed > 0 ? [unseenRemark(seen.removed)] : [];
-  if (line === '') return [];
-  if (line.length > LONGEST_LINE) return [whole(line, [...found, tooLong(line.length)])];
-  return partsOf(line).map((part, index) =>
-    index === 0 && found.length > 0 ? { ...part, remarks: [...found, ...part.remarks] } : part,
-  );
+  return readSeen(seen.text, seen.removed > 0 ? [unseenRemark(seen.removed)] : [], seen.overridden);
 }
+
+/** Reads a line without unseen signs; `found` is what was remarked of it before. */
+function readSeen(
+  text: string,
+  found: readonly Problem[],
+  overridden: boolean,
+): readonly ReadIngredient[] {
+  const flat = text.replace(/[\r\n\u2028\u2029\t\v\f\u0085]+/g, ' ');
+  const line = flat.slice(bulletLength(flat)).trim();
+  if (line === '') return [];
+  const long = line.length > LONGEST_LINE ? [tooLong(line.length)] : [];
+  if (line.length > LONGEST_READ) return [whole(line, [...found, ...long])];
+  const first = [...found, ...long, ...(overridden ? [OVERRIDDEN] : [])];
+  return partsOf(line).map((part, index) => ({
+    ...part,
+    quantity: overridden ? null : part.quantity,
+    grams: overridden ? null : part.grams,
+    weight: overridden ? null : part.weight,
+    remarks: index === 0 ? [...first, ...part.remarks] : part.remarks,
+  }));
+}
+
+const OVERRIDDEN = remark(
+  'direction-override',
+  'Marks in this text show it backwards, so that it may not say what is seen. Type the amount again.',
+);
 
 function unseenRemark(count: number): Problem {
   return remark(
@@ -69,7 +90,7 @@ function whole(text: string, remarks: readonly Problem[]): ReadIngredient {
 }
 
 function partsOf(line: string): readonly ReadIngredient[] {
-  const ordered = orderLine(tokenize(line));
+  const ordered = orderLine(tokenize(plainWidth(line)));
   const { tokens, brackets } = ordered;
   const read: { part: ReadPart; from: number }[] = [];
   let from = 0;
@@ -125,7 +146,8 @@ const HEADING = /^(?:ingredients|method|for the [^\d,½¼¾⅓⅔]{1,60})$/i;
 export function readIngredientList(text: string, most = MOST_INGREDIENTS): ReadIngredientList {
   const markup = withoutMarkup(text);
   const seen = withoutUnseen(markup.text);
-  const rows = seen.text.split(/\r\n|[\n\r\v\f\u0085\u2028\u2029]/);
+  const rows = seen.text.split(LINE_BREAK);
+  const overridden = seen.overridden ? overriddenRows(markup.text) : new Set<number>();
   const lines: ReadLine[] = [];
   const headings: { at: number; text: string }[] = [];
   const rest: string[] = [];
@@ -156,7 +178,7 @@ export function readIngredientList(text: string, most = MOST_INGREDIENTS): ReadI
       headings.push({ at, text: name });
       return;
     }
-    const parts = readIngredient(line);
+    const parts = readSeen(line, [], overridden.has(index));
     if (parts.length === 0) return;
     if (count + parts.length > most) {
       full = at;
@@ -168,6 +190,14 @@ export function readIngredientList(text: string, most = MOST_INGREDIENTS): ReadI
   });
   if (full > 0) remarks.push(tooMany(most, full, rest.length));
   return { lines, headings, rest: rest.join('\n'), remarks };
+}
+
+const LINE_BREAK = /\r\n|[\n\r\v\f\u0085\u2028\u2029]/;
+
+/** The lines that direction marks turn round, counted from 0. */
+function overriddenRows(text: string): ReadonlySet<number> {
+  const rows = text.split(LINE_BREAK);
+  return new Set(rows.flatMap((row, index) => (withoutUnseen(row).overridden ? [index] : [])));
 }
 
 function tooMany(most: number, from: number, left: number): Problem {

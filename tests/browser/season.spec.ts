@@ -17,6 +17,7 @@ test('an episode without a title is refused at its field, and nothing is begun',
   page,
 }) => {
   await page.goto('/');
+  await page.getByText('Begin an episode with its title').click();
   await page.getByRole('button', { name: 'Begin the episode' }).click();
   await expect(page.getByRole('textbox', { name: 'Title' })).toHaveAttribute(
     'aria-invalid',

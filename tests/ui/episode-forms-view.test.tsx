@@ -40,7 +40,7 @@ function page(file: EpisodeFile, editing: string | null = null): string {
   );
   return renderToStaticMarkup(
     <EpisodeView
-      view={{ file, figures, numbers, revs, editing }}
+      view={{ file, figures, numbers, revs, editing, others: {} }}
       stage="filmingSet"
       numbers="draft"
       totalS={550}

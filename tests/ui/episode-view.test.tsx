@@ -41,7 +41,7 @@ function page(
   );
   return renderToStaticMarkup(
     <EpisodeView
-      view={{ file, figures, numbers, revs, editing }}
+      view={{ file, figures, numbers, revs, editing, others: {} }}
       stage="filmingSet"
       numbers={standing}
       totalS={550}

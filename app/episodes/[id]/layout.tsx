@@ -6,7 +6,7 @@ interface Props {
   readonly children: ReactNode;
 }
 
-/** The four pages of an episode stand above each of them. */
+/** The pages of an episode stand above each of them. */
 export default async function EpisodeLayout({ params, children }: Props) {
   const { id } = await params;
   return (

@@ -8,6 +8,7 @@ import { stageOf } from '#lib/overview/stage';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { readLastLock, readPublished } from '#lib/store/read-locks';
 import { localDate } from '#lib/units/local-date';
+import { othersOf } from './others';
 import { EpisodeView } from './_components/episode-view';
 
 interface Props {
@@ -39,6 +40,7 @@ export default async function EpisodePage({ params, searchParams }: Props) {
         figures,
         numbers: publishedNumbers(file, figures),
         revs: await readRevisions(id),
+        others: await othersOf(file),
         editing: typeof edit === 'string' ? edit : null,
       }}
       stage={stageOf(stageFacts(file, copied), localDate(now, file.kitchen.zone))}

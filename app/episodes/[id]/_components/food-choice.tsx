@@ -1,7 +1,8 @@
 'use client';
 
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import type { FoodHit } from '../../../foods/search/hit';
+import { useFoodSearch } from '../../../foods/search/use-food-search';
 import { CONTROL, Field } from '../../../_ui/form/field';
 import type { FormState } from '../../../_ui/form/form-state';
 
@@ -13,9 +14,6 @@ interface Props {
   readonly chosen: FoodHit | null;
 }
 
-/** Long enough for a word to be finished, short enough to feel at once. */
-const PAUSE_MS = 120;
-
 /**
  * The ingredient's words, and under them the foods that they may mean, best first. None is taken unasked: a
  * near match is a wrong number. A food that was chosen stays until another is.
@@ -23,21 +21,9 @@ const PAUSE_MS = 120;
 export function FoodChoice({ form, state, text, chosen }: Props) {
   const [words, setWords] = useState(state.typed.text ?? text);
   const [other, setOther] = useState('');
-  const [hits, setHits] = useState<readonly FoodHit[]>([]);
   const [picked, setPicked] = useState<string | null>(chosen?.id ?? null);
   const query = other.trim() || (chosen && words === text ? '' : words.trim());
-
-  useEffect(() => {
-    if (query.length < 2) return;
-    const abort = new AbortController();
-    const timer = setTimeout(() => {
-      void search(query, abort.signal).then((found) => found && setHits(found));
-    }, PAUSE_MS);
-    return () => {
-      clearTimeout(timer);
-      abort.abort();
-    };
-  }, [query]);
+  const hits = useFoodSearch(query);
 
   const shown = chosen && !hits.some((hit) => hit.id === chosen.id) ? [chosen, ...hits] : hits;
   const stands = shown.some((hit) => hit.id === picked);
@@ -129,13 +115,4 @@ function Option({ group, value, checked, onPick, name, note }: OptionProps) {
       </span>
     </label>
   );
-}
-
-async function search(words: string, signal: AbortSignal): Promise<readonly FoodHit[] | null> {
-  try {
-    const response = await fetch(`/foods/search?q=${encodeURIComponent(words)}`, { signal });
-    return response.ok ? ((await response.json()) as readonly FoodHit[]) : null;
-  } catch {
-    return null;
-  }
 }

@@ -49,18 +49,22 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
         const written = dish.recipe.lines[index];
         if (!written) return null;
         const open = line.gap !== null;
+        const provisional = written.match === 'provisional' && line.foodName !== null;
         const weighed = weighedWords(dish.recipe, line.lineId, view.file.kitchen);
         const food = view.file.foods.find(({ id }) => id === line.foodId) ?? null;
+        const or = view.file.foods.find(({ id }) => id === written.orFoodId);
         const measure = weighed ? null : measureWords(written, food);
         const opened = [line.lineId, weighKey(line.lineId)].some((key) => key === view.editing);
         return (
-          <LineRows key={line.lineId} line={line} open={open} form={opened && form}>
+          <LineRows key={line.lineId} line={line} open={open || provisional} form={opened && form}>
             <Cell wide>
               {line.text}
               {written.note && <span className="text-soft"> {written.note}</span>}
               <span className="block text-fine text-soft">
                 {line.foodName ?? 'no food chosen'}
+                {or && ` or ${or.name}`}
                 {measure && `, ${measure}`}
+                {provisional && <b className="font-semibold"> · not confirmed</b>}
                 <span className="md:hidden">
                   , {STATE_WORDS[written.state]}
                   {line.source && `, ${line.source}`}

@@ -17,6 +17,8 @@ import {
   UNIT_CHOICES,
   unitChoices,
 } from './line-texts';
+import { MatchPart } from './match-part';
+import { PasteForm } from './paste-form';
 import { PortionForm } from './portion-form';
 import { SegmentHead } from './segment-head';
 import { TalkingPoints } from './talking-points';
@@ -55,6 +57,7 @@ function DishParts({ view, dish }: { readonly view: EpisodeView; readonly dish: 
     <div className="grid gap-x-12 gap-y-9 lg:grid-cols-[minmax(0,1.9fr)_minmax(0,1fr)]">
       <div className="min-w-0">
         {figures && !empty && <DishFigures view={view} dish={figures} />}
+        {figures && <MatchPart view={view} dish={dish} figures={figures} />}
         <div className="mt-8">
           {figures && !empty ? (
             <IngredientTable
@@ -65,10 +68,13 @@ function DishParts({ view, dish }: { readonly view: EpisodeView; readonly dish: 
             />
           ) : (
             <EmptyState title="No ingredients yet">
-              Add the first with its grams, and the numbers are there.
+              Paste them from your note, and the numbers are there.
             </EmptyState>
           )}
-          <Disclosure words="Add an ingredient" open={empty}>
+          <Disclosure words="Paste ingredients" open={empty}>
+            <PasteForm episodeId={view.file.episode.id} recipeId={dish.recipe.id} />
+          </Disclosure>
+          <Disclosure words="Add one ingredient">
             <div className="border-b border-line pb-5">
               <LineForm
                 id={`new-line-${dish.recipe.id}`}

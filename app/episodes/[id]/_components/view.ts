@@ -1,3 +1,4 @@
+import type { FoodHit } from '../../../foods/search/hit';
 import type { EpisodeFile } from '#lib/episode/schema';
 import type { EpisodeFigures } from '#lib/figures/episode-figures';
 import type { PublishedNumbers } from '#lib/figures/published-numbers';
@@ -10,6 +11,8 @@ export interface EpisodeView {
   readonly numbers: PublishedNumbers;
   /** Revision of each row by its id, for forms that change it. */
   readonly revs: Readonly<Record<string, number>>;
+  /** Foods that an ingredient without a confirmed one may mean instead, by the ingredient's id. */
+  readonly others: Readonly<Record<string, readonly FoodHit[]>>;
   /** The row whose form stands open, or null. */
   readonly editing: string | null;
 }

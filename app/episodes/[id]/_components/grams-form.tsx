@@ -1,0 +1,37 @@
+'use client';
+
+import { FormFrame } from '../../../_forms/form-frame';
+import { Button } from '../../../_ui/button';
+import { TextField } from '../../../_ui/form/field';
+import { sayGrams } from '../match-actions';
+
+interface Props {
+  readonly episodeId: string;
+  readonly lineId: string;
+  readonly rev: number;
+  /** The ingredient's words. */
+  readonly what: string;
+}
+
+/** Grams, or a range, for an ingredient whose words say none. */
+export function GramsForm({ episodeId, lineId, rev, what }: Props) {
+  const form = `grams-${lineId}`;
+  return (
+    <FormFrame id={form} action={sayGrams} fields={['grams']} hidden={{ episodeId, lineId, rev }}>
+      {(state) => (
+        <div className="flex flex-wrap items-end gap-3">
+          <div className="w-44">
+            <TextField
+              form={form}
+              name="grams"
+              label="Grams, or a range"
+              state={state}
+              control={{ placeholder: '20 or 15–25', autoComplete: 'off', inputMode: 'text' }}
+            />
+          </div>
+          <Button aria-label={`Save the grams of ${what}`}>Save</Button>
+        </div>
+      )}
+    </FormFrame>
+  );
+}

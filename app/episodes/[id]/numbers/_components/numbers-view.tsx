@@ -1,0 +1,169 @@
+import Link from 'next/link';
+import { EmptyState } from '../../../../_ui/empty-state';
+import { FigureList, FigureView } from '../../../../_ui/figure-view';
+import { SayLine } from '../../../../_ui/say-line';
+import { SlateHead } from '../../../../_ui/slate-head';
+import { dishesOf, type Dish } from '#lib/episode/context';
+import type { DishFigures } from '#lib/figures/episode-figures';
+import { confirmedOnly } from '#lib/figures/published-numbers';
+import { sayLine } from '#lib/figures/say-line';
+import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
+import type { Description } from '#lib/publish/description';
+import { Disclosure } from '../../../../_ui/disclosure';
+import { MatchPart } from '../../_components/match-part';
+import { PasteForm } from '../../_components/paste-form';
+import type { EpisodeView } from '../../_components/view';
+import { CopyAndLock } from '../../publish/_components/copy-and-lock';
+
+interface Props {
+  readonly view: EpisodeView;
+  readonly description: Description;
+}
+
+const TEXT = 'short-description';
+
+/** The short way: each dish's numbers, what they wait for, a line to say, and the description. Nothing else is asked. */
+export function NumbersView({ view, description }: Props) {
+  const { episode } = view.file;
+  const dishes = dishesOf(episode.segments);
+  return (
+    <>
+      <SlateHead kind="Numbers" title={episode.title} />
+      {dishes.length === 0 && (
+        <EmptyState title="No dish yet">
+          <Link className="link" href={`/episodes/${episode.id}`}>
+            Add a dish to the running order
+          </Link>
+          , and paste its ingredients.
+        </EmptyState>
+      )}
+      <div className="grid gap-x-14 gap-y-10 lg:grid-cols-[minmax(0,1.5fr)_minmax(0,1fr)]">
+        <div className="grid min-w-0 content-start gap-12">
+          {dishes.map((dish) => (
+            <DishNumbers key={dish.id} view={view} dish={dish} alone={dishes.length === 1} />
+          ))}
+        </div>
+        {dishes.length > 0 && (
+          <section aria-labelledby="short-text" className="min-w-0">
+            <h2 id="short-text">Description</h2>
+            <pre
+              id={TEXT}
+              className="mt-3 border border-line bg-raised px-4 py-3 font-sans text-fine break-words whitespace-pre-wrap"
+            >
+              {description.text}
+            </pre>
+            <div className="mt-3">
+              <CopyAndLock
+                episodeId={episode.id}
+                text={description.text}
+                shownIn={TEXT}
+                label="Copy the description"
+              />
+            </div>
+            <p className="mt-4 text-fine text-soft">
+              This is an episode already:{' '}
+              <Link className="link" href={`/episodes/${episode.id}`}>
+                give it steps, shots and more dishes
+              </Link>
+              , and nothing is typed again.
+            </p>
+          </section>
+        )}
+      </div>
+    </>
+  );
+}
+
+interface DishProps {
+  readonly view: EpisodeView;
+  readonly dish: Dish;
+  /** The only dish, whose title the slate says already. */
+  readonly alone: boolean;
+}
+
+function DishNumbers({ view, dish, alone }: DishProps) {
+  const figures = view.figures.dishes.find(({ segmentId }) => segmentId === dish.id);
+  const { id: episodeId } = view.file.episode;
+  const empty = dish.recipe.lines.length === 0;
+  return (
+    <section aria-label={dish.title} className="min-w-0">
+      {!alone && <h2 className="mb-4">{dish.title}</h2>}
+      {figures && !empty && (
+        <>
+          <Amounts view={view} dish={dish} figures={figures} />
+          <MatchPart view={view} dish={dish} figures={figures} />
+          <Say view={view} dish={dish} figures={figures} />
+        </>
+      )}
+      <div className="mt-6">
+        <Disclosure words={empty ? 'Paste the ingredients' : 'More ingredients'} open={empty}>
+          <PasteForm episodeId={episodeId} recipeId={dish.recipe.id} />
+        </Disclosure>
+      </div>
+    </section>
+  );
+}
+
+type FiguresProps = Omit<DishProps, 'alone'> & { readonly figures: DishFigures };
+
+/** The equal portion that is said and shown first, where the dish has one. */
+function firstPortion({ recipe }: Dish): { readonly id: string; readonly of: number } | null {
+  return recipe.portions.find((portion) => portion.kind === 'count') ?? null;
+}
+
+/** One portion large, where there are equal ones, and the whole dish. */
+function Amounts({ view, dish, figures }: FiguresProps) {
+  const portion = firstPortion(dish);
+  const one = portion && figures.portions.find(({ portionId }) => portionId === portion.id);
+  const whole = { kind: 'whole', segmentId: dish.id } as const;
+  return (
+    <div className="grid gap-8">
+      {portion && one && (
+        <div>
+          <h3 className="mb-3">One of {portion.of}</h3>
+          <FigureList>
+            {HEADLINE_NUTRIENTS.map((nutrient) => {
+              const figure = one.figures[nutrient];
+              const number = view.numbers(nutrient, { kind: 'portion', portionId: portion.id });
+              return figure && <FigureView key={nutrient} figure={figure} published={number} />;
+            })}
+          </FigureList>
+        </div>
+      )}
+      <div>
+        <h3 className="mb-3">The whole dish</h3>
+        <FigureList>
+          {HEADLINE_NUTRIENTS.map((nutrient) => {
+            const figure = figures.whole[nutrient];
+            return (
+              figure && (
+                <FigureView
+                  key={nutrient}
+                  figure={figure}
+                  published={view.numbers(nutrient, whole)}
+                  size={portion ? 'usual' : 'large'}
+                />
+              )
+            );
+          })}
+        </FigureList>
+      </div>
+    </div>
+  );
+}
+
+function Say({ view, dish, figures }: FiguresProps) {
+  const line = sayLine(figures, firstPortion(dish), view.figures, confirmedOnly(view.numbers));
+  return (
+    <section aria-label={`To say: ${dish.title}`} className="mt-8">
+      {line.ready ? (
+        <SayLine id={`say-${dish.id}`} text={line.text} />
+      ) : (
+        <>
+          <h3>Line to say</h3>
+          <p className="mt-1 text-soft">Not yet: {line.why}.</p>
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,34 @@
+import type { Metadata } from 'next';
+import { notFound } from 'next/navigation';
+import { episodeFigures } from '#lib/figures/episode-figures';
+import { publishedNumbers } from '#lib/figures/published-numbers';
+import { description } from '#lib/publish/description';
+import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { othersOf } from '../others';
+import { NumbersView } from './_components/numbers-view';
+
+export const metadata: Metadata = { title: 'Numbers' };
+
+interface Props {
+  readonly params: Promise<{ readonly id: string }>;
+}
+
+export default async function NumbersPage({ params }: Props) {
+  const { id } = await params;
+  const file = await readEpisodeFile(id, new Date().toISOString());
+  if (!file) notFound();
+  const figures = episodeFigures(file);
+  return (
+    <NumbersView
+      view={{
+        file,
+        figures,
+        numbers: publishedNumbers(file, figures),
+        revs: await readRevisions(id),
+        others: await othersOf(file),
+        editing: null,
+      }}
+      description={description(file, figures)}
+    />
+  );
+}

@@ -1,0 +1,31 @@
+import type { AmountGap } from '#lib/episode/eaten-amount';
+import type { RecipeLine } from '#lib/episode/schema';
+import type { LineFigures } from '#lib/figures/episode-figures';
+
+/** What an ingredient waits for: the person's word on its food, or what its grams need. */
+export type Waiting = 'confirm' | AmountGap;
+
+export interface WaitingLine {
+  readonly line: RecipeLine;
+  readonly figures: LineFigures;
+  readonly waits: Waiting;
+}
+
+/**
+ * The ingredients of a dish that wait for the person, in their order. One that has neither a confirmed food nor
+ * grams waits for its food first.
+ * @example waitingLines(recipe.lines, figures.lines)[0]?.waits // 'confirm'
+ */
+export function waitingLines(
+  lines: readonly RecipeLine[],
+  figures: readonly LineFigures[],
+): readonly WaitingLine[] {
+  const byId = new Map(figures.map((each) => [each.lineId, each]));
+  return lines.flatMap((line): WaitingLine[] => {
+    const of = byId.get(line.id);
+    if (!of) return [];
+    const confirm = line.match === 'provisional' && of.foodName !== null ? 'confirm' : null;
+    const waits = confirm ?? of.gap;
+    return waits === null ? [] : [{ line, figures: of, waits }];
+  });
+}
