@@ -203,10 +203,11 @@ describe('an ingredient as written', () => {
     expect(tin?.weight?.valueMg).toBe(396_893);
   });
 
-  test('a line longer than an ingredient holds is kept whole and unread', () => {
+  test('a line longer than an ingredient holds is told; far beyond it is kept unread', () => {
     const long = `200 g ${'oats '.repeat(100)}`.trim();
-    expect(readIngredient(long)).toMatchObject([{ text: long, quantity: null }]);
+    expect(readIngredient(long)).toMatchObject([{ text: long, quantity: { low: { num: 200 } } }]);
     expect(codes(long)).toEqual(['too-long']);
+    expect(readIngredient('x'.repeat(5000))).toMatchObject([{ quantity: null }]);
   });
 });
 
