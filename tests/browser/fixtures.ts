@@ -4,18 +4,27 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import AxeBuilder from '@axe-core/playwright';
 import { test as base, expect, type Page } from '@playwright/test';
+import Database from 'better-sqlite3';
+import { SHARED_CREATOR_ID } from '../../lib/store/creators';
+import type * as DoorStart from '../../prisma/setup/door.cjs';
 import type * as Server from '../../prisma/setup/server.cjs';
+import { openDoor, type Door } from './phone-door';
 
-const { anyPort, startServer } = createRequire(import.meta.url)(
-  '../../prisma/setup/server.cjs',
-) as typeof Server;
+const load = createRequire(import.meta.url);
+const { anyPort, startServer } = load('../../prisma/setup/server.cjs') as typeof Server;
+const { doorKey } = load('../../prisma/setup/door.cjs') as typeof DoorStart;
 
 /** A served build on a database of its own, a copy of the seeded one. */
 export interface Site {
   readonly url: string;
+  /** The phone's door before it, where it was asked for. */
+  readonly door: Door | null;
 }
 
-async function withSite(provide: (site: Site) => Promise<void>): Promise<void> {
+async function withSite(
+  provide: (site: Site) => Promise<void>,
+  { empty = false, phone = false } = {},
+): Promise<void> {
   const template = process.env.SLATE_TEST_DATABASE;
   if (template === undefined) throw new Error('Run the browser tests by: npm test -- browser');
   const folder = mkdtempSync(join(tmpdir(), 'slate-site-'));
@@ -23,24 +32,60 @@ async function withSite(provide: (site: Site) => Promise<void>): Promise<void> {
   for (const part of ['', '-wal']) {
     if (existsSync(template + part)) copyFileSync(template + part, database + part);
   }
+  if (empty) takeOutDemo(database);
+  const key = doorKey(join(folder, 'phone'));
+  const port = await anyPort();
   const server = await startServer({
-    port: await anyPort(),
+    port,
     folder: process.env.SLATE_TEST_BUILD ?? '.next-test',
     database,
     quiet: true,
+    ...(phone ? { door: key } : {}),
   });
   if (server === 'port taken') throw new Error('The port for a test server was taken meanwhile.');
   try {
-    await provide({ url: server.url });
+    const door = phone ? await openDoor(key, port, await anyPort()) : null;
+    try {
+      await provide({ url: server.url, door });
+    } finally {
+      await door?.stop();
+    }
   } finally {
     await server.stop();
     rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
   }
 }
 
+/** Leaves the published tables alone, as before the first episode: no kitchen, no pantry, no demo. */
+function takeOutDemo(database: string): void {
+  const db = new Database(database);
+  try {
+    db.pragma('foreign_keys = OFF');
+    const tables = db
+      .prepare<[], { name: string }>(
+        `SELECT DISTINCT m.name FROM sqlite_schema m, pragma_table_info(m.name) c
+         WHERE m.type = 'table' AND c.name = 'creatorId'`,
+      )
+      .all();
+    for (const { name } of tables) {
+      db.prepare(`DELETE FROM "${name}" WHERE creatorId <> ?`).run(SHARED_CREATOR_ID);
+    }
+  } finally {
+    db.close();
+  }
+}
+
 interface Fixtures {
   /** Set by `test.use({ alone: true })`: each test gets a server and a database of its own. */
   readonly alone: boolean;
+  /** Set by `test.use({ phone: true })`: alone, and with the phone's door open as by `npm start -- --phone`. */
+  readonly phone: boolean;
+  /** Where this test's pages come from. */
+  readonly served: Site;
+  /** The phone's door; only with `phone`. */
+  readonly door: Door;
+  /** Set by `test.use({ empty: true })`: as `alone`, without the demo or anything else of a person. */
+  readonly empty: boolean;
   /** What the page's console has said as an error, and errors that nobody caught. */
   readonly pageErrors: string[];
 }
@@ -48,14 +93,21 @@ interface Fixtures {
 /**
  * Playwright's test against a served build: `page.goto('/')` is the season page with the demo. The
  * tests of one worker share its server and database; one that counts what is there, or changes the
- * demo, asks for `alone`.
+ * demo, asks for `alone`; one of the phone's way in asks for `phone`.
  */
 export const test = base.extend<Fixtures, { readonly site: Site }>({
   alone: [false, { option: true }],
+  empty: [false, { option: true }],
   site: [async ({}, provide) => withSite(provide), { scope: 'worker', timeout: 90_000 }],
-  baseURL: async ({ site, alone }, provide) => {
-    if (alone) await withSite(({ url }) => provide(url));
-    else await provide(site.url);
+  phone: [false, { option: true }],
+  served: async ({ site, alone, empty, phone }, provide) => {
+    if (alone || empty || phone) await withSite(provide, { empty, phone });
+    else await provide(site);
+  },
+  baseURL: async ({ served }, provide) => provide(served.url),
+  door: async ({ served }, provide) => {
+    if (served.door === null) throw new Error('Say test.use({ phone: true }) to have a door.');
+    await provide(served.door);
   },
   pageErrors: async ({ page }, provide) => {
     const errors: string[] = [];

@@ -20,6 +20,9 @@ const AUTHORITY_DAYS = 3650;
 /** With less than this left a new authority is made, and trusted anew. */
 const RENEW_DAYS = 400;
 
+/** A machine's own addresses for itself (RFC 1122 section 3.2.1.3, from memory): for a door that is tried out there. */
+const LOOPBACK = { address: '127.0.0.0', bits: 8 };
+
 /** The self-made certificate authority: its certificate, and the key that signs. */
 export interface Authority {
   readonly certificate: x509.X509Certificate;
@@ -31,7 +34,7 @@ export interface Authority {
  * phone that trusts it is fooled by nobody who steals its key into taking a site of the internet for another.
  */
 export function nameConstraints(): x509.Extension {
-  const ranges = PRIVATE_RANGES.map(
+  const ranges = [...PRIVATE_RANGES, LOOPBACK].map(
     ({ address, bits }) => new GeneralName({ iPAddress: `${address}/${bits}` }),
   );
   const bases = [...ranges, new GeneralName({ dNSName: 'local' })];
