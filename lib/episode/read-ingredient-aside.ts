@@ -130,9 +130,9 @@ export function saysDry(tokens: readonly Token[], food: readonly Token[]): boole
   );
 }
 
-const STATE_ALONE = /^(?:cooked|raw|uncooked|drained|dry|dried|weight|weighed)$/;
+const STATE_ALONE = /^(?:cooked|raw|uncooked|drained|weight|weighed)$/;
 
-/** Whether words say a state and nothing else, so that the note need not repeat it. */
-export function isStateAlone(tokens: readonly Token[]): boolean {
-  return tokens.every(({ folded }) => STATE_ALONE.test(folded));
+/** Whether words say a state and nothing else, so that the note need not repeat it; 'dry' where `dry`. */
+export function isStateAlone(tokens: readonly Token[], dry: boolean): boolean {
+  return tokens.every(({ folded }) => STATE_ALONE.test(folded) || (dry && DRY_WORDS.has(folded)));
 }

@@ -98,11 +98,12 @@ function collect({
   const take = (run: readonly Token[], said: AsideAmount | null) => {
     const only = run.length === 1 ? SIZES.get(run[0]?.folded ?? '') : undefined;
     states.push(...statesIn(run));
-    if (saysDry(run, words.food)) states.push('dry');
+    const dry = saysDry(run, words.food);
+    if (dry) states.push('dry');
     if (said) beside.push(said);
     if (said && (said.mass || amount === null)) return;
     if (only !== undefined) size ??= only;
-    else if (!isStateAlone(run)) notes.push(textOf(run));
+    else if (!isStateAlone(run, dry)) notes.push(textOf(run));
   };
   for (const run of words.notes) take(run, asideAmount(run));
   for (const { tokens, said } of brackets) take(tokens, said);
