@@ -8,15 +8,17 @@ import { moveDelta, MOVE_WORDS } from '#lib/shopping/stock-move';
 import type { Edit } from '#lib/store/command';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { nextPlace } from '#lib/store/next-place';
-import { readStoredFood } from '#lib/store/read-foods';
+import { readChanges } from '#lib/store/read-changes';
+import { readFoodVersions, readStoredFood } from '#lib/store/read-foods';
 import { readKitchen } from '#lib/store/read-kitchen';
 import { readLot } from '#lib/store/read-lot';
+import { undo } from '#lib/store/undo';
 import { write } from '#lib/store/write';
 import { localDate } from '#lib/units/local-date';
-import { fieldOfColumn, parseThenAct } from '../_forms/parse-then-act';
+import { fieldOfColumn, parseThenAct, typedTexts } from '../_forms/parse-then-act';
 import type { FormState } from '../_ui/form/form-state';
-import { newFoodEdits, packEdits, readAgainEdits, versionFromLabel } from './edits';
-import { labelField } from './field-names';
+import { newFoodEdits, packEdits, readAgainEdits, sameLabelEdits, versionFromLabel } from './edits';
+import { labelField, MEND, readMend } from './field-names';
 import {
   allergenForm,
   foodForm,
@@ -29,6 +31,8 @@ import {
   removeFoodForm,
   removeLotForm,
   removePartForm,
+  sameLabelForm,
+  takeBackForm,
 } from './schema';
 
 const GONE = failed({
@@ -68,7 +72,17 @@ async function dateIn(at: Date): Promise<string> {
 
 const fieldOf = (path: string) => labelField(fieldOfColumn(path));
 
+/** The form as it would read without a slip, where its button was pressed before any script; nothing is written. */
+function mended(state: FormState, form: FormData): FormState | null {
+  const mend = form.get(MEND);
+  if (typeof mend !== 'string') return null;
+  const typed = { ...typedTexts(form), ...readMend(mend) };
+  return { ...state, typed, problems: [], done: 'Put right; not kept yet.' };
+}
+
 export async function addFood(state: FormState, form: FormData): Promise<FormState> {
+  const put = mended(state, form);
+  if (put) return put;
   return parseThenAct(
     newFoodForm,
     state,
@@ -76,7 +90,8 @@ export async function addFood(state: FormState, form: FormData): Promise<FormSta
     async (sent) => {
       const at = new Date();
       const today = await dateIn(at);
-      const version = versionFromLabel(sent.label, sent.keepReason, { seq: 1, today });
+      const packs = sent.pack ? [sent.pack] : [];
+      const version = versionFromLabel(sent.label, sent.keepReason, { seq: 1, today }, packs);
       if (!version.ok) return version;
       const { foodId, edits } = newFoodEdits(sent, version.value, at, today);
       return changeAndShow(`/pantry/foods/${foodId}`, `Add ${sent.name}`, edits, at);
@@ -86,6 +101,8 @@ export async function addFood(state: FormState, form: FormData): Promise<FormSta
 }
 
 export async function readLabelAgain(state: FormState, form: FormData): Promise<FormState> {
+  const put = mended(state, form);
+  if (put) return put;
   return parseThenAct(
     readAgainForm,
     state,
@@ -94,15 +111,45 @@ export async function readLabelAgain(state: FormState, form: FormData): Promise<
       const stored = await readStoredFood(foodId);
       if (!stored?.own) return GONE;
       const at = new Date();
-      const { food } = stored;
+      const { food, packs } = stored;
       const next = { seq: food.version.seq + 1, today: await dateIn(at) };
-      const version = versionFromLabel(label, keepReason, next);
+      const version = versionFromLabel(label, keepReason, next, packs);
       if (!version.ok) return version;
       const edits = readAgainEdits(food, version.value);
       return changeAndShow(`/pantry/foods/${foodId}`, `Read ${food.name} again`, edits, at);
     },
     fieldOf,
   );
+}
+
+/** The label says the same as last time: a reading of today with the values of the last one. */
+export async function keepSameLabel(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(sameLabelForm, state, form, async ({ foodId }) => {
+    const stored = await readStoredFood(foodId);
+    if (!stored?.own) return GONE;
+    const at = new Date();
+    const edits = sameLabelEdits(stored.food, await dateIn(at));
+    return changeAndShow(
+      `/pantry/foods/${foodId}`,
+      `Read ${stored.food.name} again, the same as last time`,
+      edits,
+      at,
+    );
+  });
+}
+
+/** Takes back the reading in use, with all that came with it; the one before is in use again. */
+export async function takeBackReading(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(takeBackForm, state, form, async ({ foodId, versionId }) => {
+    const [stored, versions] = [await readStoredFood(foodId), await readFoodVersions(foodId)];
+    const made = (await readChanges({ entityId: versionId })).find(({ before }) => before === null);
+    const newest = versions[0]?.id === versionId && versions.length > 1;
+    if (!stored?.own || !newest || !made) return GONE;
+    const undone = await undo(made.groupId, { actor: DEFAULT_CREATOR_ID, at: new Date() });
+    if (!undone.ok) return undone;
+    revalidatePath('/', 'layout');
+    return redirect(`/pantry/foods/${foodId}`);
+  });
 }
 
 export async function saveFood(state: FormState, form: FormData): Promise<FormState> {

@@ -1,6 +1,7 @@
 import { v7 as uuid } from 'uuid';
 import type { z } from 'zod';
 import { checkLabel } from '#lib/foods/check-label';
+import { checkServingsInPacks, type PackAmounts } from '#lib/foods/check-servings';
 import type { Food, FoodVersion } from '#lib/foods/food';
 import { failed, ok, type Result } from '#lib/result';
 import type { Edit } from '#lib/store/command';
@@ -14,11 +15,13 @@ type NewPack = NonNullable<NewFood['pack']>;
 /**
  * A version from what a label says. What cannot be is told with its field; where a reason to keep it was
  * given, it is kept with that reason.
+ * @param packs what is known of its packs
  */
 export function versionFromLabel(
   label: Label,
   keepReason: string,
   at: { readonly seq: number; readonly today: string },
+  packs: readonly PackAmounts[],
 ): Result<FoodVersion> {
   const version: FoodVersion = {
     id: uuid(),
@@ -32,7 +35,7 @@ export function versionFromLabel(
     dateRead: at.today,
     kept: [],
   };
-  const problems = checkLabel(version);
+  const problems = [...checkLabel(version), ...checkServingsInPacks(version, packs)];
   if (problems.length === 0) return ok(version);
   if (keepReason === '') return failed(...problems);
   const codes = [...new Set(problems.map(({ code }) => code))];
@@ -65,6 +68,12 @@ export function newFoodEdits(
     ...(pack ? packEdits(food.id, pack, today) : []),
   ];
   return { foodId: food.id, edits };
+}
+
+/** The last reading once more, read today: the same digits, and what was kept with a reason stays kept. */
+export function sameLabelEdits(food: Food, today: string): Edit[] {
+  const { version } = food;
+  return readAgainEdits(food, { ...version, id: uuid(), seq: version.seq + 1, dateRead: today });
 }
 
 /** A further reading of a label: the measures of the last one go with it. */

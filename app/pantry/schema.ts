@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import {
   ALLERGENS,
+  ROUNDING_RULES,
   SECTIONS,
   stateSchema,
   type Allergen,
@@ -36,9 +37,9 @@ const printedGrams = z
   });
 
 const labelTexts = {
-  rule: z.enum(['us', 'eu'], { error: 'Choose US or EU.' }),
+  rule: z.enum(ROUNDING_RULES, { error: 'Choose which panel it is.' }),
   basis: z.enum(['serving', 'per100g', 'per100ml'], { error: 'Choose what the values are for.' }),
-  secondBasis: z.enum(['', 'per100g', 'per100ml']).default(''),
+  secondBasis: z.enum(['', 'per100g', 'per100ml', 'serving']).default(''),
   servingG: printedGrams,
   servingMl: optionalNumber(0, 100_000),
   servingText: optionalText(80),
@@ -76,15 +77,18 @@ function labelOf(sent: LabelSent, context: z.RefinementCtx) {
   if (Object.keys(values).length === 0) {
     fault(`${VALUE}energyKcal`, 'Write at least one value, as the label prints it.');
   }
-  if (basis === 'serving' && servingG === null && servingMl === null) {
+  const hasSecond = Object.keys(second).length > 0;
+  const perServing = basis === 'serving' || (hasSecond && secondBasis === 'serving');
+  if (perServing && servingG === null && servingMl === null) {
     fault('servingG', 'Say how much a serving is, in grams or millilitres, as printed.');
   }
-  const hasSecond = Object.keys(second).length > 0;
   if (hasSecond && secondBasis === '') {
-    fault('secondBasis', 'Say what the second column is for: 100 g or 100 ml.');
-  }
-  if (hasSecond && basis !== 'serving') {
-    fault('secondBasis', 'A second column stands beside values per serving only.');
+    fault('secondBasis', 'Say what the second column is for.');
+  } else if (hasSecond && (basis === 'serving') === (secondBasis === 'serving')) {
+    fault(
+      'secondBasis',
+      'Beside a serving a second column is for 100 g or ml, and beside those for a serving.',
+    );
   }
   const noServing =
     servingG === null && servingMl === null && servingText === '' && perPack === null;
@@ -182,6 +186,9 @@ export const readAgainForm = z
     label: labelOf(sent, context),
     keepReason: sent.keepReason,
   }));
+
+export const sameLabelForm = z.object({ foodId: rowId });
+export const takeBackForm = z.object({ foodId: rowId, versionId: rowId });
 
 export const foodForm = z.object({
   foodId: rowId,

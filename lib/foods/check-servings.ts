@@ -54,3 +54,12 @@ function problem(all: Interval, holds: number, unit: string): Problem {
     facts: { low: all.low, high: all.high, holds, unit },
   };
 }
+
+/** `checkServings` where a food comes in several packs: one that fits is enough. */
+export function checkServingsInPacks(
+  version: FoodVersion,
+  packs: readonly PackAmounts[],
+): Problem[] {
+  const each = packs.map((pack) => checkServings(version, pack));
+  return each.every((problems) => problems.length > 0) ? (each[0] ?? []) : [];
+}

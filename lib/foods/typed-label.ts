@@ -1,3 +1,4 @@
+import type { PackAmounts } from '#lib/foods/check-servings';
 import type { FoodVersion, RoundingRule, Values } from '#lib/foods/food';
 import { panelNutrients } from '#lib/foods/label-panel';
 import type { Nutrient } from '#lib/foods/nutrients';
@@ -64,4 +65,18 @@ function cells(rule: RoundingRule, text: (nutrient: Nutrient) => string): Values
     if (cell && cell.kind !== 'missing') values[nutrient] = cell;
   }
   return values;
+}
+
+/** A pack while it is typed, by the texts of its fields; what is no plain number counts as not typed. */
+export function typedPack(texts: {
+  readonly grams: string;
+  readonly millilitres: string;
+  readonly drained: string;
+}): PackAmounts {
+  const mg = (text: string) => readPrintedGrams(text)?.mg ?? null;
+  return {
+    netMg: mg(texts.grams),
+    netMl: readNumber(texts.millilitres),
+    drainedMg: mg(texts.drained),
+  };
 }

@@ -3,7 +3,7 @@
 import { FormFrame } from '../../_forms/form-frame';
 import { Button } from '../../_ui/button';
 import { ChoiceField, TextField, type Choice } from '../../_ui/form/field';
-import { ALLERGENS } from '#lib/foods/food';
+import { ALLERGENS } from '#lib/foods/food-lists';
 import { ALLERGEN_WORDS } from '#lib/publish/allergen-list';
 import { addAllergen, addLot, addPack, saveFood } from '../actions';
 import { SECTION_CHOICES } from './new-food-form';

@@ -2,19 +2,15 @@ import { RowHead, Table, Td, Th, Tr } from '../../_ui/table';
 import { STATE_WORDS } from '../../_ui/words';
 import { checkLabel } from '#lib/foods/check-label';
 import { cellOf, type Food, type FoodVersion } from '#lib/foods/food';
+import { amountRange, BASIS_WORDS } from '#lib/foods/label-column';
 import { panelNutrients, TABLE_NUTRIENTS } from '#lib/foods/label-panel';
+import { cellInterval } from '#lib/foods/label-rounding';
 import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import { cellShown } from '#lib/foods/read-cell';
 import { printGrams } from '#lib/units/print';
 import { printedText } from '#lib/units/printed';
 import { printedGramsTyped } from '#lib/units/read-typed';
-import { panelRule } from './label-texts';
 
-const BASIS_WORDS = {
-  per100g: 'per 100 g',
-  per100ml: 'per 100 ml',
-  serving: 'per serving',
-} as const;
 const RULE_WORDS = {
   us: 'rounded by 21 CFR 101.9(c)',
   eu: 'rounded by the EU guidance of 2012',
@@ -26,12 +22,14 @@ export function FoodValues({ food }: { readonly food: Food }) {
   const { version } = food;
   const nutrients = food.kind === 'label' ? statedFirst(version) : TABLE_NUTRIENTS;
   const second = version.secondColumn;
+  const ranges = food.kind === 'label';
   const head = (
     <>
       <Th>nutrient</Th>
       <Th number>{BASIS_WORDS[version.basis]}</Th>
       {second && <Th number>{BASIS_WORDS[second.basis]}</Th>}
       <Th>unit</Th>
+      {ranges && <Th>stands for</Th>}
     </>
   );
   return (
@@ -52,6 +50,7 @@ export function FoodValues({ food }: { readonly food: Food }) {
                 <Td number>{cellShown(cell)}</Td>
                 {second && <Td number>{cellShown(cellOf(second.values, nutrient))}</Td>}
                 <Td>{NUTRIENTS[nutrient].unit}</Td>
+                {ranges && <Td>{rangeWords(version, nutrient)}</Td>}
               </Tr>
             );
           })}
@@ -61,9 +60,15 @@ export function FoodValues({ food }: { readonly food: Food }) {
   );
 }
 
+/** The true amounts that a label's value allows, both columns taken together, in its first column's basis. */
+function rangeWords(version: FoodVersion, nutrient: Nutrient): string {
+  const interval = cellInterval(version, nutrient);
+  return interval ? amountRange(interval, NUTRIENTS[nutrient].unit) : '';
+}
+
 /** The panel of the label, and after it whatever else the version states. */
 function statedFirst(version: FoodVersion): readonly Nutrient[] {
-  const panel = panelNutrients(panelRule(version));
+  const panel = panelNutrients(version.rule);
   const stated = TABLE_NUTRIENTS.filter((name) => cellOf(version.values, name).kind !== 'missing');
   return [...new Set([...panel, ...stated])];
 }

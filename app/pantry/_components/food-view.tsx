@@ -8,7 +8,7 @@ import { ALLERGEN_WORDS } from '#lib/publish/allergen-list';
 import { priceText, SECTION_WORDS } from '#lib/shopping/shopping-text';
 import type { StoredFood } from '#lib/store/read-foods';
 import { printGrams } from '#lib/units/print';
-import { removeAllergen, removeFood, removePack } from '../actions';
+import { removeAllergen, removeFood, removePack, takeBackReading } from '../actions';
 import { AllergenForm, FoodForm, NewLotForm, PackForm } from './food-parts';
 import { FoodValues, Measures, SourceText, Yields } from './food-values';
 
@@ -45,9 +45,17 @@ export function FoodView({ stored, versions }: Props) {
         <div className="min-w-0">
           <FoodValues food={food} />
           {own && (
-            <p className="mt-4">
+            <div className="mt-4 flex flex-wrap items-center gap-x-5 gap-y-2 print:hidden">
               <ButtonLink href={`/pantry/foods/${food.id}/again`}>Read the label again</ButtonLink>
-            </p>
+              {versions.length > 1 && (
+                <ButtonForm
+                  action={takeBackReading}
+                  values={{ foodId: food.id, versionId: food.version.id }}
+                >
+                  Take back reading {food.version.seq}
+                </ButtonForm>
+              )}
+            </div>
           )}
           <OldReadings versions={versions} />
           <Measures food={food} />

@@ -1,27 +1,36 @@
 'use client';
 
 import Link from 'next/link';
-import type { ReactNode } from 'react';
+import { useRef, useState, useSyncExternalStore, type ReactNode } from 'react';
 import { FormFrame } from '../../_forms/form-frame';
 import type { FormAction } from '../../_forms/parse-then-act';
 import { Button } from '../../_ui/button';
-import { AreaField, ChoiceField, TextField, type Choice } from '../../_ui/form/field';
+import { AreaField } from '../../_ui/form/field';
 import type { FormState } from '../../_ui/form/form-state';
-import { STATE_WORDS } from '../../_ui/words';
-import { STATES } from '#lib/foods/food';
-import { LABEL_PANELS, panelNutrients } from '#lib/foods/label-panel';
-import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
-import { SECOND, VALUE } from '../field-names';
-import type { PanelRule } from './label-texts';
+import { checkLabel } from '#lib/foods/check-label';
+import { checkServingsInPacks, type PackAmounts } from '#lib/foods/check-servings';
+import { ROUNDING_RULES } from '#lib/foods/food-lists';
+import { panelNutrients } from '#lib/foods/label-panel';
+import { likelySlips } from '#lib/foods/likely-slip';
+import { typedPack } from '#lib/foods/typed-label';
+import { labelField, SECOND, VALUE } from '../field-names';
+import { LabelPanel } from './label-panel';
+import { LabelRemarks } from './label-remarks';
+import { emptyLabel, versionTyped, type PanelRule, type Texts } from './label-texts';
+import { RuleChoice } from './rule-choice';
+import { useEnterMovesOn } from './use-enter-moves-on';
+import { useTypedTexts } from './use-typed-texts';
 
 interface Props {
   readonly id: string;
   readonly action: FormAction;
   readonly hidden: Readonly<Record<string, string | number>>;
   readonly rule: PanelRule;
-  readonly texts: Readonly<Record<string, string>>;
+  readonly texts: Texts;
   readonly submit: string;
   readonly cancelHref: string;
+  /** Packs of the food that are known already. */
+  readonly packs?: readonly PackAmounts[];
   /** What is asked before the label itself: the food's name and place, where it is a new one. */
   readonly before?: (state: FormState) => ReactNode;
   /** What is asked after it: allergens, pack and price. */
@@ -29,28 +38,10 @@ interface Props {
   readonly moreFields?: readonly string[];
 }
 
-const BASES: readonly Choice[] = [
-  { value: 'serving', words: 'per serving' },
-  { value: 'per100g', words: 'per 100 g' },
-  { value: 'per100ml', words: 'per 100 ml' },
-];
-const SECOND_BASES: readonly Choice[] = [
-  { value: '', words: 'no second column' },
-  { value: 'per100g', words: 'per 100 g' },
-  { value: 'per100ml', words: 'per 100 ml' },
-];
-const CARB_BASES: readonly Choice[] = [
-  { value: 'total', words: 'inside carbohydrate (US labels)' },
-  { value: 'available', words: 'beside carbohydrate (EU labels)' },
-];
-const STATE_CHOICES: readonly Choice[] = STATES.map((value) => ({
-  value,
-  words: STATE_WORDS[value],
-}));
 const OWN_FIELDS = [
+  'servingText',
   'servingG',
   'servingMl',
-  'servingText',
   'perPack',
   'basis',
   'secondBasis',
@@ -59,203 +50,113 @@ const OWN_FIELDS = [
   'keepReason',
 ];
 
-/** A package label as it is printed: the serving first, then the values in the order of its panel. */
+/** A package label as it is printed: which panel, the serving, then the values in the order of the panel. */
 export function LabelForm(props: Props) {
-  const { id, action, hidden, rule, texts, submit, cancelHref, before, after } = props;
+  const { id, action, hidden, moreFields = [] } = props;
+  const nutrients = new Set(ROUNDING_RULES.flatMap((rule) => panelNutrients(rule)));
   const fields = [
-    ...(props.moreFields ?? []),
+    ...moreFields,
     ...OWN_FIELDS,
-    ...panelNutrients(rule).flatMap((name) => [`${VALUE}${name}`, `${SECOND}${name}`]),
+    ...[...nutrients].flatMap((name) => [`${VALUE}${name}`, `${SECOND}${name}`]),
   ];
   return (
-    <FormFrame id={id} action={action} fields={fields} hidden={{ ...hidden, rule }}>
-      {(state, pending) => {
-        const common = { form: id, state };
-        const text = (name: string) => texts[name] ?? '';
-        return (
-          <div className="grid gap-8">
-            {before?.(state)}
-            <Part legend="Serving, as printed">
-              <div className="grid grid-cols-2 items-end gap-4 md:grid-cols-4">
-                <TextField
-                  {...common}
-                  name="servingText"
-                  label="Words"
-                  initial={text('servingText')}
-                  control={{ placeholder: '2 slices' }}
-                />
-                <Digits {...common} name="servingG" label="Grams" initial={text('servingG')} />
-                <Digits
-                  {...common}
-                  name="servingMl"
-                  label="or millilitres"
-                  initial={text('servingMl')}
-                />
-                <Digits
-                  {...common}
-                  name="perPack"
-                  label="Servings in a pack"
-                  initial={text('perPack')}
-                />
-              </div>
-            </Part>
-            <Part legend="What the values are for">
-              <div className="grid items-end gap-4 md:grid-cols-4">
-                <ChoiceField
-                  {...common}
-                  name="basis"
-                  label="Values"
-                  choices={BASES}
-                  initial={text('basis')}
-                />
-                <ChoiceField
-                  {...common}
-                  name="secondBasis"
-                  label="Second column"
-                  choices={SECOND_BASES}
-                  initial={text('secondBasis')}
-                />
-                <ChoiceField
-                  {...common}
-                  name="carbBasis"
-                  label="Fibre is"
-                  choices={CARB_BASES}
-                  initial={text('carbBasis')}
-                />
-                <ChoiceField
-                  {...common}
-                  name="state"
-                  label="They hold for it"
-                  choices={STATE_CHOICES}
-                  initial={text('state')}
-                />
-              </div>
-            </Part>
-            <Part legend="Values, as printed">
-              <p className="mb-3 max-w-[65ch] text-fine text-soft">
-                With the digits of the label: 0 is not 0.0, and {'<1'} stays {'<1'}. Leave empty
-                what the label does not say. The second field is for the second column, if there is
-                one.
-              </p>
-              <Values nutrients={LABEL_PANELS[rule].main} {...common} texts={texts} />
-              <details className="mt-3">
-                <summary className="link min-h-11 content-center">What fewer labels print</summary>
-                <Values nutrients={LABEL_PANELS[rule].more} {...common} texts={texts} />
-              </details>
-            </Part>
-            {after?.(state)}
-            <div className="grid gap-4">
-              <div className="max-w-3xl">
-                <AreaField
-                  {...common}
-                  name="keepReason"
-                  label="If something above cannot be, keep it because"
-                  hint="Only where the label really says so; it stays marked with your reason."
-                  initial={text('keepReason')}
-                  control={{ rows: 2 }}
-                />
-              </div>
-              <p className="flex flex-wrap items-center gap-4">
-                <Button tone="go" aria-disabled={pending || undefined}>
-                  {submit}
-                </Button>
-                <Link href={cancelHref} className="link inline-flex min-h-11 items-center">
-                  Leave it
-                </Link>
-              </p>
-            </div>
-          </div>
-        );
-      }}
+    <FormFrame id={id} action={action} fields={fields} hidden={hidden}>
+      {(state, pending) => <LabelFields {...props} state={state} pending={pending} />}
     </FormFrame>
   );
 }
 
-/** A part of a form under its own heading. */
-export function Part({
-  legend,
-  children,
-}: {
-  readonly legend: string;
-  readonly children: ReactNode;
-}) {
+function LabelFields(props: Props & { readonly state: FormState; readonly pending: boolean }) {
+  const { id, state, pending, submit, cancelHref, packs = [], before, after } = props;
+  const sent = readRule(state.typed.rule) ?? props.rule;
+  const [chosen, choose] = useState<PanelRule | null>(null);
+  const rule = chosen ?? sent;
+  const [first] = useState<Texts>({ ...props.texts, ...state.typed });
+  const here = useRef<HTMLDivElement>(null);
+  const scripted = useSyncExternalStore(never, yes, no);
+  const typed = useTypedTexts(here, first, rule);
+  useEnterMovesOn(here);
+  const settled = versionTyped(rule, typed.settled);
+  const known = [...packs, packIn(typed.settled)].filter(holdsSomething);
+  const inPack = (version: typeof settled) => checkServingsInPacks(version, known);
+  const problems = [...checkLabel(settled), ...inPack(settled)];
+  const marked = new Set(problems.map(({ path }) => labelField(path)));
+  // After a change of panel its own defaults stand; what was typed into the same lines stays.
+  const texts = rule === sent ? typed.now : { ...typed.now, ...emptyLabel(rule) };
   return (
-    <fieldset className="min-w-0 border-t border-line pt-3">
-      <legend className="float-left mb-3 w-full font-slate text-head font-semibold">
-        {legend}
-      </legend>
-      <div className="clear-both">{children}</div>
-    </fieldset>
-  );
-}
-
-interface Common {
-  readonly form: string;
-  readonly state: FormState;
-}
-
-function Values({
-  nutrients,
-  form,
-  state,
-  texts,
-}: Common & {
-  readonly nutrients: readonly Nutrient[];
-  readonly texts: Readonly<Record<string, string>>;
-}) {
-  return (
-    <div className="max-w-xl">
-      <p
-        aria-hidden="true"
-        className="lettering grid grid-cols-[1fr_minmax(3.5rem,7rem)_minmax(3.5rem,7rem)] gap-2 border-b-[1.5px] border-ink text-fine text-soft"
-      >
-        <span>nutrient</span>
-        <span>values</span>
-        <span>second column</span>
+    <div ref={here} className="grid gap-6">
+      {/* The first button is the one that Enter presses before any script has come. */}
+      <button type="submit" tabIndex={-1} aria-hidden="true" className="unseen" />
+      <input type="hidden" name="rule" value={rule} />
+      <div>
+        <RuleChoice rule={rule} onChoose={choose} />
+        {scripted && (
+          <p className="text-fine text-soft print:hidden">
+            Enter goes to the next field; the last one sends. Type as printed, {'<1'} too; leave
+            empty what the label does not say.
+          </p>
+        )}
+      </div>
+      {before?.(state)}
+      <div className="grid gap-x-10 gap-y-6 lg:grid-cols-[minmax(0,42rem)_minmax(0,1fr)]">
+        <LabelPanel
+          key={rule}
+          form={id}
+          state={state}
+          rule={rule}
+          rearranged={rule !== sent}
+          texts={texts}
+          first={first}
+          version={versionTyped(rule, texts)}
+          marked={marked}
+        />
+        <LabelRemarks
+          version={settled}
+          problems={problems}
+          slips={problems.length === 0 ? [] : likelySlips(settled, inPack)}
+        />
+      </div>
+      {after?.(state)}
+      {(problems.length > 0 || state.problems.length > 0) && (
+        <div className="max-w-3xl">
+          <AreaField
+            form={id}
+            state={state}
+            name="keepReason"
+            label="If something above cannot be and the label says so, keep it because"
+            hint="It stays marked with your reason."
+            initial={typed.now.keepReason ?? ''}
+            control={{ rows: 2 }}
+          />
+        </div>
+      )}
+      <p className="flex flex-wrap items-center gap-4 print:hidden">
+        <Button tone="go" aria-disabled={pending || undefined}>
+          {submit}
+        </Button>
+        <Link href={cancelHref} className="link inline-flex min-h-11 items-center">
+          Leave it
+        </Link>
       </p>
-      {nutrients.map((nutrient) => {
-        const { label, unit } = NUTRIENTS[nutrient];
-        const words = `${label}, ${unit}`;
-        return (
-          <div
-            key={nutrient}
-            role="group"
-            aria-label={words}
-            className="grid grid-cols-[minmax(0,1fr)_minmax(3.5rem,7rem)_minmax(3.5rem,7rem)] items-center gap-2 border-b border-line py-1"
-          >
-            <span aria-hidden="true">
-              {label} <span className="text-soft">{unit}</span>
-            </span>
-            <Digits
-              form={form}
-              state={state}
-              name={`${VALUE}${nutrient}`}
-              label={words}
-              initial={texts[`${VALUE}${nutrient}`] ?? ''}
-              quiet
-            />
-            <Digits
-              form={form}
-              state={state}
-              name={`${SECOND}${nutrient}`}
-              label={`${words}, second column`}
-              initial={texts[`${SECOND}${nutrient}`] ?? ''}
-              quiet
-            />
-          </div>
-        );
-      })}
     </div>
   );
 }
 
-function Digits(
-  props: Common & {
-    readonly name: string;
-    readonly label: string;
-    readonly initial: string;
-    readonly quiet?: boolean;
-  },
-) {
-  return <TextField {...props} control={{ inputMode: 'text', autoComplete: 'off' }} />;
+const never = () => () => undefined;
+const yes = () => true;
+const no = () => false;
+
+function readRule(text: string | undefined): PanelRule | null {
+  return ROUNDING_RULES.find((rule) => rule === text) ?? null;
 }
+
+function packIn(texts: Texts): PackAmounts {
+  return typedPack({
+    grams: texts.packG ?? '',
+    millilitres: texts.packMl ?? '',
+    drained: texts.packDrained ?? '',
+  });
+}
+
+const holdsSomething = ({ netMg, netMl, drainedMg }: PackAmounts) =>
+  netMg !== null || netMl !== null || drainedMg !== null;

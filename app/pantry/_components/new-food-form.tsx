@@ -1,13 +1,14 @@
 'use client';
 
+import type { ReactNode } from 'react';
 import { ChoiceField, TextField, TickField, type Choice } from '../../_ui/form/field';
-import type { FormState } from '../../_ui/form/form-state';
-import { ALLERGENS, SECTIONS } from '#lib/foods/food';
+import { errorsAt, type FormState } from '../../_ui/form/form-state';
+import { ALLERGENS, SECTIONS } from '#lib/foods/food-lists';
 import { ALLERGEN_WORDS } from '#lib/publish/allergen-list';
 import { SECTION_WORDS } from '#lib/shopping/shopping-text';
 import { addFood } from '../actions';
 import { CONTAINS, MAY } from '../field-names';
-import { LabelForm, Part } from './label-form';
+import { LabelForm } from './label-form';
 import { emptyLabel, type PanelRule } from './label-texts';
 import { PackFields, PACK_FIELDS } from './pack-fields';
 
@@ -50,19 +51,42 @@ export function NewFoodForm({ rule }: { readonly rule: PanelRule }) {
         </div>
       )}
       after={(state) => (
-        <>
-          <Part legend="Allergens on the label">
+        <div className="border-b border-edge">
+          <Fold words="Allergens on the label">
             <Allergens legend="Contains" prefix={CONTAINS} state={state} />
             <Allergens legend="May contain" prefix={MAY} state={state} />
-          </Part>
-          <Part legend="Pack and price">
+          </Fold>
+          <Fold words="Pack and price" open={PACK_FIELDS.some((name) => told(state, name))}>
             <PackFields form={FORM} state={state} />
-          </Part>
-        </>
+          </Fold>
+        </div>
       )}
     />
   );
 }
+
+/** A part that a label may lack, folded away under its words; open where it has something to put right. */
+function Fold({
+  words,
+  open = false,
+  children,
+}: {
+  readonly words: string;
+  readonly open?: boolean;
+  readonly children: ReactNode;
+}) {
+  return (
+    <details open={open || undefined} className="border-t border-edge">
+      <summary className="link min-h-11 content-center font-slate text-head font-semibold">
+        {words}
+      </summary>
+      <div className="pt-1 pb-4">{children}</div>
+    </details>
+  );
+}
+
+const told = (state: FormState, name: string) =>
+  errorsAt(state, name).length > 0 || (state.typed[name] ?? '') !== '';
 
 function Allergens({
   legend,

@@ -1,7 +1,8 @@
 import type { Metadata } from 'next';
-import Link from 'next/link';
 import { SlateHead } from '../../../_ui/slate-head';
+import { ROUNDING_RULES } from '#lib/foods/food-lists';
 import { readKitchen } from '#lib/store/read-kitchen';
+import { readLastLabelRule } from '#lib/store/read-last-label-rule';
 import { NewFoodForm } from '../../_components/new-food-form';
 
 export const metadata: Metadata = { title: 'New food' };
@@ -10,28 +11,16 @@ interface Props {
   readonly searchParams: Promise<{ readonly rule?: string | string[] }>;
 }
 
-/** The panel follows the rule that was asked for, else the place of the kitchen. */
+/** The panel follows what was asked for, else the last label entered, else the place of the kitchen. */
 export default async function NewFoodPage({ searchParams }: Props) {
   const { rule: asked } = await searchParams;
   const stored = await readKitchen();
   const here = stored?.kitchen.zone.startsWith('Europe/') ? 'eu' : 'us';
-  const rule = asked === 'us' || asked === 'eu' ? asked : here;
+  const rule = ROUNDING_RULES.find((each) => each === asked) ?? (await readLastLabelRule()) ?? here;
   return (
     <>
       <SlateHead kind="Pantry" title="New food from a label" />
-      <p className="mb-6 flex flex-wrap gap-x-6">
-        {(['us', 'eu'] as const).map((each) => (
-          <Link
-            key={each}
-            href={`/pantry/foods/new?rule=${each}`}
-            aria-current={each === rule ? 'true' : undefined}
-            className="link inline-flex min-h-11 items-center aria-[current]:font-bold"
-          >
-            {each === 'us' ? 'US label (Nutrition Facts)' : 'EU label (nutrition declaration)'}
-          </Link>
-        ))}
-      </p>
-      <NewFoodForm key={rule} rule={rule} />
+      <NewFoodForm rule={rule} />
     </>
   );
 }

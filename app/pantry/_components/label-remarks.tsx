@@ -1,0 +1,96 @@
+'use client';
+
+import { Button } from '../../_ui/button';
+import { energyWords } from '#lib/foods/energy-words';
+import type { FoodVersion } from '#lib/foods/food';
+import type { LikelySlip } from '#lib/foods/likely-slip';
+import { RULE_SOURCES } from '#lib/foods/rule-sources';
+import type { Problem } from '#lib/result';
+import { labelField, MEND, mendValue } from '../field-names';
+import { typeInto } from './use-typed-texts';
+
+interface Props {
+  readonly version: FoodVersion;
+  readonly problems: readonly Problem[];
+  readonly slips: readonly LikelySlip[];
+}
+
+/** What the numbers say together, what cannot be, and the slip that would explain it. */
+export function LabelRemarks({ version, problems, slips }: Props) {
+  const sums = energyWords(version);
+  return (
+    <section aria-labelledby="label-remarks" className="lg:sticky lg:top-4 lg:self-start">
+      <h2 id="label-remarks" className="font-slate text-head font-semibold">
+        Does it add up?
+      </h2>
+      <div role="status" className="mt-2 min-h-14">
+        {problems.length === 0 ? (
+          <p className="text-soft">
+            {sums.length > 0
+              ? 'Nothing speaks against these numbers.'
+              : 'Said here as soon as energy, fat, carbohydrate and protein are typed.'}
+          </p>
+        ) : (
+          <ul className="border-l-[6px] border-hand pl-3">
+            {problems.map(({ path, code, message }) => (
+              <li key={`${path} ${code}`} className="mb-1">
+                {message}
+              </li>
+            ))}
+          </ul>
+        )}
+        {slips.length > 0 && (
+          <>
+            <p className="mt-3 font-semibold">
+              {slips.length === 1 ? 'A likely slip' : 'Likely slips, the likeliest first'}
+            </p>
+            <ul className="print:hidden">
+              {slips.map((slip) => (
+                <Slip key={slip.message} slip={slip} />
+              ))}
+            </ul>
+          </>
+        )}
+      </div>
+      {sums.length > 0 && (
+        <ul className="mt-3 text-fine text-soft">
+          {sums.map((words) => (
+            <li key={words}>{words}</li>
+          ))}
+        </ul>
+      )}
+      <details className="mt-3 text-fine print:hidden">
+        <summary className="link min-h-11 content-center">Where the ranges come from</summary>
+        {RULE_SOURCES[version.rule].map((words) => (
+          <p key={words} className="mb-1 max-w-[60ch]">
+            {words}
+          </p>
+        ))}
+      </details>
+    </section>
+  );
+}
+
+/** The button puts the right texts into their fields; before any script it asks the server to. */
+function Slip({ slip }: { readonly slip: LikelySlip }) {
+  const { kind, changes, message } = slip;
+  const texts = changes.map(({ path, to }) => [labelField(path), to] as const);
+  return (
+    <li className="flex flex-wrap items-center justify-between gap-x-4 gap-y-1 border-b border-line py-1.5">
+      <span>{message}</span>
+      <Button
+        size="small"
+        name={MEND}
+        value={mendValue(texts)}
+        onClick={(event) => {
+          const { form } = event.currentTarget;
+          if (!form) return;
+          event.preventDefault();
+          typeInto(form, Object.fromEntries(texts));
+        }}
+      >
+        {kind === 'fields' ? 'Swap them' : `Use ${changes[0]?.to ?? ''}`}
+      </Button>
+    </li>
+  );
+}
