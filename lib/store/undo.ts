@@ -6,6 +6,7 @@ import { journalText, readJournalText } from '#lib/store/journal';
 import { problemAt } from '#lib/store/refusals';
 import { referring } from '#lib/store/remove-rows';
 import { columnsOf, ENTITY_NAMES, type EntityName } from '#lib/store/rows';
+import { dataText } from '#lib/store/same-data';
 import { tableOf, type StoredRow } from '#lib/store/table';
 import { write } from '#lib/store/write';
 
@@ -88,7 +89,8 @@ async function standing(span: Span): Promise<Standing> {
 }
 
 const isThere = (row: Columns | null) => row !== null && row.deletedAt === null;
-const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b);
+/** Keys of JSON have no order: the journal has them as they were given, a database perhaps in its own. */
+const same = (a: unknown, b: unknown) => dataText(a, []) === dataText(b, []);
 
 /** The edit that takes a span back; `later` where the row has been changed since in what the span touched. */
 function inverse(span: Standing): { readonly edit: Edit | null; readonly later: boolean } {

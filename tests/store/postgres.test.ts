@@ -10,6 +10,7 @@ import { bulkInsert } from '#lib/store/bulk-insert';
 import { closeDatabase, database, inTransaction, type Tx } from '#lib/store/client';
 import { importEpisodeFile } from '#lib/store/import-file';
 import { connectionsOf } from '#lib/store/postgres-adapter';
+import { readChanges } from '#lib/store/read-changes';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { readFood } from '#lib/store/read-foods';
 import { undo } from '#lib/store/undo';
@@ -161,7 +162,7 @@ describe('the store on PostgreSQL', () => {
     expect(await readFood(SALT.id)).toEqual(SALT);
   });
 
-  it('imports an episode that reads back as it was, and counts it', async () => {
+  it('imports an episode that reads back as it was, counts it, and takes it back', async () => {
     await closeDatabase();
     expect((await contentsOf(url)).filled).toBe(false);
     const result = await importEpisodeFile(FILE, AT);
@@ -169,6 +170,11 @@ describe('the store on PostgreSQL', () => {
     expect(file && upToIds(file)).toEqual(upToIds(FILE));
     await closeDatabase();
     expect(await contentsOf(url)).toEqual({ filled: true, referenceFoods: 2, episodes: 1 });
+    // The journal has the keys of JSON as they were given, the database in an order of its own.
+    const [last] = await readChanges({ take: 1 });
+    expect(await undo(last?.groupId ?? '', { actor: 'me', at: AT })).toMatchObject({ ok: true });
+    await closeDatabase();
+    expect(await contentsOf(url)).toMatchObject({ episodes: 0 });
   });
 
   it('loses no write of many creators at once', async () => {
