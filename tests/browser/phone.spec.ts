@@ -307,3 +307,29 @@ test('a forged door header changes nothing on loopback, and does not pass the do
   const post = await ask(`${served.url}/pair/let-in`, { method: 'POST', headers, body });
   expect([post.status, post.cookies]).toEqual([403, []]);
 });
+
+test('copying where the phone gives no clipboard selects the text and says so; the numbers are locked', async ({
+  page,
+  browser,
+  door,
+}) => {
+  const code = await newCode(page);
+  const context = await onPhone(browser, door);
+  await context.addInitScript(() => {
+    Object.defineProperty(navigator, 'clipboard', { value: undefined });
+  });
+  const phone = await context.newPage();
+  await letIn(phone, code, 'Kitchen phone');
+  await expect(phone).toHaveURL(`${door.url}/`);
+  const href = await phone
+    .getByRole('link', { name: /harbor/i })
+    .first()
+    .getAttribute('href');
+  await phone.goto(`${href?.split('?')[0] ?? ''}/publish`);
+  await phone.getByRole('button', { name: /^Copy,/ }).click();
+  await expect(phone.getByText(/^The text is selected: copy it with/)).toBeVisible();
+  await expect(phone.getByText('The numbers in it are locked')).toBeVisible();
+  const selected = await phone.evaluate(() => window.getSelection()?.toString());
+  expect(selected).toContain('THE DISHES SHOWN');
+  await context.close();
+});
