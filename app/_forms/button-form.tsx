@@ -1,9 +1,9 @@
 'use client';
 
-import { useActionState, type ReactNode } from 'react';
+import type { ReactNode } from 'react';
 import { Button, type ButtonSize, type ButtonTone } from '../_ui/button';
-import { UNTOUCHED } from '../_ui/form/form-state';
 import type { FormAction } from './parse-then-act';
+import { useSentForm } from './use-sent-form';
 
 interface Props {
   readonly action: FormAction;
@@ -25,9 +25,9 @@ export function ButtonForm({
   size = 'small',
   children,
 }: Props) {
-  const [state, send, pending] = useActionState(action, UNTOUCHED);
+  const { state, pending, form } = useSentForm(action);
   return (
-    <form action={send} className="inline">
+    <form {...form} className="inline">
       {Object.entries(values).map(([name, value]) => (
         <input key={name} type="hidden" name={name} value={value} />
       ))}

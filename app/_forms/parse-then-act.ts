@@ -8,6 +8,15 @@ export type Act<T> = (value: T) => Promise<Result<string>>;
 /** An action as a form calls it, with what it showed last. */
 export type FormAction = (state: FormState, form: FormData) => Promise<FormState>;
 
+/** What is done with typing that was refused, beside handing it back. */
+export interface Care {
+  /** The texts that the form would show of the row as it stands now; null where it is gone. */
+  readonly standing?: (typed: Texts) => Promise<Texts | null>;
+  /** Keeps what was typed for the next visit. */
+  readonly keep?: (typed: Texts) => Promise<void>;
+}
+type Texts = Readonly<Record<string, string>>;
+
 /** The texts of a form by name, as typed. A file is none, nor are the framework's own entries. */
 export function typedTexts(form: FormData): Record<string, string> {
   return Object.fromEntries(
@@ -23,6 +32,7 @@ export function typedTexts(form: FormData): Record<string, string> {
  * by field and all that was typed, or with what was done.
  * @param previous what the form showed last
  * @param fieldOf the form's field for a path that the act reports, where the two differ
+ * @param care keeps what was refused, and finds what stands elsewhere in its place
  */
 export async function parseThenAct<S extends z.ZodType>(
   schema: S,
@@ -30,9 +40,11 @@ export async function parseThenAct<S extends z.ZodType>(
   form: FormData,
   act: Act<z.output<S>>,
   fieldOf: (path: string) => string = fieldOfColumn,
+  care: Care = {},
 ): Promise<FormState> {
   const typed = typedTexts(form);
-  const sent = { ...previous, typed, done: '', attempt: previous.attempt + 1 };
+  const { theirs: _theirs, ...before } = previous;
+  const sent = { ...before, typed, done: '', attempt: previous.attempt + 1 };
   const parsed = schema.safeParse(typed);
   if (!parsed.success) {
     const problems = parsed.error.issues.map((issue) => ({
@@ -40,6 +52,7 @@ export async function parseThenAct<S extends z.ZodType>(
       code: issue.code,
       message: issue.message,
     }));
+    await care.keep?.(typed);
     return { ...sent, problems };
   }
   const result = await act(parsed.data);
@@ -47,12 +60,25 @@ export async function parseThenAct<S extends z.ZodType>(
     const { round } = previous;
     return { ...sent, problems: [], typed: {}, done: result.value, rev: null, round: round + 1 };
   }
+  await care.keep?.(typed);
+  const rev = standingRev(result.problems);
+  const theirs = rev === null ? null : ((await care.standing?.(typed)) ?? null);
+  if (theirs) return { ...sent, rev, theirs, problems: [SIDE_BY_SIDE] };
   return {
     ...sent,
-    rev: standingRev(result.problems) ?? sent.rev,
+    rev: rev ?? sent.rev,
     problems: onePerField(renamed(result.problems.map(conflictInWords), fieldOf)),
   };
 }
+
+/** Said where both texts stand beside each other in the form. */
+const SIDE_BY_SIDE: Problem = {
+  path: '',
+  code: 'conflict',
+  message:
+    'This was changed elsewhere since you opened it, and nothing was overwritten. Yours stands in the ' +
+    'fields, what is saved there now beside them. Save again to keep yours; leave it to keep the other.',
+};
 
 function renamed(
   problems: readonly Problem[],
@@ -70,8 +96,8 @@ function standingRev(problems: readonly Problem[]): number | null {
 
 /** Says what stands there now, and how to keep the one or the other. Nothing was overwritten. */
 function conflictInWords(problem: Problem): Problem {
-  if (problem.code !== 'conflict') return problem;
-  const { stored } = problem.facts ?? {};
+  if (problem.code !== 'conflict' || problem.facts?.storedRev === undefined) return problem;
+  const { stored } = problem.facts;
   const standing = typeof stored === 'string' && !/^[[{]/.test(stored) ? `: “${stored}”` : '';
   const message =
     `This was changed elsewhere since you opened it, and nothing was overwritten${standing}. ` +

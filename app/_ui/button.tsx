@@ -46,6 +46,8 @@ interface LinkProps {
   readonly tone?: ButtonTone;
   readonly size?: ButtonSize;
   readonly download?: boolean;
+  /** False where the page stays where it is. */
+  readonly scroll?: boolean;
   readonly children: ReactNode;
 }
 
@@ -55,6 +57,7 @@ export function ButtonLink({
   tone = 'plain',
   size = 'usual',
   download,
+  scroll = true,
   children,
 }: LinkProps) {
   const className = buttonClass(tone, size);
@@ -66,7 +69,7 @@ export function ButtonLink({
     );
   }
   return (
-    <Link href={href} className={className}>
+    <Link href={href} className={className} scroll={scroll}>
       {children}
     </Link>
   );

@@ -4,7 +4,7 @@ import type {
   SelectHTMLAttributes,
   TextareaHTMLAttributes,
 } from 'react';
-import { errorsAt, fieldId, type FormState } from './form-state';
+import { errorsAt, fieldId, theirsAt, type FormState } from './form-state';
 
 /** What a control needs so that label, hint and error belong to it. Spread it onto the control. */
 export interface Wired {
@@ -24,6 +24,8 @@ export interface FieldProps {
   readonly state?: FormState | undefined;
   /** Keeps the label for what reads aloud only, where the place says it already. */
   readonly quiet?: boolean;
+  /** How a value reads, where that is not the value itself. */
+  readonly say?: (value: string) => string;
 }
 
 /** Label, hint, error and description wired once, around whatever control is drawn within. */
@@ -34,11 +36,23 @@ export function Field({
   hint,
   state,
   quiet = false,
+  say = (value) => value,
   children,
 }: FieldProps & { readonly children: (wired: Wired) => ReactNode }) {
   const id = fieldId(form, name);
   const errors = errorsAt(state, name);
-  const described = [hint && `${id}-hint`, errors.length > 0 && `${id}-error`].filter(Boolean);
+  const theirs = theirsAt(state, name);
+  const described = [
+    hint && `${id}-hint`,
+    theirs !== null && `${id}-theirs`,
+    errors.length > 0 && `${id}-error`,
+  ].filter(Boolean);
+  const control = children({
+    id,
+    name,
+    'aria-describedby': described.length > 0 ? described.join(' ') : undefined,
+    'aria-invalid': errors.length > 0 ? true : undefined,
+  });
   return (
     <div className="min-w-0">
       <label htmlFor={id} className={quiet ? 'unseen' : 'mb-1 block font-semibold'}>
@@ -49,12 +63,17 @@ export function Field({
           {hint}
         </p>
       )}
-      {children({
-        id,
-        name,
-        'aria-describedby': described.length > 0 ? described.join(' ') : undefined,
-        'aria-invalid': errors.length > 0 ? true : undefined,
-      })}
+      {theirs === null ? (
+        control
+      ) : (
+        <div className="grid items-start gap-x-4 gap-y-1 sm:grid-cols-2">
+          <div className="min-w-0">{control}</div>
+          <p id={`${id}-theirs`} className="border-l-[3px] border-ink pl-3 wrap-anywhere">
+            <span className="lettering block text-fine text-soft">saved there now</span>
+            {theirs === '' ? 'nothing' : say(theirs)}
+          </p>
+        </div>
+      )}
       {errors.length > 0 && (
         <p id={`${id}-error`} className="mt-1 text-fine font-semibold text-hand">
           {errors.map((error) => error.message).join(' ')}
@@ -135,7 +154,10 @@ export function ChoiceField({
 }) {
   const chosen = field.state?.typed[field.name] ?? initial;
   return (
-    <Field {...field}>
+    <Field
+      {...field}
+      say={(value) => choices.find((choice) => choice.value === value)?.words ?? value}
+    >
       {(wired) => (
         // A new key per answer: a select that is reset by its form shows again what was chosen.
         <select key={chosen} {...control} {...wired} className={CONTROL} defaultValue={chosen}>
@@ -159,8 +181,9 @@ export function TickField({
   initial = false,
 }: Pick<FieldProps, 'form' | 'name' | 'label' | 'state'> & { readonly initial?: boolean }) {
   const id = fieldId(form, name);
-  const refused = (state?.problems.length ?? 0) > 0;
-  const ticked = refused ? state?.typed[name] === 'on' : initial;
+  const given = Object.keys(state?.typed ?? {}).length > 0;
+  const ticked = given ? state?.typed[name] === 'on' : initial;
+  const theirs = theirsAt(state, name);
   return (
     <label htmlFor={id} className="flex min-h-11 items-center gap-3">
       <input
@@ -171,7 +194,14 @@ export function TickField({
         className="size-5 shrink-0 accent-ink"
         defaultChecked={ticked}
       />
-      {label}
+      <span>
+        {label}
+        {theirs !== null && (
+          <span className="block text-fine text-soft">
+            Saved there now: {theirs === 'on' ? 'ticked' : 'not ticked'}
+          </span>
+        )}
+      </span>
     </label>
   );
 }

@@ -7,6 +7,8 @@ import type { Problem } from '#lib/result';
 export interface FormState {
   readonly problems: readonly Problem[];
   readonly typed: Readonly<Record<string, string>>;
+  /** The texts that stand elsewhere now, where somebody changed them meanwhile: shown beside what was typed. */
+  readonly theirs?: Readonly<Record<string, string>>;
   /** A sentence that says what was done; empty until something was. */
   readonly done: string;
   /**
@@ -40,4 +42,10 @@ export function errorsAt(state: FormState | undefined, name: string): readonly P
 /** The id of a field's control: `fieldId('new-episode', 'title')` → `'new-episode-title'`. */
 export function fieldId(form: string, name: string): string {
   return `${form}-${name}`;
+}
+
+/** The text that stands elsewhere in place of what was typed here; null where the two are the same. */
+export function theirsAt(state: FormState | undefined, name: string): string | null {
+  const theirs = state?.theirs?.[name];
+  return theirs === undefined || theirs === (state?.typed[name] ?? '') ? null : theirs;
 }
