@@ -13,10 +13,15 @@ const CHOOSING =
 /**
  * The words to look a food up by: those that name it, its state where one is said, and words of the note that
  * choose between foods of one name. How it is cut chooses a measure and stays out: no food's name has it.
+ * What comes out of a tin is canned.
  * `matchQuery` of '2 eggs, hard-boiled' → 'eggs hard-boiled'.
  */
-export function matchQuery(part: Pick<ReadIngredient, 'food' | 'state' | 'note'>): string {
+export function matchQuery(
+  part: Pick<ReadIngredient, 'food' | 'state' | 'note' | 'measure' | 'unit'>,
+): string {
+  const tinned = part.unit === 'pack' && /^(?:tin|can)$/.test(part.measure ?? '');
   const said = part.note.split(/[\s,]+/).filter((word) => CHOOSING.test(word.toLowerCase()));
+  if (tinned && !/\b(?:tinned|canned)\b/i.test(part.food)) return `${part.food} canned`.trim();
   const how = said.length > 0 || part.state === null || part.state === 'asIs' ? [] : [part.state];
   return [part.food, ...said, ...how].join(' ').trim();
 }

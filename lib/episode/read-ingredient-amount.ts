@@ -53,7 +53,7 @@ export function amountAt(
 ): Amount | null {
   const start = skipFillers(tokens, from);
   const aside = tokens.slice(from, start).filter(({ kind }) => kind === 'word');
-  const vague = rowAt(tokens, start, VAGUE);
+  const vague = rowAt(tokens, start, VAGUE_ROWS);
   if (vague > 0) return vagueAmount(tokens, { from, start, next: start + vague, aside });
   const side = oneSided(tokens, start);
   if (side > 0) {
@@ -87,7 +87,7 @@ function skipFillers(tokens: readonly Token[], from: number): number {
   while (at - from < 4) {
     const token = tokens[at];
     const known = token && (/^[~≈]$/.test(token.text) || FILLERS.has(token.folded));
-    if (!known || rowAt(tokens, at, ONE_SIDED) > 0) break;
+    if (!known || rowAt(tokens, at, ONE_SIDED_ROWS) > 0) break;
     at += 1;
     const dot = tokens[at];
     if (dot?.text === '.' && !dot.spaced && /^(?:ca|approx)$/.test(token.folded)) at += 1;
@@ -95,15 +95,32 @@ function skipFillers(tokens: readonly Token[], from: number): number {
   return at;
 }
 
+type Rows = ReadonlyMap<string, readonly (readonly string[])[]>;
+
+/** Rows of words by their first, so that most words are passed over at one look. */
+function byFirst(rows: readonly (readonly string[])[]): Rows {
+  const found = new Map<string, (readonly string[])[]>();
+  for (const row of rows) {
+    const first = row[0] ?? '';
+    found.set(first, [...(found.get(first) ?? []), row]);
+  }
+  return found;
+}
+
+const VAGUE_ROWS = byFirst(VAGUE);
+const ONE_SIDED_ROWS = byFirst(ONE_SIDED);
+
 /** How many words of a row of words stand at a place; 0 where none does. */
-function rowAt(tokens: readonly Token[], at: number, rows: readonly (readonly string[])[]): number {
-  const found = rows.find((row) => row.every((word, step) => tokens[at + step]?.folded === word));
+function rowAt(tokens: readonly Token[], at: number, rows: Rows): number {
+  const found = rows
+    .get(tokens[at]?.folded ?? '')
+    ?.find((row) => row.every((word, step) => tokens[at + step]?.folded === word));
   return found?.length ?? 0;
 }
 
 function oneSided(tokens: readonly Token[], at: number): number {
   if (/^[<>≤≥]$/.test(tokens[at]?.text ?? '')) return 1;
-  return rowAt(tokens, at, ONE_SIDED);
+  return rowAt(tokens, at, ONE_SIDED_ROWS);
 }
 
 function negativeAt(tokens: readonly Token[], at: number): Problem | null {

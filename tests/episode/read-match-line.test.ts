@@ -82,6 +82,7 @@ describe('the words to look a food up by', () => {
     ['2 tbsp parsley, dried', 'parsley dried'],
     ['180 g egg whites', 'egg whites'],
     ['salt to taste', 'salt'],
+    ['2 x 400 g tins butter beans, drained', 'butter beans canned'],
   ])('%s → %s', (text, expected) => {
     expect(matchQuery(partOf(text))).toBe(expected);
   });
