@@ -1,11 +1,9 @@
-import Link from 'next/link';
 import { ButtonLink } from '../_ui/button';
 import { Disclosure } from '../_ui/disclosure';
 import { SlateHead } from '../_ui/slate-head';
-import { STAGE_WORDS, stageOf } from '#lib/overview/stage';
 import type { SeasonEpisode } from '#lib/store/read-season';
-import { printDay } from '#lib/units/print-date';
 import { BringInForm } from './bring-in-form';
+import { EpisodeRow } from './episode-row';
 import { NewEpisodeForm } from './new-episode-form';
 import { ShortWayForm } from './short-way-form';
 
@@ -67,51 +65,4 @@ export function SeasonView({ episodes, today, next }: Props) {
       </div>
     </>
   );
-}
-
-function EpisodeRow({
-  episode,
-  today,
-}: {
-  readonly episode: SeasonEpisode;
-  readonly today: string;
-}) {
-  const filmingDate = episode.filmingDates.at(-1) ?? null;
-  const stage = stageOf({ ...episode, filmingDate }, today);
-  return (
-    <li className="border-b border-line">
-      <Link
-        href={`/episodes/${episode.id}`}
-        className="grid gap-x-6 gap-y-1 py-4 hover:bg-raised md:grid-cols-[7.5rem_minmax(0,1fr)_9rem]"
-      >
-        <span className="font-slate text-lead font-semibold">
-          <span className="unseen">publish: </span>
-          {episode.publishOn ? printDay(episode.publishOn) : 'no date yet'}
-        </span>
-        <span>
-          <span className="block font-slate text-title font-semibold">{episode.title}</span>
-          <span className="mt-1 block text-fine text-soft">{factWords(episode)}</span>
-        </span>
-        <span className="flex items-start gap-2.5 md:justify-end md:text-right">
-          <span className="font-semibold">{STAGE_WORDS[stage]}</span>
-        </span>
-      </Link>
-    </li>
-  );
-}
-
-function factWords({ dishes, lines, openLines, filmingDates }: SeasonEpisode): string {
-  const filming = filmingDates.map(printDay).join(', ');
-  return [
-    counted(dishes, 'dish', 'dishes'),
-    counted(lines, 'ingredient', 'ingredients'),
-    openLines > 0 ? `${openLines} open` : null,
-    filming ? `filming ${filming}` : 'no filming day',
-  ]
-    .filter((part) => part !== null)
-    .join(' · ');
-}
-
-function counted(count: number, one: string, more: string): string {
-  return count === 1 ? `1 ${one}` : `${count} ${more}`;
 }

@@ -18,7 +18,7 @@ interface Props {
 /** The list that figures stand in, each named by its nutrient. */
 export function FigureList({ children }: { readonly children: ReactNode }) {
   return (
-    <dl className="grid grid-cols-2 gap-x-6 gap-y-6 md:flex md:flex-wrap md:items-end md:gap-x-8">
+    <dl className="grid grid-cols-2 gap-x-6 gap-y-6 md:flex md:flex-wrap md:items-end md:gap-x-5">
       {children}
     </dl>
   );
@@ -51,12 +51,12 @@ export function FigureView({ figure, published, size = 'large', note }: Props) {
 }
 
 const WIDTHS: Readonly<Record<FigureSize, string>> = {
-  lead: 'md:w-48 max-md:col-span-2',
-  large: 'md:w-44',
-  usual: 'md:w-40',
+  lead: 'md:w-48',
+  large: 'md:flex-[1_1_9.5rem] md:max-w-44',
+  usual: 'md:flex-[1_1_9.5rem] md:max-w-40',
 };
 const DIGITS: Readonly<Record<FigureSize, string>> = {
-  lead: 'text-clock',
+  lead: 'text-[2.75rem] leading-none md:text-clock',
   large: 'text-figure',
   usual: 'text-title',
 };
@@ -68,7 +68,7 @@ function Number({ printed, size }: { readonly printed: PrintedFigure; readonly s
   }
   const words = printed.text.slice(0, -printed.number.length).trim();
   return (
-    <span className="flex items-baseline gap-1.5">
+    <span className="flex flex-wrap items-baseline gap-x-1.5">
       {words && <span className="font-slate text-lead font-semibold">{words}</span>}
       <b className={`font-bold ${digits}`}>{printed.number}</b>
       <span>{printed.unit}</span>

@@ -82,6 +82,22 @@ export function whisker(
   };
 }
 
+/** A rule of stages: a tick for each, and where the one that is reached stands. */
+export interface StageMarks {
+  readonly width: number;
+  readonly height: number;
+  readonly ticks: readonly number[];
+  readonly at: number;
+}
+
+/** `stageMarks(6, 0)`: six ticks from end to end, the first of them reached. */
+export function stageMarks(count: number, reached: number): StageMarks {
+  const { width, height, inset } = WHISKER;
+  const step = (width - 2 * inset) / (count - 1);
+  const ticks = Array.from({ length: count }, (_, i) => inset + step * i);
+  return { width, height, ticks, at: ticks[reached] ?? inset };
+}
+
 /** Whether a verdict's balance stands level, a little off, tipped, or lacks a pan. */
 export type BalanceState = 'agrees' | 'edge' | 'off' | 'unknown';
 

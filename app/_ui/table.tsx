@@ -9,14 +9,25 @@ interface Props {
   readonly head: ReactNode;
   /** For many short rows. */
   readonly tight?: boolean;
+  /** On a phone each row stands as a line of words over its numbers; cells then say their units. */
+  readonly stacks?: boolean;
   readonly children: ReactNode;
 }
 
 /** A ruled table: a strong line under the heads, hairlines between rows. A wide one scrolls in itself. */
-export function Table({ caption, showCaption = false, head, tight = false, children }: Props) {
+export function Table({
+  caption,
+  showCaption = false,
+  head,
+  tight = false,
+  stacks = false,
+  children,
+}: Props) {
   return (
     <ScrollRegion label={caption}>
-      <table className={`w-full border-collapse ${tight ? '[&_:is(td,th)]:py-1' : ''}`}>
+      <table
+        className={`w-full border-collapse ${tight ? '[&_:is(td,th)]:py-1' : ''} ${stacks ? 'stacks' : ''}`}
+      >
         <caption
           className={showCaption ? 'pb-2 text-left font-slate text-head font-semibold' : 'unseen'}
         >

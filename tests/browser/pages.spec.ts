@@ -1,5 +1,7 @@
 import type { Page } from '@playwright/test';
 import { expect, expectAccessible, test } from './fixtures';
+import { freshEpisode } from './fresh-episode';
+import { EMPTY, enterState, PRINTED, tooWide, unfold, WITH_DEMO } from './page-states';
 
 /** The address of the demo's page. */
 async function demo(page: Page): Promise<string> {
@@ -16,34 +18,113 @@ async function printedPages(page: Page): Promise<number> {
   return pdf.match(/\/Type \/Page\b(?!s)/g)?.length ?? 0;
 }
 
-for (const [width, name] of [
-  [1440, 'wide'],
-  [390, 'phone'],
+for (const [width, theme] of [
+  [1440, 'day'],
+  [390, 'night'],
 ] as const) {
-  test(`day, shopping, publish, pantry and kitchen are accessible and fit the ${name} screen`, async ({
+  test.describe(`${width} px wide, ${theme}`, () => {
+    test.use({
+      viewport: { width, height: 900 },
+      colorScheme: theme === 'night' ? 'dark' : 'light',
+    });
+    for (const state of WITH_DEMO) {
+      test(`${state.name} is accessible and fits`, async ({ page, pageErrors }) => {
+        await enterState(page, state, await demo(page));
+        await expectAccessible(page);
+        expect(await tooWide(page)).toBe(0);
+        // A page that is not there is told as an error by the browser itself.
+        if (state.path !== '/no-such-page') expect(pageErrors).toEqual([]);
+      });
+    }
+  });
+}
+
+test('at 320 px, and at 640 px as 1280 px are at 200 % zoom, nothing scrolls sideways', async ({
+  browser,
+  baseURL,
+}) => {
+  test.slow();
+  for (const [width, scale] of [
+    [320, 1],
+    [640, 2],
+  ] as const) {
+    const context = await browser.newContext({
+      ...(baseURL === undefined ? {} : { baseURL }),
+      viewport: { width, height: 512 },
+      deviceScaleFactor: scale,
+    });
+    const page = await context.newPage();
+    const episode = await demo(page);
+    for (const state of WITH_DEMO) {
+      await enterState(page, state, episode);
+      await unfold(page);
+      expect(await tooWide(page), `${state.name} at ${width} px`).toBe(0);
+    }
+    await context.close();
+  }
+});
+
+test.describe('with an empty database', () => {
+  test.use({ empty: true, viewport: { width: 390, height: 844 } });
+
+  test('every page is accessible, fits, and says what to do first', async ({
     page,
     pageErrors,
   }) => {
     test.slow();
-    await page.setViewportSize({ width, height: 900 });
-    const episode = await demo(page);
-    const food = '/pantry/foods/014f8634-0400-7000-8000-000000005665';
-    const parts = ['/day', '/shopping', '/publish'].map((part) => episode + part);
-    for (const path of [...parts, '/pantry?q=barley', '/pantry/foods/new', food, '/kitchen']) {
-      await page.goto(path);
-      await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-      await page.evaluate(() =>
-        document.querySelectorAll('details').forEach((part) => (part.open = true)),
-      );
-      await expectAccessible(page);
-      const tooWide = await page.evaluate(
-        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      );
-      expect(tooWide, `${path} is wider than the screen`).toBe(0);
+    const episode = await freshEpisode(page, 'Only a title');
+    for (const theme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme: theme });
+      for (const state of EMPTY) {
+        await enterState(page, state, episode);
+        await expectAccessible(page);
+        expect(await tooWide(page), state.name).toBe(0);
+      }
     }
     expect(pageErrors).toEqual([]);
   });
-}
+});
+
+test.describe('by keyboard', () => {
+  test('the first stop skips to the page; a closed list gives focus back', async ({ page }) => {
+    await page.goto('/');
+    await page.keyboard.press('Tab');
+    await expect(page.getByRole('link', { name: 'Skip to the page' })).toBeFocused();
+    await page.keyboard.press('Enter');
+    await expect(page.locator('main')).toBeFocused();
+    const keys = page.getByRole('button', { name: 'Keys' });
+    await keys.focus();
+    await page.keyboard.press('Enter');
+    await expect(page.getByRole('dialog')).toBeVisible();
+    await page.keyboard.press('Escape');
+    await expect(page.getByRole('dialog')).toBeHidden();
+    await expect(keys).toBeFocused();
+  });
+
+  test('a fault in the list leads to its field', async ({ page }) => {
+    const state = WITH_DEMO.find(({ name }) => name === 'food, refused');
+    if (!state) throw new Error('the state is gone');
+    await enterState(page, state, '');
+    const fault = page.locator('#new-lot [role=alert] a').first();
+    await fault.focus();
+    await page.keyboard.press('Enter');
+    await expect(page.locator('#new-lot [aria-invalid=true]').first()).toBeFocused();
+  });
+});
+
+test('with less motion asked for nothing moves', async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  for (const path of ['/', '/look']) {
+    await page.goto(path);
+    const moving = await page.evaluate(() =>
+      [...document.querySelectorAll('body *')]
+        .map((element) => getComputedStyle(element))
+        .filter((s) => s.animationName !== 'none' || parseFloat(s.transitionDuration) > 0)
+        .map((s) => s.cssText.slice(0, 40)),
+    );
+    expect(moving).toEqual([]);
+  }
+});
 
 test('on a phone everything on the day page that is touched is 56 px high', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
@@ -62,6 +143,20 @@ test('on a phone everything on the day page that is touched is 56 px high', asyn
 });
 
 test.describe('on paper', () => {
+  for (const state of PRINTED) {
+    test(`${state.name} is accessible as it is printed, from a dark device too`, async ({
+      page,
+    }) => {
+      const episode = await demo(page);
+      await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+      await enterState(page, state, episode);
+      await expectAccessible(page);
+      expect(
+        await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor),
+      ).toBe('rgb(255, 255, 255)');
+    });
+  }
+
   test('the demo’s day sheet and shopping list each take one page', async ({ page }) => {
     const episode = await demo(page);
     for (const part of ['/day', '/shopping']) {

@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { balance, barPercents, fullHours, placeBlocks, whisker } from '../../app/_ui/geometry';
+import {
+  balance,
+  barPercents,
+  fullHours,
+  placeBlocks,
+  stageMarks,
+  whisker,
+} from '../../app/_ui/geometry';
 
 const known = { value: 100, low: 90, high: 120, likelyLow: 95, likelyHigh: 105 };
 
@@ -182,4 +189,12 @@ test('bars are drawn to the longest, and not at all beside nothing', () => {
   expect(barPercents([5, 10, 0])).toEqual([50, 100, 0]);
   expect(barPercents([0, 0])).toEqual([0, 0]);
   expect(barPercents([])).toEqual([]);
+});
+
+test('a rule of stages has a tick for each at the same distance, and stands at the one reached', () => {
+  // 160 wide less 6 at each end: five steps of 29.6.
+  const { ticks, at } = stageMarks(6, 5);
+  expect(ticks.map((x) => Math.round(x * 10) / 10)).toEqual([6, 35.6, 65.2, 94.8, 124.4, 154]);
+  expect(at).toBe(ticks.at(-1));
+  expect(stageMarks(6, 0).at).toBe(6);
 });

@@ -11,11 +11,14 @@ import { ScrollRegion } from '../../_ui/scroll-region';
 import { KeyList } from '../../_ui/shortcuts/key-list';
 import { shortcutsFor } from '../../_ui/shortcuts/keys';
 import { SlateHead } from '../../_ui/slate-head';
+import { StageRule } from '../../_ui/stage-rule';
 import { ThemeSwitch } from '../../_ui/theme/theme-switch';
 import { STANDING_WORDS, type LockStanding } from '#lib/lock/lock-standing';
+import type { Stage } from '#lib/overview/stage';
 import { ShownFailure } from './tried';
 import type { Specimen } from './specimen';
 
+const STAGES: readonly Stage[] = ['sketch', 'numbersReady', 'published'];
 const STANDINGS: readonly LockStanding[] = ['draft', 'locked', 'broken'];
 
 export const PLACES: readonly Specimen[] = [
@@ -87,6 +90,17 @@ export const PLACES: readonly Specimen[] = [
           },
         ]}
       />
+    ),
+  },
+  {
+    name: 'Stage',
+    when: 'For where an episode stands: the word, and a rule with a tick for each stage.',
+    show: () => (
+      <div className="grid gap-3">
+        {STAGES.map((stage) => (
+          <StageRule key={stage} stage={stage} />
+        ))}
+      </div>
     ),
   },
   {

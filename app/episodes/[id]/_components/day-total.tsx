@@ -18,7 +18,14 @@ export function DayTotal({ view }: { readonly view: EpisodeView }) {
               const figure = view.figures.day[nutrient];
               if (!figure) return null;
               const published = view.numbers(nutrient, { kind: 'day' });
-              return <FigureView key={nutrient} figure={figure} published={published} />;
+              return (
+                <FigureView
+                  key={nutrient}
+                  figure={figure}
+                  published={published}
+                  size={nutrient === HEADLINE_NUTRIENTS[0] ? 'lead' : 'large'}
+                />
+              );
             })}
           </FigureList>
           <Targets view={view} />

@@ -30,7 +30,15 @@ export function DishFigures({ view, dish }: Props) {
           if (!figure || !whole) return null;
           const published = whole.print(nutrient);
           const note = published.onlyByRounding ? 'adds up only because of rounding' : null;
-          return <FigureView key={nutrient} figure={figure} published={published} note={note} />;
+          return (
+            <FigureView
+              key={nutrient}
+              figure={figure}
+              published={published}
+              note={note}
+              size={nutrient === HEADLINE_NUTRIENTS[0] ? 'lead' : 'large'}
+            />
+          );
         })}
       </FigureList>
       {parts.length > 0 && (

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { FigureText } from '../../../_ui/figure-view';
 import { barPercents } from '../../../_ui/geometry';
+import { PROVISIONAL } from '../../../_ui/provisional';
 import { Table, Th } from '../../../_ui/table';
 import { STATE_WORDS } from '../../../_ui/words';
 import type { Dish } from '#lib/episode/context';
@@ -44,7 +45,7 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
     </>
   );
   return (
-    <Table caption={`${dish.title}: ingredients`} head={head}>
+    <Table caption={`${dish.title}: ingredients`} head={head} stacks>
       {figures.lines.map((line, index) => {
         const written = dish.recipe.lines[index];
         if (!written) return null;
@@ -56,7 +57,12 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
         const measure = weighed ? null : measureWords(written, food);
         const opened = [line.lineId, weighKey(line.lineId)].some((key) => key === view.editing);
         return (
-          <LineRows key={line.lineId} line={line} open={open || provisional} form={opened && form}>
+          <LineRows
+            key={line.lineId}
+            line={line}
+            ground={open ? 'hatch' : provisional ? PROVISIONAL : ''}
+            form={opened && form}
+          >
             <Cell wide>
               {line.text}
               {written.note && <span className="text-soft"> {written.note}</span>}
@@ -91,7 +97,11 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
                   <Contribution figure={line.figures.energyKcal} percent={bars[index] ?? 0} />
                 </Cell>
                 <Cell number>
-                  {line.figures.protein && <FigureText figure={line.figures.protein} />}
+                  {line.figures.protein && (
+                    <span className="max-md:after:content-['_protein']">
+                      <FigureText figure={line.figures.protein} />
+                    </span>
+                  )}
                 </Cell>
               </>
             )}
@@ -104,12 +114,13 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
 
 function LineRows({
   line,
-  open,
+  ground,
   form,
   children,
 }: {
   readonly line: LineFigures;
-  readonly open: boolean;
+  /** The hatch behind a row that is open or waits. */
+  readonly ground: string;
   readonly form: ReactNode;
   readonly children: ReactNode;
 }) {
@@ -117,7 +128,7 @@ function LineRows({
     <>
       <tr
         id={`row-${line.lineId}`}
-        className={`border-b border-line ${open ? 'hatch' : ''} ${form ? 'border-transparent' : ''}`}
+        className={`border-b border-line ${ground} ${form ? 'border-transparent' : ''}`}
       >
         {children}
       </tr>
@@ -146,7 +157,13 @@ function Cell({
   /** Stands under the ingredient instead where the page is narrow. */
   readonly side?: boolean;
 }) {
-  const shape = number ? 'text-right whitespace-nowrap' : fine ? 'text-fine' : '';
+  const shape = number
+    ? 'whitespace-nowrap md:text-right'
+    : fine
+      ? 'text-fine whitespace-nowrap'
+      : side
+        ? 'whitespace-nowrap'
+        : '';
   return (
     <td
       className={`py-2 pr-4 align-top last:pr-0 ${wide ? 'md:min-w-52' : ''} ${side ? 'max-md:hidden' : ''} ${shape}`}
@@ -162,9 +179,9 @@ function Grams({ mass }: { readonly mass: Bounds }) {
   const value = printGrams(mass.value);
   return (
     <>
-      {value}
+      <span className="max-md:after:content-['_g']">{value}</span>
       {(low !== value || high !== value) && (
-        <span className="block text-fine text-soft">
+        <span className="text-fine text-soft max-md:ml-1.5 md:block">
           {low}–{high}
         </span>
       )}

@@ -1,13 +1,15 @@
 import Link from 'next/link';
 import { ButtonForm } from '../../../_forms/button-form';
+import { PROVISIONAL } from '../../../_ui/provisional';
 import { readIngredient } from '#lib/episode/read-ingredient';
 import type { Dish } from '#lib/episode/context';
 import type { DishFigures } from '#lib/figures/episode-figures';
 import { waitingLines, type WaitingLine } from '#lib/overview/waiting-lines';
 import { printGrams } from '#lib/units/print';
-import { confirmAll, confirmMatch, takeFood } from '../match-actions';
+import { confirmAll, confirmMatch, takeFood, takeMeasure } from '../match-actions';
 import { GramsForm } from './grams-form';
 import { KeepFocus } from './keep-focus';
+import { openMeasures } from './measure-choices';
 import { SecondFood } from './second-food';
 import { editHref, revOf, type EpisodeView } from './view';
 
@@ -66,7 +68,7 @@ function WaitingRow({
     rev: revOf(view, line.id),
   };
   return (
-    <li className={`border-b border-line py-2 ${waits === 'confirm' ? 'hatch' : ''}`}>
+    <li className={`border-b border-line py-2 ${waits === 'confirm' ? PROVISIONAL : ''}`}>
       <div className="flex flex-wrap items-baseline justify-between gap-x-6 gap-y-1">
         <p className="min-w-0">
           {line.text}
@@ -89,7 +91,8 @@ function WaitingRow({
         </p>
       ))}
       {figures.gap === 'noGrams' && (
-        <div className="mt-2">
+        <div className="mt-2 grid gap-2">
+          <Measures view={view} waiting={waiting} ids={ids} />
           <GramsForm {...ids} what={line.text} />
         </div>
       )}
@@ -121,6 +124,29 @@ interface OthersProps {
   readonly view: EpisodeView;
   readonly waiting: WaitingLine;
   readonly ids: { readonly episodeId: string; readonly lineId: string; readonly rev: number };
+}
+
+/** What one of it may be, by the food's own measures: a press settles it. */
+function Measures({ view, waiting, ids }: OthersProps) {
+  const { line } = waiting;
+  const food = view.file.foods.find(({ id }) => id === line.foodId) ?? null;
+  const choices = openMeasures(line, food);
+  if (choices.length === 0) return null;
+  return (
+    <div className="flex flex-wrap items-baseline gap-x-4 gap-y-1">
+      <span className="text-fine text-soft">Counted by</span>
+      {choices.map(({ value, words }) => (
+        <ButtonForm
+          key={value}
+          action={takeMeasure}
+          values={{ ...ids, measureName: value }}
+          label={`Count ${line.text} by ${words}`}
+        >
+          {words}
+        </ButtonForm>
+      ))}
+    </div>
+  );
 }
 
 /** The ways on where the match is not it: another food, either of two, or its whole form. */

@@ -46,12 +46,6 @@ export function NumbersView({ view, description }: Props) {
         {dishes.length > 0 && (
           <section aria-labelledby="short-text" className="min-w-0">
             <h2 id="short-text">Description</h2>
-            <pre
-              id={TEXT}
-              className="mt-3 border border-line bg-raised px-4 py-3 font-sans text-fine break-words whitespace-pre-wrap"
-            >
-              {description.text}
-            </pre>
             <div className="mt-3">
               <CopyAndLock
                 episodeId={episode.id}
@@ -60,6 +54,12 @@ export function NumbersView({ view, description }: Props) {
                 label="Copy the description"
               />
             </div>
+            <pre
+              id={TEXT}
+              className="mt-4 border border-line bg-raised px-4 py-3 font-sans text-fine break-words whitespace-pre-wrap"
+            >
+              {description.text}
+            </pre>
             <p className="mt-4 text-fine text-soft">
               This is an episode already:{' '}
               <Link className="link" href={`/episodes/${episode.id}`}>
@@ -125,7 +125,16 @@ function Amounts({ view, dish, figures }: FiguresProps) {
             {HEADLINE_NUTRIENTS.map((nutrient) => {
               const figure = one.figures[nutrient];
               const number = view.numbers(nutrient, { kind: 'portion', portionId: portion.id });
-              return figure && <FigureView key={nutrient} figure={figure} published={number} />;
+              return (
+                figure && (
+                  <FigureView
+                    key={nutrient}
+                    figure={figure}
+                    published={number}
+                    size={nutrient === HEADLINE_NUTRIENTS[0] ? 'lead' : 'large'}
+                  />
+                )
+              );
             })}
           </FigureList>
         </div>

@@ -1,0 +1,115 @@
+import { expect, type Page } from '@playwright/test';
+
+/** One page in one state. */
+export interface PageState {
+  readonly name: string;
+  /** From the episode's own address where it begins with a dot, as './day'. */
+  readonly path: string;
+  /** Brings the page into its state; it was just opened. */
+  readonly enter?: (page: Page) => Promise<void>;
+}
+
+const FOOD = '/pantry/foods/014f8634-0400-7000-8000-000000005665';
+
+/** Opens all that is folded away. */
+export async function unfold(page: Page): Promise<void> {
+  await page.evaluate(() =>
+    document.querySelectorAll('details').forEach((part) => (part.open = true)),
+  );
+}
+
+/** Sends a form as it stands, whatever its button is called, and waits for its faults. */
+const refused = (form: string) => async (page: Page) => {
+  await page.waitForLoadState('networkidle');
+  await unfold(page);
+  await page.evaluate((id) => {
+    const element = document.getElementById(id);
+    if (!(element instanceof HTMLFormElement)) throw new Error(`there is no form ${id}`);
+    element.requestSubmit();
+  }, form);
+  await expect(page.locator(`#${form} [role=alert]`)).not.toBeEmpty();
+};
+
+/** Follows the link in `main` that leads to the form of a row, the one at a place in their order. */
+const editing = (at: number) => async (page: Page) => {
+  const hrefs = await page
+    .locator('main a[href*="edit="]')
+    .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
+  const href = hrefs.at(at);
+  if (href === undefined) throw new Error('the page has no such row to edit');
+  await page.goto(href);
+  await expect(page.locator('main form[id]').first()).toBeVisible();
+};
+
+const keysOpen = async (page: Page) => {
+  await page.getByRole('button', { name: 'Keys' }).click();
+  await expect(page.getByRole('dialog')).toBeVisible();
+};
+
+/** Every page with the demo in it, in every state that a person meets. */
+export const WITH_DEMO: readonly PageState[] = [
+  { name: 'season', path: '/' },
+  { name: 'season, all forms open', path: '/', enter: unfold },
+  { name: 'season, refused', path: '/', enter: refused('new-episode') },
+  { name: 'season, list of keys', path: '/', enter: keysOpen },
+  { name: 'episode', path: '.' },
+  { name: 'episode, all open', path: '.', enter: unfold },
+  { name: 'episode, its own form', path: '.', enter: editing(0) },
+  { name: 'episode, a sentence’s form', path: '.', enter: editing(2) },
+  { name: 'episode, an ingredient’s form', path: '.', enter: editing(5) },
+  { name: 'episode, a target’s form', path: '.', enter: editing(-1) },
+  { name: 'episode, refused', path: '.', enter: refused('new-dish') },
+  { name: 'numbers', path: './numbers' },
+  { name: 'day', path: './day' },
+  { name: 'day, all open', path: './day', enter: unfold },
+  { name: 'day, a row’s form', path: './day', enter: editing(2) },
+  { name: 'on the day', path: './day/live' },
+  { name: 'shopping, all open', path: './shopping', enter: unfold },
+  { name: 'publish, all open', path: './publish', enter: unfold },
+  { name: 'publish, refused', path: './publish', enter: refused('web-link') },
+  { name: 'pantry, all open', path: '/pantry', enter: unfold },
+  { name: 'pantry, foods found', path: '/pantry?q=barley' },
+  { name: 'pantry, nothing found', path: '/pantry?q=zzzz' },
+  { name: 'new food', path: '/pantry/foods/new', enter: unfold },
+  { name: 'food', path: FOOD, enter: unfold },
+  { name: 'food, refused', path: FOOD, enter: refused('new-lot') },
+  { name: 'kitchen, all open', path: '/kitchen', enter: unfold },
+  { name: 'phones', path: '/phones', enter: unfold },
+  { name: 'look', path: '/look' },
+  { name: 'no such page', path: '/no-such-page' },
+];
+
+/** Before anything was entered, and an episode that has only its title. */
+export const EMPTY: readonly PageState[] = [
+  { name: 'season', path: '/', enter: unfold },
+  { name: 'pantry', path: '/pantry' },
+  { name: 'kitchen', path: '/kitchen', enter: unfold },
+  { name: 'phones', path: '/phones' },
+  { name: 'episode', path: '.', enter: unfold },
+  { name: 'numbers', path: './numbers' },
+  { name: 'day', path: './day' },
+  { name: 'shopping', path: './shopping' },
+  { name: 'publish', path: './publish', enter: unfold },
+];
+
+/** What is made to be printed. */
+export const PRINTED: readonly PageState[] = [
+  { name: 'episode', path: '.' },
+  { name: 'day', path: './day' },
+  { name: 'shopping', path: './shopping' },
+  { name: 'publish', path: './publish' },
+];
+
+/** Opens a page and brings it into its state. */
+export async function enterState(page: Page, state: PageState, episode: string): Promise<void> {
+  await page.goto(state.path.startsWith('.') ? episode + state.path.slice(1) : state.path);
+  await expect(page.getByRole('heading', { level: 1 }).first()).toBeAttached();
+  await state.enter?.(page);
+}
+
+/** How much wider the page is than its screen, in CSS pixels. */
+export async function tooWide(page: Page): Promise<number> {
+  return page.evaluate(
+    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+  );
+}
