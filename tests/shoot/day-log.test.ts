@@ -11,6 +11,7 @@ import {
   type DayEvent,
   type RowRef,
 } from '#lib/shoot/day-log';
+import { entryClock } from '#lib/shoot/entry-clock';
 import { isBehind, nowAndNext, type OrderRow } from '#lib/shoot/now-and-next';
 
 const ROWS: readonly RowRef[] = [{ stepId: 'a' }, { stepId: 'b' }, { entryId: 'a' }];
@@ -140,6 +141,18 @@ describe('the fold of a day', () => {
     const { doneAt } = foldDay([mark('done', 1, { entryId: 'a' })]);
     expect([...doneAt.keys()]).toEqual([rowKey({ entryId: 'a' })]);
     expect(doneAt.has(rowKey({ stepId: 'a' }))).toBe(false);
+  });
+});
+
+describe('when an entry was made', () => {
+  test.each([
+    ['2026-05-02T08:05:10.000Z', '10:05'],
+    ['2026-05-02T22:30:00.000Z', '00:30 next day'],
+    ['2026-05-01T22:00:00.000Z', '00:00'],
+    ['2026-05-01T21:59:00.000Z', 'Fri 1 May, 23:59'],
+    ['2026-06-09T08:05:00.000Z', 'Tue 9 Jun, 10:05'],
+  ])('%s in a kitchen two hours east is told as %s', (instant, words) => {
+    expect(entryClock(instant, '2026-05-02', 'Europe/Copenhagen')).toBe(words);
   });
 });
 

@@ -2,6 +2,8 @@ export interface Connection {
   /** Entries on this device that the server has not named. */
   readonly waiting: number;
   readonly connected: boolean;
+  /** Whether the server takes entries of this device, which must have been let in. */
+  readonly letIn: boolean;
   /** Whether what waits outlives the page. */
   readonly lasts: boolean;
   /** Whether the page itself can be loaded again without the server. */
@@ -14,9 +16,19 @@ export interface Connection {
  * `connectionWords({ waiting: 2, connected: false, … })` →
  * `'Not connected: 2 entries wait on this phone. Keep this page open.'`
  */
-export function connectionWords({ waiting, connected, reloads, device }: Connection): string {
+export function connectionWords({
+  waiting,
+  connected,
+  letIn,
+  reloads,
+  device,
+}: Connection): string {
   const entries = waiting === 1 ? '1 entry waits' : `${waiting} entries wait`;
   const open = reloads ? '' : ' Keep this page open.';
+  if (!letIn) {
+    const held = waiting === 0 ? '' : ` ${entries} on it.`;
+    return `This ${device} is not let in any more: load this page again to let it in.${held}`;
+  }
   if (waiting > 0) {
     return `${connected ? 'Sending' : 'Not connected'}: ${entries} on this ${device}.${open}`;
   }

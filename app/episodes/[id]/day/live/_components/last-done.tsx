@@ -17,7 +17,7 @@ export function LastDone({ title, at, onTakeBack }: Props) {
         <b className="font-semibold">{title}</b>, {at}
       </p>
       <Button type="button" size="day" onClick={onTakeBack}>
-        Not done after all<span className="unseen">: {title}, done last</span>
+        Not done after all<span className="unseen"> {title}, done last</span>
       </Button>
     </section>
   );

@@ -2,12 +2,13 @@
 
 import { useState } from 'react';
 import { foldDay, type RowEvent, type RowRef } from '#lib/shoot/day-log';
+import { entryClock } from '#lib/shoot/entry-clock';
 import { minuteOf } from '#lib/shoot/local-time';
 import { isBehind, nowAndNext } from '#lib/shoot/now-and-next';
 import type { News } from '../_log/transport';
 import type { LiveRow } from '../live-row';
 import { ConnectionLine } from './connection-line';
-import { clockOf, lastDone, leftOver, type RowState } from './live-words';
+import { lastDone, leftOver, type RowState } from './live-words';
 import { LastDone } from './last-done';
 import { NoteForm } from './note-form';
 import { NotesList } from './notes-list';
@@ -32,7 +33,7 @@ export function LiveDay({ address, dayId, date, zone, rows, first }: Props) {
   const [said, setSaid] = useState('');
   const minute = useMinute();
   const nowMin = minute && minuteOf(minute, date, zone);
-  const clock = clockOf(date, zone);
+  const clock = (at: string) => entryClock(at, date, zone);
   const here = state.waiting.filter((entry) => entry.dayId === dayId);
   const open = here.filter(({ refused }) => refused === null).map(({ event }) => event);
   const fold = foldDay([...state.known, ...open]);
@@ -59,6 +60,7 @@ export function LiveDay({ address, dayId, date, zone, rows, first }: Props) {
       <ConnectionLine
         waiting={state.waiting.filter(({ refused }) => refused === null).length}
         connected={state.connected}
+        letIn={state.letIn}
         lasts={state.lasts}
       />
       <p role="status" className="unseen">

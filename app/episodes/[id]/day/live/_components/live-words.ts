@@ -1,17 +1,10 @@
 import type { DayFold } from '#lib/shoot/day-log';
-import { clockText } from '#lib/shoot/day-words';
-import { minuteOf } from '#lib/shoot/local-time';
 import type { LiveRow } from '../live-row';
 
 /** How a row stands in the order, and in words. */
 export interface RowState {
   readonly kind: 'done' | 'now' | 'open';
   readonly words: string;
-}
-
-/** Instants as clock times of the filming day. */
-export function clockOf(date: string, zone: string): (at: string) => string {
-  return (at) => clockText(minuteOf(new Date(at), date, zone));
 }
 
 /** The row that was marked done last, which is the one a slip of the finger concerns. */

@@ -69,7 +69,7 @@ export function NowCard({ now, next, empty, behindMin, ready, onDone }: Props) {
             ))}
             <div className="mt-4 [&>button]:min-h-20">
               <Button type="button" tone="go" size="day" disabled={!ready} onClick={press(now)}>
-                Done<span className="unseen">: {now.title}</span>
+                Done<span className="unseen"> {now.title}</span>
               </Button>
             </div>
           </>
@@ -89,7 +89,7 @@ export function NowCard({ now, next, empty, behindMin, ready, onDone }: Props) {
           {meanwhile && (
             <div className="mt-3">
               <Button type="button" size="day" disabled={!ready} onClick={press(next)}>
-                Done<span className="unseen">: {next.title}</span>
+                Done<span className="unseen"> {next.title}</span>
               </Button>
             </div>
           )}

@@ -68,7 +68,7 @@ function Row({ row, state, ready, onMark }: RowProps) {
             onClick={() => onMark(done ? 'takenBack' : 'done')}
           >
             {done ? 'Not done after all' : 'Done'}
-            <span className="unseen">: {row.title}</span>
+            <span className="unseen"> {row.title}</span>
           </Button>
         </div>
       )}

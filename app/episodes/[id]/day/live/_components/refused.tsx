@@ -26,10 +26,10 @@ export function Refused({ waiting, titleOf, onAgain, onThrowAway }: Props) {
               <b className="font-semibold">{wordsOf(event, titleOf)}</b>: {why}
             </p>
             <Button type="button" size="day" onClick={() => onAgain(id)}>
-              Send again<span className="unseen">: {wordsOf(event, titleOf)}</span>
+              Send again<span className="unseen"> {wordsOf(event, titleOf)}</span>
             </Button>
             <Button type="button" tone="hand" size="day" onClick={() => onThrowAway(id)}>
-              Throw away<span className="unseen">: {wordsOf(event, titleOf)}</span>
+              Throw away<span className="unseen"> {wordsOf(event, titleOf)}</span>
             </Button>
           </li>
         ))}

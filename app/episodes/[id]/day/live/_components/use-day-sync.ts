@@ -17,6 +17,7 @@ export function useDaySync(address: string, dayId: string, first: News): [DaySta
     known: first.events,
     waiting: [],
     connected: true,
+    letIn: true,
     lasts: true,
   });
   const [atFirst] = useState(first);

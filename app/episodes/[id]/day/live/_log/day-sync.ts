@@ -7,7 +7,7 @@ import {
   type RowRef,
 } from '#lib/shoot/day-log';
 import type { OpenStore } from './open-store';
-import type { DayTransport, News } from './transport';
+import { ShutOut, type DayTransport, type News } from './transport';
 import type { Destination, Waiting } from './waiting-store';
 
 export interface DayState {
@@ -19,6 +19,8 @@ export interface DayState {
   readonly waiting: readonly Waiting[];
   /** Whether the last question or sending was answered. */
   readonly connected: boolean;
+  /** Whether the server takes anything from this device, which must have been let in. */
+  readonly letIn: boolean;
   /** Whether what waits outlives this page. */
   readonly lasts: boolean;
 }
@@ -70,6 +72,7 @@ export function startDaySync(parts: DaySyncParts, first: News): DaySync {
   /** Whether the last question, and the last sending, was answered. */
   let heard = true;
   let sent = true;
+  let letIn = true;
   let store: OpenStore | null = null;
   let failures = 0;
   let sending: Promise<void> | null = null;
@@ -80,7 +83,8 @@ export function startDaySync(parts: DaySyncParts, first: News): DaySync {
     if (stopped) return;
     const lasts = store?.lasts() ?? true;
     const connected = heard && sent;
-    parts.changed({ ready: store !== null, known: [...known.values()], waiting, connected, lasts });
+    const ready = store !== null;
+    parts.changed({ ready, known: [...known.values()], waiting, connected, letIn, lasts });
   };
   const reread = async () => {
     waiting = (await (await parts.store).all()).filter(({ id }) => !named.has(id));
@@ -121,10 +125,12 @@ export function startDaySync(parts: DaySyncParts, first: News): DaySync {
         );
         await sendBatch(together.slice(0, BATCH), to);
         sent = true;
+        letIn = true;
         failures = 0;
       }
-    } catch {
+    } catch (error) {
       sent = false;
+      letIn = !(error instanceof ShutOut);
       failures += 1;
       const pause = Math.min(LONGEST_PAUSE_MS, FIRST_PAUSE_MS * 2 ** (failures - 1));
       if (!stopped) timer = setTimeout(() => void flush(), pause);
@@ -148,11 +154,13 @@ export function startDaySync(parts: DaySyncParts, first: News): DaySync {
       cursor = news.cursor;
       const back = !heard;
       heard = true;
+      letIn = true;
       show();
       if (back) void flush();
     },
-    lost() {
+    lost(error) {
       heard = false;
+      letIn = !(error instanceof ShutOut);
       show();
     },
   });

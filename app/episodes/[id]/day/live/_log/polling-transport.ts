@@ -1,5 +1,5 @@
 import type { DayEvent } from '#lib/shoot/day-log';
-import type { DayTransport, Listener, News, SendAnswer } from './transport';
+import { ShutOut, type DayTransport, type Listener, type News, type SendAnswer } from './transport';
 import type { Destination } from './waiting-store';
 
 /** Time for one answer, in milliseconds; a kitchen's network may be slow, a lost one never answers. */
@@ -18,6 +18,7 @@ async function send(to: Destination, events: readonly DayEvent[]): Promise<SendA
     body: JSON.stringify({ dayId: to.dayId, events }),
     signal: AbortSignal.timeout(PATIENCE_MS),
   });
+  shutOut(response);
   return readAnswer(await response.json(), events);
 }
 
@@ -54,8 +55,8 @@ function follow(of: Destination, listener: Listener): Following {
     try {
       const news = await askNews(of, listener.after());
       if (!stopped) listener.heard(news);
-    } catch {
-      if (!stopped) listener.lost();
+    } catch (error) {
+      if (!stopped) listener.lost(error);
     }
     asking = false;
     if (!stopped) timer = setTimeout(() => void (seen() ? ask() : undefined), EVERY_MS);
@@ -80,11 +81,16 @@ async function askNews(of: Destination, after: number): Promise<News> {
     signal: AbortSignal.timeout(PATIENCE_MS),
     cache: 'no-store',
   });
+  shutOut(response);
   const news: unknown = await response.json();
   const { cursor, whole, events, gone } = recordOf(news);
   const known = Array.isArray(events) && Array.isArray(gone) && typeof cursor === 'number';
   if (!response.ok || !known) throw new Error('The answer tells no news.');
   return { cursor, whole: whole === true, events: events as DayEvent[], gone: gone as string[] };
+}
+
+function shutOut({ status }: Response): void {
+  if (status === 401) throw new ShutOut('This device is not let in.');
 }
 
 function recordOf(value: unknown): Readonly<Record<string, unknown>> {

@@ -26,8 +26,11 @@ export interface Listener {
   /** The cursor from which to tell. */
   after(): number;
   heard(news: News): void;
-  lost(): void;
+  lost(error: unknown): void;
 }
+
+/** The server answered that this device is not let in; sending again helps only once it is. */
+export class ShutOut extends Error {}
 
 /** The way between a device and the server. Both calls may fail at any point; nothing is lost by it. */
 export interface DayTransport {
