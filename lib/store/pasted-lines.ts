@@ -33,7 +33,8 @@ export async function pastedLineEdits(
 ): Promise<Result<readonly Create<'RecipeLine'>[]>> {
   const list = readIngredientList(text);
   const parts = list.lines.flatMap((line) => line.parts);
-  const refusals = refusalsOf(list, parts.length, present);
+  const named = parts.some(({ food }) => food !== '');
+  const refusals = refusalsOf(list, named ? parts.length : 0, present);
   if (refusals.length > 0) return failed(...refusals);
   const matches = await matchFoods(parts.map(matchQuery), creatorId);
   return ok(

@@ -21,6 +21,7 @@ import {
   pasteForm,
   sayGramsForm,
   takeFoodForm,
+  takeMeasureForm,
 } from './match-schema';
 
 const GONE = failed({
@@ -113,6 +114,18 @@ export async function sayGrams(state: FormState, form: FormData): Promise<FormSt
     const patch = { plannedLowMg, plannedMg, plannedHighMg };
     return change(episodeId, `Say the grams of ${line.text}`, [
       { op: 'update', entity: 'RecipeLine', id: lineId, rev, patch },
+    ]);
+  });
+}
+
+/** Which of its food's measures an amount counts, where the words left it open. */
+export async function takeMeasure(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(takeMeasureForm, state, form, async (sent) => {
+    const { episodeId, lineId, rev, measureName } = sent;
+    const line = await lineOf(episodeId, lineId);
+    if (!line) return GONE;
+    return change(episodeId, `Count ${line.text} by ${measureName}`, [
+      { op: 'update', entity: 'RecipeLine', id: lineId, rev, patch: { measureName } },
     ]);
   });
 }

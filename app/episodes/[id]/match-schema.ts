@@ -21,3 +21,9 @@ export const sayGramsForm = z.object({
   rev: revision,
   grams: grams.refine((mass) => mass !== null, 'Write grams, or a range of grams: 20 or 15–25.'),
 });
+export const takeMeasureForm = z.object({
+  episodeId,
+  lineId,
+  rev: revision,
+  measureName: z.string().trim().min(1, 'Choose what one of it is.').max(120),
+});

@@ -21,7 +21,7 @@ export function measureChoices(
   });
   const lost =
     measureName !== null && !names.includes(measureName)
-      ? [{ value: measureName, words: `${measureName}: no longer a measure of this food` }]
+      ? [{ value: measureName, words: `“${measureName}”: this food has no such measure` }]
       : [];
   if (listed.length + lost.length === 0) return [];
   return [{ value: '', words: 'the first that fits the unit' }, ...listed, ...lost];
@@ -39,4 +39,19 @@ function oneMeasure({ name, qtyNum, qtyDen, massMg }: FoodMeasure): string {
   const ratio = { num: qtyNum, den: qtyDen };
   const grams = gramsText({ lowMg: massMg, valueMg: massMg, highMg: massMg });
   return `${quantityText({ low: ratio, high: ratio })} ${name}, ${grams} g`;
+}
+
+/**
+ * The measures that an open amount may count, one of which settles it: those of its unit, each with its grams.
+ * None where the amount names no unit that is counted.
+ */
+export function openMeasures(
+  { quantity, unit }: Pick<RecipeLine, 'quantity' | 'unit'>,
+  food: Food | null,
+): readonly Choice[] {
+  if (!food || !quantity || !unit) return [];
+  const fitting = food.measures.filter(
+    ({ name }) => findMeasure(unit, name, food)?.measure.name === name,
+  );
+  return fitting.map((measure) => ({ value: measure.name, words: oneMeasure(measure) }));
 }
