@@ -1,5 +1,5 @@
 import { v7 as uuid } from 'uuid';
-import type { Episode, FilmingDay, Recipe, Segment } from '#lib/episode/schema';
+import type { Episode, FilmingDay, Recipe, Segment, StepLink } from '#lib/episode/schema';
 import type { Edit } from '#lib/store/command';
 import {
   dayColumns,
@@ -21,14 +21,10 @@ export function create<E extends EntityName>(entity: E, row: RowInput<E>): Edit 
 export function importEpisode(
   episode: Episode,
   episodeId: string,
-  kitchenId: string,
+  kitchenId: string | null,
   ids: ImportIds,
 ): Edit[] {
-  for (const segment of episode.segments) {
-    ids.mint('segment', segment.id);
-    for (const step of segment.steps) ids.mint('step', step.id);
-    for (const line of segment.recipe?.lines ?? []) ids.mint('line', line.id);
-  }
+  mintSegments(episode.segments, ids);
   const at = 'episode';
   return [
     create('Episode', { id: episodeId, kitchenId, ...episodeColumns(episode) }),
@@ -53,16 +49,35 @@ export function importEpisode(
     ...episode.segments.flatMap((segment, index) =>
       importSpans(segment, `${at}.segments[${index}]`, ids),
     ),
-    ...episode.links.map((link, position) =>
-      create('StepLink', {
-        ...link,
-        ...ends(link, `${at}.links[${position}]`, ids),
-        id: uuid(),
-        episodeId,
-        position,
-      }),
-    ),
+    ...importLinks(episode.links, episodeId, 0, ids),
   ];
+}
+
+/** New ids for segments, their steps and ingredients, before anything names them. */
+export function mintSegments(segments: readonly Segment[], ids: ImportIds): void {
+  for (const segment of segments) {
+    ids.mint('segment', segment.id);
+    for (const step of segment.steps) ids.mint('step', step.id);
+    for (const line of segment.recipe?.lines ?? []) ids.mint('line', line.id);
+  }
+}
+
+/** Ties between steps as new rows, from a place on. */
+export function importLinks(
+  links: readonly StepLink[],
+  episodeId: string,
+  from: number,
+  ids: ImportIds,
+): Edit[] {
+  return links.map((link, index) =>
+    create('StepLink', {
+      ...link,
+      ...ends(link, `episode.links[${index}]`, ids),
+      id: uuid(),
+      episodeId,
+      position: from + index,
+    }),
+  );
 }
 
 function ends(
@@ -76,7 +91,8 @@ function ends(
   };
 }
 
-function importSegment(
+/** A segment of a file as new rows, without the spans of its perishables. */
+export function importSegment(
   segment: Segment,
   episodeId: string,
   position: number,
@@ -134,7 +150,7 @@ function importRecipe(recipe: Recipe, recipeId: string, path: string, ids: Impor
   const { title, method } = recipe;
   const weighings = recipe.weighings.map((weighing) => ({ weighing, id: uuid() }));
   return [
-    create('Recipe', { id: recipeId, title, method, forkedFromId: null }),
+    create('Recipe', { id: recipeId, title, method, forkedFromId: ids.ofRows ? recipe.id : null }),
     ...recipe.lines.map((line, position) => {
       const at = `${path}.lines[${position}]`;
       return create('RecipeLine', {
@@ -173,7 +189,7 @@ function importRecipe(recipe: Recipe, recipeId: string, path: string, ids: Impor
 }
 
 /** Spans may reach into another segment, so they come after all steps. */
-function importSpans(segment: Segment, path: string, ids: ImportIds): Edit[] {
+export function importSpans(segment: Segment, path: string, ids: ImportIds): Edit[] {
   const segmentId = ids.of('segment', segment.id, `${path}.id`);
   const lots = segment.perishables.map((perishable) => ({ perishable, id: uuid() }));
   return [

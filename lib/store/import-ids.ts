@@ -9,6 +9,9 @@ export class ImportIds {
   readonly problems: Problem[] = [];
   readonly #known = new Map<string, string>();
 
+  /** @param ofRows true where the local names are ids of this store: a copied dish then names its original */
+  constructor(readonly ofRows = false) {}
+
   /** Says that a local name means a row that is there already. */
   use(kind: Kind, local: string, id: string): void {
     this.#known.set(`${kind} ${local}`, id);
