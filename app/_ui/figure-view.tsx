@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Figure } from '#lib/figures/figure';
-import { printFigure, type PrintedFigure } from '#lib/figures/print-figure';
+import { printFigure, someOf, type PrintedFigure } from '#lib/figures/print-figure';
 import { Provisional } from './provisional';
 import { Whisker } from './whisker';
 
@@ -39,7 +39,7 @@ export function FigureView({ figure, published, size = 'large', note }: Props) {
       <dt className="lettering text-base text-soft">{printed.label}</dt>
       <dd>
         {provisional.length > 0 ? (
-          <Provisional what={provisional.join(', ')}>{number}</Provisional>
+          <Provisional what={someOf(provisional)}>{number}</Provisional>
         ) : (
           number
         )}
@@ -68,7 +68,9 @@ function Number({ printed, size }: { readonly printed: PrintedFigure; readonly s
   }
   const words = printed.text.slice(0, -printed.number.length).trim();
   return (
-    <span className="flex flex-wrap items-baseline gap-x-1.5">
+    <span
+      className={`flex flex-wrap content-end items-baseline gap-x-1.5 ${size === 'large' ? 'min-h-11 md:min-h-14' : ''}`}
+    >
       {words && <span className="font-slate text-lead font-semibold">{words}</span>}
       <b className={`font-bold ${digits}`}>{printed.number}</b>
       <span>{printed.unit}</span>

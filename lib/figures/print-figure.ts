@@ -99,7 +99,7 @@ function roundUp(value: number, step: number): number {
 
 /**
  * What is missing, by reason and ingredient: `no value for smoked paprika; no grams for salt to taste`.
- * An ingredient is named once for each reason.
+ * An ingredient is named once for each reason, and beyond three they are counted.
  */
 export function missingText(missing: readonly MissingPart[]): string {
   const byReason = new Map<MissingPart['reason'], Set<string>>();
@@ -107,6 +107,16 @@ export function missingText(missing: readonly MissingPart[]): string {
     byReason.set(part.reason, (byReason.get(part.reason) ?? new Set()).add(part.text));
   }
   return [...byReason]
-    .map(([reason, texts]) => `${REASONS[reason]} ${[...texts].join(', ')}`)
+    .map(([reason, texts]) => `${REASONS[reason]} ${someOf([...texts])}`)
     .join('; ');
+}
+
+/** How many are named where a sentence lists ingredients. */
+const NAMED = 3;
+
+/** The first of a list by name and the others by number. `someOf(['a', 'b', 'c', 'd', 'e'])` → `'a, b, c and 2 more'`. */
+export function someOf(texts: readonly string[]): string {
+  // One more than fits is named too: "and 1 more" would take the same place.
+  if (texts.length <= NAMED + 1) return texts.join(', ');
+  return `${texts.slice(0, NAMED).join(', ')} and ${texts.length - NAMED} more`;
 }

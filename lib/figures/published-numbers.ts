@@ -8,7 +8,7 @@ import type {
   PortionFigures,
 } from '#lib/figures/episode-figures';
 import { figureStatus, type Figure, type ProvisionalPart } from '#lib/figures/figure';
-import { printFigure, type PrintedFigure } from '#lib/figures/print-figure';
+import { printFigure, someOf, type PrintedFigure } from '#lib/figures/print-figure';
 import { tally, type TalliedNumber, type TallyNode } from '#lib/figures/tally';
 import { printTo } from '#lib/units/print';
 
@@ -74,7 +74,7 @@ export function confirmedOnly(numbers: PublishedNumbers): PublishedNumbers {
   return (nutrient, scope) => {
     const number = numbers(nutrient, scope);
     if (number.provisional.length === 0) return number;
-    const waiting = number.provisional.map(({ text }) => text).join(', ');
+    const waiting = someOf(number.provisional.map(({ text }) => text));
     const range = `not confirmed yet: ${waiting}`;
     return { ...number, status: 'open', text: 'open', number: null, range, onlyByRounding: false };
   };

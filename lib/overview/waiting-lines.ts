@@ -1,6 +1,8 @@
 import type { AmountGap } from '#lib/episode/eaten-amount';
 import type { RecipeLine } from '#lib/episode/schema';
 import type { LineFigures } from '#lib/figures/episode-figures';
+import { figureStatus } from '#lib/figures/figure';
+import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
 
 /** What an ingredient waits for: the person's word on its food, or what its grams need. */
 export type Waiting = 'confirm' | AmountGap;
@@ -9,6 +11,8 @@ export interface WaitingLine {
   readonly line: RecipeLine;
   readonly figures: LineFigures;
   readonly waits: Waiting;
+  /** False where the headline numbers are known without it, as for salt to taste. */
+  readonly counts: boolean;
 }
 
 /**
@@ -26,6 +30,11 @@ export function waitingLines(
     if (!of) return [];
     const confirm = line.match === 'provisional' && of.foodName !== null ? 'confirm' : null;
     const waits = confirm ?? of.gap;
-    return waits === null ? [] : [{ line, figures: of, waits }];
+    if (waits === null) return [];
+    const counts = HEADLINE_NUTRIENTS.some((nutrient) => {
+      const figure = of.figures[nutrient];
+      return figure !== undefined && figureStatus(figure) !== 'known';
+    });
+    return [{ line, figures: of, waits, counts: counts || waits === 'confirm' }];
   });
 }

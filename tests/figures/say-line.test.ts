@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import type { Figure } from '#lib/figures/figure';
+import { someOf } from '#lib/figures/print-figure';
 import { confirmedOnly, publishedNumbers } from '#lib/figures/published-numbers';
 import { sayLine, spokenNumber, spokenStep } from '#lib/figures/say-line';
 import { roundTo } from '#lib/units/print';
@@ -94,4 +95,10 @@ describe('the line to say', () => {
       why: 'not confirmed yet: 200 g oats',
     });
   });
+});
+
+it('a sentence names three, or the fourth where it is the last, and counts the others', () => {
+  expect(someOf(['a', 'b', 'c', 'd'])).toBe('a, b, c, d');
+  expect(someOf(['a', 'b', 'c', 'd', 'e'])).toBe('a, b, c and 2 more');
+  expect(someOf([])).toBe('');
 });

@@ -23,3 +23,13 @@ it('lists what waits for the person in its order, with what it waits for', () =>
     ['neither, and its food comes first', 'confirm'],
   ]);
 });
+
+it('says which of them the headline numbers are known without', () => {
+  const plain = { energyKcal: '0', protein: '0', fat: '0', carbohydrate: '0', sodium: '38758' };
+  const salt = aFood('salt', plain);
+  const lines = [aLine('salt to taste', 'salt'), aLine('a handful of oats', 'oats')];
+  const dish = aDish('d', aRecipe('r', lines));
+  const [figures] = episodeFigures(aFile([dish], [oats, salt])).dishes;
+  const waiting = waitingLines(lines, figures?.lines ?? []);
+  expect(waiting.map(({ counts }) => counts)).toEqual([false, true]);
+});

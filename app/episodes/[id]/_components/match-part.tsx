@@ -21,7 +21,7 @@ interface Props {
 
 /** What of a dish waits for the person: matches to confirm, foods to choose, grams to say. Nothing where all is known. */
 export function MatchPart({ view, dish, figures }: Props) {
-  const waiting = waitingLines(dish.recipe.lines, figures.lines);
+  const waiting = waitingLines(dish.recipe.lines, figures.lines).filter(({ counts }) => counts);
   const matches = waiting.filter(({ waits }) => waits === 'confirm').length;
   if (waiting.length === 0) return null;
   const values = { episodeId: view.file.episode.id, recipeId: dish.recipe.id };
@@ -90,7 +90,7 @@ function WaitingRow({
           {remark}
         </p>
       ))}
-      {figures.gap === 'noGrams' && (
+      {figures.gap === 'noGrams' && waiting.counts && (
         <div className="mt-2 grid gap-2">
           <Measures view={view} waiting={waiting} ids={ids} />
           <GramsForm {...ids} what={line.text} />

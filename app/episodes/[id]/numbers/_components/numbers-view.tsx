@@ -1,13 +1,14 @@
 import Link from 'next/link';
 import { EmptyState } from '../../../../_ui/empty-state';
-import { FigureList, FigureView } from '../../../../_ui/figure-view';
+import { FigureList, FigureView, type FigureSize } from '../../../../_ui/figure-view';
 import { SayLine } from '../../../../_ui/say-line';
 import { SlateHead } from '../../../../_ui/slate-head';
 import { dishesOf, type Dish } from '#lib/episode/context';
-import type { DishFigures } from '#lib/figures/episode-figures';
-import { confirmedOnly } from '#lib/figures/published-numbers';
+import type { DishFigures, Figures } from '#lib/figures/episode-figures';
+import { confirmedOnly, type PublishedNumber } from '#lib/figures/published-numbers';
 import { sayLine } from '#lib/figures/say-line';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
+import type { Nutrient } from '#lib/foods/nutrients';
 import type { Description } from '#lib/publish/description';
 import { Disclosure } from '../../../../_ui/disclosure';
 import { MatchPart } from '../../_components/match-part';
@@ -111,53 +112,72 @@ function firstPortion({ recipe }: Dish): { readonly id: string; readonly of: num
   return recipe.portions.find((portion) => portion.kind === 'count') ?? null;
 }
 
-/** One portion large, where there are equal ones, and the whole dish. */
+/** One portion large, where there are equal ones, and the whole dish; one sentence while all of it is open. */
 function Amounts({ view, dish, figures }: FiguresProps) {
   const portion = firstPortion(dish);
   const one = portion && figures.portions.find(({ portionId }) => portionId === portion.id);
   const whole = { kind: 'whole', segmentId: dish.id } as const;
+  const numbers = HEADLINE_NUTRIENTS.map((nutrient) => view.numbers(nutrient, whole));
+  if (numbers.every(({ number }) => number === null)) {
+    return (
+      <p className="max-w-[56ch] text-lead">
+        <b className="block font-slate text-title font-semibold">No number yet</b>
+        {numbers[0]?.range}
+      </p>
+    );
+  }
   return (
     <div className="grid gap-8">
       {portion && one && (
         <div>
           <h3 className="mb-3">One of {portion.of}</h3>
-          <FigureList>
-            {HEADLINE_NUTRIENTS.map((nutrient) => {
-              const figure = one.figures[nutrient];
-              const number = view.numbers(nutrient, { kind: 'portion', portionId: portion.id });
-              return (
-                figure && (
-                  <FigureView
-                    key={nutrient}
-                    figure={figure}
-                    published={number}
-                    size={nutrient === HEADLINE_NUTRIENTS[0] ? 'lead' : 'large'}
-                  />
-                )
-              );
-            })}
-          </FigureList>
+          <Headline
+            figures={one.figures}
+            numbers={(nutrient) =>
+              view.numbers(nutrient, { kind: 'portion', portionId: portion.id })
+            }
+            first="lead"
+            others="large"
+          />
         </div>
       )}
       <div>
         <h3 className="mb-3">The whole dish</h3>
-        <FigureList>
-          {HEADLINE_NUTRIENTS.map((nutrient) => {
-            const figure = figures.whole[nutrient];
-            return (
-              figure && (
-                <FigureView
-                  key={nutrient}
-                  figure={figure}
-                  published={view.numbers(nutrient, whole)}
-                  size={portion ? 'usual' : 'large'}
-                />
-              )
-            );
-          })}
-        </FigureList>
+        <Headline
+          figures={figures.whole}
+          numbers={(nutrient) => view.numbers(nutrient, whole)}
+          first={portion ? 'usual' : 'lead'}
+          others={portion ? 'usual' : 'large'}
+        />
       </div>
     </div>
+  );
+}
+
+interface HeadlineProps {
+  readonly figures: Figures;
+  readonly numbers: (nutrient: Nutrient) => PublishedNumber;
+  readonly first: FigureSize;
+  readonly others: FigureSize;
+}
+
+function Headline({ figures, numbers, first, others }: HeadlineProps) {
+  return (
+    <FigureList>
+      {HEADLINE_NUTRIENTS.map((nutrient, index) => {
+        const figure = figures[nutrient];
+        return (
+          figure && (
+            <FigureView
+              key={nutrient}
+              figure={figure}
+              published={numbers(nutrient)}
+              size={index === 0 ? first : others}
+            />
+          )
+        );
+      })}
+    </FigureList>
   );
 }
 
