@@ -1,8 +1,10 @@
 import Link from 'next/link';
+import { ButtonForm } from '../_forms/button-form';
 import { StageRule } from '../_ui/stage-rule';
 import { stageOf } from '#lib/overview/stage';
 import type { SeasonEpisode } from '#lib/store/read-season';
 import { printDay } from '#lib/units/print-date';
+import { beginAgain } from '../again-actions';
 
 interface Props {
   readonly episode: SeasonEpisode;
@@ -37,6 +39,15 @@ export function EpisodeRow({ episode, today }: Props) {
         </span>
         <StageRule stage={stage} />
       </Link>
+      <div className="-mt-3 pb-3 md:ml-[8.5rem] print:hidden">
+        <ButtonForm
+          action={beginAgain}
+          values={{ episodeId: episode.id }}
+          label={`Again from this: ${episode.title}`}
+        >
+          Again from this
+        </ButtonForm>
+      </div>
     </li>
   );
 }

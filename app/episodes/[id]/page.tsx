@@ -9,12 +9,15 @@ import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { readLastLock, readPublished } from '#lib/store/read-locks';
 import { localDate } from '#lib/units/local-date';
 import { othersOf } from './others';
+import { againOf } from './again';
 import { EpisodeView } from './_components/episode-view';
 
 interface Props {
   readonly params: Promise<{ readonly id: string }>;
   readonly searchParams: Promise<{
     readonly edit?: string | string[];
+    readonly again?: string | string[];
+    readonly copied?: string | string[];
     readonly undo?: string | string[];
   }>;
 }
@@ -26,7 +29,8 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 
 export default async function EpisodePage({ params, searchParams }: Props) {
   const { id } = await params;
-  const { edit, undo } = await searchParams;
+  const asked = await searchParams;
+  const { edit, undo } = asked;
   const now = new Date();
   const file = await readEpisodeFile(id, now.toISOString());
   if (!file) notFound();
@@ -41,6 +45,7 @@ export default async function EpisodePage({ params, searchParams }: Props) {
         numbers: publishedNumbers(file, figures),
         revs: await readRevisions(id),
         others: await othersOf(file),
+        again: await againOf(file, { copied: one(asked.copied), words: one(asked.again) }),
         editing: typeof edit === 'string' ? edit : null,
       }}
       stage={stageOf(stageFacts(file, copied), localDate(now, file.kitchen.zone))}
@@ -49,4 +54,9 @@ export default async function EpisodePage({ params, searchParams }: Props) {
       totalS={plannedLengthS(file.episode.segments)}
     />
   );
+}
+
+/** A word of the address that is given once. */
+function one(given: string | string[] | undefined): string | null {
+  return typeof given === 'string' ? given : null;
 }

@@ -1,15 +1,19 @@
 import { Disclosure } from '../../../_ui/disclosure';
+import type { AgainView } from '../again';
 import { addSegment } from '../actions';
+import { AgainDishes } from './again-dishes';
 import { SegmentForm } from './segment-form';
 
 interface Props {
   readonly episodeId: string;
   /** Stands open where there is nothing yet. */
   readonly open: boolean;
+  readonly again?: AgainView | undefined;
 }
 
-/** The two things that a running order is made of. */
-export function AddSegment({ episodeId, open }: Props) {
+/** The two things that a running order is made of, and dishes that were there before. */
+export function AddSegment({ episodeId, open, again }: Props) {
+  const before = again && (again.words !== null || again.dishes.dishes.length > 0);
   return (
     <section
       aria-label="Add to the running order"
@@ -41,6 +45,13 @@ export function AddSegment({ episodeId, open }: Props) {
           submit="Add the talk"
         />
       </Disclosure>
+      {before && (
+        <div id="again" className="scroll-mt-4">
+          <Disclosure words="Again, from …" open={again.words !== null} large>
+            <AgainDishes episodeId={episodeId} again={again} />
+          </Disclosure>
+        </div>
+      )}
     </section>
   );
 }

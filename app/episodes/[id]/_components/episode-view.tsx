@@ -5,6 +5,7 @@ import { STAGE_WORDS, type Stage } from '#lib/overview/stage';
 import { printDay } from '#lib/units/print-date';
 import { takeBack } from '../actions';
 import { AddSegment } from './add-segment';
+import { AgainNotes } from './again-part';
 import { DayTotal } from './day-total';
 import { EpisodeHead } from './episode-head';
 import { SegmentSection } from './segment-section';
@@ -42,6 +43,7 @@ export function EpisodeView({ view, stage, numbers, totalS, undo }: Props) {
         numbers={numbers}
         totalS={totalS}
       />
+      {view.again && <AgainNotes again={view.again} of={episode.id} />}
       {empty && (
         <EmptyState title="Nothing in the running order yet">
           Begin with one dish: its ingredients with their grams give the first numbers.
@@ -51,7 +53,7 @@ export function EpisodeView({ view, stage, numbers, totalS, undo }: Props) {
         <SegmentSection key={segment.id} view={view} segment={segment} />
       ))}
       {view.figures.dishes.some((dish) => dish.lines.length > 0) && <DayTotal view={view} />}
-      <AddSegment episodeId={episode.id} open={empty} />
+      <AddSegment episodeId={episode.id} open={empty} again={view.again} />
     </>
   );
 }

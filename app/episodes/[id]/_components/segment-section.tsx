@@ -5,6 +5,7 @@ import type { Dish } from '#lib/episode/context';
 import type { Portion, RecipeLine, Segment } from '#lib/episode/schema';
 import { printGrams } from '#lib/units/print';
 import { addLine, removeLine, removePortion, saveLine } from '../actions';
+import { AgainPart } from './again-part';
 import { DishFigures } from './dish-figures';
 import { FinishedWeight } from './finished-weight';
 import { IngredientTable } from './ingredient-table';
@@ -39,6 +40,7 @@ export function SegmentSection({ view, segment }: Props) {
       className="mt-14 border-t-[1.5px] border-ink pt-4 first-of-type:mt-0"
     >
       <SegmentHead view={view} segment={segment} />
+      <AgainPart episodeId={view.file.episode.id} segmentId={segment.id} again={view.again} />
       {segment.recipe === null ? (
         <div className="max-w-3xl">
           <TalkingPoints view={view} segment={segment} />

@@ -2,6 +2,7 @@ import type { FoodHit } from '../../../foods/search/hit';
 import type { EpisodeFile } from '#lib/episode/schema';
 import type { EpisodeFigures } from '#lib/figures/episode-figures';
 import type { PublishedNumbers } from '#lib/figures/published-numbers';
+import type { AgainView } from '../again';
 
 /** What every part of the episode page draws from. */
 export interface EpisodeView {
@@ -13,6 +14,8 @@ export interface EpisodeView {
   readonly revs: Readonly<Record<string, number>>;
   /** Foods that an ingredient without a confirmed one may mean instead, by the ingredient's id. */
   readonly others: Readonly<Record<string, readonly FoodHit[]>>;
+  /** What was begun from another dish, and what another can be begun from. */
+  readonly again?: AgainView;
   /** The row whose form stands open, or null. */
   readonly editing: string | null;
 }
