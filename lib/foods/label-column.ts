@@ -3,6 +3,7 @@ import type { FoodVersion, Values } from '#lib/foods/food';
 import { labelInterval, servingInterval } from '#lib/foods/label-rounding';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { exactly, scaled, type Interval } from '#lib/units/interval';
+import { settled } from '#lib/units/print';
 
 /** One column of a label: its values as intervals, and how much food they are stated for. */
 export interface LabelColumn {
@@ -67,13 +68,13 @@ export function amount(value: number, unit: string): string {
   return `${Number(value.toFixed(2))} ${unit}`;
 }
 
-/** A range for a sentence, as `amount`. `amountRange({ low: 2.75, value: 3, high: 3.25 }, 'g')` → `'2.75–3.25 g'`. */
+/**
+ * A range for a sentence, its ends with two more digits than they are apart, at least one and at most four
+ * decimals. `amountRange({ low: 2.75, value: 3, high: 3.25 }, 'g')` → `'2.75–3.25 g'`.
+ */
 export function amountRange({ low, high }: Interval, unit: string): string {
-  const [from, to] = [plain(low), plain(high)];
-  return from === to ? `${from} ${unit}` : `${from}–${to} ${unit}`;
-}
-
-/** One decimal from 100, three from 1, four below. */
-function plain(value: number): string {
-  return String(Number(value >= 100 ? value.toFixed(1) : value.toFixed(value >= 1 ? 3 : 4)));
+  const width = high - low;
+  const places = width > 0 ? Math.ceil(settled(-Math.log10(width))) + 1 : 4;
+  const end = (value: number) => String(Number(value.toFixed(Math.min(4, Math.max(1, places)))));
+  return end(low) === end(high) ? `${end(low)} ${unit}` : `${end(low)}–${end(high)} ${unit}`;
 }

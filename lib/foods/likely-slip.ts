@@ -36,6 +36,8 @@ const USUAL_MISS = 0.3;
 /** Where a remark names the number itself; energy is named by every remark about it, which says nothing. */
 const NAMED = 1;
 const MOST = 3;
+/** So many digits of one number may do before none of them is proposed. */
+const MOST_DIGITS = 3;
 
 /**
  * The slips that make a label that cannot be into one that can, the likeliest first, at most three; none for a
@@ -60,8 +62,11 @@ export function likelySlips(
     before.map(({ path }) => path).filter((path) => !/energyK(?:cal|j)$/.test(path)),
   );
   const touched = mustTouch(before);
-  return slipEdits(version)
-    .filter((edit) => touches(edit, touched) && problemsOf(edit.version).length === 0)
+  const fitting = slipEdits(version).filter(
+    (edit) => touches(edit, touched) && problemsOf(edit.version).length === 0,
+  );
+  return fitting
+    .filter((edit) => !isOneOfMany(edit, fitting))
     .map((edit) => ({ edit, cost: cost(edit, named) }))
     .sort(
       (a, b) =>
@@ -70,6 +75,15 @@ export function likelySlips(
     )
     .slice(0, MOST)
     .map(({ edit: { kind, changes } }) => ({ kind, changes, message: inWords(kind, changes) }));
+}
+
+/** A digit in whose place many others would do as well says nothing. */
+function isOneOfMany({ kind, changes }: SlipEdit, fitting: readonly SlipEdit[]): boolean {
+  if (kind !== 'digit') return false;
+  const alike = fitting.filter(
+    (other) => other.kind === 'digit' && other.changes[0]?.path === changes[0]?.path,
+  );
+  return alike.length > MOST_DIGITS;
 }
 
 /** Lines that must change for their remark to go: two columns that disagree, a number that no rule prints. */

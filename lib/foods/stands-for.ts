@@ -1,8 +1,9 @@
-import type { RoundingRule } from '#lib/foods/food';
+import type { FoodVersion, RoundingRule } from '#lib/foods/food';
 import { amountRange } from '#lib/foods/label-column';
-import { canBePrinted, labelInterval } from '#lib/foods/label-rounding';
+import { canBePrinted, labelInterval, servingInterval } from '#lib/foods/label-rounding';
 import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import { readCell } from '#lib/foods/read-cell';
+import { scaled } from '#lib/units/interval';
 
 /** What a typed value says, for the line beside its field. */
 export interface StandsFor {
@@ -28,5 +29,11 @@ export function standsFor(rule: RoundingRule, nutrient: Nutrient, typed: string)
   if (cell.kind === 'trace') return { kind: 'range', words: `a trace, taken as 0 ${unit}` };
   const range = amountRange(interval, unit);
   if (canBePrinted(rule, nutrient, cell)) return { kind: 'range', words: `stands for ${range}` };
-  return { kind: 'offRule', words: `no ${PANELS[rule]} prints this; taken as ${range}` };
+  return { kind: 'offRule', words: `on no ${PANELS[rule]}; taken as ${range}` };
+}
+
+/** What a label's serving stands for, as typed; empty where no grams are. `'a serving stands for 59.5–60.5 g'` */
+export function servingStandsFor(version: FoodVersion): string {
+  const mass = servingInterval(version);
+  return mass ? `a serving stands for ${amountRange(scaled(mass, 1e-3), 'g')}` : '';
 }

@@ -8,7 +8,7 @@ import { intersect } from '#lib/units/interval';
 /**
  * What both columns of a label allow together for a nutrient, in the second column's basis: where they share
  * nothing, what the first column makes it. Null where one of them does not state it, or the serving is unknown.
- * @example "with the other column 3.55–3.65 g"; "the other column makes it 7.38–7.93 g"
+ * @example "both columns: 3.55–3.65 g"; "the other makes it 7.4–7.9 g"
  */
 export function togetherWords(version: FoodVersion, nutrient: Nutrient): string | null {
   const { secondColumn, rule } = version;
@@ -18,6 +18,6 @@ export function togetherWords(version: FoodVersion, nutrient: Nutrient): string 
   const { unit } = NUTRIENTS[nutrient];
   const shared = intersect(second, first);
   return shared
-    ? `with the other column ${amountRange(shared, unit)}`
-    : `the other column makes it ${amountRange(first, unit)}`;
+    ? `both columns: ${amountRange(shared, unit)}`
+    : `the other makes it ${amountRange(first, unit)}`;
 }

@@ -105,7 +105,7 @@ describe('a likely slip', () => {
  * and any of the three, is the undoing, of those that leave the label impossible. A wrong digit leaves many
  * numbers that would do, so it is proposed with less success, and last. Measured when the order was chosen, first
  * right of those told: US decimal 108 of 108, digits 54 of 66, lines 74 of 82, one digit 32 of 86; EU 111 of 116,
- * 57 of 87, 92 of 112, 18 of 68; EU with two columns 128 of 139, 118 of 126, 110 of 115, 97 of 119.
+ * 58 of 87, 92 of 112, 19 of 68; EU with two columns 128 of 139, 118 of 126, 110 of 115, 93 of 119.
  */
 describe('planted slips', () => {
   const foods = loadSr28();

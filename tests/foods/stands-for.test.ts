@@ -29,7 +29,7 @@ describe('what a typed value stands for', () => {
     ['eu', 'fat', '<0.5 g', 'stands for 0–0.5 g'],
     ['asPrinted', 'fat', '2.50', 'stands for 2.495–2.505 g'],
     ['us', 'fat', 'trace', 'a trace, taken as 0 g'],
-    ['us', 'energyKcal', '63', 'no US panel prints this; taken as 62.5–63.5 kcal'],
+    ['us', 'energyKcal', '63', 'on no US panel; taken as 62.5–63.5 kcal'],
     ['us', 'fat', '', 'not on the label'],
     ['us', 'fat', 'some', 'not read: write g as 0, 2.5, <1 or trace'],
   ])('%s %s "%s" %s', (rule, nutrient, typed, words) => {

@@ -9,6 +9,7 @@ import { readFoodVersions, readOwnFoods, readStoredFood } from '#lib/store/read-
 import { readKitchen } from '#lib/store/read-kitchen';
 import { readLocks } from '#lib/store/read-locks';
 import { readLot } from '#lib/store/read-lot';
+import { readLastLabelRule } from '#lib/store/read-last-label-rule';
 import { readPantry } from '#lib/store/read-pantry';
 import {
   addLink,
@@ -46,10 +47,12 @@ import {
   addFood,
   addLot,
   addPack,
+  keepSameLabel,
   moveStock,
   readLabelAgain,
   saveFood,
   saveLot,
+  takeBackReading,
 } from '../../app/pantry/actions';
 import { withFreshDatabase, AT } from '../store/database';
 import { demoFile, send } from './page-support';
@@ -421,6 +424,55 @@ describe('the pantry by its forms', () => {
     expect(cellOf(versions[1]?.values ?? {}, 'protein')).toMatchObject({ mantissa: 3 });
     const stored = await readStoredFood(foodId);
     expect(cellOf(stored?.food.version.values ?? {}, 'protein')).toMatchObject({ mantissa: 4 });
+  });
+
+  test('the same label is read again by one press, and that reading taken back', async () => {
+    const before = (await readStoredFood(foodId))?.food.version;
+    const same = await send(keepSameLabel, { foodId });
+    expect(same.href).toBe(`/pantry/foods/${foodId}`);
+    const now = (await readStoredFood(foodId))?.food.version;
+    expect(now).toMatchObject({ seq: 3, values: before?.values, serving: before?.serving });
+    expect(now?.id).not.toBe(before?.id);
+    const back = await send(takeBackReading, { foodId, versionId: now?.id ?? '' });
+    expect(back.href).toBe(`/pantry/foods/${foodId}`);
+    expect((await readStoredFood(foodId))?.food.version).toEqual(before);
+    // What stands behind the reading in use is not taken back by itself.
+    const first = (await readFoodVersions(foodId)).at(-1);
+    const refused = await send(takeBackReading, { foodId, versionId: first?.id ?? '' });
+    expect(refused.state.problems).toMatchObject([{ code: 'gone' }]);
+  });
+
+  test('servings that the pack cannot hold are told; a likely slip is put right without keeping', async () => {
+    const texts = { ...LABEL, name: 'Slipped', perPack: '40' };
+    const refused = await send(addFood, texts);
+    expect(refused.state.problems).toMatchObject([{ path: 'perPack', code: 'servings-not-pack' }]);
+    const put = await send(addFood, { ...texts, mend: 'value-protein=4&name=x' });
+    expect(put.state.typed).toMatchObject({ name: 'Slipped', 'value-protein': '4' });
+    expect((await readOwnFoods({ starting: 'Slipped' })).rows).toEqual([]);
+  });
+
+  test('an EU label keeps 100 g first and the serving beside it', async () => {
+    const eu = {
+      name: 'Oat quark',
+      section: 'other',
+      rule: 'eu',
+      basis: 'per100g',
+      secondBasis: 'serving',
+      servingG: '30',
+      carbBasis: 'available',
+      state: 'asIs',
+      'value-fat': '12',
+      'second-fat': '3.6',
+    };
+    const added = await send(addFood, eu);
+    const stored = await readStoredFood(added.href.replace('/pantry/foods/', ''));
+    expect(stored?.food.version).toMatchObject({
+      basis: 'per100g',
+      secondColumn: { basis: 'serving', values: { fat: { mantissa: 36, scale: 1 } } },
+    });
+    expect(await readLastLabelRule()).toBe('eu');
+    const none = await send(addFood, { ...eu, servingG: '' });
+    expect(none.state.problems).toMatchObject([{ path: 'servingG' }]);
   });
 
   test('name, packs and allergens change; a stale name is told', async () => {

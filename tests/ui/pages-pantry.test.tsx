@@ -10,11 +10,12 @@ import { moveDelta, signedGrams } from '#lib/shopping/stock-move';
 import { DEFAULT_KITCHEN } from '#lib/store/default-kitchen';
 import { KitchenView } from '../../app/kitchen/_components/kitchen-view';
 import { FoodView } from '../../app/pantry/_components/food-view';
-import { labelTexts } from '../../app/pantry/_components/label-texts';
+import { LabelForm } from '../../app/pantry/_components/label-form';
+import { emptyLabel, labelTexts } from '../../app/pantry/_components/label-texts';
 import { LookUp } from '../../app/pantry/_components/look-up';
 import { NewFoodForm } from '../../app/pantry/_components/new-food-form';
 import { Stock } from '../../app/pantry/_components/stock';
-import { VALUE } from '../../app/pantry/field-names';
+import { mendValue, readMend, SECOND, VALUE } from '../../app/pantry/field-names';
 import { readAgainForm } from '../../app/pantry/schema';
 import { demoFile, words } from './page-support';
 
@@ -115,6 +116,49 @@ describe('the label form', () => {
       expect(values).toContain(rule === 'us' ? `${VALUE}sodium` : `${VALUE}salt`);
     },
   );
+
+  test.each(['us', 'eu', 'asPrinted'] as const)(
+    'the %s panel shows what each number stands for',
+    (rule) => {
+      const texts = {
+        ...emptyLabel(rule),
+        servingG: '30',
+        [`${VALUE}fat`]: '2.5',
+        [`${SECOND}fat`]: rule === 'us' ? '9' : '0.8',
+      };
+      const markup = renderToStaticMarkup(
+        <LabelForm
+          id="label"
+          action={(state) => Promise.resolve(state)}
+          hidden={{}}
+          rule={rule}
+          texts={texts}
+          submit="Keep"
+          cancelHref="/pantry"
+        />,
+      );
+      const described = /<input[^>]*aria-describedby="([^"]+)"[^>]* name="value-fat"/.exec(markup)?.[1] ?? '';
+      const said = new RegExp(`id="${described}"[^>]*>(.*?)</p>`).exec(markup)?.[1] ?? '';
+      // US: nearest 0.5 g below 5 g; EU: nearest 0.1 g below 10 g.
+      expect(words(said)).toBe(`stands for ${rule === 'us' ? '2.25–2.75' : '2.45–2.55'} g`);
+      // US: 2.25 to 2.75 g in 29.5 to 30.5 g is 7.377 to 9.322 g in 100 g, beside 8.5 to 9.5 g. EU: 2.45 to 2.55 g in
+      // 100 g is 0.723 to 0.778 g in a serving, beside 0.75 to 0.85 g. The label without a rule begins with the serving.
+      if (rule !== 'asPrinted') {
+        const together = rule === 'us' ? 'both columns: 8.5–9.32 g' : 'both columns: 0.75–0.778 g';
+        expect(words(markup)).toContain(together);
+      }
+      expect(words(markup)).toContain('Where the ranges come from');
+    },
+  );
+
+  test('a mend keeps to the fields of a label', () => {
+    const value = mendValue([
+      ['value-protein', '24'],
+      ['servingG', '60'],
+      ['name', 'Another'],
+    ]);
+    expect(readMend(value)).toEqual({ 'value-protein': '24', servingG: '60' });
+  });
 
   test('every control has a label', () => {
     const markup = renderToStaticMarkup(<NewFoodForm rule="us" />);

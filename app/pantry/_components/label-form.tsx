@@ -15,7 +15,7 @@ import { likelySlips } from '#lib/foods/likely-slip';
 import { typedPack } from '#lib/foods/typed-label';
 import { labelField, SECOND, VALUE } from '../field-names';
 import { LabelPanel } from './label-panel';
-import { LabelRemarks } from './label-remarks';
+import { LabelRemarks, RemarksLine } from './label-remarks';
 import { emptyLabel, versionTyped, type PanelRule, type Texts } from './label-texts';
 import { RuleChoice } from './rule-choice';
 import { useEnterMovesOn } from './use-enter-moves-on';
@@ -80,6 +80,7 @@ function LabelFields(props: Props & { readonly state: FormState; readonly pendin
   const known = [...packs, packIn(typed.settled)].filter(holdsSomething);
   const inPack = (version: typeof settled) => checkServingsInPacks(version, known);
   const problems = [...checkLabel(settled), ...inPack(settled)];
+  const slips = problems.length === 0 ? [] : likelySlips(settled, inPack);
   const marked = new Set(problems.map(({ path }) => labelField(path)));
   // After a change of panel its own defaults stand; what was typed into the same lines stays.
   const texts = rule === sent ? typed.now : { ...typed.now, ...emptyLabel(rule) };
@@ -99,37 +100,37 @@ function LabelFields(props: Props & { readonly state: FormState; readonly pendin
       </div>
       {before?.(state)}
       <div className="grid gap-x-10 gap-y-6 lg:grid-cols-[minmax(0,42rem)_minmax(0,1fr)]">
-        <LabelPanel
-          key={rule}
-          form={id}
-          state={state}
-          rule={rule}
-          rearranged={rule !== sent}
-          texts={texts}
-          first={first}
-          version={versionTyped(rule, texts)}
-          marked={marked}
-        />
-        <LabelRemarks
-          version={settled}
-          problems={problems}
-          slips={problems.length === 0 ? [] : likelySlips(settled, inPack)}
-        />
-      </div>
-      {after?.(state)}
-      {(problems.length > 0 || state.problems.length > 0) && (
-        <div className="max-w-3xl">
-          <AreaField
+        <div className="min-w-0">
+          <LabelPanel
+            key={rule}
             form={id}
             state={state}
-            name="keepReason"
-            label="If something above cannot be and the label says so, keep it because"
-            hint="It stays marked with your reason."
-            initial={typed.now.keepReason ?? ''}
-            control={{ rows: 2 }}
+            rule={rule}
+            rearranged={rule !== sent}
+            texts={texts}
+            first={first}
+            version={versionTyped(rule, texts)}
+            marked={marked}
           />
+          <RemarksLine problems={problems} slips={slips} />
         </div>
-      )}
+        <LabelRemarks version={settled} problems={problems} slips={slips} />
+      </div>
+      {after?.(state)}
+      <details open={state.problems.length > 0 || undefined} className="max-w-3xl">
+        <summary className="link min-h-11 content-center">
+          The label says what cannot be: keep it with a reason
+        </summary>
+        <AreaField
+          form={id}
+          state={state}
+          name="keepReason"
+          label="Keep it because"
+          hint="It stays marked with your reason."
+          initial={first.keepReason ?? ''}
+          control={{ rows: 2 }}
+        />
+      </details>
       <p className="flex flex-wrap items-center gap-4 print:hidden">
         <Button tone="go" aria-disabled={pending || undefined}>
           {submit}

@@ -1,12 +1,13 @@
 'use client';
 
 import type { ReactNode } from 'react';
-import { ChoiceField, TextField, type Choice } from '../../_ui/form/field';
+import { ChoiceField, CONTROL, Field, TextField, type Choice } from '../../_ui/form/field';
 import type { FormState } from '../../_ui/form/form-state';
 import { STATE_WORDS } from '../../_ui/words';
 import type { FoodVersion } from '#lib/foods/food';
 import { STATES } from '#lib/foods/food-lists';
 import { BASIS_WORDS } from '#lib/foods/label-column';
+import { servingStandsFor } from '#lib/foods/stands-for';
 import { SECOND } from '../field-names';
 import { LabelColumn } from './label-column';
 import { otherBasis, RULE_WORDS, type PanelRule, type Texts } from './label-texts';
@@ -62,8 +63,8 @@ export function LabelPanel(props: Props) {
       aria-label={RULE_WORDS[rule]}
       className="min-w-0 self-start border-2 border-ink bg-raised px-3 pt-2 pb-1 md:px-5"
     >
-      <Serving {...choice} texts={texts} marked={marked} />
-      <div className="mt-3 flex flex-wrap items-end justify-between gap-3 border-t-[10px] border-ink pt-2 pb-1">
+      <Serving {...choice} texts={texts} version={version} marked={marked} />
+      <div className="mt-1 flex flex-wrap items-end justify-between gap-3 border-t-[10px] border-ink pt-2 pb-1">
         {bases.length === 1 ? (
           <Fixed name="basis" value={version.basis}>
             Amount {BASIS_WORDS[version.basis]}
@@ -105,9 +106,11 @@ function Serving(props: {
   readonly form: string;
   readonly state: FormState | undefined;
   readonly texts: Texts;
+  readonly version: FoodVersion;
   readonly marked: ReadonlySet<string>;
 }) {
-  const { form, state, texts, marked } = props;
+  const { form, state, texts, version, marked } = props;
+  const range = `${form}-serving-range`;
   const decimal = { inputMode: 'decimal', enterKeyHint: 'next', autoComplete: 'off' } as const;
   const common = (name: string) => ({ form, state, name, initial: texts[name] ?? '' });
   const wrong = (name: string) => (marked.has(name) ? { 'aria-invalid': true as const } : {});
@@ -115,20 +118,30 @@ function Serving(props: {
     <div className="grid grid-cols-2 items-end gap-x-3 gap-y-2 md:grid-cols-[2fr_1fr_1fr_1fr]">
       <TextField
         {...common('servingText')}
-        label="Serving size"
-        control={{ placeholder: '2 slices', autoComplete: 'off', enterKeyHint: 'next' }}
+        label="Serving size, in words"
+        control={{ autoComplete: 'off', enterKeyHint: 'next' }}
       />
-      <TextField
-        {...common('servingG')}
-        label="in g"
-        control={{ ...decimal, ...wrong('servingG') }}
-      />
+      <Field {...common('servingG')} label="in g">
+        {(wired) => (
+          <input
+            {...decimal}
+            {...wired}
+            {...wrong('servingG')}
+            aria-describedby={[wired['aria-describedby'], range].filter(Boolean).join(' ')}
+            className={CONTROL}
+            defaultValue={texts.servingG ?? ''}
+          />
+        )}
+      </Field>
       <TextField {...common('servingMl')} label="or ml" control={decimal} />
       <TextField
         {...common('perPack')}
-        label="In a pack"
-        control={{ ...decimal, ...wrong('perPack'), placeholder: 'servings' }}
+        label="Servings per pack"
+        control={{ ...decimal, ...wrong('perPack') }}
       />
+      <p id={range} className="col-span-full min-h-5 text-fine text-soft">
+        {servingStandsFor(version)}
+      </p>
     </div>
   );
 }

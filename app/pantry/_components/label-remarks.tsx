@@ -44,9 +44,17 @@ export function LabelRemarks({ version, problems, slips }: Props) {
             <p className="mt-3 font-semibold">
               {slips.length === 1 ? 'A likely slip' : 'Likely slips, the likeliest first'}
             </p>
-            <ul className="print:hidden">
+            <ul>
               {slips.map((slip) => (
-                <Slip key={slip.message} slip={slip} />
+                <li
+                  key={slip.message}
+                  className="flex flex-wrap items-center justify-between gap-x-4 gap-y-1 border-b border-line py-1.5"
+                >
+                  <span>{slip.message}</span>
+                  <span className="print:hidden">
+                    <Mend slip={slip} />
+                  </span>
+                </li>
               ))}
             </ul>
           </>
@@ -71,26 +79,40 @@ export function LabelRemarks({ version, problems, slips }: Props) {
   );
 }
 
+/** On a narrow screen the remarks stand below a long panel: this line says at once that there are some. */
+export function RemarksLine({ problems, slips }: Pick<Props, 'problems' | 'slips'>) {
+  if (problems.length === 0) return null;
+  const [slip] = slips;
+  return (
+    <div
+      role="group"
+      aria-label="Remarks in short"
+      className="sticky bottom-0 z-10 mt-2 flex items-center justify-between gap-3 border-2 border-hand bg-hand-wash px-3 py-1.5 lg:hidden print:hidden"
+    >
+      <a href="#label-remarks" className="link min-h-6 text-fine">
+        {slip ? slip.message : problems.length === 1 ? 'One remark' : `${problems.length} remarks`}
+      </a>
+      {slip && <Mend slip={slip} />}
+    </div>
+  );
+}
+
 /** The button puts the right texts into their fields; before any script it asks the server to. */
-function Slip({ slip }: { readonly slip: LikelySlip }) {
-  const { kind, changes, message } = slip;
+function Mend({ slip: { kind, changes } }: { readonly slip: LikelySlip }) {
   const texts = changes.map(({ path, to }) => [labelField(path), to] as const);
   return (
-    <li className="flex flex-wrap items-center justify-between gap-x-4 gap-y-1 border-b border-line py-1.5">
-      <span>{message}</span>
-      <Button
-        size="small"
-        name={MEND}
-        value={mendValue(texts)}
-        onClick={(event) => {
-          const { form } = event.currentTarget;
-          if (!form) return;
-          event.preventDefault();
-          typeInto(form, Object.fromEntries(texts));
-        }}
-      >
-        {kind === 'fields' ? 'Swap them' : `Use ${changes[0]?.to ?? ''}`}
-      </Button>
-    </li>
+    <Button
+      size="small"
+      name={MEND}
+      value={mendValue(texts)}
+      onClick={(event) => {
+        const { form } = event.currentTarget;
+        if (!form) return;
+        event.preventDefault();
+        typeInto(form, Object.fromEntries(texts));
+      }}
+    >
+      {kind === 'fields' ? 'Swap them' : `Use ${changes[0]?.to ?? ''}`}
+    </Button>
   );
 }

@@ -32,7 +32,7 @@ function isField(element: unknown): element is FieldElement {
   return element instanceof HTMLInputElement && /^(?:text|date)$/.test(element.type);
 }
 
-/** What lies in a closed fold has no box. */
+/** What lies in a closed fold is not seen, though it may have a box. */
 function isSeen(element: FieldElement): boolean {
-  return element.getClientRects().length > 0;
+  return element.closest('details:not([open])') === null;
 }

@@ -5,6 +5,8 @@ import type { Texts } from './label-texts';
 
 /** How long after the last key a text counts as typed to its end. */
 const PAUSE_MS = 900;
+/** After a press: its click comes first. */
+const RELEASE_MS = 100;
 
 /** What stands in the fields: with every key, and once a field was left or the keys have paused. */
 export interface Typed {
@@ -39,12 +41,30 @@ export function useTypedTexts(
       clearTimeout(timer);
       timer = setTimeout(settle, PAUSE_MS);
     };
+    // A field that is left by pressing something else settles after that press: nothing moves under the pointer.
+    let pressed = false;
+    const press = () => {
+      pressed = true;
+    };
+    const release = () => {
+      if (pressed) timer = setTimeout(settle, RELEASE_MS);
+      pressed = false;
+    };
+    const left = () => {
+      if (!pressed) settle();
+    };
     form.addEventListener('input', note);
-    form.addEventListener('change', settle);
+    form.addEventListener('change', left);
+    form.addEventListener('pointerdown', press);
+    document.addEventListener('pointerup', release);
+    document.addEventListener('pointercancel', release);
     const first = requestAnimationFrame(settle);
     return () => {
       form.removeEventListener('input', note);
-      form.removeEventListener('change', settle);
+      form.removeEventListener('change', left);
+      form.removeEventListener('pointerdown', press);
+      document.removeEventListener('pointerup', release);
+      document.removeEventListener('pointercancel', release);
       cancelAnimationFrame(first);
       clearTimeout(timer);
     };

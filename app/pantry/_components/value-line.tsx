@@ -23,9 +23,9 @@ interface Props {
   readonly marked: boolean;
 }
 
-const INDENTS = ['', 'pl-5', 'pl-10'];
+const INDENTS = ['', 'pl-3 md:pl-5', 'pl-6 md:pl-10'];
 const LINE =
-  'group grid grid-cols-[minmax(0,1fr)_2rem_6.25rem_2.25rem] items-center gap-x-1.5 border-t py-1 md:grid-cols-[minmax(0,1fr)_2rem_6.5rem_2.5rem_16.5rem]';
+  'group grid grid-cols-[minmax(0,1fr)_6.25rem_2.25rem] items-center gap-x-1.5 border-t py-1 md:grid-cols-[minmax(0,1fr)_2rem_6.5rem_2.5rem_16.5rem]';
 
 /** One line of a panel: its words, its field, and beside it what the number stands for. */
 export function ValueLine(props: Props) {
@@ -53,7 +53,7 @@ export function ValueLine(props: Props) {
         type="button"
         tabIndex={-1}
         aria-label={`Less than, for ${words}`}
-        className="invisible min-h-11 border-[1.5px] border-edge bg-paper font-slate text-lead font-semibold group-focus-within:visible"
+        className="invisible relative z-[1] min-h-6 border-[1.5px] border-edge bg-paper font-slate text-lead leading-none font-semibold group-focus-within:visible max-md:col-start-1 max-md:row-start-2 max-md:w-9 md:min-h-11"
         onPointerDown={(event) => event.preventDefault()}
         onClick={() => input.current && toggleLess(input.current)}
       >
@@ -69,7 +69,7 @@ export function ValueLine(props: Props) {
         autoComplete="off"
         aria-describedby={errors.length > 0 ? `${id}-range ${id}-error` : `${id}-range`}
         aria-invalid={wrong || undefined}
-        className={`${CONTROL} text-right ${large ? 'min-h-14 font-slate text-title font-semibold' : ''}`}
+        className={`${CONTROL} scroll-mb-24 text-right ${large ? 'min-h-14 font-slate text-title font-semibold' : ''}`}
         defaultValue={text}
       />
       <span aria-hidden="true" className="text-soft">
@@ -77,13 +77,13 @@ export function ValueLine(props: Props) {
       </span>
       <p
         id={`${id}-range`}
-        className={`col-span-full min-h-5 text-right text-fine md:col-span-1 md:pl-2 md:text-left ${stands.kind === 'range' || stands.kind === 'blank' ? 'text-soft' : 'font-semibold text-hand'}`}
+        className={`min-h-6 text-right text-fine max-md:col-span-full max-md:row-start-2 max-md:pl-10 md:min-h-5 md:pl-2 md:text-left ${stands.kind === 'range' || stands.kind === 'blank' ? 'text-soft' : 'font-semibold text-hand'}`}
       >
         <span className={stands.kind === 'blank' ? 'opacity-0 group-focus-within:opacity-100' : ''}>
           {stands.words}
         </span>
+        {marked && stands.kind === 'range' && <b className="text-hand"> · remark</b>}
         {together && <span className="md:block"> {together}</span>}
-        {marked && <b className="font-semibold text-hand"> · see the remarks</b>}
       </p>
       {errors.length > 0 && (
         <p id={`${id}-error`} className="col-span-full text-fine font-semibold text-hand">
