@@ -137,7 +137,8 @@ describe('the label form', () => {
           cancelHref="/pantry"
         />,
       );
-      const described = /<input[^>]*aria-describedby="([^"]+)"[^>]* name="value-fat"/.exec(markup)?.[1] ?? '';
+      const described =
+        /<input[^>]*aria-describedby="([^"]+)"[^>]* name="value-fat"/.exec(markup)?.[1] ?? '';
       const said = new RegExp(`id="${described}"[^>]*>(.*?)</p>`).exec(markup)?.[1] ?? '';
       // US: nearest 0.5 g below 5 g; EU: nearest 0.1 g below 10 g.
       expect(words(said)).toBe(`stands for ${rule === 'us' ? '2.25–2.75' : '2.45–2.55'} g`);
