@@ -173,7 +173,10 @@ function Others({ view, waiting, ids }: OthersProps) {
         ))}
       </ul>
       <p className="mt-1 text-fine">
-        <Link className="link" href={editHref(ids.episodeId, line.id)}>
+        <Link
+          className="link inline-flex min-h-6 items-center"
+          href={editHref(ids.episodeId, line.id)}
+        >
           Look by another name, or change its words
         </Link>
       </p>
