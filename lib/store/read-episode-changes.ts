@@ -110,14 +110,6 @@ export async function readEpisodeChanges(
   };
 }
 
-/** The last act on an episode; null where none is written. */
-export async function readLastAct(
-  episodeId: string,
-): Promise<{ readonly act: Act; readonly names: Names } | null> {
-  const { acts, names } = await readEpisodeChanges(episodeId, { take: 1 });
-  return acts[0] ? { act: acts[0], names } : null;
-}
-
 /** Groups that touch one of the rows, the last written first. */
 async function groupsOf(rows: Rows, before: number | undefined, take: number) {
   const touching = [...rows].map(

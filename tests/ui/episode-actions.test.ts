@@ -4,6 +4,8 @@ import { parseEpisodeFile } from '#lib/episode/file';
 import { finishedReadings, lineReadings } from '#lib/figures/readings';
 import { DEFAULT_KITCHEN } from '#lib/store/default-kitchen';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readKeptTexts } from '#lib/store/keep-typed';
+import { readEpisodeChanges } from '#lib/store/read-episode-changes';
 import { readSeason } from '#lib/store/read-season';
 import { UNTOUCHED, type FormState } from '../../app/_ui/form/form-state';
 import { bringIn, newEpisode } from '../../app/actions';
@@ -63,6 +65,12 @@ async function read(episodeId: string) {
   if (!file) throw new Error(`no episode ${episodeId}`);
   const revs = await readRevisions(episodeId);
   return { file, segments: file.episode.segments, rev: (id: string) => revs[id] ?? 0 };
+}
+
+/** The act that the page offers to undo. */
+async function lastGroup(episodeId: string): Promise<string> {
+  const { acts } = await readEpisodeChanges(episodeId);
+  return acts[0]?.groupId ?? '';
 }
 
 async function begin(title: string): Promise<string> {
@@ -166,7 +174,8 @@ describe('an episode by its forms', () => {
     const lineId = oats?.id ?? '';
     const out = await send(removeLine, { episodeId, lineId, rev: rev(lineId) });
     expect((await lines()).map((line) => line.text)).toEqual(['a handful of rocket']);
-    const groupId = new URL(out.href, 'http://localhost').searchParams.get('undo') ?? '';
+    expect(out.href).toBe(`/episodes/${episodeId}`);
+    const groupId = await lastGroup(episodeId);
     await send(takeBack, { episodeId, groupId });
     expect((await lines()).map((line) => line.text)).toEqual(['80 g oats', 'a handful of rocket']);
   });
@@ -188,11 +197,16 @@ describe('an episode by its forms', () => {
     const first = await send(saveEpisode, { ...sent, title: 'Mine' });
     expect(first.href).toContain(episodeId);
     const second = await send(saveEpisode, { ...sent, title: 'Theirs' });
-    expect(second.state?.problems).toMatchObject(
-      expect.arrayContaining([expect.objectContaining({ path: 'title', code: 'conflict' })]),
-    );
+    expect(second.state?.problems).toMatchObject([{ path: '', code: 'conflict' }]);
     expect(second.state?.typed.title).toBe('Theirs');
+    expect(second.state?.theirs?.title).toBe('Mine');
     expect((await read(episodeId)).file.episode.title).toBe('Mine');
+    expect((await readKeptTexts(episodeId))?.texts.title).toBe('Theirs');
+    // Sent again at the revision that was shown, it is meant, and nothing waits any more.
+    const meant = { ...sent, rev: second.state?.rev ?? 0, title: 'Theirs' };
+    expect((await send(saveEpisode, meant)).href).toContain(episodeId);
+    expect((await read(episodeId)).file.episode.title).toBe('Theirs');
+    expect(await readKeptTexts(episodeId)).toBeNull();
   });
 
   test('keeps segment, ingredient, portion, sentence and answer as changed', async () => {

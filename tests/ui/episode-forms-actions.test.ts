@@ -4,6 +4,7 @@ import { episodeFigures } from '#lib/figures/episode-figures';
 import { judgeLimit } from '#lib/figures/judge-limit';
 import { shoppingList } from '#lib/shopping/shopping-list';
 import { importEpisodeFile } from '#lib/store/import-file';
+import { readEpisodeChanges } from '#lib/store/read-episode-changes';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { saveLine, saveSegment, takeBack } from '../../app/episodes/[id]/actions';
 import { addTarget, removeTarget, saveTarget } from '../../app/episodes/[id]/target-actions';
@@ -111,12 +112,12 @@ describe('what a scale shows', () => {
     const { recipe, rev } = await read(on.episodeId);
     const weighingId = recipe.weighings[0]?.id ?? '';
     const taken = { episodeId: on.episodeId, weighingId, rev: rev(weighingId) };
-    const { href } = await send(removeReading, taken);
+    await send(removeReading, taken);
     const without = await read(on.episodeId);
     expect(without.dish.whole.protein?.value).toBeCloseTo(8, 6);
     const again = await send(removeReading, taken);
     expect(again.state.problems).toMatchObject([{ code: 'gone' }]);
-    const groupId = new URL(href, 'http://localhost').searchParams.get('undo') ?? '';
+    const groupId = (await readEpisodeChanges(on.episodeId)).acts[0]?.groupId ?? '';
     await send(takeBack, { episodeId: on.episodeId, groupId });
     expect((await read(on.episodeId)).dish.whole.protein?.value).toBeCloseTo(10, 6);
   });
@@ -250,13 +251,13 @@ describe('targets', () => {
     expect(stale.state.typed.amount).toBe('30');
     const changed = await read(episodeId);
     expect(changed.file.episode.targets.map(({ amount }) => amount)).toEqual([20, 5]);
-    const { href } = await send(removeTarget, {
+    await send(removeTarget, {
       episodeId,
       targetId: day.id,
       rev: changed.rev(day.id),
     });
     expect((await read(episodeId)).file.episode.targets.map(({ id }) => id)).toEqual([dish.id]);
-    const groupId = new URL(href, 'http://localhost').searchParams.get('undo') ?? '';
+    const groupId = (await readEpisodeChanges(episodeId)).acts[0]?.groupId ?? '';
     await send(takeBack, { episodeId, groupId });
     expect((await read(episodeId)).file.episode.targets).toHaveLength(2);
   });

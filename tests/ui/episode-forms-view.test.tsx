@@ -15,6 +15,11 @@ const ACTION = vi.hoisted(
   () => () =>
     Promise.resolve({ problems: [], typed: {}, done: '', rev: null, round: 0, attempt: 1 }),
 );
+vi.mock('next/navigation', () => ({
+  usePathname: () => '/episodes/e',
+  useRouter: () => ({ push: () => undefined }),
+  unstable_rethrow: () => undefined,
+}));
 vi.mock('../../app/episodes/[id]/weigh-actions', () => ({
   weighLine: ACTION,
   weighDish: ACTION,
@@ -44,7 +49,7 @@ function page(file: EpisodeFile, editing: string | null = null): string {
       stage="filmingSet"
       numbers="draft"
       totalS={550}
-      undo={null}
+      last={null}
     />,
   );
 }

@@ -18,8 +18,15 @@ vi.mock('../../app/episodes/[id]/actions', () => {
   const names = ['saveEpisode', 'answerDay', 'addSegment', 'saveSegment', 'moveSegment'];
   names.push('removeSegment', 'addLine', 'saveLine', 'removeLine', 'addPortion', 'removePortion');
   names.push('addPoint', 'savePoint', 'removePoint', 'takeBack');
+  names.push('moveLine', 'orderLines', 'orderSegments', 'throwAway');
   return Object.fromEntries(names.map((name) => [name, action]));
 });
+
+vi.mock('next/navigation', () => ({
+  usePathname: () => '/episodes/e',
+  useRouter: () => ({ push: () => undefined }),
+  unstable_rethrow: () => undefined,
+}));
 
 const url = new URL('../../seed/demo.episode.json', import.meta.url);
 const parsed = parseEpisodeFile(readFileSync(url, 'utf8'));
@@ -45,7 +52,7 @@ function page(
       stage="filmingSet"
       numbers={standing}
       totalS={550}
-      undo={null}
+      last={null}
     />,
   );
 }

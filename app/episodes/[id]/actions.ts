@@ -1,52 +1,72 @@
 'use server';
 
 import { revalidatePath } from 'next/cache';
-import { redirect } from 'next/navigation';
 import { v7 as uuid } from 'uuid';
 import type { LineUnit } from '#lib/episode/schema';
 import type { Food } from '#lib/foods/food';
-import { failed, type Problem } from '#lib/result';
+import { failed, ok, type Problem, type Result } from '#lib/result';
 import type { Edit } from '#lib/store/command';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { readFood } from '#lib/store/read-foods';
 import { nextPlace } from '#lib/store/next-place';
-import { readSegmentOrder } from '#lib/store/read-segment-order';
+import { dropTyped } from '#lib/store/keep-typed';
+import { readOrder, reorderEdits, stepped, type Ordered } from '#lib/store/reorder-rows';
 import { undo } from '#lib/store/undo';
 import { fieldOfColumn, parseThenAct } from '../../_forms/parse-then-act';
 import type { FormState } from '../../_ui/form/form-state';
-import { change, changeAndClose, takeOut } from './change';
+import { change, changeAndClose, reorder, takeOut } from './change';
 import { lineField, linePatch, newLineColumns, segmentColumns } from './edits';
 import {
   dayAnswerForm,
   episodeForm,
   lineForm,
   moveForm,
+  moveLineForm,
   newLineForm,
   newPointForm,
   newSegmentForm,
+  orderLinesForm,
+  orderSegmentsForm,
   pointForm,
   portionForm,
   removeForm,
   segmentForm,
   takeBackForm,
+  throwAwayForm,
 } from './schema';
+import { careOf } from './typed-care';
 
 export async function takeBack(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(takeBackForm, state, form, async ({ episodeId, groupId }) => {
     const undone = await undo(groupId, { actor: DEFAULT_CREATOR_ID, at: new Date() });
     if (!undone.ok) return undone;
     revalidatePath(`/episodes/${episodeId}`, 'layout');
-    redirect(`/episodes/${episodeId}`);
+    return ok('Undone.');
+  });
+}
+
+/** Puts away what was typed into a row's form and not saved. */
+export async function throwAway(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(throwAwayForm, state, form, async ({ episodeId, rowId }) => {
+    await dropTyped(rowId, new Date());
+    revalidatePath(`/episodes/${episodeId}`, 'layout');
+    return ok('Thrown away.');
   });
 }
 
 const lineFieldOf = (path: string) => lineField(fieldOfColumn(path));
 
 export async function saveEpisode(state: FormState, form: FormData): Promise<FormState> {
-  return parseThenAct(episodeForm, state, form, ({ episodeId, rev, ...patch }) =>
-    changeAndClose(episodeId, episodeId, 'Change the episode', [
-      { op: 'update', entity: 'Episode', id: episodeId, rev, patch },
-    ]),
+  return parseThenAct(
+    episodeForm,
+    state,
+    form,
+    ({ episodeId, rev, ...patch }) =>
+      changeAndClose(episodeId, episodeId, 'Change the episode', [
+        { op: 'update', entity: 'Episode', id: episodeId, rev, patch },
+      ]),
+    fieldOfColumn,
+    careOf('Episode', 'episodeId'),
   );
 }
 
@@ -102,39 +122,60 @@ export async function addSegment(state: FormState, form: FormData): Promise<Form
 }
 
 export async function saveSegment(state: FormState, form: FormData): Promise<FormState> {
-  return parseThenAct(segmentForm, state, form, ({ episodeId, segmentId, rev, ...texts }) =>
-    changeAndClose(episodeId, segmentId, `Change ${texts.title}`, [
-      { op: 'update', entity: 'Segment', id: segmentId, rev, patch: segmentColumns(texts) },
-    ]),
+  return parseThenAct(
+    segmentForm,
+    state,
+    form,
+    ({ episodeId, segmentId, rev, ...texts }) =>
+      changeAndClose(episodeId, segmentId, `Change ${texts.title}`, [
+        { op: 'update', entity: 'Segment', id: segmentId, rev, patch: segmentColumns(texts) },
+      ]),
+    fieldOfColumn,
+    careOf('Segment', 'segmentId'),
   );
 }
 
 export async function moveSegment(state: FormState, form: FormData): Promise<FormState> {
-  return parseThenAct(moveForm, state, form, async ({ episodeId, segmentId, to }) => {
-    const rows = await readSegmentOrder(episodeId);
-    const inOrder = to === 'up' ? [...rows].reverse() : rows;
-    const at = inOrder.findIndex((row) => row.id === segmentId);
-    const [moved, passed] = inOrder.slice(at, at + 2);
-    if (at < 0 || !moved || !passed) {
-      return failed({ path: '', code: 'gone', message: 'There is no further to go.' });
-    }
-    return change(episodeId, `Move ${to}`, [
-      {
-        op: 'update',
-        entity: 'Segment',
-        id: moved.id,
-        rev: moved.rev,
-        patch: { position: passed.position },
-      },
-      {
-        op: 'update',
-        entity: 'Segment',
-        id: passed.id,
-        rev: passed.rev,
-        patch: { position: moved.position },
-      },
-    ]);
-  });
+  return parseThenAct(moveForm, state, form, ({ episodeId, segmentId, to }) =>
+    step(episodeId, 'Segment', episodeId, segmentId, to),
+  );
+}
+
+export async function moveLine(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(moveLineForm, state, form, ({ episodeId, recipeId, lineId, to }) =>
+    step(episodeId, 'RecipeLine', recipeId, lineId, to),
+  );
+}
+
+export async function orderSegments(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(orderSegmentsForm, state, form, ({ episodeId, order }) =>
+    reorder(episodeId, 'Change the running order', () => reorderEdits('Segment', episodeId, order)),
+  );
+}
+
+export async function orderLines(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(orderLinesForm, state, form, ({ episodeId, recipeId, order }) =>
+    reorder(episodeId, 'Change the order of the ingredients', () =>
+      reorderEdits('RecipeLine', recipeId, order),
+    ),
+  );
+}
+
+/** One place up or down. */
+async function step(
+  episodeId: string,
+  entity: Ordered,
+  parentId: string,
+  id: string,
+  to: 'up' | 'down',
+): Promise<Result<string>> {
+  const order = await readOrder(entity, parentId);
+  if (stepped(order, id, to) === order) {
+    return failed({ path: '', code: 'gone', message: 'There is no further to go.' });
+  }
+  return reorder(episodeId, `Move ${to}`, async () =>
+    reorderEdits(entity, parentId, stepped(await readOrder(entity, parentId), id, to)),
+  );
 }
 
 export async function removeSegment(state: FormState, form: FormData): Promise<FormState> {
@@ -196,6 +237,7 @@ export async function saveLine(state: FormState, form: FormData): Promise<FormSt
       ]);
     },
     lineFieldOf,
+    careOf('RecipeLine', 'lineId'),
   );
 }
 
@@ -248,10 +290,16 @@ export async function addPoint(state: FormState, form: FormData): Promise<FormSt
 }
 
 export async function savePoint(state: FormState, form: FormData): Promise<FormState> {
-  return parseThenAct(pointForm, state, form, ({ episodeId, pointId, rev, text }) =>
-    changeAndClose(episodeId, pointId, 'Change a sentence', [
-      { op: 'update', entity: 'TalkingPoint', id: pointId, rev, patch: { text } },
-    ]),
+  return parseThenAct(
+    pointForm,
+    state,
+    form,
+    ({ episodeId, pointId, rev, text }) =>
+      changeAndClose(episodeId, pointId, 'Change a sentence', [
+        { op: 'update', entity: 'TalkingPoint', id: pointId, rev, patch: { text } },
+      ]),
+    fieldOfColumn,
+    careOf('TalkingPoint', 'pointId'),
   );
 }
 

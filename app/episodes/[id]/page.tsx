@@ -8,6 +8,8 @@ import { stageOf } from '#lib/overview/stage';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { readLastLock, readPublished } from '#lib/store/read-locks';
 import { localDate } from '#lib/units/local-date';
+import { lastAct } from './last-act';
+import { keptTyping } from './kept-typing';
 import { othersOf } from './others';
 import { againOf } from './again';
 import { EpisodeView } from './_components/episode-view';
@@ -18,7 +20,7 @@ interface Props {
     readonly edit?: string | string[];
     readonly again?: string | string[];
     readonly copied?: string | string[];
-    readonly undo?: string | string[];
+    readonly kept?: string | string[];
   }>;
 }
 
@@ -30,7 +32,8 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 export default async function EpisodePage({ params, searchParams }: Props) {
   const { id } = await params;
   const asked = await searchParams;
-  const { edit, undo } = asked;
+  const { edit, kept } = asked;
+  const editing = typeof edit === 'string' ? edit : null;
   const now = new Date();
   const file = await readEpisodeFile(id, now.toISOString());
   if (!file) notFound();
@@ -46,11 +49,12 @@ export default async function EpisodePage({ params, searchParams }: Props) {
         revs: await readRevisions(id),
         others: await othersOf(file),
         again: await againOf(file, { copied: one(asked.copied), words: one(asked.again) }),
-        editing: typeof edit === 'string' ? edit : null,
+        editing,
+        kept: editing === null ? null : await keptTyping(file, editing, kept === 'use'),
       }}
       stage={stageOf(stageFacts(file, copied), localDate(now, file.kitchen.zone))}
       numbers={lockStanding(lock?.snapshot ?? null, file)}
-      undo={typeof undo === 'string' ? undo : null}
+      last={await lastAct(file)}
       totalS={plannedLengthS(file.episode.segments)}
     />
   );

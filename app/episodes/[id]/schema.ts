@@ -69,6 +69,21 @@ export const segmentForm = z.object({
 });
 
 export const moveForm = z.object({ episodeId, segmentId: rowId, to: z.enum(['up', 'down']) });
+export const moveLineForm = z.object({
+  episodeId,
+  recipeId: rowId,
+  lineId: rowId,
+  to: z.enum(['up', 'down']),
+});
+
+/** Ids one after the other, as a drop sends them. */
+const order = z
+  .string()
+  .max(40_000)
+  .transform((text) => text.split(' ').filter((id) => id !== ''));
+export const orderSegmentsForm = z.object({ episodeId, order, moved: rowId });
+export const orderLinesForm = z.object({ episodeId, recipeId: rowId, order, moved: rowId });
+export const throwAwayForm = z.object({ episodeId, rowId });
 
 const lineTexts = {
   text: requiredText('what the ingredient is', 400),

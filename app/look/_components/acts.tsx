@@ -3,12 +3,15 @@ import { Button, ButtonLink, type ButtonTone } from '../../_ui/button';
 import { CopyButton } from '../../_ui/copy-button';
 import { Icon } from '../../_ui/icons';
 import { PrintButton } from '../../_ui/print-button';
+import { MoveHandle } from '../../_ui/reorder/move-handle';
+import { Reorder } from '../../_ui/reorder/reorder';
 import { SayLine } from '../../_ui/say-line';
 import { StatusLine } from '../../_ui/status-line';
 import { sayNo } from '../actions';
 import type { Specimen } from './specimen';
 
 const TONES: readonly ButtonTone[] = ['go', 'plain', 'hand', 'bare'];
+const MOVED = ['Barley skillet', 'Skyr pots', 'Meatloaf'];
 const ROW = 'flex flex-wrap items-center gap-3';
 
 export const ACTS: readonly Specimen[] = [
@@ -61,6 +64,26 @@ export const ACTS: readonly Specimen[] = [
       <ButtonForm action={sayNo} values={{}} tone="plain">
         Move up
       </ButtonForm>
+    ),
+  },
+  {
+    name: 'Order by drag or keys',
+    when: 'For a list whose order is the person’s own. Enter on a handle picks up, the arrows choose the place, Enter drops, Escape puts back; here nothing is kept.',
+    show: (key) => (
+      <Reorder ids={MOVED.map((name) => `${key}-${name}`)} names={MOVED} action={sayNo} hidden={{}}>
+        <ul className="border-t border-line">
+          {MOVED.map((name) => (
+            <li
+              key={name}
+              data-member={`${key}-${name}`}
+              className="flex items-center gap-3 border-b border-line py-1.5 data-held:bg-sunk"
+            >
+              <MoveHandle id={`${key}-${name}`} what={name} />
+              {name}
+            </li>
+          ))}
+        </ul>
+      </Reorder>
     ),
   },
   {

@@ -10,7 +10,12 @@ interface Props {
 /** Leads to a row's form. */
 export function EditLink({ href, what, children = 'Edit' }: Props) {
   return (
-    <Link href={href} className="link inline-flex min-h-6 items-center text-fine print:hidden">
+    <Link
+      href={href}
+      scroll={false}
+      data-opens
+      className="link inline-flex min-h-6 items-center text-fine print:hidden"
+    >
       {children}
       <span className="unseen"> {what}</span>
     </Link>

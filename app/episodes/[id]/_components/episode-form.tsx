@@ -1,6 +1,6 @@
 'use client';
 
-import { FormFrame } from '../../../_forms/form-frame';
+import { FormFrame, type KeptTyping } from '../../../_forms/form-frame';
 import { Button, ButtonLink } from '../../../_ui/button';
 import { AreaField, ChoiceField, TextField } from '../../../_ui/form/field';
 import { saveEpisode } from '../actions';
@@ -14,6 +14,7 @@ interface Props {
   readonly publishOn: string;
   readonly disclosure: string;
   readonly cancelHref: string;
+  readonly kept?: KeptTyping | null | undefined;
 }
 
 const FORM = 'episode';
@@ -24,9 +25,15 @@ const REGIONS = [
 ];
 
 /** Title, hook, region and date of the episode. */
-export function EpisodeForm({ episodeId, rev, cancelHref, ...texts }: Props) {
+export function EpisodeForm({ episodeId, rev, cancelHref, kept, ...texts }: Props) {
   return (
-    <FormFrame id={FORM} action={saveEpisode} hidden={{ episodeId, rev }} fields={FIELDS}>
+    <FormFrame
+      id={FORM}
+      action={saveEpisode}
+      hidden={{ episodeId, rev }}
+      fields={FIELDS}
+      kept={kept}
+    >
       {(state) => (
         <div className="grid max-w-3xl gap-4">
           <TextField form={FORM} name="title" label="Title" initial={texts.title} state={state} />
@@ -66,7 +73,9 @@ export function EpisodeForm({ episodeId, rev, cancelHref, ...texts }: Props) {
           />
           <div className="flex flex-wrap gap-3">
             <Button tone="go">Save</Button>
-            <ButtonLink href={cancelHref}>Leave as it was</ButtonLink>
+            <ButtonLink href={cancelHref} scroll={false}>
+              Leave as it was
+            </ButtonLink>
           </div>
         </div>
       )}

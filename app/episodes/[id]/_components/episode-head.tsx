@@ -3,8 +3,10 @@ import { RunningOrder, type RunningOrderPart } from '../../../_ui/running-order'
 import { SlateHead } from '../../../_ui/slate-head';
 import { STANDING_WORDS, type LockStanding } from '#lib/lock/lock-standing';
 import { printRuntime } from '#lib/units/print';
+import { ChangeOrder } from './change-order';
 import { EditLink } from './edit-link';
 import { EpisodeForm } from './episode-form';
+import { OpenedHere } from './opened-here';
 import { editHref, revOf, type EpisodeView } from './view';
 
 interface Props {
@@ -35,27 +37,36 @@ export function EpisodeHead({ view, stage, filming, publishing, numbers, totalS 
         ]}
       />
       <RunningOrder total={printRuntime(totalS)} parts={parts(view)} />
+      <ChangeOrder view={view} />
       <div id={`row-${episode.id}`} className="mb-12">
         {view.editing === episode.id ? (
-          <EpisodeForm
-            episodeId={episode.id}
-            rev={revOf(view, episode.id)}
-            title={episode.title}
-            hook={episode.hook}
-            region={episode.region}
-            publishOn={episode.publishOn ?? ''}
-            disclosure={episode.disclosure}
-            cancelHref={`/episodes/${episode.id}`}
-          />
+          <OpenedHere rowId={`row-${episode.id}`} closeHref={`/episodes/${episode.id}`}>
+            <EpisodeForm
+              kept={view.kept ?? null}
+              episodeId={episode.id}
+              rev={revOf(view, episode.id)}
+              title={episode.title}
+              hook={episode.hook}
+              region={episode.region}
+              publishOn={episode.publishOn ?? ''}
+              disclosure={episode.disclosure}
+              cancelHref={`/episodes/${episode.id}`}
+            />
+          </OpenedHere>
         ) : (
           <div className="flex flex-wrap items-end justify-between gap-x-10 gap-y-3">
             <p className="max-w-[62ch] text-lead">
               {episode.hook || <span className="text-soft">No hook yet.</span>}{' '}
               <EditLink href={editHref(episode.id, episode.id)} what="title, hook and date" />
             </p>
-            <ButtonLink href={`/episodes/${episode.id}/export`} size="small" download>
-              Episode file
-            </ButtonLink>
+            <div className="flex flex-wrap gap-3">
+              <ButtonLink href={`/episodes/${episode.id}/changes`} size="small">
+                What changed
+              </ButtonLink>
+              <ButtonLink href={`/episodes/${episode.id}/export`} size="small" download>
+                Episode file
+              </ButtonLink>
+            </div>
           </div>
         )}
       </div>

@@ -1,13 +1,12 @@
-import { ButtonForm } from '../../../_forms/button-form';
 import { EmptyState } from '../../../_ui/empty-state';
 import type { LockStanding } from '#lib/lock/lock-standing';
 import { STAGE_WORDS, type Stage } from '#lib/overview/stage';
 import { printDay } from '#lib/units/print-date';
-import { takeBack } from '../actions';
 import { AddSegment } from './add-segment';
 import { AgainNotes } from './again-part';
 import { DayTotal } from './day-total';
 import { EpisodeHead } from './episode-head';
+import { LastChange, type LastAct } from './last-change';
 import { SegmentSection } from './segment-section';
 import type { EpisodeView as View } from './view';
 
@@ -17,24 +16,16 @@ interface Props {
   readonly numbers: LockStanding;
   /** The whole length of the cut, in seconds. */
   readonly totalS: number;
-  /** The act that took something out just now, to be taken back; null for none. */
-  readonly undo: string | null;
+  /** What was done last, to be undone; null where nothing was. */
+  readonly last: LastAct | null;
 }
 
 /** The episode: its slate, its running order, and each segment with what is said and what it holds. */
-export function EpisodeView({ view, stage, numbers, totalS, undo }: Props) {
+export function EpisodeView({ view, stage, numbers, totalS, last }: Props) {
   const { episode, day } = view.file;
   const empty = episode.segments.length === 0;
   return (
     <>
-      {undo && (
-        <div role="status" className="mb-4 flex gap-3 border-l-[6px] border-ink py-1 pl-3">
-          Taken out.
-          <ButtonForm action={takeBack} values={{ episodeId: episode.id, groupId: undo }}>
-            Take it back in
-          </ButtonForm>
-        </div>
-      )}
       <EpisodeHead
         view={view}
         stage={STAGE_WORDS[stage]}
@@ -54,6 +45,7 @@ export function EpisodeView({ view, stage, numbers, totalS, undo }: Props) {
       ))}
       {view.figures.dishes.some((dish) => dish.lines.length > 0) && <DayTotal view={view} />}
       <AddSegment episodeId={episode.id} open={empty} again={view.again} />
+      <LastChange episodeId={episode.id} last={last} />
     </>
   );
 }

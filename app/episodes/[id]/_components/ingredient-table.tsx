@@ -2,6 +2,8 @@ import type { ReactNode } from 'react';
 import { FigureText } from '../../../_ui/figure-view';
 import { barPercents } from '../../../_ui/geometry';
 import { PROVISIONAL } from '../../../_ui/provisional';
+import { MoveHandle } from '../../../_ui/reorder/move-handle';
+import { Reorder } from '../../../_ui/reorder/reorder';
 import { Table, Th } from '../../../_ui/table';
 import { STATE_WORDS } from '../../../_ui/words';
 import type { Dish } from '#lib/episode/context';
@@ -9,8 +11,10 @@ import type { DishFigures, LineFigures } from '#lib/figures/episode-figures';
 import { figureStatus, type Figure } from '#lib/figures/figure';
 import type { Bounds } from '#lib/units/bounds';
 import { printGrams } from '#lib/units/print';
+import { orderLines } from '../actions';
 import { EditLink } from './edit-link';
 import { measureWords } from './measure-choices';
+import { RowKeys } from './row-keys';
 import { editHref, weighHref, weighKey, type EpisodeView } from './view';
 import { weighedWords } from './weighed-words';
 
@@ -45,80 +49,96 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
     </>
   );
   return (
-    <Table caption={`${dish.title}: ingredients`} head={head} stacks>
-      {figures.lines.map((line, index) => {
-        const written = dish.recipe.lines[index];
-        if (!written) return null;
-        const open = line.gap !== null;
-        const provisional = written.match === 'provisional' && line.foodName !== null;
-        const weighed = weighedWords(dish.recipe, line.lineId, view.file.kitchen);
-        const food = view.file.foods.find(({ id }) => id === line.foodId) ?? null;
-        const or = view.file.foods.find(({ id }) => id === written.orFoodId);
-        const measure = weighed ? null : measureWords(written, food);
-        const opened = [line.lineId, weighKey(line.lineId)].some((key) => key === view.editing);
-        return (
-          <LineRows
-            key={line.lineId}
-            line={line}
-            ground={open ? 'hatch' : provisional ? PROVISIONAL : ''}
-            form={opened && form}
-          >
-            <Cell wide>
-              {line.text}
-              {written.note && <span className="text-soft"> {written.note}</span>}
-              <span className="block text-fine text-soft">
-                {line.foodName ?? 'no food chosen'}
-                {or && ` or ${or.name}`}
-                {measure && `, ${measure}`}
-                {provisional && <b className="font-semibold"> · not confirmed</b>}
-                <span className="md:hidden">
-                  , {STATE_WORDS[written.state]}
-                  {line.source && `, ${line.source}`}
-                </span>{' '}
-                <EditLink href={editHref(view.file.episode.id, line.lineId)} what={line.text} />{' '}
-                <EditLink href={weighHref(view.file.episode.id, line.lineId)} what={line.text}>
-                  Weigh
-                </EditLink>
-                {weighed && <span className="block">{weighed}</span>}
-              </span>
-            </Cell>
-            <Cell number>{line.eatenMg ? <Grams mass={line.eatenMg} /> : 'open'}</Cell>
-            <Cell side>{STATE_WORDS[written.state]}</Cell>
-            <Cell side fine>
-              {line.source ?? '–'}
-            </Cell>
-            {open ? (
-              <td colSpan={2} className="py-2 align-top font-semibold">
-                {GAPS[line.gap ?? 'noFood']}
-              </td>
-            ) : (
-              <>
-                <Cell>
-                  <Contribution figure={line.figures.energyKcal} percent={bars[index] ?? 0} />
+    <Reorder
+      ids={dish.recipe.lines.map(({ id }) => id)}
+      names={dish.recipe.lines.map(({ text }) => text)}
+      action={orderLines}
+      hidden={{ episodeId: view.file.episode.id, recipeId: dish.recipe.id }}
+    >
+      <RowKeys>
+        <Table caption={`${dish.title}: ingredients`} head={head} stacks>
+          {figures.lines.map((line, index) => {
+            const written = dish.recipe.lines[index];
+            if (!written) return null;
+            const open = line.gap !== null;
+            const provisional = written.match === 'provisional' && line.foodName !== null;
+            const weighed = weighedWords(dish.recipe, line.lineId, view.file.kitchen);
+            const food = view.file.foods.find(({ id }) => id === line.foodId) ?? null;
+            const or = view.file.foods.find(({ id }) => id === written.orFoodId);
+            const measure = weighed ? null : measureWords(written, food);
+            const opened = [line.lineId, weighKey(line.lineId)].some((key) => key === view.editing);
+            return (
+              <LineRows
+                key={line.lineId}
+                line={line}
+                first={index === 0}
+                ground={open ? 'hatch' : provisional ? PROVISIONAL : ''}
+                form={opened && form}
+              >
+                <Cell wide>
+                  {line.text}
+                  {written.note && <span className="text-soft"> {written.note}</span>}
+                  <span className="block text-fine text-soft">
+                    {line.foodName ?? 'no food chosen'}
+                    {or && ` or ${or.name}`}
+                    {measure && `, ${measure}`}
+                    {provisional && <b className="font-semibold"> · not confirmed</b>}
+                    <span className="md:hidden">
+                      , {STATE_WORDS[written.state]}
+                      {line.source && `, ${line.source}`}
+                    </span>{' '}
+                    <EditLink href={editHref(view.file.episode.id, line.lineId)} what={line.text} />{' '}
+                    <EditLink href={weighHref(view.file.episode.id, line.lineId)} what={line.text}>
+                      Weigh
+                    </EditLink>{' '}
+                    {dish.recipe.lines.length > 1 && (
+                      <MoveHandle id={line.lineId} what={line.text} />
+                    )}
+                    {weighed && <span className="block">{weighed}</span>}
+                  </span>
                 </Cell>
-                <Cell number>
-                  {line.figures.protein && (
-                    <span className="max-md:after:content-['_protein']">
-                      <FigureText figure={line.figures.protein} />
-                    </span>
-                  )}
+                <Cell number>{line.eatenMg ? <Grams mass={line.eatenMg} /> : 'open'}</Cell>
+                <Cell side>{STATE_WORDS[written.state]}</Cell>
+                <Cell side fine>
+                  {line.source ?? '–'}
                 </Cell>
-              </>
-            )}
-          </LineRows>
-        );
-      })}
-    </Table>
+                {open ? (
+                  <td colSpan={2} className="py-2 align-top font-semibold">
+                    {GAPS[line.gap ?? 'noFood']}
+                  </td>
+                ) : (
+                  <>
+                    <Cell>
+                      <Contribution figure={line.figures.energyKcal} percent={bars[index] ?? 0} />
+                    </Cell>
+                    <Cell number>
+                      {line.figures.protein && (
+                        <span className="max-md:after:content-['_protein']">
+                          <FigureText figure={line.figures.protein} />
+                        </span>
+                      )}
+                    </Cell>
+                  </>
+                )}
+              </LineRows>
+            );
+          })}
+        </Table>
+      </RowKeys>
+    </Reorder>
   );
 }
 
 function LineRows({
   line,
+  first,
   ground,
   form,
   children,
 }: {
   readonly line: LineFigures;
+  /** Where the keys come in. */
+  readonly first: boolean;
   /** The hatch behind a row that is open or waits. */
   readonly ground: string;
   readonly form: ReactNode;
@@ -128,7 +148,9 @@ function LineRows({
     <>
       <tr
         id={`row-${line.lineId}`}
-        className={`border-b border-line ${ground} ${form ? 'border-transparent' : ''}`}
+        className={`border-b border-line data-held:bg-sunk ${ground} ${form ? 'border-transparent' : ''}`}
+        data-member={line.lineId}
+        tabIndex={first ? 0 : -1}
       >
         {children}
       </tr>

@@ -1,7 +1,7 @@
 'use client';
 
 import type { FoodHit } from '../../../foods/search/hit';
-import { FormFrame } from '../../../_forms/form-frame';
+import { FormFrame, type KeptTyping } from '../../../_forms/form-frame';
 import type { FormAction } from '../../../_forms/parse-then-act';
 import { Button, ButtonLink } from '../../../_ui/button';
 import { AmountField } from '../../../_ui/form/amount-field';
@@ -34,6 +34,8 @@ interface Props {
   readonly states: readonly Choice[];
   readonly submit: string;
   readonly cancelHref?: string;
+  /** Left out where the form is for something new. */
+  readonly kept?: KeptTyping | null | undefined;
 }
 
 const FIELDS = [
@@ -49,9 +51,19 @@ const FIELDS = [
 ];
 
 /** Adds or changes an ingredient. What only some need stands folded away. */
-export function LineForm({ id, action, hidden, line, units, states, submit, cancelHref }: Props) {
+export function LineForm({
+  id,
+  action,
+  hidden,
+  line,
+  units,
+  states,
+  submit,
+  cancelHref,
+  kept,
+}: Props) {
   return (
-    <FormFrame id={id} action={action} hidden={hidden} fields={FIELDS}>
+    <FormFrame id={id} action={action} hidden={hidden} fields={FIELDS} kept={kept}>
       {(state) => (
         <div className="grid gap-x-8 gap-y-4 lg:grid-cols-[1.3fr_1fr]">
           <FoodChoice form={id} state={state} text={line.text} chosen={line.food} />
@@ -129,7 +141,11 @@ export function LineForm({ id, action, hidden, line, units, states, submit, canc
           </div>
           <div className="flex flex-wrap gap-3 lg:col-span-2">
             <Button tone="go">{submit}</Button>
-            {cancelHref && <ButtonLink href={cancelHref}>Leave as it was</ButtonLink>}
+            {cancelHref && (
+              <ButtonLink href={cancelHref} scroll={false}>
+                Leave as it was
+              </ButtonLink>
+            )}
           </div>
         </div>
       )}

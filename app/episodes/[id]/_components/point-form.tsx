@@ -1,6 +1,6 @@
 'use client';
 
-import { FormFrame } from '../../../_forms/form-frame';
+import { FormFrame, type KeptTyping } from '../../../_forms/form-frame';
 import type { FormAction } from '../../../_forms/parse-then-act';
 import { Button, ButtonLink } from '../../../_ui/button';
 import { AreaField } from '../../../_ui/form/field';
@@ -12,12 +12,14 @@ interface Props {
   readonly text: string;
   readonly submit: string;
   readonly cancelHref?: string;
+  /** Left out where the form is for something new. */
+  readonly kept?: KeptTyping | null | undefined;
 }
 
 /** A sentence to say. Its numbers are bound in brackets and never typed. */
-export function PointForm({ id, action, hidden, text, submit, cancelHref }: Props) {
+export function PointForm({ id, action, hidden, text, submit, cancelHref, kept }: Props) {
   return (
-    <FormFrame id={id} action={action} hidden={hidden} fields={['text']}>
+    <FormFrame id={id} action={action} hidden={hidden} fields={['text']} kept={kept}>
       {(state) => (
         <div className="grid gap-3">
           <AreaField
@@ -31,7 +33,11 @@ export function PointForm({ id, action, hidden, text, submit, cancelHref }: Prop
           />
           <div className="flex flex-wrap gap-3">
             <Button>{submit}</Button>
-            {cancelHref && <ButtonLink href={cancelHref}>Leave as it was</ButtonLink>}
+            {cancelHref && (
+              <ButtonLink href={cancelHref} scroll={false}>
+                Leave as it was
+              </ButtonLink>
+            )}
           </div>
         </div>
       )}

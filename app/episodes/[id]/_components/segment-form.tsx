@@ -1,6 +1,6 @@
 'use client';
 
-import { FormFrame } from '../../../_forms/form-frame';
+import { FormFrame, type KeptTyping } from '../../../_forms/form-frame';
 import type { FormAction } from '../../../_forms/parse-then-act';
 import { Button, ButtonLink } from '../../../_ui/button';
 import { ChoiceField, TextField, type Choice } from '../../../_ui/form/field';
@@ -18,6 +18,8 @@ interface Props {
   readonly spareScope?: string;
   readonly submit: string;
   readonly cancelHref?: string;
+  /** Left out where the form is for something new. */
+  readonly kept?: KeptTyping | null | undefined;
 }
 
 const FIELDS = ['title', 'planned', 'eaten', 'batches', 'spareTakes', 'spareScope'];
@@ -27,9 +29,18 @@ const SPARE_SCOPES: readonly Choice[] = [
 ];
 
 /** Adds or changes a segment: its title and length, and for a dish how much of it is made and eaten. */
-export function SegmentForm({ id, action, hidden, kind, submit, cancelHref, ...texts }: Props) {
+export function SegmentForm({
+  id,
+  action,
+  hidden,
+  kind,
+  submit,
+  cancelHref,
+  kept,
+  ...texts
+}: Props) {
   return (
-    <FormFrame id={id} action={action} hidden={{ ...hidden, kind }} fields={FIELDS}>
+    <FormFrame id={id} action={action} hidden={{ ...hidden, kind }} fields={FIELDS} kept={kept}>
       {(state) => (
         <div className="grid gap-4">
           <div className="grid gap-4 md:grid-cols-[2fr_1fr]">
@@ -88,7 +99,11 @@ export function SegmentForm({ id, action, hidden, kind, submit, cancelHref, ...t
           )}
           <div className="flex flex-wrap gap-3">
             <Button tone="go">{submit}</Button>
-            {cancelHref && <ButtonLink href={cancelHref}>Leave as it was</ButtonLink>}
+            {cancelHref && (
+              <ButtonLink href={cancelHref} scroll={false}>
+                Leave as it was
+              </ButtonLink>
+            )}
           </div>
         </div>
       )}

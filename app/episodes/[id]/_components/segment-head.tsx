@@ -1,9 +1,10 @@
 import { ButtonForm } from '../../../_forms/button-form';
-import { quantityText } from '#lib/units/read-quantity';
 import { printRuntime } from '#lib/units/print';
 import type { Ratio, Segment } from '#lib/episode/schema';
 import { moveSegment, removeSegment, saveSegment } from '../actions';
 import { EditLink } from './edit-link';
+import { OpenedHere } from './opened-here';
+import { ratioText, segmentTexts } from './row-texts';
 import { SegmentForm } from './segment-form';
 import { editHref, revOf, rowHref, type EpisodeView } from './view';
 
@@ -51,42 +52,36 @@ export function SegmentHead({ view, segment }: Props) {
       </div>
       {view.editing === segment.id && (
         <div className="mt-4 border-y border-line py-4">
-          <SegmentForm
-            id={`segment-${segment.id}`}
-            action={saveSegment}
-            hidden={{ ...values, rev: revOf(view, segment.id) }}
-            kind={segment.kind}
-            title={segment.title}
-            planned={printRuntime(segment.plannedS)}
-            eaten={ratio(segment.eaten)}
-            batches={ratio(segment.batches)}
-            spareTakes={String(segment.spareTakes)}
-            spareScope={segment.spareScope}
-            submit="Save"
-            cancelHref={rowHref(episodeId, segment.id)}
-          />
-          <div className="mt-4">
-            <ButtonForm
-              action={removeSegment}
-              values={{ ...values, rev: revOf(view, segment.id) }}
-              tone="hand"
-              label={`Take out of the episode: ${segment.title}`}
-            >
-              Take out of the episode
-            </ButtonForm>
-          </div>
+          <OpenedHere rowId={`row-${segment.id}`} closeHref={rowHref(episodeId, segment.id)}>
+            <SegmentForm
+              id={`segment-${segment.id}`}
+              action={saveSegment}
+              hidden={{ ...values, rev: revOf(view, segment.id) }}
+              kind={segment.kind}
+              {...segmentTexts(segment)}
+              kept={view.kept ?? null}
+              submit="Save"
+              cancelHref={rowHref(episodeId, segment.id)}
+            />
+            <div className="mt-4">
+              <ButtonForm
+                action={removeSegment}
+                values={{ ...values, rev: revOf(view, segment.id) }}
+                tone="hand"
+                label={`Take out of the episode: ${segment.title}`}
+              >
+                Take out of the episode
+              </ButtonForm>
+            </div>
+          </OpenedHere>
         </div>
       )}
     </header>
   );
 }
 
-function ratio(value: Ratio): string {
-  return quantityText({ low: value, high: value });
-}
-
 function eatenWords(eaten: Ratio): string {
   if (eaten.num === 0) return 'does not count to the day';
   if (eaten.num === eaten.den) return 'the whole counts to the day';
-  return `${ratio(eaten)} counts to the day`;
+  return `${ratioText(eaten)} counts to the day`;
 }

@@ -4,7 +4,7 @@ import { EmptyState } from '../../../_ui/empty-state';
 import type { Dish } from '#lib/episode/context';
 import type { Portion, RecipeLine, Segment } from '#lib/episode/schema';
 import { printGrams } from '#lib/units/print';
-import { addLine, removeLine, removePortion, saveLine } from '../actions';
+import { addLine, moveLine, removeLine, removePortion, saveLine } from '../actions';
 import { AgainPart } from './again-part';
 import { DishFigures } from './dish-figures';
 import { FinishedWeight } from './finished-weight';
@@ -19,6 +19,7 @@ import {
   unitChoices,
 } from './line-texts';
 import { MatchPart } from './match-part';
+import { OpenedHere } from './opened-here';
 import { PasteForm } from './paste-form';
 import { PortionForm } from './portion-form';
 import { SegmentHead } from './segment-head';
@@ -106,16 +107,27 @@ function OpenLine({ view, dish }: { readonly view: EpisodeView; readonly dish: D
   const weighed = lines.find((each) => weighKey(each.id) === view.editing);
   if (weighed) return <WeighLine view={view} recipe={dish.recipe} line={weighed} />;
   const line = lines.find((each) => each.id === view.editing);
-  return line ? <EditLine view={view} line={line} /> : null;
+  return line ? <EditLine view={view} dish={dish} line={line} /> : null;
 }
 
-function EditLine({ view, line }: { readonly view: EpisodeView; readonly line: RecipeLine }) {
+function EditLine({
+  view,
+  dish,
+  line,
+}: {
+  readonly view: EpisodeView;
+  readonly dish: Dish;
+  readonly line: RecipeLine;
+}) {
+  const { lines } = dish.recipe;
+  const place = { episodeId: view.file.episode.id, recipeId: dish.recipe.id, lineId: line.id };
   const episodeId = view.file.episode.id;
   const food = view.file.foods.find((each) => each.id === line.foodId) ?? null;
   const hidden = { episodeId, lineId: line.id, rev: revOf(view, line.id) };
   return (
-    <>
+    <OpenedHere rowId={`row-${line.id}`} closeHref={rowHref(episodeId, line.id)}>
       <LineForm
+        kept={view.kept ?? null}
         id={`line-${line.id}`}
         action={saveLine}
         hidden={hidden}
@@ -125,7 +137,25 @@ function EditLine({ view, line }: { readonly view: EpisodeView; readonly line: R
         submit="Save"
         cancelHref={rowHref(episodeId, line.id)}
       />
-      <div className="mt-3">
+      <div className="mt-3 flex flex-wrap items-center gap-x-5 gap-y-1">
+        {lines[0]?.id !== line.id && (
+          <ButtonForm
+            action={moveLine}
+            values={{ ...place, to: 'up' }}
+            label={`Move up: ${line.text}`}
+          >
+            Move up
+          </ButtonForm>
+        )}
+        {lines.at(-1)?.id !== line.id && (
+          <ButtonForm
+            action={moveLine}
+            values={{ ...place, to: 'down' }}
+            label={`Move down: ${line.text}`}
+          >
+            Move down
+          </ButtonForm>
+        )}
         <ButtonForm
           action={removeLine}
           values={hidden}
@@ -135,7 +165,7 @@ function EditLine({ view, line }: { readonly view: EpisodeView; readonly line: R
           Take out of the dish
         </ButtonForm>
       </div>
-    </>
+    </OpenedHere>
   );
 }
 

@@ -4,6 +4,7 @@ import { bindText } from '#lib/figures/bind-text';
 import type { Segment, TalkingPoint } from '#lib/episode/schema';
 import { addPoint, removePoint, savePoint } from '../actions';
 import { EditLink } from './edit-link';
+import { OpenedHere } from './opened-here';
 import { PointForm } from './point-form';
 import { editHref, revOf, rowHref, type EpisodeView } from './view';
 
@@ -46,7 +47,7 @@ function EditPoint({ view, point }: Pick<Props, 'view'> & { readonly point: Talk
   const episodeId = view.file.episode.id;
   const values = { episodeId, pointId: point.id, rev: revOf(view, point.id) };
   return (
-    <>
+    <OpenedHere rowId={`row-${point.id}`} closeHref={rowHref(episodeId, point.id)}>
       <PointForm
         id={`point-${point.id}`}
         action={savePoint}
@@ -54,6 +55,7 @@ function EditPoint({ view, point }: Pick<Props, 'view'> & { readonly point: Talk
         text={point.text}
         submit="Save"
         cancelHref={rowHref(episodeId, point.id)}
+        kept={view.kept ?? null}
       />
       <div className="mt-3">
         <ButtonForm
@@ -65,7 +67,7 @@ function EditPoint({ view, point }: Pick<Props, 'view'> & { readonly point: Talk
           Take the sentence out
         </ButtonForm>
       </div>
-    </>
+    </OpenedHere>
   );
 }
 

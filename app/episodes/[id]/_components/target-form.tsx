@@ -69,7 +69,11 @@ export function TargetForm(props: Props) {
             />
             <div className="flex flex-wrap gap-3">
               <Button aria-disabled={pending || undefined}>{submit}</Button>
-              {cancelHref && <ButtonLink href={cancelHref}>Leave as it was</ButtonLink>}
+              {cancelHref && (
+                <ButtonLink href={cancelHref} scroll={false}>
+                  Leave as it was
+                </ButtonLink>
+              )}
             </div>
           </div>
         );

@@ -9,6 +9,7 @@ import { judgeLimit, type LimitVerdict } from '#lib/figures/judge-limit';
 import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import { addTarget, removeTarget, saveTarget } from '../target-actions';
 import { EditLink } from './edit-link';
+import { OpenedHere } from './opened-here';
 import { TargetForm } from './target-form';
 import { editHref, revOf, rowHref, type EpisodeView } from './view';
 
@@ -84,7 +85,7 @@ function EditTarget({ view, target }: Props & { readonly target: Target }) {
   const episodeId = view.file.episode.id;
   const values = { episodeId, targetId: target.id, rev: revOf(view, target.id) };
   return (
-    <>
+    <OpenedHere rowId={`row-${target.id}`} closeHref={rowHref(episodeId, target.id)}>
       <TargetForm
         id={`target-${target.id}`}
         action={saveTarget}
@@ -110,7 +111,7 @@ function EditTarget({ view, target }: Props & { readonly target: Target }) {
           Take the target out
         </ButtonForm>
       </div>
-    </>
+    </OpenedHere>
   );
 }
 

@@ -1,4 +1,5 @@
 import type { FoodHit } from '../../../foods/search/hit';
+import type { KeptTyping } from '../../../_forms/form-frame';
 import type { EpisodeFile } from '#lib/episode/schema';
 import type { EpisodeFigures } from '#lib/figures/episode-figures';
 import type { PublishedNumbers } from '#lib/figures/published-numbers';
@@ -18,6 +19,8 @@ export interface EpisodeView {
   readonly again?: AgainView;
   /** The row whose form stands open, or null. */
   readonly editing: string | null;
+  /** What was typed into that form on an earlier visit and not saved. */
+  readonly kept?: KeptTyping | null;
 }
 
 /** Address of the page with a row's form open. */

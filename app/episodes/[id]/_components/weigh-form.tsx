@@ -57,7 +57,11 @@ export function WeighForm({ id, action, hidden, scales, submit, cancelHref }: Pr
               <Button tone="go" aria-disabled={pending || undefined}>
                 {submit}
               </Button>
-              {cancelHref && <ButtonLink href={cancelHref}>Close</ButtonLink>}
+              {cancelHref && (
+                <ButtonLink href={cancelHref} scroll={false}>
+                  Close
+                </ButtonLink>
+              )}
             </div>
           </div>
         );

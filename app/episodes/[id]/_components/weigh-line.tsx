@@ -2,6 +2,7 @@ import Link from 'next/link';
 import type { Recipe, RecipeLine } from '#lib/episode/schema';
 import { lineReadings } from '#lib/figures/readings';
 import { weighLine } from '../weigh-actions';
+import { OpenedHere } from './opened-here';
 import { Readings } from './readings';
 import { rowHref, type EpisodeView } from './view';
 import { addsToWords, scaleChoices } from './weighed-words';
@@ -18,22 +19,24 @@ export function WeighLine({ view, recipe, line }: Props) {
   const { episode, kitchen } = view.file;
   const { readings } = lineReadings(recipe, line.id);
   return (
-    <section aria-label={`Weigh: ${line.text}`} className="grid gap-3 pt-2">
-      <Readings view={view} readings={readings} what={line.text} />
-      <p className="max-w-[62ch] text-soft">{addsToWords(recipe, line)}</p>
-      {kitchen.scales.length === 0 ? (
-        <NoScale />
-      ) : (
-        <WeighForm
-          id={`weigh-${line.id}`}
-          action={weighLine}
-          hidden={{ episodeId: episode.id, lineId: line.id }}
-          scales={scaleChoices(kitchen)}
-          submit="Keep the reading"
-          cancelHref={rowHref(episode.id, line.id)}
-        />
-      )}
-    </section>
+    <OpenedHere rowId={`row-${line.id}`} closeHref={rowHref(episode.id, line.id)}>
+      <section aria-label={`Weigh: ${line.text}`} className="grid gap-3 pt-2">
+        <Readings view={view} readings={readings} what={line.text} />
+        <p className="max-w-[62ch] text-soft">{addsToWords(recipe, line)}</p>
+        {kitchen.scales.length === 0 ? (
+          <NoScale />
+        ) : (
+          <WeighForm
+            id={`weigh-${line.id}`}
+            action={weighLine}
+            hidden={{ episodeId: episode.id, lineId: line.id }}
+            scales={scaleChoices(kitchen)}
+            submit="Keep the reading"
+            cancelHref={rowHref(episode.id, line.id)}
+          />
+        )}
+      </section>
+    </OpenedHere>
   );
 }
 

@@ -1,0 +1,70 @@
+'use client';
+
+import Link from 'next/link';
+import { useEffect, useRef } from 'react';
+import { ButtonForm } from '../../../_forms/button-form';
+import { takeBack } from '../actions';
+
+/** The last act on the episode, as its line tells it. */
+export interface LastAct {
+  readonly groupId: string;
+  readonly words: string;
+  readonly when: string;
+}
+
+interface Props {
+  readonly episodeId: string;
+  readonly last: LastAct | null;
+}
+
+/**
+ * What was done last, at the lower edge of the window wherever the page stands, with the way to undo it. It
+ * stays until something else is done. Where the focus went with what was taken out, it comes here.
+ */
+export function LastChange({ episodeId, last }: Props) {
+  const element = useRef<HTMLDivElement>(null);
+  const groupId = last?.groupId;
+  const shown = useRef(groupId);
+  useEffect(() => {
+    if (shown.current === groupId) return;
+    shown.current = groupId;
+    // After the row of a form that closed has taken the focus, if it is still there.
+    const frame = requestAnimationFrame(() =>
+      requestAnimationFrame(() => {
+        if (document.activeElement !== document.body) return;
+        element.current?.querySelector<HTMLElement>('button')?.focus({ preventScroll: true });
+      }),
+    );
+    return () => cancelAnimationFrame(frame);
+  }, [groupId]);
+  return (
+    <div
+      ref={element}
+      className={`sticky bottom-0 z-10 mt-10 print:hidden ${last ? 'border-t-[1.5px] border-ink bg-paper py-1.5' : ''}`}
+    >
+      <div className="flex flex-wrap items-center gap-x-5 gap-y-0.5">
+        <p role="status" className="line-clamp-2 min-w-0 flex-1 basis-64 text-fine">
+          {last && (
+            <>
+              <span className="text-soft">{last.when}</span> {last.words}
+            </>
+          )}
+        </p>
+        {last && (
+          <div className="flex items-center gap-4">
+            <ButtonForm
+              action={takeBack}
+              values={{ episodeId, groupId: last.groupId }}
+              tone="plain"
+            >
+              Undo<span className="unseen">: {last.words}</span>
+            </ButtonForm>
+            <Link href={`/episodes/${episodeId}/changes`} className="link text-fine">
+              What changed
+            </Link>
+          </div>
+        )}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,31 @@
+import type { Metadata } from 'next';
+import { notFound } from 'next/navigation';
+import { readEpisodeFile } from '#lib/store/read-episode';
+import { readEpisodeChanges } from '#lib/store/read-episode-changes';
+import { ChangesView } from './_components/changes-view';
+import { toldAct } from './told';
+
+interface Props {
+  readonly params: Promise<{ readonly id: string }>;
+  readonly searchParams: Promise<{ readonly before?: string | string[] }>;
+}
+
+export const metadata: Metadata = { title: 'What changed' };
+
+export default async function ChangesPage({ params, searchParams }: Props) {
+  const { id } = await params;
+  const { before } = await searchParams;
+  const file = await readEpisodeFile(id, new Date().toISOString());
+  if (!file) notFound();
+  const from = typeof before === 'string' && /^\d{1,9}$/.test(before) ? Number(before) : null;
+  const { acts, next, names } = await readEpisodeChanges(id, from === null ? {} : { before: from });
+  return (
+    <ChangesView
+      episodeId={id}
+      title={file.episode.title}
+      acts={acts.map((act) => toldAct(act, names, file)).filter(({ words }) => words.length > 0)}
+      next={next}
+      first={from === null}
+    />
+  );
+}

@@ -1,0 +1,20 @@
+import 'server-only';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { readEpisodeChanges } from '#lib/store/read-episode-changes';
+import type { LastAct } from './_components/last-change';
+import { toldAct } from './changes/told';
+
+/** Among so many of the newest acts the last that can be undone is looked for. */
+const LOOKED_AT = 6;
+
+/** The last act on an episode that says something and can be undone; null where there is none. */
+export async function lastAct(
+  file: Pick<EpisodeFile, 'episode' | 'kitchen'>,
+): Promise<LastAct | null> {
+  const { acts, names } = await readEpisodeChanges(file.episode.id, { take: LOOKED_AT });
+  const told = acts.map((act) => toldAct(act, names, file));
+  const last = told.find(({ undoable, words }) => undoable && words.length > 0);
+  if (!last) return null;
+  const { groupId, when, words } = last;
+  return { groupId, when, words: words.join('. ') };
+}
