@@ -42,10 +42,10 @@ export function ShoppingView({ episodeId, list }: Props) {
       <div className="print:hidden">
         <SlateHead kind="Shopping" title={list.episode} cells={cells} />
       </div>
-      <p className="hidden print:block">
-        <b className="font-slate text-[14pt]">Shopping: {list.episode}</b>
+      <h1 className="hidden font-slate text-[14pt] font-semibold print:block">
+        Shopping: {list.episode}
         {list.forDate && <> for {printDay(list.forDate)}</>}
-      </p>
+      </h1>
       {empty ? (
         <EmptyState
           title="Nothing to buy yet"
