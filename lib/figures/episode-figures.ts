@@ -1,18 +1,11 @@
 import type { Nutrient } from '#lib/foods/nutrients';
 import { amountContext, dishesOf, type AmountContext, type Dish } from '#lib/episode/context';
 import { eatenAmount, type AmountGap } from '#lib/episode/eaten-amount';
-import { readingAmount, type ReadingAmount } from '#lib/episode/reading';
-import type { EpisodeFile, Recipe, Weighing } from '#lib/episode/schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import type { Figure } from '#lib/figures/figure';
+import { finishedWeight, shareByMass, withoutDivisor } from '#lib/figures/finished-weight';
 import { lineParts, type Region } from '#lib/figures/line-parts';
-import {
-  addParts,
-  divideParts,
-  figureOf,
-  NOTHING,
-  scaleParts,
-  type Parts,
-} from '#lib/figures/parts';
+import { addParts, figureOf, NOTHING, scaleParts, type Parts } from '#lib/figures/parts';
 import { SHOWN_NUTRIENTS } from '#lib/figures/shown-nutrients';
 import { boundsOf, type Bounds } from '#lib/units/bounds';
 import type { Interval } from '#lib/units/interval';
@@ -171,38 +164,4 @@ function dishFigures(
       };
     }),
   };
-}
-
-interface FinishedWeight extends ReadingAmount {
-  /** Milligrams with the bounds of the reading and the scale. */
-  readonly interval: Interval;
-}
-
-/** The latest reading of the finished dish, less its container; null where it could be nothing at all. */
-function finishedWeight(recipe: Recipe, context: AmountContext): FinishedWeight | null {
-  const readings = recipe.weighings.filter((weighing) => weighing.kind === 'finished');
-  const latest = readings.reduce<Weighing | null>(
-    (best, each) => (best === null || each.at > best.at ? each : best),
-    null,
-  );
-  if (!latest) return null;
-  const amount = readingAmount(latest, context.kitchen);
-  const { low, value, high } = boundsOf(amount.terms, amount.sources);
-  return low > 0 ? { ...amount, interval: { low, value, high } } : null;
-}
-
-function shareByMass(parts: Parts, finished: FinishedWeight, massMg: number): Parts {
-  return finished.ids.reduce(
-    (share, id) => {
-      const interval = finished.sources.get(id);
-      if (!interval) throw new Error(`reading without an interval: ${id}`);
-      return divideParts(share, id, interval);
-    },
-    scaleParts(parts, massMg),
-  );
-}
-
-function withoutDivisor(recipe: Recipe): Parts {
-  const missing = { lineId: recipe.id, text: recipe.title, reason: 'noDivisor' } as const;
-  return { ...NOTHING, open: [missing] };
 }

@@ -92,6 +92,31 @@ function addsNone(food: Food, nutrient: Nutrient, region: Region): boolean {
   return parts.terms.every((term) => term.up.some((id) => parts.sources.get(id)?.value === 0));
 }
 
+/**
+ * What a food holds of a nutrient in what it is stated for, in the region's words: per 100 g; per 100 ml, or per
+ * serving, where that is all that its source says.
+ * @returns the parts, and what they are for; `missing` says what the food does not state
+ */
+export function basisParts(
+  food: Food,
+  nutrient: Nutrient,
+  region: Region,
+): { readonly per: '100 g' | '100 ml' | 'serving'; readonly parts: Parts } {
+  const { basis, serving } = food.version;
+  const byMass = basis === 'per100g' || (basis === 'serving' && (serving?.massMg ?? null) !== null);
+  const byVolume = basis === 'per100ml' || (basis === 'serving' && serving?.volumeMl != null);
+  const per = byMass ? '100 g' : byVolume ? '100 ml' : 'serving';
+  const amount: LineAmount = {
+    massMg: per === '100 g' ? [constant(100_000)] : null,
+    volumeMl: per === '100 ml' ? [constant(100)] : null,
+    servings: per === 'serving' ? [constant(1)] : null,
+    edible: true,
+    sources: new Map(),
+  };
+  const missing: Missing = (reason) => ({ lineId: food.id, text: food.name, reason });
+  return { per, parts: foodParts(food, amount, nutrient, region, missing) };
+}
+
 type Missing = (reason: MissingPart['reason']) => MissingPart;
 
 function foodParts(

@@ -88,13 +88,55 @@ function magnitude(terms: readonly Term[], intervals: Named): number {
 }
 
 function likely(terms: readonly Term[], intervals: Named): { centre: number; spread: number } {
+  const { at, of } = midpoints(intervals);
+  let sum = 0;
+  eachVariance(terms, at, of, (_ids, _slope, variance) => {
+    sum += variance;
+  });
+  return { centre: evaluate(terms, at), spread: 2 * Math.sqrt(sum) };
+}
+
+/** Calls back with each piece of the variance: the ids it comes from, its slope, and how much it is. */
+function eachVariance(
+  terms: readonly Term[],
+  at: ReadonlyMap<string, number>,
+  of: (id: string) => number,
+  visit: (ids: readonly string[], slope: number, variance: number) => void,
+): void {
+  for (const [id, slope] of slopes(terms, at)) {
+    visit([id], slope, slope ** 2 * of(id));
+  }
+  for (const { a, b, slope } of mixedSlopes(terms, at)) {
+    visit([a, b], slope, slope ** 2 * of(a) * of(b));
+  }
+}
+
+/** A piece of the likely variance of a sum: one source, or two that are multiplied. */
+export interface VariancePiece {
+  readonly ids: readonly string[];
+  /** First or mixed derivative at the midpoints. */
+  readonly slope: number;
+  readonly variance: number;
+}
+
+/**
+ * The likely variance of a sum of products in its pieces, before clipping: their sum is the square of half
+ * the likely half-width.
+ * @example variancePieces([source('a')], new Map([['a', plusMinus(10, 3)]])) // one piece of 3
+ */
+export function variancePieces(terms: readonly Term[], sources: Sources): VariancePiece[] {
+  const intervals = sourceIds(terms).map((id) => [id, intervalOf(sources, id)] as const);
+  const { at, of } = midpoints(intervals);
+  const pieces: VariancePiece[] = [];
+  eachVariance(terms, at, of, (ids, slope, variance) => pieces.push({ ids, slope, variance }));
+  return pieces;
+}
+
+/** The middle of each interval, and the variance of an error that is rectangular over it. */
+function midpoints(intervals: Named) {
   const at = new Map(intervals.map(([id, { low, high }]) => [id, (low + high) / 2]));
   const variance = new Map(
     intervals.map(([id, { low, high }]) => [id, ((high - low) / 2) ** 2 / 3]),
   );
-  const of = (id: string) => variance.get(id) ?? 0;
-  let sum = 0;
-  for (const [id, slope] of slopes(terms, at)) sum += slope ** 2 * of(id);
-  for (const { a, b, slope } of mixedSlopes(terms, at)) sum += slope ** 2 * of(a) * of(b);
-  return { centre: evaluate(terms, at), spread: 2 * Math.sqrt(sum) };
+  return { at, of: (id: string) => variance.get(id) ?? 0 };
 }
