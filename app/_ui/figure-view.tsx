@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Figure } from '#lib/figures/figure';
-import { printFigure, someOf, type PrintedFigure } from '#lib/figures/print-figure';
+import { printFigure, type PrintedFigure } from '#lib/figures/print-figure';
 import { Provisional } from './provisional';
 import { Whisker } from './whisker';
 
@@ -39,7 +39,7 @@ export function FigureView({ figure, published, size = 'large', note }: Props) {
       <dt className="lettering text-base text-soft">{printed.label}</dt>
       <dd>
         {provisional.length > 0 ? (
-          <Provisional what={someOf(provisional)}>{number}</Provisional>
+          <Provisional what={waitingWords(provisional)}>{number}</Provisional>
         ) : (
           number
         )}
@@ -48,6 +48,11 @@ export function FigureView({ figure, published, size = 'large', note }: Props) {
       </dd>
     </div>
   );
+}
+
+/** Which foods wait: by name where they are few, since they are listed where they are confirmed. */
+function waitingWords(texts: readonly string[]): string {
+  return texts.length <= 2 ? texts.join(', ') : `${texts.length} foods`;
 }
 
 const WIDTHS: Readonly<Record<FigureSize, string>> = {

@@ -18,6 +18,8 @@ interface Told extends ChangeLine {
   readonly row: JournalRow;
 }
 
+/** What is kept beside an act for later, and told only where nothing else was done. */
+const ASIDE: ReadonlySet<string> = new Set(['LineMatch', 'Draft']);
 /** Names told of several at most; the rest is a number. */
 const NAMED = 4;
 /** Letters of one value; a longer one is cut, the whole stands in its form. */
@@ -31,7 +33,9 @@ const LONGEST = 160;
  *   // ['Barley skillet: 200 g pearl barley → 220 g pearl barley']
  */
 export function actWords(lines: readonly ChangeLine[], telling: Telling): readonly string[] {
-  const told = lines.flatMap((line) => toldOf(line, telling) ?? []);
+  const all = lines.flatMap((line) => toldOf(line, telling) ?? []);
+  const seen = all.filter(({ entity }) => !ASIDE.has(entity));
+  const told = seen.length > 0 ? seen : all;
   return [
     ...(['taken out', 'added', 'brought back'] as const).flatMap((verb) =>
       comings(

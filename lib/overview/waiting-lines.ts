@@ -35,6 +35,6 @@ export function waitingLines(
       const figure = of.figures[nutrient];
       return figure !== undefined && figureStatus(figure) !== 'known';
     });
-    return [{ line, figures: of, waits, counts: counts || waits === 'confirm' }];
+    return [{ line, figures: of, waits, counts }];
   });
 }

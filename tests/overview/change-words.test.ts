@@ -116,6 +116,14 @@ describe('in words', () => {
     expect(words(made('salt'))).toEqual(['Barley skillet: ingredient added: salt']);
   });
 
+  test('what is remembered beside an act is told only where nothing else was done', () => {
+    const row = { id: 'm', wordsFolded: 'pearl barley', foodId: 'f1', deletedAt: null };
+    const remembered = { entity: 'LineMatch', entityId: 'm', before: null, after: row };
+    const more = changed({ note: 'rinsed' });
+    expect(words(remembered, more)).toEqual(words(more));
+    expect(words(remembered)).toHaveLength(1);
+  });
+
   test('a dish taken out is told with what went with it', () => {
     const gone = (entity: string, row: object): ChangeLine => ({
       entity,

@@ -21,7 +21,9 @@ interface Props {
 
 /** What of a dish waits for the person: matches to confirm, foods to choose, grams to say. Nothing where all is known. */
 export function MatchPart({ view, dish, figures }: Props) {
-  const waiting = waitingLines(dish.recipe.lines, figures.lines).filter(({ counts }) => counts);
+  const waiting = waitingLines(dish.recipe.lines, figures.lines).filter(
+    ({ waits, counts }) => counts || waits === 'confirm',
+  );
   const matches = waiting.filter(({ waits }) => waits === 'confirm').length;
   if (waiting.length === 0) return null;
   const values = { episodeId: view.file.episode.id, recipeId: dish.recipe.id };
