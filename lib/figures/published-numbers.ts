@@ -10,11 +10,13 @@ import type {
 import { figureStatus, type Figure, type ProvisionalPart } from '#lib/figures/figure';
 import { printFigure, someOf, type PrintedFigure } from '#lib/figures/print-figure';
 import { tally, type TalliedNumber, type TallyNode } from '#lib/figures/tally';
-import { printTo } from '#lib/units/print';
+import { printTo, roundTo } from '#lib/units/print';
 
 /** A number as it is written and said everywhere, with the remark that it may need. */
 export interface PublishedNumber extends PrintedFigure {
   readonly onlyByRounding: boolean;
+  /** True for a number that was spoken and that the others cannot be made to add up with. */
+  readonly clashes: boolean;
   /** Ingredients in it whose food waits for the person's word. */
   readonly provisional: readonly ProvisionalPart[];
 }
@@ -27,8 +29,26 @@ export type NumberScope =
 /** Looks up the one printed form of a figure; throws for a scope the episode does not have. */
 export type PublishedNumbers = (nutrient: Nutrient, scope: NumberScope) => PublishedNumber;
 
+/** What calories may be rounded to where they are written, finest first. */
+export const ENERGY_STEPS = [1, 5, 10] as const;
+export type EnergyStep = (typeof ENERGY_STEPS)[number];
+
+/** A number that has been said in front of the camera, in its nutrient's unit: it stands. */
+export interface SpokenNumber {
+  readonly nutrient: Nutrient;
+  readonly scope: NumberScope;
+  readonly amount: number;
+}
+
+export interface PublishedOptions {
+  /** What calories are rounded to; 1 if left out. Ranges keep their whole calories. */
+  readonly energyStep?: EnergyStep;
+  readonly spoken?: readonly SpokenNumber[];
+}
+
 /** What published numbers are rounded to: whole kcal, kJ and grams, 10 mg of sodium, 0.1 g of salt. */
-export function publishedStep(nutrient: Nutrient): number {
+export function publishedStep(nutrient: Nutrient, energyStep: EnergyStep = 1): number {
+  if (nutrient === 'energyKcal') return energyStep;
   if (nutrient === 'salt') return 0.1;
   if (nutrient === 'sodium') return 10;
   return 1;
@@ -39,31 +59,57 @@ export function publishedStep(nutrient: Nutrient): number {
  * they agree wherever they appear and segments add up to the day. A nutrient that is incomplete anywhere
  * is not tallied: its numbers are rounded alone, 'at least' downwards.
  * Equal portions print one number, the dish divided, and are not tied to the sum, unless one is what is eaten.
+ * What has been spoken stands as it was said, and the others give way; where they cannot, it `clashes`.
+ * @example publishedNumbers(file, figures, { energyStep: 10 })('energyKcal', { kind: 'day' }).text // '1290'
  */
-export function publishedNumbers(file: EpisodeFile, figures: EpisodeFigures): PublishedNumbers {
+export function publishedNumbers(
+  file: EpisodeFile,
+  figures: EpisodeFigures,
+  { energyStep = 1, spoken = [] }: PublishedOptions = {},
+): PublishedNumbers {
   const dishes = dishesOf(file.episode.segments);
+  const nodes = new Map(dishes.flatMap(nodesOf));
+  const nodeOf = (scope: NumberScope) => {
+    if (scope.kind === 'day') return DAY;
+    const key = keyOf(scope);
+    return nodes.get(key) ?? key;
+  };
+  const said = new Map(
+    spoken.map(({ nutrient, scope, amount }) => [`${nutrient} ${nodeOf(scope)}`, amount]),
+  );
   const tallied = new Map<string, TalliedNumber>();
+  const clashing = new Set<string>();
   for (const nutrient of figures.nutrients) {
-    for (const tree of treesOf(dishes, figures, nutrient)) {
-      for (const [id, number] of tally(tree, publishedStep(nutrient)).numbers) {
-        tallied.set(`${nutrient} ${id}`, number);
-      }
+    const fixed = (node: string) => said.get(`${nutrient} ${node}`) ?? null;
+    for (const tree of treesOf(dishes, figures, nutrient, fixed)) {
+      const result = tally(tree, publishedStep(nutrient, energyStep));
+      for (const [id, number] of result.numbers) tallied.set(`${nutrient} ${id}`, number);
+      for (const id of result.clashing) clashing.add(`${nutrient} ${id}`);
     }
   }
-  const nodes = new Map(dishes.flatMap(nodesOf));
   return (nutrient, scope) => {
     const figure = figureFor(figures, nutrient, scope);
-    const { provisional } = figure;
-    const printed = {
+    const key = `${nutrient} ${nodeOf(scope)}`;
+    const step = publishedStep(nutrient, energyStep);
+    const { text, number, status } = printFigure(figure, step);
+    const common = {
       ...inRegion(printFigure(figure, publishedStep(nutrient)), figures.region),
-      provisional,
+      provisional: figure.provisional,
+      onlyByRounding: tallied.get(key)?.onlyByRounding ?? false,
+      clashes: clashing.has(key),
     };
-    const node = scope.kind === 'day' ? DAY : nodes.get(keyOf(scope));
-    const number = tallied.get(`${nutrient} ${node}`);
-    if (!number) return { ...printed, onlyByRounding: false };
-    const text = printTo(number.printed, publishedStep(nutrient));
-    return { ...printed, text, number: text, onlyByRounding: number.onlyByRounding };
+    const spokenHere = status === 'known' ? said.get(key) : undefined;
+    const amount = tallied.get(key)?.printed ?? spokenHere;
+    if (amount === undefined) return { ...common, text, number };
+    // What was said in finer digits is not rounded again.
+    const shown = printTo(amount, spokenHere === undefined ? step : finestStep(amount, step));
+    return { ...common, text: shown, number: shown };
   };
+}
+
+/** The step of a spoken number: the published one, or tenths of it where it was said finer. */
+function finestStep(amount: number, step: number): number {
+  return [step, 1, 0.1].find((each) => Math.abs(roundTo(amount, each) - amount) < 1e-9) ?? 0.01;
 }
 
 /**
@@ -76,7 +122,15 @@ export function confirmedOnly(numbers: PublishedNumbers): PublishedNumbers {
     if (number.provisional.length === 0) return number;
     const waiting = someOf(number.provisional.map(({ text }) => text));
     const range = `not confirmed yet: ${waiting}`;
-    return { ...number, status: 'open', text: 'open', number: null, range, onlyByRounding: false };
+    return {
+      ...number,
+      status: 'open',
+      text: 'open',
+      number: null,
+      range,
+      onlyByRounding: false,
+      clashes: false,
+    };
   };
 }
 
@@ -118,12 +172,13 @@ function treesOf(
   dishes: readonly Dish[],
   figures: EpisodeFigures,
   nutrient: Nutrient,
+  fixed: (node: string) => number | null,
 ): readonly TallyNode[] {
   const node = (id: string, of: Figures, children: readonly TallyNode[]): TallyNode | null => {
     const figure = of[nutrient];
     if (!figure || figureStatus(figure) !== 'known') return null;
     const { value, low, high } = figure;
-    return { id, value, low: low ?? 0, high: high ?? value, fixed: null, children };
+    return { id, value, low: low ?? 0, high: high ?? value, fixed: fixed(id), children };
   };
   const own: TallyNode[] = [];
   const eaten = figures.dishes.map((of) => {

@@ -24,54 +24,73 @@ export interface TalliedNumber {
 export interface Tally {
   readonly addsUp: boolean;
   readonly numbers: ReadonlyMap<string, TalliedNumber>;
+  /** Spoken numbers that the others cannot give way to, in order; empty where everything adds up. */
+  readonly clashing: readonly string[];
 }
 
 /** One way to print a subtree, with its cost: Σ|p − v| and the misses of each node in order. */
 interface Choice {
+  /** Spoken numbers left out of the sums. */
+  readonly clashing: readonly string[];
   readonly cost: number;
   readonly misses: readonly number[];
+  /** What each node counts as in its parent's sum. */
   readonly printed: readonly (readonly [string, number])[];
 }
 
+/** What a choice must keep to. */
+interface Rules {
+  readonly step: number;
+  /** Whether a number that is not spoken stays inside its hard bound, widened by half a step. */
+  readonly bounds: boolean;
+  /** Whether a spoken number may be left out of the sums. */
+  readonly release: boolean;
+}
+
 /**
- * Least change at the root, then least Σ|printed − value|, ties by position; exact, by dynamic programming
- * over the tree. First with every printed number inside its hard bound widened by half a step; if there is
- * no such choice, without that, and the numbers concerned say so. Where spoken numbers cannot be made to
- * add up, each is rounded alone and `addsUp` is false.
+ * Prints a tree of numbers in multiples of a step so that children add up to their parents: each number is one
+ * of its two neighbours (a spoken one is what was said), with the least change at the root, then the least
+ * Σ|printed − value|, then the least change of the earlier numbers; exact, by dynamic programming over the tree.
+ * Choosing floor or ceiling so that all sums hold is controlled rounding (L. H. Cox, "A constructive procedure
+ * for unbiased controlled rounding", J. Am. Stat. Assoc. 82, 1987 [from memory]); on one level, where no bound
+ * binds, it is the method of largest remainders.
+ *
+ * First with every number that can still be chosen inside its hard bound widened by half a step. If there is no
+ * such choice, without that, and the numbers concerned say so. If spoken numbers make even that impossible, the
+ * fewest of them are left out of the sums and named in `clashing`; they are printed as they were said.
  *
  * @param step what to round to, in the unit of the values
  * @example children 1.4 and 1.4 under 2.8, step 1: prints 3 = 1 + 2 (the later one gives way)
  */
 export function tally(root: TallyNode, step: number): Tally {
-  const strict = best(root, step, true);
-  const choice = strict ?? best(root, step, false);
-  if (choice) return { addsUp: true, numbers: numbersOf(root, new Map(choice.printed), step) };
-  const alone = new Map<string, number>();
-  for (const node of flatten(root)) {
-    alone.set(node.id, node.fixed ?? nearest(node.value, step));
-  }
-  return { addsUp: false, numbers: numbersOf(root, alone, step) };
+  const choice =
+    best(root, { step, bounds: true, release: false }) ??
+    best(root, { step, bounds: false, release: false }) ??
+    fewestLeftOut(root, step);
+  const clashing = new Set(choice.clashing);
+  const printed = new Map(choice.printed);
+  const numbers = flatten(root).map((node): [string, TalliedNumber] => {
+    const counted = printed.get(node.id) ?? node.value;
+    const number = clashing.has(node.id) ? (node.fixed ?? counted) : counted;
+    return [node.id, { printed: number, onlyByRounding: !meetsBound(node, number, step) }];
+  });
+  return {
+    addsUp: clashing.size === 0,
+    numbers: new Map(numbers),
+    clashing: flatten(root).flatMap(({ id }) => (clashing.has(id) ? [id] : [])),
+  };
 }
 
-function nearest(value: number, step: number): number {
-  return settled(Math.floor(settled(value / step + 0.5)) * step);
+/** Bounds are kept where that leaves out no more of what was spoken. */
+function fewestLeftOut(root: TallyNode, step: number): Choice {
+  const loose = best(root, { step, bounds: false, release: true });
+  if (!loose) throw new Error(`${root.id} is not the sum of its children`);
+  const strict = best(root, { step, bounds: true, release: true });
+  return strict && strict.clashing.length === loose.clashing.length ? strict : loose;
 }
 
 function flatten(node: TallyNode): TallyNode[] {
   return [node, ...node.children.flatMap(flatten)];
-}
-
-function numbersOf(
-  root: TallyNode,
-  printed: ReadonlyMap<string, number>,
-  step: number,
-): Map<string, TalliedNumber> {
-  return new Map(
-    flatten(root).map((node) => {
-      const number = printed.get(node.id) ?? nearest(node.value, step);
-      return [node.id, { printed: number, onlyByRounding: !meetsBound(node, number, step) }];
-    }),
-  );
 }
 
 function meetsBound(node: TallyNode, printed: number, step: number): boolean {
@@ -81,45 +100,59 @@ function meetsBound(node: TallyNode, printed: number, step: number): boolean {
   );
 }
 
-function best(root: TallyNode, step: number, strict: boolean): Choice | null {
-  const choices = [...choicesOf(root, step, strict).values()];
+function best(root: TallyNode, rules: Rules): Choice | null {
+  const choices = [...choicesOf(root, rules).values()];
   const rootMiss = (choice: Choice) => choice.misses[0] ?? 0;
   return choices.reduce<Choice | null>((found, choice) => {
     if (!found) return choice;
-    const difference = settled(rootMiss(choice) - rootMiss(found));
+    const difference =
+      choice.clashing.length - found.clashing.length || settled(rootMiss(choice) - rootMiss(found));
     if (difference !== 0) return difference < 0 ? choice : found;
     return better(choice, found) ? choice : found;
   }, null);
 }
 
-/** The best choice for each number of steps that the node can be printed as. */
-function choicesOf(node: TallyNode, step: number, strict: boolean): Map<number, Choice> {
-  const sums = combine(node.children.map((child) => choicesOf(child, step, strict)));
+/** The best choice for each number of steps that the node can count as. */
+function choicesOf(node: TallyNode, rules: Rules): Map<number, Choice> {
+  const { step } = rules;
+  const sums = combine(node.children.map((child) => choicesOf(child, rules)));
   const result = new Map<number, Choice>();
-  for (const steps of candidates(node, step)) {
+  for (const { steps, clashes } of candidates(node, rules)) {
     const below = node.children.length === 0 ? NO_CHILDREN : sums.get(steps);
+    if (!below) continue;
     const printed = settled(steps * step);
-    if (!below || (strict && !meetsBound(node, printed, step))) continue;
     const miss = settled(Math.abs(printed - node.value));
-    result.set(steps, {
+    const choice: Choice = {
+      clashing: clashes ? [node.id, ...below.clashing] : below.clashing,
       cost: settled(below.cost + miss),
       misses: [miss, ...below.misses],
       printed: [[node.id, printed], ...below.printed],
-    });
+    };
+    const known = result.get(steps);
+    if (!known || better(choice, known)) result.set(steps, choice);
   }
   return result;
 }
 
-const NO_CHILDREN: Choice = { cost: 0, misses: [], printed: [] };
+const NO_CHILDREN: Choice = { clashing: [], cost: 0, misses: [], printed: [] };
 
-function candidates(node: TallyNode, step: number): number[] {
-  if (node.fixed !== null) {
-    const steps = settled(node.fixed / step);
-    return Number.isInteger(steps) ? [steps] : [];
-  }
+interface Candidate {
+  readonly steps: number;
+  /** A spoken number that counts as something else than was said. */
+  readonly clashes: boolean;
+}
+
+function candidates(node: TallyNode, { step, bounds, release }: Rules): Candidate[] {
   const steps = settled(node.value / step);
   const floor = Math.floor(steps);
-  return floor === steps ? [floor] : [floor, floor + 1];
+  const neighbours = (floor === steps ? [floor] : [floor, floor + 1])
+    .filter((each) => !bounds || meetsBound(node, settled(each * step), step))
+    .map((each): Candidate => ({ steps: each, clashes: node.fixed !== null }));
+  if (node.fixed === null) return neighbours;
+  const said = settled(node.fixed / step);
+  // Said in finer or other steps: nothing that is printed in these can add up with it.
+  const standing = Number.isInteger(said) ? [{ steps: said, clashes: false }] : [];
+  return release ? [...standing, ...neighbours] : standing;
 }
 
 function combine(children: readonly ReadonlyMap<number, Choice>[]): Map<number, Choice> {
@@ -129,6 +162,7 @@ function combine(children: readonly ReadonlyMap<number, Choice>[]): Map<number, 
     for (const [sum, left] of sums) {
       for (const [steps, right] of child) {
         const joined: Choice = {
+          clashing: [...left.clashing, ...right.clashing],
           cost: settled(left.cost + right.cost),
           misses: [...left.misses, ...right.misses],
           printed: [...left.printed, ...right.printed],
@@ -142,9 +176,9 @@ function combine(children: readonly ReadonlyMap<number, Choice>[]): Map<number, 
   return sums;
 }
 
-/** Lower cost; at equal cost the earlier number misses less. */
+/** Fewer spoken numbers left out; then lower cost; at equal cost the earlier number misses less. */
 function better(a: Choice, b: Choice): boolean {
-  const difference = settled(a.cost - b.cost);
+  const difference = a.clashing.length - b.clashing.length || settled(a.cost - b.cost);
   if (difference !== 0) return difference < 0;
   for (const [index, miss] of a.misses.entries()) {
     const other = b.misses[index] ?? 0;

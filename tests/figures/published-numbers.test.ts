@@ -33,6 +33,58 @@ describe('published numbers', () => {
     expect([a.onlyByRounding, b.onlyByRounding]).toEqual([false, true]);
   });
 
+  it('are rounded to 5 or 10 kcal on request, still adding up, with ranges in whole calories', () => {
+    const large = aFile(
+      [
+        aDish('a', aRecipe('ra', [grams('la', 'stock', 474)])),
+        aDish('b', aRecipe('rb', [grams('lb', 'stock', 374)])),
+        aDish('c', aRecipe('rc', [grams('lc', 'stock', 231)])),
+      ],
+      [exactish],
+    );
+    const own = episodeFigures(large);
+    // 663.6, 523.6 and 323.4 kcal: 1,510.6 in all.
+    const printed = (energyStep: 1 | 5 | 10) => {
+      const of = publishedNumbers(large, own, { energyStep });
+      return [
+        of('energyKcal', { kind: 'day' }).text,
+        ...['a', 'b', 'c'].map((id) => of('energyKcal', { kind: 'whole', segmentId: id }).text),
+      ];
+    };
+    expect(printed(1)).toEqual(['1511', '664', '524', '323']);
+    // 320 ± 2.5 would miss the bound 322.7 to 324.1.
+    expect(printed(5)).toEqual(['1515', '665', '525', '325']);
+    expect(printed(10)).toEqual(['1510', '660', '530', '320']);
+    const of = publishedNumbers(large, own, { energyStep: 10 });
+    expect(of('energyKcal', { kind: 'day' }).range).toBe(
+      publishedNumbers(large, own)('energyKcal', { kind: 'day' }).range,
+    );
+    expect(of('protein', { kind: 'day' }).text).toBe('151');
+  });
+
+  it('stand as they were spoken, and the others give way', () => {
+    const spoken = [
+      { nutrient: 'energyKcal', scope: { kind: 'whole', segmentId: 'a' }, amount: 2 },
+    ] as const;
+    const of = publishedNumbers(file, figures, { spoken });
+    expect(of('energyKcal', { kind: 'whole', segmentId: 'a' }).text).toBe('2');
+    expect(of('energyKcal', { kind: 'whole', segmentId: 'b' }).text).toBe('1');
+    expect(of('energyKcal', { kind: 'day' })).toMatchObject({ text: '3', clashes: false });
+  });
+
+  it('say which spoken number the others cannot be made to add up with', () => {
+    const scope = { kind: 'whole', segmentId: 'a' } as const;
+    const spoken = [{ nutrient: 'energyKcal', scope, amount: 7 }] as const;
+    const of = publishedNumbers(file, figures, { spoken });
+    expect(of('energyKcal', scope)).toMatchObject({ text: '7', clashes: true });
+    expect(of('energyKcal', { kind: 'whole', segmentId: 'b' }).clashes).toBe(false);
+    const half = { kind: 'portion', portionId: 'half' } as const;
+    const portion = [{ nutrient: 'energyKcal', scope: half, amount: 0.7 }] as const;
+    expect(publishedNumbers(file, figures, { spoken: portion })('energyKcal', half).text).toBe(
+      '0.7',
+    );
+  });
+
   it('leave equal portions out of the sum', () => {
     expect(numbers('energyKcal', { kind: 'portion', portionId: 'half' }).text).toBe('1');
   });
