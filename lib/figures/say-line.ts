@@ -1,11 +1,36 @@
-import type { DishFigures, EpisodeFigures } from '#lib/figures/episode-figures';
+import type { Portion } from '#lib/episode/schema';
+import type { DishFigures, EpisodeFigures, Figures } from '#lib/figures/episode-figures';
 import { figureStatus, type Figure } from '#lib/figures/figure';
-import type { NumberScope, PublishedNumbers } from '#lib/figures/published-numbers';
-import { printCount, roundTo, settled } from '#lib/units/print';
+import type {
+  EnergyStep,
+  NumberScope,
+  PublishedNumber,
+  PublishedNumbers,
+} from '#lib/figures/published-numbers';
+import { printCount, printGrams, roundTo, settled } from '#lib/units/print';
 
 /** A sentence to say or copy about one amount of a dish, or why there is none yet. */
 export type SayLine =
-  { readonly ready: true; readonly text: string } | { readonly ready: false; readonly why: string };
+  | {
+      readonly ready: true;
+      readonly text: string;
+      /** For an odd gram halved: both ways to say it. */
+      readonly halved: string | null;
+      /** Where the person chose more digits than the likely range supports. */
+      readonly remark: string | null;
+    }
+  | { readonly ready: false; readonly why: string };
+
+/** A line to say with what it is about, as a key that is unique within the episode. */
+export interface KeyedLine {
+  readonly key: string;
+  readonly line: SayLine;
+}
+
+export interface SayOptions {
+  /** What calories are rounded to; what their likely range supports if left out. */
+  readonly energyStep?: EnergyStep | undefined;
+}
 
 /** What a spoken number may be rounded to, finest first: whole, fives, tens and so on. */
 const SPOKEN_STEPS = [1, 5, 10, 50, 100, 500] as const;
@@ -23,52 +48,191 @@ export function spokenStep(halfWidth: number): number {
 
 /**
  * A figure as it is said: no more digits than its likely range supports, 'about' where it is rounded beyond
- * whole units, 'at least' rounded down. Null where it is open, or can only be called 'at most'.
+ * whole units, 'at least' rounded down, 'at most' where rounding would leave nothing of it. Null where it is
+ * open, or can only be called 'at most'.
  * @param published the whole number that is written of it; said as it stands where whole units are
+ * @param chosen a step that the person chose instead, which may be finer than the range supports
  * @example spokenNumber(energy, '1285') // 'about 1,300' where the likely range is 1248 to 1322
  */
-export function spokenNumber(figure: Figure, published: string): string | null {
+export function spokenNumber(figure: Figure, published: string, chosen?: number): string | null {
   const status = figureStatus(figure);
-  if (status === 'atLeast') return `at least ${printCount(Math.floor(settled(figure.low ?? 0)))}`;
+  if (status === 'atLeast') {
+    const step = chosen ?? 1;
+    return `at least ${printCount(Math.floor(settled((figure.low ?? 0) / step)) * step)}`;
+  }
   if (status !== 'known') return null;
-  const step = spokenStep(((figure.likelyHigh ?? 0) - (figure.likelyLow ?? 0)) / 2);
+  const step = chosen ?? supportedStep(figure);
+  if (step === 1) return printCount(Number(published));
   const rounded = roundTo(figure.value, step);
-  // A step that swallows the number itself says nothing.
-  if (step === 1 || rounded === 0) return printCount(Number(published));
-  return `about ${printCount(rounded)}`;
+  if (rounded !== 0) return `about ${printCount(rounded)}`;
+  return `at most ${printCount(Math.ceil(settled((figure.high ?? 0) / step)) * step)}`;
+}
+
+function supportedStep({ likelyLow, likelyHigh }: Figure): number {
+  return spokenStep(((likelyHigh ?? 0) - (likelyLow ?? 0)) / 2);
 }
 
 /**
  * The line to say of a dish: energy and protein of one equal portion where there are any, else of all of it.
  * @returns why not, while a number in it is open or rests on a food that nobody has confirmed
- * @example sayLine(dish, figures, numbers)
- *   // { ready: true, text: 'One of 4 has about 640 calories and 26 grams of protein.' }
+ * @example sayLine(dish, { id, of: 4 }, figures, numbers)
+ *   // { ready: true, text: 'One of 4 has about 640 calories and 26 grams of protein.', … }
  */
 export function sayLine(
   dish: DishFigures,
   portion: { readonly id: string; readonly of: number } | null,
   { region }: Pick<EpisodeFigures, 'region'>,
   numbers: PublishedNumbers,
+  options: SayOptions = {},
 ): SayLine {
   const scope: NumberScope = portion
     ? { kind: 'portion', portionId: portion.id }
     : { kind: 'whole', segmentId: dish.segmentId };
-  const figures = portion
+  const of = portion
     ? dish.portions.find(({ portionId }) => portionId === portion.id)?.figures
     : dish.whole;
-  const said = (['energyKcal', 'protein'] as const).map((nutrient) => {
+  const subject = portion && portion.of > 1 ? `One of ${portion.of} has` : 'The whole dish has';
+  const halved = portion?.of === 2 ? halvedProtein(dish, numbers) : null;
+  return lineOf(subject, of, (nutrient) => numbers(nutrient, scope), region, options, halved);
+}
+
+/**
+ * Every line of a dish: all of it, each of its portions, and half of it where no portion is that.
+ * @example sayLines(dish, recipe.portions, figures, numbers).map(({ line }) => line.ready && line.text)
+ */
+export function sayLines(
+  dish: DishFigures,
+  portions: readonly Portion[],
+  figures: Pick<EpisodeFigures, 'region'>,
+  numbers: PublishedNumbers,
+  options: SayOptions = {},
+): KeyedLine[] {
+  const { region } = figures;
+  const lines: KeyedLine[] = [
+    { key: `whole-${dish.segmentId}`, line: sayLine(dish, null, figures, numbers, options) },
+  ];
+  for (const portion of portions) {
+    if (portion.kind === 'count') {
+      if (portion.of === 1) continue;
+      const line = sayLine(dish, portion, figures, numbers, options);
+      lines.push({ key: portion.id, line });
+      continue;
+    }
+    const of = dish.portions.find(({ portionId }) => portionId === portion.id)?.figures;
+    const scope = { kind: 'portion', portionId: portion.id } as const;
+    const subject = `A portion of ${printGrams(portion.massMg)} grams has`;
+    const line = lineOf(subject, of, (nutrient) => numbers(nutrient, scope), region, options, null);
+    lines.push({ key: portion.id, line });
+  }
+  if (!portions.some((portion) => portion.kind === 'count' && portion.of === 2)) {
+    lines.push({ key: `half-${dish.segmentId}`, line: halfLine(dish, region, numbers, options) });
+  }
+  return lines;
+}
+
+/**
+ * The line of the day; until the person has said what else was eaten it is of the dishes shown.
+ * @example sayDay(figures, numbers) // 'The dishes shown have about 1,900 calories and 121 grams of protein.'
+ */
+export function sayDay(
+  figures: Pick<EpisodeFigures, 'region' | 'day' | 'dayIsWhole'>,
+  numbers: PublishedNumbers,
+  options: SayOptions = {},
+): SayLine {
+  const subject = figures.dayIsWhole ? 'The whole day has' : 'The dishes shown have';
+  const of = (nutrient: Said) => numbers(nutrient, { kind: 'day' });
+  return lineOf(subject, figures.day, of, figures.region, options, null);
+}
+
+type Said = 'energyKcal' | 'protein';
+
+function lineOf(
+  subject: string,
+  figures: Figures | null | undefined,
+  published: (nutrient: Said) => Pick<PublishedNumber, 'number' | 'range'>,
+  region: EpisodeFigures['region'],
+  { energyStep }: SayOptions,
+  halved: string | null,
+): SayLine {
+  const say = (nutrient: Said, chosen?: number) => {
     const figure = figures?.[nutrient];
-    const number = numbers(nutrient, scope);
-    const words = figure && number.number !== null ? spokenNumber(figure, number.number) : null;
-    return { words, range: number.range };
-  });
+    const { number, range } = published(nutrient);
+    const words = figure && number !== null ? spokenNumber(figure, number, chosen) : null;
+    return { words, range };
+  };
+  const said = [say('energyKcal', energyStep), say('protein')];
   const [energy, protein] = said.map(({ words }) => words);
   if (energy == null || protein == null) {
     const open = said.filter(({ words }) => words === null).map(({ range }) => range);
     return { ready: false, why: [...new Set(open)].join('; ') };
   }
-  const subject = portion && portion.of > 1 ? `One of ${portion.of}` : 'The whole dish';
   const unit = region === 'US' ? 'calories' : 'kilocalories';
-  const text = `${subject} has ${energy} ${unit} and ${protein} grams of protein.`;
-  return { ready: true, text };
+  const text = `${subject} ${energy} ${unit} and ${protein} grams of protein.`;
+  const figure = figures?.energyKcal;
+  return { ready: true, text, halved, remark: figure ? tooFine(figure, unit, energyStep) : null };
+}
+
+/** A step that the person chose although the likely range does not support it. */
+function tooFine(figure: Figure, unit: string, chosen: number | undefined): string | null {
+  const supported = supportedStep(figure);
+  if (chosen === undefined || figureStatus(figure) !== 'known' || chosen >= supported) return null;
+  const [low, high] = [figure.likelyLow ?? 0, figure.likelyHigh ?? 0].map(printCount);
+  return `More digits than its likely range supports: ${low} to ${high} ${unit}.`;
+}
+
+function halfLine(
+  dish: DishFigures,
+  region: EpisodeFigures['region'],
+  numbers: PublishedNumbers,
+  options: SayOptions,
+): SayLine {
+  const whole = (nutrient: Said) => dish.whole[nutrient];
+  const half = (figure: Figure | undefined): Figure | null => (figure ? halfOf(figure) : null);
+  const [energyKcal, protein] = [half(whole('energyKcal')), half(whole('protein'))];
+  const figures: Figures = { ...(energyKcal && { energyKcal }), ...(protein && { protein }) };
+  const published = (nutrient: Said) => {
+    const { number, range } = numbers(nutrient, { kind: 'whole', segmentId: dish.segmentId });
+    const value = figures[nutrient]?.value ?? 0;
+    return { number: number === null ? null : String(roundTo(value, 1)), range };
+  };
+  return lineOf(
+    'Half of it has',
+    figures,
+    published,
+    region,
+    options,
+    halvedProtein(dish, numbers),
+  );
+}
+
+/** One of two is an exact share: every bound is halved. */
+function halfOf(figure: Figure): Figure {
+  const half = (value: number | null) => (value === null ? null : value / 2);
+  return {
+    ...figure,
+    value: figure.value / 2,
+    low: half(figure.low),
+    high: half(figure.high),
+    likelyLow: half(figure.likelyLow),
+    likelyHigh: half(figure.likelyHigh),
+  };
+}
+
+/**
+ * Both ways to say the half of an odd number of grams of protein; the half gram only where the likely range
+ * supports it, and nothing where whole grams of the dish are already more than it supports.
+ */
+function halvedProtein(dish: DishFigures, numbers: PublishedNumbers): string | null {
+  const figure = dish.whole.protein;
+  const { number } = numbers('protein', { kind: 'whole', segmentId: dish.segmentId });
+  if (!figure || number === null || figureStatus(figure) !== 'known') return null;
+  const grams = Number(number);
+  if (grams % 2 !== 1 || supportedStep(figure) > 1) return null;
+  const less = (grams - 1) / 2;
+  const parts = `${printCount(less)} and ${printCount(less + 1)}`;
+  const { likelyLow, likelyHigh, value } = halfOf(figure);
+  const finer = (likelyHigh ?? 0) - (likelyLow ?? 0) < 1 && roundTo(value, 0.5) === grams / 2;
+  if (!finer) return `${printCount(grams)} grams halved: ${parts}.`;
+  const half = less === 0 ? 'half a gram' : `${printCount(less)} and a half grams`;
+  return `${printCount(grams)} grams halved: ${half}, or ${parts}.`;
 }
