@@ -11,8 +11,9 @@ test('a first dish gets its calories, its list and its description, and copying 
   await dish.getByRole('button', { name: 'Add the dish' }).click();
   await expect(page.getByRole('heading', { name: 'Plain omelette' })).toBeVisible();
 
+  await page.getByText('Add one ingredient').click();
   const line = page.locator('form[id^="new-line-"]');
-  await line.getByLabel('Ingredient').fill('180 g egg white raw');
+  await line.getByLabel('Ingredient', { exact: true }).fill('180 g egg white raw');
   await line.getByRole('radio', { name: /^Egg, white, raw, fresh/ }).check();
   await line.getByRole('textbox', { name: 'Amount' }).fill('180');
   await line.getByRole('button', { name: 'Add the ingredient' }).click();
