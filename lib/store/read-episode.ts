@@ -84,7 +84,9 @@ async function loadAll(tx: Tx, episodeId: string, creatorId: string) {
   });
   if (!episode) return null;
   const recipes = episode.segments.flatMap((segment) => recipeOf(segment) ?? []);
-  const foodIds = recipes.flatMap(({ lines }) => lines.flatMap((line) => [line.foodId ?? [], line.orFoodId ?? []].flat()));
+  const foodIds = recipes.flatMap(({ lines }) =>
+    lines.flatMap((line) => [line.foodId ?? [], line.orFoodId ?? []].flat()),
+  );
   const scaleIds = recipes.flatMap(({ weighings }) => weighings.map(({ scaleId }) => scaleId));
   const foods = await loadFoods(tx, foodIds, creatorId);
   const ids = foods.map((food) => food.id);
