@@ -45,7 +45,7 @@ export function EpisodeView({ view, stage, numbers, totalS, last }: Props) {
       ))}
       {view.figures.dishes.some((dish) => dish.lines.length > 0) && <DayTotal view={view} />}
       <AddSegment episodeId={episode.id} open={empty} again={view.again} />
-      <LastChange episodeId={episode.id} last={last} />
+      <LastChange episodeId={episode.id} last={last} formOpen={view.editing !== null} />
     </>
   );
 }

@@ -15,13 +15,15 @@ export interface LastAct {
 interface Props {
   readonly episodeId: string;
   readonly last: LastAct | null;
+  /** While a form is open it keeps its place in the page, so that it covers no field. */
+  readonly formOpen: boolean;
 }
 
 /**
  * What was done last, at the lower edge of the window wherever the page stands, with the way to undo it. It
  * stays until something else is done. Where the focus went with what was taken out, it comes here.
  */
-export function LastChange({ episodeId, last }: Props) {
+export function LastChange({ episodeId, last, formOpen }: Props) {
   const element = useRef<HTMLDivElement>(null);
   const groupId = last?.groupId;
   const shown = useRef(groupId);
@@ -40,7 +42,7 @@ export function LastChange({ episodeId, last }: Props) {
   return (
     <div
       ref={element}
-      className={`sticky bottom-0 z-10 mt-10 print:hidden ${last ? 'border-t-[1.5px] border-ink bg-paper py-1.5' : ''}`}
+      className={`last-change mt-10 print:hidden ${formOpen ? '' : 'sticky bottom-0 z-10'} ${last ? 'border-t-[1.5px] border-ink bg-paper py-1.5' : ''}`}
     >
       <div className="flex flex-wrap items-center gap-x-5 gap-y-0.5">
         <p role="status" className="line-clamp-2 min-w-0 flex-1 basis-64 text-fine">
