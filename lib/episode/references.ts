@@ -31,7 +31,11 @@ export function referenceProblems(file: EpisodeFile): Problem[] {
     }
   });
   file.episode.targets.forEach((target, index) => {
-    refer(`episode.targets[${index}].segmentId`, 'segment', known.segments, target.segmentId);
+    const { segmentId, portionId } = target;
+    refer(`episode.targets[${index}].segmentId`, 'segment', known.segments, segmentId);
+    const of = file.episode.segments.find(({ id }) => id === segmentId)?.recipe?.portions ?? [];
+    const portions = new Set(of.map(({ id }) => id));
+    refer(`episode.targets[${index}].portionId`, 'portion of that segment', portions, portionId);
   });
   file.stock.forEach((lot, index) => {
     refer(`stock[${index}].foodId`, 'food', known.foods, lot.foodId);

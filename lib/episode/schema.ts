@@ -250,11 +250,14 @@ export type Segment = z.infer<typeof segmentSchema>;
 export const targetSchema = z.object({
   id,
   nutrient: z.enum(NUTRIENT_NAMES as unknown as [Nutrient, ...Nutrient[]]),
-  relation: z.enum(['atLeast', 'atMost']),
+  /** `about` allows 5 %, and at least 5 kcal or 1 g, to either side. */
+  relation: z.enum(['atLeast', 'atMost', 'about']),
   /** In the nutrient's own unit. */
   amount: z.number().nonnegative(),
   /** A segment's id, or null for the day. */
   segmentId: id.nullable(),
+  /** One of that segment's portions; null for its whole dish. */
+  portionId: id.nullable().default(null),
 });
 export type Target = z.infer<typeof targetSchema>;
 

@@ -25,6 +25,12 @@ import {
 import { OTHER_SUBJECTS } from '#lib/overview/change-subjects-others';
 import { ROLE_WORDS } from '#lib/shoot/step-words';
 
+const LIMIT_WORDS: Readonly<Record<string, string>> = {
+  atLeast: 'at least',
+  atMost: 'at most',
+  about: 'about',
+};
+
 /** A kind of row as a person knows it. */
 export interface Subject {
   /** One, and several: "ingredient", "ingredients". Null for what a person never sees by itself. */
@@ -166,14 +172,16 @@ const EPISODE_SUBJECTS = {
     kind: ['target', 'targets'],
     name: ({ relation, amount, nutrient }) => {
       const { unit, label } = NUTRIENTS[nutrient as Nutrient] ?? { unit: '', label: '' };
-      return `${relation === 'atMost' ? 'at most' : 'at least'} ${plain(amount)} ${unit} ${label}`;
+      const limit = LIMIT_WORDS[plain(relation)] ?? '';
+      return `${limit} ${plain(amount)} ${unit} ${label}`;
     },
     placed: true,
     fields: [
       field('of', 'nutrient', (value) => NUTRIENTS[value as Nutrient]?.label ?? ''),
-      chosen('keep to', 'relation', { atLeast: 'at least', atMost: 'at most' }),
+      chosen('keep to', 'relation', LIMIT_WORDS),
       measured('how much', 'amount', String),
       named('in', 'segmentId'),
+      named('portion', 'portionId'),
     ],
     silent: ['id', 'episodeId'],
   },

@@ -40,9 +40,14 @@ export function episodeFrom(episode: EpisodeTree, present: Present) {
     rate: { num: rateNum, den: rateDen },
     anythingElse:
       anythingElseKind === null ? null : { kind: anythingElseKind, what: anythingElseWhat },
-    targets: episode.targets.filter(
-      ({ segmentId }) => segmentId === null || present.segments.has(segmentId),
-    ),
+    targets: episode.targets.filter(({ segmentId, portionId }) => {
+      const segment = episode.segments.find(({ id }) => id === segmentId);
+      const portions = (segment && recipeOf(segment)?.portions) ?? [];
+      return (
+        (segmentId === null || segment !== undefined) &&
+        (portionId === null || portions.some(({ id }) => id === portionId))
+      );
+    }),
     links: episode.links.filter((link) => bothThere(link, present)),
     segments: episode.segments.map((segment) => segmentFrom(segment, present)),
   };

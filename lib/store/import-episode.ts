@@ -44,6 +44,10 @@ export function importEpisode(
           target.segmentId === null
             ? null
             : ids.of('segment', target.segmentId, `${at}.targets[${position}].segmentId`),
+        portionId:
+          target.portionId === null
+            ? null
+            : ids.of('portion', target.portionId, `${at}.targets[${position}].portionId`),
       }),
     ),
     ...episode.segments.flatMap((segment, index) =>
@@ -59,6 +63,7 @@ export function mintSegments(segments: readonly Segment[], ids: ImportIds): void
     ids.mint('segment', segment.id);
     for (const step of segment.steps) ids.mint('step', step.id);
     for (const line of segment.recipe?.lines ?? []) ids.mint('line', line.id);
+    for (const portion of segment.recipe?.portions ?? []) ids.mint('portion', portion.id);
   }
 }
 
@@ -164,9 +169,10 @@ function importRecipe(recipe: Recipe, recipeId: string, path: string, ids: Impor
         madeFromRev: null,
       });
     }),
-    ...recipe.portions.map((portion, position) =>
-      create('Portion', { id: uuid(), recipeId, position, ...portionColumns(portion) }),
-    ),
+    ...recipe.portions.map((portion, position) => {
+      const id = ids.of('portion', portion.id, `${path}.portions[${position}].id`);
+      return create('Portion', { ...portionColumns(portion), id, recipeId, position });
+    }),
     ...weighings.map(({ weighing, id }, index) => {
       const { kind, grossMg, tareMg, method: how, at } = weighing;
       const scaleId = ids.of('scale', weighing.scaleId, `${path}.weighings[${index}].scaleId`);

@@ -2,7 +2,7 @@ import { v7 as uuid } from 'uuid';
 import type { Problem } from '#lib/result';
 
 /** What an id of a file names; ids are local to the file and to their kind. */
-export type Kind = 'food' | 'oven' | 'scale' | 'segment' | 'step' | 'line';
+export type Kind = 'food' | 'oven' | 'scale' | 'segment' | 'step' | 'line' | 'portion';
 
 /** From the local names of a file to the ids of rows. */
 export class ImportIds {

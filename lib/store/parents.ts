@@ -57,6 +57,7 @@ export const REFERENCES: readonly Reference[] = [
     also(entity as EntityName, column, parent),
   ),
   also('Target', 'segmentId', 'Segment'),
+  also('Target', 'portionId', 'Portion'),
   also('StepLink', 'fromStepId', 'Step'),
   also('StepLink', 'toStepId', 'Step'),
   also('PerishableSpan', 'fromStepId', 'Step'),

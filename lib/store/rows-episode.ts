@@ -63,6 +63,7 @@ export const EPISODE_ROWS = {
     relation: target.relation,
     amount: target.amount,
     segmentId: target.segmentId,
+    portionId: id.nullable(),
   }),
   Segment: z.strictObject({
     id,

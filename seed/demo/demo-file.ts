@@ -37,6 +37,7 @@ export function demoFile(references: readonly Food[]): EpisodeFile {
           relation: 'atLeast',
           amount: 100,
           segmentId: null,
+          portionId: null,
         },
         {
           id: 'target-energy',
@@ -44,6 +45,7 @@ export function demoFile(references: readonly Food[]): EpisodeFile {
           relation: 'atMost',
           amount: 1650,
           segmentId: null,
+          portionId: null,
         },
         {
           id: 'target-loaf-fat',
@@ -51,6 +53,7 @@ export function demoFile(references: readonly Food[]): EpisodeFile {
           relation: 'atMost',
           amount: 60,
           segmentId: MEATLOAF.id,
+          portionId: null,
         },
       ],
       anythingElse: null,

@@ -46,6 +46,8 @@ function earlierDatabase(migrations: readonly string[]): string {
     INSERT INTO RecipeLine (id, creatorId, recipeId, position, text, plannedLowMg, plannedMg,
         plannedHighMg, foodId, state, asBought, leftKind, spoiltByTake, note)
       VALUES ('l', 'me', 'r', 0, '200 g oat drink', 200000, 200000, 200000, NULL, 'asIs', 0, 'none', 0, '');
+    INSERT INTO Target (id, creatorId, episodeId, position, nutrient, relation, amount, segmentId)
+      VALUES ('t', 'me', 'e', 0, 'protein', 'atLeast', 12.5, 's');
   `);
   db.close();
   return file;
@@ -67,5 +69,15 @@ it.each(EARLIER)(
       match: 'confirmed',
       orFoodId: null,
     });
+    expect(read?.episode.targets).toEqual([
+      {
+        id: 't',
+        nutrient: 'protein',
+        relation: 'atLeast',
+        amount: 12.5,
+        segmentId: 's',
+        portionId: null,
+      },
+    ]);
   },
 );

@@ -334,13 +334,21 @@ export const FILE: EpisodeFile = {
     publishOn: '2026-05-09',
     rate: { num: 30_000, den: 1001 },
     targets: [
-      { id: 'ta-1', nutrient: 'protein', relation: 'atLeast', amount: 120.5, segmentId: null },
+      {
+        id: 'ta-1',
+        nutrient: 'protein',
+        relation: 'atLeast',
+        amount: 120.5,
+        segmentId: null,
+        portionId: null,
+      },
       {
         id: 'ta-2',
         nutrient: 'energyKcal',
-        relation: 'atMost',
+        relation: 'about',
         amount: 640,
         segmentId: 's-skillet',
+        portionId: 'p-1',
       },
     ],
     anythingElse: { kind: 'notCounted', what: 'black coffee' },

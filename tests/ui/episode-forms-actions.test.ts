@@ -6,7 +6,7 @@ import { shoppingList } from '#lib/shopping/shopping-list';
 import { importEpisodeFile } from '#lib/store/import-file';
 import { readEpisodeChanges } from '#lib/store/read-episode-changes';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
-import { saveLine, saveSegment, takeBack } from '../../app/episodes/[id]/actions';
+import { removePortion, saveLine, saveSegment, takeBack } from '../../app/episodes/[id]/actions';
 import { addTarget, removeTarget, saveTarget } from '../../app/episodes/[id]/target-actions';
 import { removeReading, weighDish, weighLine } from '../../app/episodes/[id]/weigh-actions';
 import { withFreshDatabase } from '../store/database';
@@ -262,12 +262,35 @@ describe('targets', () => {
     expect((await read(episodeId)).file.episode.targets).toHaveLength(2);
   });
 
+  test('of a portion may be about so much, and go and come back with it', async () => {
+    const { on, segment } = await begin();
+    const { episodeId } = on;
+    const portion = segment.recipe?.portions[0];
+    if (!portion) throw new Error('the dish has a portion');
+    const scope = `${segment.id} ${portion.id}`;
+    await send(addTarget, {
+      episodeId,
+      nutrient: 'protein',
+      relation: 'about',
+      amount: '4',
+      segmentId: scope,
+    });
+    const added = await read(episodeId);
+    const target = { relation: 'about', segmentId: segment.id, portionId: portion.id };
+    expect(added.file.episode.targets).toMatchObject([target]);
+    await send(removePortion, { episodeId, portionId: portion.id, rev: added.rev(portion.id) });
+    expect((await read(episodeId)).file.episode.targets).toEqual([]);
+    const groupId = (await readEpisodeChanges(episodeId)).acts[0]?.groupId ?? '';
+    await send(takeBack, { episodeId, groupId });
+    expect((await read(episodeId)).file.episode.targets).toMatchObject([target]);
+  });
+
   test.each([
     [{ amount: '' }, 'amount'],
     [{ amount: 'much' }, 'amount'],
     [{ amount: '-3' }, 'amount'],
     [{ nutrient: 'joy' }, 'nutrient'],
-    [{ relation: 'about' }, 'relation'],
+    [{ relation: 'nearly' }, 'relation'],
   ])('%o is refused at %s and kept as typed', async (texts, field) => {
     const { on } = await begin();
     const good = { nutrient: 'protein', relation: 'atLeast', amount: '7', segmentId: '' };

@@ -221,10 +221,28 @@ const target = {
   nutrient: z.enum(NUTRIENT_NAMES as unknown as [Nutrient, ...Nutrient[]], {
     error: 'Choose what is counted.',
   }),
-  relation: z.enum(['atLeast', 'atMost'], { error: 'Choose at least or at most.' }),
+  relation: z.enum(['atLeast', 'atMost', 'about'], {
+    error: 'Choose at least, at most or about.',
+  }),
   amount: number('how much', 0, 1_000_000),
-  /** A dish, or null for all of them. */
-  segmentId: optionalId,
+  /** Empty for all dishes, a dish, or a dish and one of its portions. */
+  segmentId: z
+    .string()
+    .trim()
+    .max(130)
+    .default('')
+    .transform((text) => {
+      const [segmentId = null, portionId = null] = text.split(' ').filter((id) => id !== '');
+      return { segmentId, portionId };
+    }),
 };
-export const newTargetForm = z.object({ episodeId, ...target });
-export const targetForm = z.object({ episodeId, targetId: rowId, rev: revision, ...target });
+interface Scoped {
+  readonly segmentId: { readonly segmentId: string | null; readonly portionId: string | null };
+}
+function withScope<T extends Scoped>({ segmentId, ...rest }: T) {
+  return { ...rest, ...segmentId };
+}
+export const newTargetForm = z.object({ episodeId, ...target }).transform(withScope);
+export const targetForm = z
+  .object({ episodeId, targetId: rowId, rev: revision, ...target })
+  .transform(withScope);

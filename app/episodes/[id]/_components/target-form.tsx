@@ -11,7 +11,7 @@ export interface TargetTexts {
   readonly nutrient: string;
   readonly relation: string;
   readonly amount: string;
-  /** Empty for all dishes. */
+  /** Empty for all dishes; a dish, or a dish and one of its portions. */
   readonly segmentId: string;
 }
 
@@ -31,9 +31,10 @@ const FIELDS = ['relation', 'amount', 'nutrient', 'segmentId'];
 const RELATIONS = [
   { value: 'atLeast', words: 'at least' },
   { value: 'atMost', words: 'at most' },
+  { value: 'about', words: 'about' },
 ];
 
-/** What the day or one dish is to reach, or not to pass. */
+/** What the day, one dish or one portion is to reach, not to pass, or to be about. */
 export function TargetForm(props: Props) {
   const { id, action, hidden, target, nutrients, scopes, submit, cancelHref } = props;
   return (

@@ -4,13 +4,13 @@ import { Disclosure } from '../../../_ui/disclosure';
 import type { Choice } from '../../../_ui/form/field';
 import type { BalanceState } from '../../../_ui/geometry';
 import type { Target } from '#lib/episode/schema';
-import type { Figures } from '#lib/figures/episode-figures';
-import { judgeLimit, type LimitVerdict } from '#lib/figures/judge-limit';
-import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
+import { howFar, judgeLimit, type LimitVerdict } from '#lib/figures/judge-limit';
+import type { Nutrient } from '#lib/foods/nutrients';
 import { addTarget, removeTarget, saveTarget } from '../target-actions';
 import { EditLink } from './edit-link';
 import { OpenedHere } from './opened-here';
 import { TargetForm } from './target-form';
+import { figuresFor, nutrientWords, scopeChoices, scopeValue, targetWords } from './target-words';
 import { editHref, revOf, rowHref, type EpisodeView } from './view';
 
 interface Props {
@@ -26,9 +26,9 @@ const STATES: Readonly<Record<LimitVerdict, BalanceState>> = {
 
 const WORDS: Readonly<Record<LimitVerdict, string>> = {
   met: 'met',
-  cannotTell: 'cannot tell: the range crosses it',
+  cannotTell: 'cannot tell, the range crosses it',
   missed: 'missed',
-  unknown: 'can’t say: the number is open',
+  unknown: 'can’t say, the number is open',
 };
 
 /** What the day or a dish is to keep to, each held against its figure. */
@@ -67,6 +67,10 @@ function Judged({ view, target }: Props & { readonly target: Target }) {
   const figure = figuresFor(view, target)?.[target.nutrient];
   const verdict = figure ? judgeLimit(figure, target.relation, target.amount) : 'unknown';
   const words = targetWords(view, target);
+  const far = figure ? howFar(figure, target.relation, target.amount) : null;
+  // Above what it is about or may be at most, the number weighs more; below, the target.
+  const above = figure !== undefined && figure.value > target.amount;
+  const heavier = target.relation === 'atMost' || (target.relation === 'about' && above);
   return (
     <div className="flex flex-wrap items-center justify-between gap-x-6">
       <span>
@@ -74,8 +78,8 @@ function Judged({ view, target }: Props & { readonly target: Target }) {
       </span>
       <Balance
         verdict={STATES[verdict]}
-        words={WORDS[verdict]}
-        heavier={target.relation === 'atMost' ? 'breakdown' : 'said'}
+        words={far === null ? WORDS[verdict] : `${WORDS[verdict]}: ${far}`}
+        heavier={heavier ? 'breakdown' : 'said'}
       />
     </div>
   );
@@ -94,7 +98,7 @@ function EditTarget({ view, target }: Props & { readonly target: Target }) {
           nutrient: target.nutrient,
           relation: target.relation,
           amount: String(target.amount),
-          segmentId: target.segmentId ?? '',
+          segmentId: scopeValue(target),
         }}
         nutrients={nutrientChoices(view, target.nutrient)}
         scopes={scopeChoices(view, target.segmentId)}
@@ -120,32 +124,4 @@ function nutrientChoices(view: EpisodeView, kept?: Nutrient): readonly Choice[] 
   const counted = view.figures.nutrients;
   const all = kept && !counted.includes(kept) ? [...counted, kept] : counted;
   return all.map((value) => ({ value, words: nutrientWords(view, value) }));
-}
-
-function scopeChoices(view: EpisodeView, kept: string | null = null): readonly Choice[] {
-  return [
-    { value: '', words: 'all dishes, as far as they count to the day' },
-    ...view.file.episode.segments
-      .filter(({ id, recipe }) => recipe !== null || id === kept)
-      .map(({ id, title }) => ({ value: id, words: title })),
-  ];
-}
-
-function figuresFor(view: EpisodeView, target: Target): Figures | undefined {
-  if (target.segmentId === null) return view.figures.day;
-  return view.figures.dishes.find((dish) => dish.segmentId === target.segmentId)?.whole;
-}
-
-function targetWords(view: EpisodeView, { segmentId, relation, amount, nutrient }: Target): string {
-  const segment = view.file.episode.segments.find((each) => each.id === segmentId);
-  const scope = segment ? segment.title : 'all dishes';
-  const limit = relation === 'atLeast' ? 'at least' : 'at most';
-  return `${scope}: ${limit} ${amount} ${nutrientWords(view, nutrient)}`;
-}
-
-/** A nutrient with its unit, called as it is beside the day's number. */
-function nutrientWords(view: EpisodeView, nutrient: Nutrient): string {
-  const { unit, label } = NUTRIENTS[nutrient];
-  const counted = view.figures.day[nutrient] !== undefined;
-  return `${unit} ${counted ? view.numbers(nutrient, { kind: 'day' }).label : label}`;
 }
