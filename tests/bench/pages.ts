@@ -115,7 +115,8 @@ async function visit(browser: Browser, url: string, width: number) {
       if (response.request().resourceType() !== 'script') return;
       sizes.push(response.body().then((body) => gzipSync(body).length));
     });
-    await page.goto(url, { waitUntil: 'load' });
+    const answer = await page.goto(url, { waitUntil: 'load' });
+    if (answer === null || answer.status() >= 500) throw new Error(`${url} could not be shown`);
     await page.evaluate(() => document.fonts.ready.then(() => undefined));
     // Long enough for what is put in after the first picture.
     await page.waitForTimeout(700);
