@@ -4,6 +4,7 @@ import Fraction from 'fraction.js';
 import { usedFoodIds } from '#lib/episode/context';
 import type { EpisodeFile, Ratio, RecipeLine } from '#lib/episode/schema';
 import { episodeFigures, type EpisodeFigures } from '#lib/figures/episode-figures';
+import type { Food } from '#lib/foods/food';
 
 /** Version of the snapshot's shape, and of the code that computes figures: code also changes numbers. */
 export const LOCK_SCHEMA_VERSION = 1;
@@ -45,14 +46,15 @@ export function lockHolds(
   lock: Pick<NumbersLock, 'inputsSha256' | 'engineVersion'>,
   file: EpisodeFile,
 ): boolean {
-  return lock.engineVersion === ENGINE_VERSION && lock.inputsSha256 === hashInputs(file);
+  if (lock.engineVersion !== ENGINE_VERSION) return false;
+  return [foodInputs, wholeFood].some((of) => lock.inputsSha256 === hashInputs(file, of));
 }
 
 /**
  * What numbers rest on: foods used, amounts, readings, portions, eaten shares, region, scales and spreads.
  * Titles, steps, dates and stock are not: changing them breaks no lock.
  */
-function hashInputs(file: EpisodeFile): string {
+function hashInputs(file: EpisodeFile, foodPart: typeof wholeFood = foodInputs): string {
   const dishes = file.episode.segments.filter((segment) => segment.recipe !== null);
   const used = usedFoodIds(dishes);
   return sha256(
@@ -74,7 +76,7 @@ function hashInputs(file: EpisodeFile): string {
       })),
       foods: file.foods
         .filter((food) => used.has(food.id))
-        .map(({ id, version, measures, yields }) => ({ id, version, measures, yields }))
+        .map(foodPart)
         .sort((a, b) => (a.id < b.id ? -1 : 1)),
       packs: file.packs
         .filter((pack) => used.has(pack.foodId))
@@ -85,6 +87,22 @@ function hashInputs(file: EpisodeFile): string {
       spreads: file.kitchen.spreads,
     }),
   );
+}
+
+/** What a food's numbers rest on: a label read again that says the same is no change under a lock. */
+function foodInputs({ id, version, measures, yields }: Food): { readonly id: string } {
+  const says: Partial<Food['version']> = { ...version };
+  delete says.id;
+  delete says.seq;
+  delete says.dateRead;
+  delete says.kept;
+  const weighs = measures.map(({ id: _, source: __, ...measure }) => measure);
+  return Object.assign({ id }, { version: says, measures: weighs, yields });
+}
+
+/** A food in locks that were taken when a reading's own id and date still counted. */
+function wholeFood({ id, version, measures, yields }: Food): { readonly id: string } {
+  return Object.assign({ id }, { version, measures, yields });
 }
 
 /** What an ingredient's number rests on; its words, its note and what a take spoils are not. */

@@ -29,6 +29,19 @@ describe('the numbers lock', () => {
     expect(snapshot).not.toMatch(/[{,]\s/);
   });
 
+  it('holds where a label was read again and says the same, and not where it says something else', () => {
+    const lock = takeLock(file);
+    const again = (energyKcal: string) =>
+      changed(({ foods }) => {
+        const [food] = foods;
+        if (!food) throw new Error('no food');
+        const { version } = aFood('oats', { energyKcal });
+        food.version = { ...version, id: 'read-again', seq: 2, dateRead: '2027-01-02' };
+      });
+    expect(lockHolds(lock, again('379'))).toBe(true);
+    expect(lockHolds(lock, again('380'))).toBe(false);
+  });
+
   it.each([
     [
       'grams',

@@ -70,7 +70,7 @@ function DishRow({ episodeId, dish }: { readonly episodeId: string; readonly dis
           {episodeTitle} · {on}
         </span>
       </span>
-      <span className="flex items-center gap-4">
+      <span className="ml-auto flex items-center gap-4">
         {weighed && (
           <ButtonForm
             action={addAgain}

@@ -87,7 +87,7 @@ function LabelQuestions({ episodeId, segmentId, labels }: LabelsProps) {
                 {readOn === null ? 'label read on no known date' : `label read ${readOn}`}
               </span>
             </span>
-            <span className="flex items-center gap-4">
+            <span className="ml-auto flex items-center gap-4">
               <Link
                 className="link inline-flex min-h-6 items-center text-fine"
                 href={`/pantry/foods/${foodId}/again`}
