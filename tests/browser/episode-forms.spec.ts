@@ -43,7 +43,7 @@ test.describe('on a database of its own', () => {
     await expect(panel).toBeHidden();
     await row.getByRole('link', { name: /^Weigh/ }).click();
     await panel.getByRole('button', { name: 'Take the reading back: 30 g' }).press('Enter');
-    await expect(page.getByRole('button', { name: 'Take it back in' })).toBeVisible();
+    await expect(page.getByRole('button', { name: /^Undo/ })).toBeVisible();
     await expect(row).toContainText('weighed 252 g,');
     expect(pageErrors).toEqual([]);
   });
@@ -101,10 +101,11 @@ test('the finished dish is weighed, and 100 g of it are there', async ({ page, p
   await freshEpisode(page, 'Barley, weighed');
   await page.getByRole('textbox', { name: 'Dish' }).fill('Barley');
   await page.getByRole('button', { name: 'Add the dish' }).click();
-  await page.getByRole('textbox', { name: 'Ingredient' }).fill('100 g pearl barley');
+  await page.getByText('Add one ingredient').click();
+  await page.getByRole('textbox', { name: 'Ingredient', exact: true }).fill('100 g pearl barley');
   await page.getByRole('radio', { name: /Barley, pearled, raw/ }).check();
   await page.getByRole('textbox', { name: 'Amount' }).fill('100');
-  await page.getByRole('button', { name: 'Add the ingredient' }).click();
+  await page.getByRole('button', { name: 'Add the ingredient', exact: true }).click();
   const weight = page.getByRole('region', { name: 'Finished weight: Barley' });
   await weight.getByText('Weigh the finished dish').click();
   await weight.getByRole('textbox', { name: 'On the scale, g' }).fill('420');
