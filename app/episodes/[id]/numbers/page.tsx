@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { episodeFigures } from '#lib/figures/episode-figures';
-import { publishedNumbers } from '#lib/figures/published-numbers';
+import { ENERGY_STEPS, publishedNumbers } from '#lib/figures/published-numbers';
 import { description } from '#lib/publish/description';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { othersOf } from '../others';
@@ -11,10 +11,12 @@ export const metadata: Metadata = { title: 'Numbers' };
 
 interface Props {
   readonly params: Promise<{ readonly id: string }>;
+  readonly searchParams: Promise<{ readonly step?: string | readonly string[] }>;
 }
 
-export default async function NumbersPage({ params }: Props) {
+export default async function NumbersPage({ params, searchParams }: Props) {
   const { id } = await params;
+  const { step } = await searchParams;
   const file = await readEpisodeFile(id, new Date().toISOString());
   if (!file) notFound();
   const figures = episodeFigures(file);
@@ -29,6 +31,7 @@ export default async function NumbersPage({ params }: Props) {
         editing: null,
       }}
       description={description(file, figures)}
+      energyStep={ENERGY_STEPS.find((each) => String(each) === step)}
     />
   );
 }

@@ -1,12 +1,10 @@
 import Link from 'next/link';
 import { EmptyState } from '../../../../_ui/empty-state';
 import { FigureList, FigureView, type FigureSize } from '../../../../_ui/figure-view';
-import { SayLine } from '../../../../_ui/say-line';
 import { SlateHead } from '../../../../_ui/slate-head';
 import { dishesOf, type Dish } from '#lib/episode/context';
 import type { DishFigures, Figures } from '#lib/figures/episode-figures';
-import { confirmedOnly, type PublishedNumber } from '#lib/figures/published-numbers';
-import { sayLine } from '#lib/figures/say-line';
+import type { EnergyStep, PublishedNumber } from '#lib/figures/published-numbers';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
 import type { Nutrient } from '#lib/foods/nutrients';
 import type { Description } from '#lib/publish/description';
@@ -15,16 +13,19 @@ import { MatchPart } from '../../_components/match-part';
 import { PasteForm } from '../../_components/paste-form';
 import type { EpisodeView } from '../../_components/view';
 import { CopyAndLock } from '../../publish/_components/copy-and-lock';
+import { EnergyNote, SayDayPart, SayPart } from './say-part';
 
 interface Props {
   readonly view: EpisodeView;
   readonly description: Description;
+  /** What calories are said to, where the person chose; else as their likely range supports. */
+  readonly energyStep?: EnergyStep | undefined;
 }
 
 const TEXT = 'short-description';
 
 /** The short way: each dish's numbers, what they wait for, a line to say, and the description. Nothing else is asked. */
-export function NumbersView({ view, description }: Props) {
+export function NumbersView({ view, description, energyStep }: Props) {
   const { episode } = view.file;
   const dishes = dishesOf(episode.segments);
   return (
@@ -41,8 +42,15 @@ export function NumbersView({ view, description }: Props) {
       <div className="grid gap-x-14 gap-y-10 lg:grid-cols-[minmax(0,1.5fr)_minmax(0,1fr)]">
         <div className="grid min-w-0 content-start gap-12">
           {dishes.map((dish) => (
-            <DishNumbers key={dish.id} view={view} dish={dish} alone={dishes.length === 1} />
+            <DishNumbers
+              key={dish.id}
+              view={view}
+              dish={dish}
+              alone={dishes.length === 1}
+              energyStep={energyStep}
+            />
           ))}
+          {dishes.length > 1 && <SayDayPart view={view} energyStep={energyStep} />}
         </div>
         {dishes.length > 0 && (
           <section aria-labelledby="short-text" className="min-w-0">
@@ -80,9 +88,10 @@ interface DishProps {
   readonly dish: Dish;
   /** The only dish, whose title the slate says already. */
   readonly alone: boolean;
+  readonly energyStep: EnergyStep | undefined;
 }
 
-function DishNumbers({ view, dish, alone }: DishProps) {
+function DishNumbers({ view, dish, alone, energyStep }: DishProps) {
   const figures = view.figures.dishes.find(({ segmentId }) => segmentId === dish.id);
   const { id: episodeId } = view.file.episode;
   const empty = dish.recipe.lines.length === 0;
@@ -92,8 +101,9 @@ function DishNumbers({ view, dish, alone }: DishProps) {
       {figures && !empty && (
         <>
           <Amounts view={view} dish={dish} figures={figures} />
+          <EnergyNote view={view} dish={dish} />
           <MatchPart view={view} dish={dish} figures={figures} />
-          <Say view={view} dish={dish} figures={figures} />
+          <SayPart view={view} dish={dish} figures={figures} energyStep={energyStep} />
         </>
       )}
       <div className="mt-6">
@@ -105,7 +115,7 @@ function DishNumbers({ view, dish, alone }: DishProps) {
   );
 }
 
-type FiguresProps = Omit<DishProps, 'alone'> & { readonly figures: DishFigures };
+type FiguresProps = Omit<DishProps, 'alone' | 'energyStep'> & { readonly figures: DishFigures };
 
 /** The equal portion that is said and shown first, where the dish has one. */
 function firstPortion({ recipe }: Dish): { readonly id: string; readonly of: number } | null {
@@ -178,21 +188,5 @@ function Headline({ figures, numbers, first, others }: HeadlineProps) {
         );
       })}
     </FigureList>
-  );
-}
-
-function Say({ view, dish, figures }: FiguresProps) {
-  const line = sayLine(figures, firstPortion(dish), view.figures, confirmedOnly(view.numbers));
-  return (
-    <section aria-label={`To say: ${dish.title}`} className="mt-8">
-      {line.ready ? (
-        <SayLine id={`say-${dish.id}`} text={line.text} />
-      ) : (
-        <>
-          <h3>Line to say</h3>
-          <p className="mt-1 text-soft">Not yet: {line.why}.</p>
-        </>
-      )}
-    </section>
   );
 }
