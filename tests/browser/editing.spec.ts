@@ -155,7 +155,7 @@ test('ingredients and dishes change places by keys, told aloud, and undone', asy
   const handle = page.getByRole('button', { name: 'Move 3 g salt' });
   await handle.focus();
   await page.keyboard.press('Enter');
-  const told = page.getByRole('status').filter({ hasText: '3 g salt' });
+  const told = page.getByRole('status').filter({ hasText: /3 g salt(: place|.* put back)/ });
   await expect(told).toContainText('Picked up. 3 g salt: place 3 of 3.');
   await page.keyboard.press('ArrowUp');
   await page.keyboard.press('ArrowUp');
