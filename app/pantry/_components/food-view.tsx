@@ -16,6 +16,8 @@ interface Props {
   readonly stored: StoredFood;
   /** All readings of its label, the one in use first. */
   readonly versions: readonly FoodVersion[];
+  /** What its second witness says, for an own food. */
+  readonly witness?: ReactNode;
 }
 
 const STANDING_WORDS = {
@@ -27,7 +29,7 @@ const STANDING_WORDS = {
 } as const;
 
 /** One food: its values with their digits and source, and for an own food what can be changed. */
-export function FoodView({ stored, versions }: Props) {
+export function FoodView({ stored, versions, witness }: Props) {
   const { food, own } = stored;
   return (
     <>
@@ -58,6 +60,7 @@ export function FoodView({ stored, versions }: Props) {
             </div>
           )}
           <OldReadings versions={versions} />
+          {witness}
           <Measures food={food} />
           <Yields food={food} />
         </div>
