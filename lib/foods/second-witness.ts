@@ -11,7 +11,7 @@ export interface Disagreement {
   readonly nutrient: Nutrient;
   readonly label: Interval;
   readonly witness: Interval;
-  /** How many times the witness's value the label's is; null where the witness states 0. */
+  /** How many times the witness's value the label's is; null where either may be 0. */
   readonly factor: number | null;
   /** Further apart than a fifth of the witness's value: no two packs of one food differ so. */
   readonly far: boolean;
@@ -71,7 +71,7 @@ export function secondWitness(label: Food, witness: Food): SecondWitness {
     return [disagreement(nutrient, a, b)];
   });
   const order = (each: Disagreement) =>
-    each.factor === null || each.factor === 0 ? Infinity : Math.abs(Math.log(each.factor));
+    each.factor === null ? Infinity : Math.abs(Math.log(each.factor));
   return {
     compared: true,
     disagreements: disagreements.sort(
@@ -84,7 +84,7 @@ function disagreement(nutrient: Nutrient, label: Interval, witness: Interval): D
   const { unit, label: name } = NUTRIENTS[nutrient];
   const apart = label.low > witness.high ? label.low - witness.high : witness.low - label.high;
   const usual = Math.max(USUAL_SHARE * witness.value, USUAL_LEAST[unit] ?? 0);
-  const factor = witness.value > 0 ? label.value / witness.value : null;
+  const factor = witness.low > 0 && label.low > 0 ? label.value / witness.value : null;
   const words = `${name} ${amountRange(label, unit)} where the table has ${amountRange(witness, unit)}`;
   const times = factor === null ? '' : `: ${factorWords(factor)}`;
   return { nutrient, label, witness, factor, far: apart > usual, words: words + times };
@@ -101,7 +101,6 @@ const SHARES: readonly (readonly [number, string])[] = [
 
 /** `factorWords(0.098)` → `'a tenth'`; `factorWords(9.8)` → `'10 times as much'`; within 5 % of a plain share. */
 function factorWords(factor: number): string {
-  if (factor === 0) return 'nothing of it';
   const plain = SHARES.find(([share]) => Math.abs(factor / share - 1) <= 0.05);
   if (plain) return plain[1];
   if (factor >= 5) return `${printTo(factor, 1)} times as much`;

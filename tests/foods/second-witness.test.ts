@@ -48,6 +48,10 @@ describe('a second witness', () => {
     ]);
   });
 
+  it('says no factor of what may be nothing', () => {
+    expect(said(label({ fat: '0' }))).toEqual(['fat 0–0.5 g where the table has 2.615–2.625 g']);
+  });
+
   it('says a tenth', () => {
     const table = aFood('table', { protein: '24' });
     const own = aFood('own', { protein: '2.4' }, { kind: 'label' });

@@ -3,6 +3,7 @@ import { ButtonForm } from '../../_forms/button-form';
 import { Button } from '../../_ui/button';
 import { CONTROL } from '../../_ui/form/field';
 import type { Food } from '#lib/foods/food';
+import { NUTRIENTS } from '#lib/foods/nutrients';
 import { secondWitness } from '#lib/foods/second-witness';
 import { STATE_WORDS } from '#lib/foods/state-words';
 import { nameWitness } from '../witness-actions';
@@ -105,7 +106,8 @@ function Remarks({ food, witness }: { readonly food: Food; readonly witness: Foo
       )}
       {near.length > 0 && (
         <p className="mt-1 text-fine text-soft">
-          A little apart, as two packs may be: {near.map(({ words }) => words).join('; ')}.
+          A little apart, as two packs may be:{' '}
+          {near.map(({ nutrient }) => NUTRIENTS[nutrient].label).join(', ')}.
         </p>
       )}
       {result.disagreements.length === 0 && <p className="mt-1">They agree.</p>}
