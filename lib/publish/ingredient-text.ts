@@ -36,7 +36,8 @@ export function ingredientText(
   const peel = line.asBought ? ', with peel and trim' : '';
   if (amount.massMg) {
     const grams = `${printGrams(valueOf(amount.massMg))} g`;
-    const said = line.text.startsWith(`${grams} `) ? [] : [grams];
+    const stated = line.text.startsWith(`${grams} `) || line.text.includes(`(${grams})`);
+    const said = stated ? [] : [grams];
     return `${line.text} (${[...household(line), ...said, `${state}${peel}`].join(', ')})`;
   }
   if (amount.volumeMl) {

@@ -232,4 +232,10 @@ describe('allergens', () => {
     expect(allergenList(file('US')).contains.map((e) => e.allergen)).toEqual(['milk']);
     expect(allergenList(file('US')).proposed).toEqual([]);
   });
+
+  it('does not say grams twice where the words have them in brackets', () => {
+    const rocket = grams('a handful of rocket (20 g)', 'oats', 20, { state: 'raw' });
+    const { text } = description(aFile([aDish('d', aRecipe('r', [rocket]))], [oats]));
+    expect(text).toContain('- a handful of rocket (20 g) (raw)');
+  });
 });

@@ -1,6 +1,6 @@
 import type { Choice } from '../../../_ui/form/field';
 import { UNIT_WORDS } from '../../../_ui/words';
-import { findMeasure } from '#lib/episode/line-amount';
+import { findMeasure, measureUnit } from '#lib/episode/line-amount';
 import type { RecipeLine } from '#lib/episode/schema';
 import type { Food, FoodMeasure } from '#lib/foods/food';
 import { gramsText, quantityText } from '#lib/units/read-quantity';
@@ -50,8 +50,10 @@ export function openMeasures(
   food: Food | null,
 ): readonly Choice[] {
   if (!food || !quantity || !unit) return [];
-  const fitting = food.measures.filter(
-    ({ name }) => findMeasure(unit, name, food)?.measure.name === name,
-  );
+  // Half of an aubergine is not half of a cup of it.
+  const counts = (measure: FoodMeasure) => unit !== 'piece' || measureUnit(measure) === null;
+  const fitting = food.measures
+    .filter(counts)
+    .filter(({ name }) => findMeasure(unit, name, food)?.measure.name === name);
   return fitting.map((measure) => ({ value: measure.name, words: oneMeasure(measure) }));
 }
