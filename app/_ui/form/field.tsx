@@ -66,7 +66,7 @@ export function Field({
       {theirs === null ? (
         control
       ) : (
-        <div className="grid items-start gap-x-4 gap-y-1 sm:grid-cols-2">
+        <div className="grid items-start gap-x-4 gap-y-1 md:grid-cols-2">
           <div className="min-w-0">{control}</div>
           <p id={`${id}-theirs`} className="border-l-[3px] border-ink pl-3 wrap-anywhere">
             <span className="lettering block text-fine text-soft">saved there now</span>

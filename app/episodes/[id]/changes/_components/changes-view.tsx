@@ -18,7 +18,7 @@ export function ChangesView({ episodeId, title, acts, next, first }: Props) {
   const here = `/episodes/${episodeId}/changes`;
   return (
     <>
-      <h1>What changed</h1>
+      <h1 className="text-board">What changed</h1>
       <p className="mt-1 text-soft">
         {title}. Every change can be undone, and an undo as well. What later changes rest on waits
         for those.
@@ -32,7 +32,7 @@ export function ChangesView({ episodeId, title, acts, next, first }: Props) {
         {acts.map((act) => (
           <li
             key={act.groupId}
-            className="grid gap-x-6 gap-y-1 border-b border-line py-2.5 sm:grid-cols-[9.5rem_minmax(0,1fr)_auto]"
+            className="grid gap-x-6 gap-y-1 border-b border-line py-2.5 md:grid-cols-[9.5rem_minmax(0,1fr)_auto]"
           >
             <p className="text-fine text-soft">{act.when}</p>
             <div className="min-w-0 wrap-anywhere">
