@@ -42,6 +42,15 @@ describe('the numbers lock', () => {
     expect(lockHolds(lock, again('380'))).toBe(false);
   });
 
+  it('holds where it was taken when the id and date of a reading still counted', () => {
+    const engineVersion = takeLock(file).engineVersion;
+    // Of this very file, by the code before: a change of `tests/support/build` changes it too.
+    const inputsSha256 = '69c934a94e486e5838fbd8fbd6379d7b395a76301fdf430655979b91441c515d';
+    expect(lockHolds({ engineVersion, inputsSha256 }, file)).toBe(true);
+    const other = changed(({ foods }) => foods.splice(0, 1, aFood('oats', { energyKcal: '380' })));
+    expect(lockHolds({ engineVersion, inputsSha256 }, other)).toBe(false);
+  });
+
   it.each([
     [
       'grams',
