@@ -53,6 +53,9 @@ export default async function RootLayout({ children }: { readonly children: Reac
             <NotAtTheDoor>
               <ThemeSwitch theme={theme} />
               <Shortcuts />
+              <Link href="/changes" className="link inline-flex min-h-11 items-center">
+                What changed
+              </Link>
               <Link href="/phones" className="link inline-flex min-h-11 items-center">
                 Phones
               </Link>

@@ -124,7 +124,8 @@ async function groupsOf(rows: Rows, before: number | undefined, take: number) {
   return found.map(({ groupId, seq }) => ({ groupId, seq: Number(seq) }));
 }
 
-async function actOf(groupId: string): Promise<Act> {
+/** An act of the journal with all its lines. */
+export async function actOf(groupId: string): Promise<Act> {
   const changes = await database().change.findMany({
     where: { groupId },
     orderBy: { seq: 'asc' },
@@ -140,7 +141,8 @@ async function actOf(groupId: string): Promise<Act> {
   return { groupId, label, actor, at, seq: changes.at(-1)?.seq ?? first.seq, lines };
 }
 
-const NAME_COLUMNS: Partial<Record<EntityName, string>> = {
+/** The column that a row is called by. */
+export const NAME_COLUMNS: Partial<Record<EntityName, string>> = {
   Episode: 'title',
   Segment: 'title',
   RecipeLine: 'text',

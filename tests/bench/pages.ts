@@ -77,6 +77,7 @@ async function paths(url: string): Promise<readonly string[]> {
     food,
     '/kitchen',
     '/phones',
+    '/changes',
     '/look',
     '/no-such-page',
   ];

@@ -77,6 +77,7 @@ export const WITH_DEMO: readonly PageState[] = [
   { name: 'food, refused', path: FOOD, enter: refused('new-lot'), byDay: true },
   { name: 'kitchen, all open', path: '/kitchen', enter: unfold },
   { name: 'phones', path: '/phones', enter: unfold },
+  { name: 'what changed', path: '/changes' },
   { name: 'look', path: '/look' },
   { name: 'no such page', path: '/no-such-page' },
 ];
@@ -87,6 +88,7 @@ export const EMPTY: readonly PageState[] = [
   { name: 'pantry', path: '/pantry' },
   { name: 'kitchen', path: '/kitchen', enter: unfold },
   { name: 'phones', path: '/phones' },
+  { name: 'what changed', path: '/changes' },
   { name: 'episode', path: '.', enter: unfold },
   { name: 'numbers', path: './numbers' },
   { name: 'day', path: './day' },

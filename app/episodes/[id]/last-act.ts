@@ -15,10 +15,11 @@ export async function lastAct(
   file: Pick<EpisodeFile, 'episode' | 'kitchen'>,
 ): Promise<LastAct | null> {
   const { acts, names } = await readEpisodeChanges(file.episode.id, { take: LOOKED_AT });
-  const { id } = file.episode;
+  const { id, region } = file.episode;
+  const telling = { region, zone: file.kitchen.zone };
   const began = (act: Act) =>
     act.lines.some(({ entityId, before }) => entityId === id && before === null);
-  const told = acts.filter((act) => !began(act)).map((act) => toldAct(act, names, file));
+  const told = acts.filter((act) => !began(act)).map((act) => toldAct(act, names, telling));
   const last = told.find(({ undoable, words }) => undoable && words.length > 0);
   if (!last) return null;
   const { groupId, when, words } = last;

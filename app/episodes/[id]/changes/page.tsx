@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { readEpisodeChanges } from '#lib/store/read-episode-changes';
+import { takeBack } from '../actions';
 import { ChangesView } from './_components/changes-view';
 import { toldAct } from './told';
 
@@ -19,11 +20,14 @@ export default async function ChangesPage({ params, searchParams }: Props) {
   if (!file) notFound();
   const from = typeof before === 'string' && /^\d{1,9}$/.test(before) ? Number(before) : null;
   const { acts, next, names } = await readEpisodeChanges(id, from === null ? {} : { before: from });
+  const told = { region: file.episode.region, zone: file.kitchen.zone };
   return (
     <ChangesView
-      episodeId={id}
-      title={file.episode.title}
-      acts={acts.map((act) => toldAct(act, names, file)).filter(({ words }) => words.length > 0)}
+      here={`/episodes/${id}/changes`}
+      of={file.episode.title}
+      takeBack={takeBack}
+      values={{ episodeId: id }}
+      acts={acts.map((act) => toldAct(act, names, told)).filter(({ words }) => words.length > 0)}
       next={next}
       first={from === null}
     />

@@ -1,4 +1,3 @@
-import type { EpisodeFile } from '#lib/episode/schema';
 import { actWords } from '#lib/overview/change-words';
 import type { Act, Names } from '#lib/store/read-episode-changes';
 import { localMoment } from '#lib/units/local-date';
@@ -16,18 +15,17 @@ export interface ToldAct {
 /** Kept as it was, whatever comes after. */
 const STANDS = new Set(['Draft', 'DayEvent']);
 
-/** An act in words, by the episode's clock and units. */
+/** An act in words, by the kitchen's clock and the region's units. */
 export function toldAct(
   act: Act,
   names: Names,
-  file: Pick<EpisodeFile, 'episode' | 'kitchen'>,
+  { region, zone }: { readonly region: 'US' | 'EU'; readonly zone: string },
 ): ToldAct {
-  const { zone } = file.kitchen;
   return {
     groupId: act.groupId,
     label: act.label,
     when: localMoment(act.at, zone),
-    words: actWords(act.lines, { names, region: file.episode.region, zone }),
+    words: actWords(act.lines, { names, region, zone }),
     undoable: act.lines.some(({ entity }) => !STANDS.has(entity)),
   };
 }

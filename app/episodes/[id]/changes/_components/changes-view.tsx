@@ -1,27 +1,31 @@
 import Link from 'next/link';
 import { ButtonForm } from '../../../../_forms/button-form';
+import type { FormAction } from '../../../../_forms/parse-then-act';
 import { EmptyState } from '../../../../_ui/empty-state';
-import { takeBack } from '../../actions';
 import type { ToldAct } from '../told';
 
 interface Props {
-  readonly episodeId: string;
-  readonly title: string;
+  /** The page's own address. */
+  readonly here: string;
+  /** Whose journal it is: an episode's title, or all of it. */
+  readonly of: string;
+  readonly takeBack: FormAction;
+  /** Sent with the act that is undone. */
+  readonly values: Readonly<Record<string, string>>;
   readonly acts: readonly ToldAct[];
   /** Where the older ones begin; null on the last page. */
   readonly next: number | null;
   readonly first: boolean;
 }
 
-/** The journal of an episode in words, the newest act first, each with the way to undo it. */
-export function ChangesView({ episodeId, title, acts, next, first }: Props) {
-  const here = `/episodes/${episodeId}/changes`;
+/** A journal in words, the newest act first, each with the way to undo it. */
+export function ChangesView({ here, of, takeBack, values, acts, next, first }: Props) {
   return (
     <>
       <h1 className="text-board">What changed</h1>
       <p className="mt-1 text-soft">
-        {title}. Every change can be undone, and an undo as well. What later changes rest on waits
-        for those.
+        {of}. Every change can be undone, and an undo as well. What later changes rest on waits for
+        those.
       </p>
       {acts.length === 0 && (
         <EmptyState title="Nothing here">
@@ -46,7 +50,7 @@ export function ChangesView({ episodeId, title, acts, next, first }: Props) {
             {act.undoable ? (
               <ButtonForm
                 action={takeBack}
-                values={{ episodeId, groupId: act.groupId }}
+                values={{ ...values, groupId: act.groupId }}
                 label={`Undo: ${act.words[0] ?? act.label}`}
               >
                 Undo
