@@ -40,6 +40,8 @@ async function openRow(page: Page, words: string): Promise<Locator> {
 test('every button, link and field of the episode page is reached and seen by keys alone', async ({
   page,
 }) => {
+  // Some hundreds of stops, each looked at.
+  test.setTimeout(150_000);
   await page.goto('/');
   await page
     .getByRole('link', { name: /One oven, three dishes/ })
