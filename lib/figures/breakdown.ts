@@ -1,0 +1,134 @@
+import type { EpisodeFile } from '#lib/episode/schema';
+import type { AmountGap } from '#lib/episode/eaten-amount';
+import { figureParts, type RowParts } from '#lib/figures/breakdown-parts';
+import { uncertaintyOf, type Cause } from '#lib/figures/breakdown-uncertainty';
+import { figureStatus, type Figure } from '#lib/figures/figure';
+import { basisParts, type Region } from '#lib/figures/line-parts';
+import { figureOf } from '#lib/figures/parts';
+import type { NumberScope } from '#lib/figures/published-numbers';
+import type { Food } from '#lib/foods/food';
+import type { Nutrient } from '#lib/foods/nutrients';
+import { boundsOf, type Bounds } from '#lib/units/bounds';
+
+/** A food's value of a nutrient, as its source states it. */
+export interface FoodValue {
+  readonly food: Food;
+  /** What the value is for. */
+  readonly per: '100 g' | '100 ml' | 'serving';
+  /** With its bounds, in the region's words; open where the source does not say. */
+  readonly value: Figure;
+}
+
+/** An ingredient's part of a figure. */
+export interface BreakdownRow {
+  readonly lineId: string;
+  readonly segmentId: string;
+  readonly dish: string;
+  /** The ingredient as written. */
+  readonly text: string;
+  /** Its food, or both where it is one of two; none where no food is chosen. */
+  readonly foods: readonly FoodValue[];
+  /** Milligrams in this amount of the dish, in the state in which the food's value holds. */
+  readonly massMg: Bounds | null;
+  /** Why there are none. */
+  readonly gap: AmountGap | null;
+  /** What it adds, with bounds; what is missing of it stands in it. */
+  readonly contribution: Figure;
+  /** Its known part, not cut off at 0: the rows sum to the figure's value. */
+  readonly value: number;
+  /** Of what is known, 0 to 1; null where the figure has no sum or the ingredient is not known. */
+  readonly shareOfTotal: number | null;
+  /** Of the likely variance, 0 to 1; null where the figure has no likely range. */
+  readonly shareOfUncertainty: number | null;
+  readonly causes: ReadonlyMap<Cause, number>;
+  /** Words of the other ingredients that share an error with it. */
+  readonly sharedWith: readonly string[];
+  readonly provisional: boolean;
+}
+
+export interface Breakdown {
+  readonly scope: NumberScope;
+  readonly nutrient: Nutrient;
+  readonly region: Region;
+  /** Exactly the episode's figure of that scope. */
+  readonly figure: Figure;
+  readonly rows: readonly BreakdownRow[];
+  /** The finished weight's part of the likely variance; null where it divides nothing. */
+  readonly finishedShare: number | null;
+}
+
+/**
+ * The table a figure comes from: ingredient by ingredient its grams, its food's value and source, what it adds,
+ * and its share of the total and of the uncertainty. Null where the episode does not have the scope.
+ *
+ * Laws: the rows' values sum to the figure's value; shares of the total, where there are any, sum to 1; shares of
+ * the uncertainty sum to 1 with that of the finished weight. An error that rows share (the same food, one
+ * reading, one scale) is split by what each puts in.
+ * @example breakdown(file, { kind: 'whole', segmentId }, 'protein')?.rows[0]
+ *   // { text: '500 g ground turkey', massMg: { value: 500_000, … }, shareOfTotal: 0.62, … }
+ */
+export function breakdown(
+  file: EpisodeFile,
+  scope: NumberScope,
+  nutrient: Nutrient,
+): Breakdown | null {
+  const parts = figureParts(file, scope, nutrient);
+  if (!parts) return null;
+  const { region } = file.episode;
+  const figure = figureOf(nutrient, parts.total);
+  const known = figureStatus(figure) === 'known';
+  const uncertainty = known
+    ? uncertaintyOf(
+        parts.rows.map((row) => row.parts),
+        parts.total,
+        parts.divisors,
+      )
+    : null;
+  const foods = new Map(file.foods.map((food) => [food.id, food]));
+  const valueOf = valuesOnce(nutrient, region);
+  const rows = parts.rows.map((row, index): BreakdownRow => {
+    const { dish, line, eaten, massMg } = row;
+    const own = uncertainty?.rows[index];
+    const { value } = boundsOf(row.parts.terms, row.parts.sources);
+    const named = [line.foodId, line.orFoodId].flatMap((id) => foods.get(id ?? '') ?? []);
+    return {
+      lineId: line.id,
+      segmentId: dish.id,
+      dish: dish.title,
+      text: line.text,
+      foods: named.map(valueOf),
+      massMg: massMg.terms.length > 0 ? boundsOf(massMg.terms, massMg.sources) : null,
+      gap: eaten.known ? null : eaten.gap,
+      contribution: figureOf(nutrient, row.parts),
+      value,
+      shareOfTotal: shareOfTotal(row, value, figure),
+      shareOfUncertainty: own?.share ?? null,
+      causes: own?.causes ?? new Map(),
+      sharedWith: (own?.sharedWith ?? []).flatMap((at) => parts.rows[at]?.line.text ?? []),
+      provisional: row.parts.provisional.length > 0,
+    };
+  });
+  const finishedShare = uncertainty && parts.divisors.size > 0 ? uncertainty.divisor : null;
+  return { scope, nutrient, region, figure, rows, finishedShare };
+}
+
+/** Shares are of the known sum; a figure that is open, at most, or nothing at all is not shared out. */
+function shareOfTotal({ parts }: RowParts, value: number, figure: Figure): number | null {
+  const status = figureStatus(figure);
+  if ((status !== 'known' && status !== 'atLeast') || !(figure.value > 0)) return null;
+  const lacks = parts.above.length + parts.below.length + parts.open.length > 0;
+  return lacks && parts.terms.length === 0 ? null : value / figure.value;
+}
+
+/** A food's value, worked out once however many ingredients it is in. */
+function valuesOnce(nutrient: Nutrient, region: Region): (food: Food) => FoodValue {
+  const known = new Map<string, FoodValue>();
+  return (food) => {
+    const found = known.get(food.id);
+    if (found) return found;
+    const { per, parts } = basisParts(food, nutrient, region);
+    const value: FoodValue = { food, per, value: figureOf(nutrient, parts) };
+    known.set(food.id, value);
+    return value;
+  };
+}
