@@ -351,18 +351,31 @@ const EPISODE_SUBJECTS = {
   },
   Draft: {
     kind: ['text that was typed and not saved', 'texts that were typed and not saved'],
-    name: (row) => draftWords(row),
+    place: 'entityId',
+    name: draftWords,
     fields: [{ words: 'typed', columns: ['payload'], say: draftWords }, moment('at', 'at')],
     silent: ['id', 'entity', 'entityId', 'baseRev'],
   },
 } as const satisfies Readonly<Record<string, Subject>>;
 
-/** What was typed into a form and refused, each text as it was typed. */
-function draftWords({ payload }: JournalRow): string {
+/** What the program sends along, and no person types. */
+const SENT_ALONG = /Id$|-|^(rev|kind|measuresOf|match|state|unit|leftKind)$/;
+
+/** The id of a row, as the choice of a food sends it. */
+const LOOKS_LIKE_ID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-/;
+
+/** What was typed into a form and refused, each text as it was typed; of a row's columns only its words. */
+export function draftWords({ payload }: JournalRow): string {
   try {
-    const kept = JSON.parse(plain(payload)) as { readonly texts?: unknown } | null;
-    const texts = Object.values(kept?.texts ?? kept ?? {}).map(plain);
-    return texts.filter((text) => text !== '').join(', ');
+    const kept = JSON.parse(plain(payload)) as { readonly texts?: object } | null;
+    const texts = Object.entries(kept?.texts ?? kept ?? {}).filter(
+      ([name, value]) =>
+        typeof value === 'string' &&
+        value !== '' &&
+        !SENT_ALONG.test(name) &&
+        !LOOKS_LIKE_ID.test(value),
+    );
+    return texts.map(([, value]) => plain(value)).join(', ');
   } catch {
     return plain(payload);
   }

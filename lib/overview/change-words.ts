@@ -36,6 +36,8 @@ export function actWords(lines: readonly ChangeLine[], telling: Telling): readon
   const all = lines.flatMap((line) => toldOf(line, telling) ?? []);
   const seen = all.filter(({ entity }) => !ASIDE.has(entity));
   const told = seen.length > 0 ? seen : all;
+  if (told.every(({ entity }) => entity === 'Draft'))
+    return told.flatMap((each) => kept(each, telling));
   return [
     ...(['taken out', 'added', 'brought back'] as const).flatMap((verb) =>
       comings(
@@ -142,7 +144,15 @@ function changed(told: Told, telling: Telling): readonly string[] {
   const place = placeOf(told, telling);
   const name = renamed || subject.kind === null ? '' : cut(to);
   const where = [place, name].filter((text) => text !== '').join(', ');
-  return [capital(`${where || 'changed'}: ${parts.join('; ')}`)];
+  return [capital(`${where || (subject.kind?.[0] ?? 'changed')}: ${parts.join('; ')}`)];
+}
+
+/** What was typed and not saved, beside what it was typed into; that it was put away later says nothing. */
+function kept(told: Told, telling: Telling): readonly string[] {
+  if (told.after === null || told.verb === 'taken out') return [];
+  const texts = told.subject.name(told.row, telling);
+  const place = placeOf(told, telling);
+  return [capital(`${place === '' ? '' : `${cut(place)}: `}typed and not saved: ${valued(texts)}`)];
 }
 
 /** Rows that changed places: how they stood, and how they stand. */

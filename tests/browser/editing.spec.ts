@@ -271,6 +271,9 @@ test('two tabs edit one ingredient: both texts stand side by side, and neither i
     '220 g pearl barley → 180 g pearl barley, rinsed',
   );
   await expect(page.getByRole('main')).toContainText('200 g pearl barley → 220 g pearl barley');
+  const kept = page.getByRole('listitem').filter({ hasText: 'typed and not saved' });
+  await expect(kept.first()).toContainText('180 g pearl barley, rinsed');
+  await expect(page.getByRole('main')).not.toContainText(/[0-9a-f]{8}-[0-9a-f]{4}/);
   expect(pageErrors).toEqual([]);
 });
 

@@ -11,7 +11,7 @@ export function MoveHandle({ id, what }: Props) {
       type="button"
       data-move={id}
       aria-pressed="false"
-      className="inline-flex noscript:hidden min-h-6 min-w-6 cursor-grab touch-none items-center justify-center text-soft hover:text-ink aria-pressed:bg-ink aria-pressed:text-paper print:hidden"
+      className="inline-flex noscript:hidden ml-1.5 -my-1 min-h-8 min-w-8 cursor-grab align-middle touch-none items-center justify-center text-soft hover:text-ink aria-pressed:bg-ink aria-pressed:text-paper print:hidden"
     >
       <svg aria-hidden="true" viewBox="0 0 16 16" className="size-4" fill="currentColor">
         <path d="M8 1l3 4H5zM8 15l-3-4h6zM2 7h12v2H2z" />

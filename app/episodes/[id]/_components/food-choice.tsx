@@ -29,7 +29,7 @@ export function FoodChoice({ form, state, text, chosen }: Props) {
   const stands = shown.some((hit) => hit.id === picked);
   const taken = (stands ? picked : null) ?? '';
   return (
-    <div className="grid gap-3">
+    <div className="grid content-start gap-3">
       <Field form={form} name="text" label="Ingredient" hint="As you would write it." state={state}>
         {(wired) => (
           <input

@@ -27,8 +27,9 @@ export function OpenedHere({ rowId, closeHref, children }: Props) {
     const row = document.getElementById(rowId);
     return () => {
       const top = row?.getBoundingClientRect().top ?? null;
+      const { scrollY } = window;
       // Not before the page without the form stands, and after the router has scrolled.
-      requestAnimationFrame(() => returnTo(rowId, top));
+      requestAnimationFrame(() => returnTo(rowId, top, scrollY));
     };
   }, [rowId]);
   useEffect(() => {
@@ -44,12 +45,17 @@ export function OpenedHere({ rowId, closeHref, children }: Props) {
   return <div ref={element}>{children}</div>;
 }
 
-function returnTo(rowId: string, top: number | null): void {
+function returnTo(rowId: string, top: number | null, scrollY: number): void {
   const row = document.getElementById(rowId);
   const active = document.activeElement;
   // Somebody has put the focus elsewhere since, or another form has opened.
   const free = active === null || active === document.body || !active.isConnected;
-  if (!row || !free) return;
+  if (!free) return;
+  if (!row) {
+    // It was taken out: the page stays where it was.
+    window.scrollTo(0, scrollY);
+    return;
+  }
   const takes = row.tabIndex >= 0 || row.hasAttribute('tabindex');
   const target = takes ? row : row.querySelector<HTMLElement>('[data-opens]');
   target?.focus({ preventScroll: true });

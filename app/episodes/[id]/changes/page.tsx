@@ -4,7 +4,7 @@ import { readEpisodeFile } from '#lib/store/read-episode';
 import { readEpisodeChanges } from '#lib/store/read-episode-changes';
 import { takeBack } from '../actions';
 import { ChangesView } from './_components/changes-view';
-import { toldAct } from './told';
+import { listed, toldAct } from './told';
 
 interface Props {
   readonly params: Promise<{ readonly id: string }>;
@@ -27,7 +27,7 @@ export default async function ChangesPage({ params, searchParams }: Props) {
       of={file.episode.title}
       takeBack={takeBack}
       values={{ episodeId: id }}
-      acts={acts.map((act) => toldAct(act, names, told)).filter(({ words }) => words.length > 0)}
+      acts={listed(acts.map((act) => toldAct(act, names, told)))}
       next={next}
       first={from === null}
     />

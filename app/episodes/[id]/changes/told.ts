@@ -15,6 +15,14 @@ export interface ToldAct {
 /** Kept as it was, whatever comes after. */
 const STANDS = new Set(['Draft', 'DayEvent']);
 
+/** Acts as a page lists them: those that say something, and what was kept of one refusal once. */
+export function listed(acts: readonly ToldAct[]): readonly ToldAct[] {
+  return acts.filter(({ words, undoable }, index) => {
+    const again = !undoable && acts[index - 1]?.words.join().startsWith(words.join());
+    return words.length > 0 && !again;
+  });
+}
+
 /** An act in words, by the kitchen's clock and the region's units. */
 export function toldAct(
   act: Act,
