@@ -31,7 +31,7 @@ export function statedNutrient(food: Food, amount: LineAmount, nutrient: Nutrien
 }
 
 /** How many times the food's stated basis (100 g, 100 ml or a serving) the amount is. */
-function unitsOfBasis(food: Food, amount: LineAmount): Stated | null {
+export function unitsOfBasis(food: Food, amount: LineAmount): Stated | null {
   const { version } = food;
   const { sources } = amount;
   if (version.basis === 'per100g') {

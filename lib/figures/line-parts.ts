@@ -119,7 +119,11 @@ export function basisParts(
 
 type Missing = (reason: MissingPart['reason']) => MissingPart;
 
-function foodParts(
+/**
+ * What an amount of a food holds of a nutrient, in the nutrient's unit and the region's words: linear in the amount.
+ * `missing` says what the food does not state.
+ */
+export function foodParts(
   food: Food,
   amount: LineAmount,
   nutrient: Nutrient,
