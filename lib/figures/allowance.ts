@@ -14,8 +14,9 @@ export type AllowanceSide = 'atMost' | 'atLeast';
 /**
  * What a US label may lawfully be off, as a part of what it declares: 21 CFR 101.9(g)(5), at most 120 % of
  * calories, sugars, fats, cholesterol and sodium; (g)(4)(ii), at least 80 % of naturally occurring protein,
- * total carbohydrate, fibre, other fats and potassium (from memory). The other side is 'reasonable' by (g)(6),
- * without a number.
+ * total carbohydrate, fibre, other fats, vitamins and minerals (from memory). Of what was added to a fortified food
+ * (g)(4)(i) asks 100 %; a label does not say which it is, so the wider limit stands. The other side is
+ * 'reasonable' by (g)(6), without a number.
  */
 const LAWFUL: Partial<Readonly<Record<Nutrient, readonly [AllowanceSide, number]>>> = {
   energyKcal: ['atMost', 1.2],
@@ -32,6 +33,28 @@ const LAWFUL: Partial<Readonly<Record<Nutrient, readonly [AllowanceSide, number]
   monounsaturated: ['atLeast', 0.8],
   polyunsaturated: ['atLeast', 0.8],
   potassium: ['atLeast', 0.8],
+  calcium: ['atLeast', 0.8],
+  iron: ['atLeast', 0.8],
+  magnesium: ['atLeast', 0.8],
+  phosphorus: ['atLeast', 0.8],
+  zinc: ['atLeast', 0.8],
+  copper: ['atLeast', 0.8],
+  manganese: ['atLeast', 0.8],
+  selenium: ['atLeast', 0.8],
+  vitaminC: ['atLeast', 0.8],
+  thiamin: ['atLeast', 0.8],
+  riboflavin: ['atLeast', 0.8],
+  niacin: ['atLeast', 0.8],
+  pantothenicAcid: ['atLeast', 0.8],
+  vitaminB6: ['atLeast', 0.8],
+  folate: ['atLeast', 0.8],
+  folateDfe: ['atLeast', 0.8],
+  choline: ['atLeast', 0.8],
+  vitaminB12: ['atLeast', 0.8],
+  vitaminARae: ['atLeast', 0.8],
+  vitaminE: ['atLeast', 0.8],
+  vitaminDMicrograms: ['atLeast', 0.8],
+  vitaminK: ['atLeast', 0.8],
 };
 
 export interface Allowance {
