@@ -18,11 +18,12 @@ const printedSchema = z.object({
 });
 
 /**
- * One printed cell of a table or label. `eq` keeps the digits ("0.0" is not "0.00");
+ * One printed cell of a table or label. `eq` keeps the digits ("0.0" is not "0.00"), and where the source prints
+ * an error of its own ("12.4 ± 0.3") that as well;
  * `lessThan` is "<1 g"; `trace` counts as 0 and is flagged; `missing` is a blank and never 0.
  */
 export const cellSchema = z.discriminatedUnion('kind', [
-  printedSchema.extend({ kind: z.literal('eq') }),
+  printedSchema.extend({ kind: z.literal('eq'), plusMinus: printedSchema.optional() }),
   printedSchema.extend({ kind: z.literal('lessThan') }),
   z.object({ kind: z.literal('trace') }),
   z.object({ kind: z.literal('missing') }),

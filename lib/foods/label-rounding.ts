@@ -58,8 +58,9 @@ function nearest({ stepNum, stepDen }: Band, trueValue: number): string[] {
  * What a printed cell stands for, in the nutrient's unit: the smallest closed interval that holds every true
  * value which the rule may print so (both ties, every "may"). The value is the one printed.
  * Trace is exactly 0, for the caller to flag; missing is null. A value that the rule cannot print, and a
- * nutrient without a rule, stand for half a unit of the last place printed.
- * `labelInterval('us', 'energyKcal', 50)` → 47.5 to 55; "<1 g" → 0 to 1.
+ * nutrient without a rule, stand for half a unit of the last place printed. An error that the source prints counts
+ * on top of that.
+ * `labelInterval('us', 'energyKcal', 50)` → 47.5 to 55; "<1 g" → 0 to 1; a table's "12.4 ± 0.3" → 12.05 to 12.75.
  */
 export function labelInterval(rule: RoundingRule, nutrient: Nutrient, cell: Cell): Interval | null {
   const grid = gridRule(rule, nutrient);
@@ -74,8 +75,13 @@ export function labelInterval(rule: RoundingRule, nutrient: Nutrient, cell: Cell
       return { low: 0, value: limit, high: Math.max(limit, special) };
     }
     case 'eq':
-      return (grid && invert(grid, cell)) ?? printedInterval(cell);
+      return withError((grid && invert(grid, cell)) ?? printedInterval(cell), cell.plusMinus);
   }
+}
+
+function withError({ low, value, high }: Interval, plusMinus: Printed | undefined): Interval {
+  const error = plusMinus ? printedValue(plusMinus) : 0;
+  return { low: Math.max(0, low - error), value, high: high + error };
 }
 
 /** Whether a rule can print a cell at all: 63 kcal stands on no US label that follows the rule. */

@@ -41,7 +41,9 @@ export function cellTyped(cell: Cell): string {
   }
 }
 
-/** A cell as shown: its digits, or the words "no value". */
+/** A cell as shown: its digits with the error that its source prints, or the words "no value". `'12.4 ± 0.3'` */
 export function cellShown(cell: Cell): string {
-  return cell.kind === 'missing' ? 'no value' : cellTyped(cell);
+  if (cell.kind === 'missing') return 'no value';
+  const error = cell.kind === 'eq' ? cell.plusMinus : undefined;
+  return error ? `${cellTyped(cell)} ± ${printedText(error)}` : cellTyped(cell);
 }
