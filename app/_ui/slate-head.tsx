@@ -33,7 +33,7 @@ export function SlateHead({ kind, title, cells = [], shut = true, children }: Pr
         </div>
         {cells.length > 0 && (
           <dl
-            className={`flex flex-wrap border-chalk-soft/40 max-md:grid max-md:w-full max-md:border-t ${cells.length === 3 ? 'max-md:grid-cols-3' : 'max-md:grid-cols-2'}`}
+            className={`flex flex-wrap border-chalk-soft/40 max-md:grid max-md:w-full max-md:border-t ${cells.length === 3 ? 'max-md:grid-cols-3' : 'max-md:grid-cols-2'} ${cells.length < 3 ? 'print:w-auto print:border-t-0' : ''}`}
           >
             {cells.map(({ name, value }) => (
               <div

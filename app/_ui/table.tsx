@@ -11,8 +11,12 @@ interface Props {
   readonly tight?: boolean;
   /** On a phone each row stands as a line of words over its numbers; cells then say their units. */
   readonly stacks?: boolean;
+  /** Printed small, with rows close together, so that a dish stays on one page. */
+  readonly close?: boolean;
   readonly children: ReactNode;
 }
+
+const CLOSE = 'print:text-[9pt] print:leading-tight print:[&_:is(td,th)]:py-0.5';
 
 /** A ruled table: a strong line under the heads, hairlines between rows. A wide one scrolls in itself. */
 export function Table({
@@ -21,12 +25,13 @@ export function Table({
   head,
   tight = false,
   stacks = false,
+  close = false,
   children,
 }: Props) {
   return (
     <ScrollRegion label={caption}>
       <table
-        className={`w-full border-collapse ${tight ? '[&_:is(td,th)]:py-1' : ''} ${stacks ? 'stacks' : ''}`}
+        className={`w-full border-collapse ${tight ? '[&_:is(td,th)]:py-1' : ''} ${stacks ? 'stacks' : ''} ${close ? CLOSE : ''}`}
       >
         <caption
           className={showCaption ? 'pb-2 text-left font-slate text-head font-semibold' : 'unseen'}
@@ -67,13 +72,20 @@ export function Tr({
   children,
   open = false,
   provisional = false,
+  id,
 }: {
   readonly children: ReactNode;
   readonly open?: boolean;
   readonly provisional?: boolean;
+  /** Where an address leads to the row. */
+  readonly id?: string;
 }) {
   const ground = open ? 'hatch' : provisional ? PROVISIONAL : '';
-  return <tr className={`border-b border-line ${ground}`}>{children}</tr>;
+  return (
+    <tr id={id} className={`border-b border-line ${ground}`}>
+      {children}
+    </tr>
+  );
 }
 
 /** A cell. */

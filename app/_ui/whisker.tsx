@@ -5,14 +5,21 @@ import { whisker, type WhiskerSpan } from './geometry';
  * A figure's range as a scale mark: a hairline for what the digits allow, a bar for what is likely,
  * a tick at the value. Said in words beside it, so it is hidden from what reads aloud.
  */
-export function Whisker({ figure }: { readonly figure: Figure }) {
+export function Whisker({
+  figure,
+  small = false,
+}: {
+  readonly figure: Pick<Figure, 'value' | 'low' | 'high' | 'likelyLow' | 'likelyHigh'>;
+  /** Under a number in a table. */
+  readonly small?: boolean;
+}) {
   const drawing = whisker(figure);
   const { width, height } = drawing;
   const middle = height / 2;
   return (
     <svg
       viewBox={`0 0 ${width} ${height}`}
-      className="block h-4 w-40 max-w-full"
+      className={small ? 'inline-block h-2 w-20 print:w-12' : 'block h-4 w-40 max-w-full'}
       fill="none"
       stroke="currentColor"
       aria-hidden="true"

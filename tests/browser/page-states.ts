@@ -62,6 +62,9 @@ export const WITH_DEMO: readonly PageState[] = [
   { name: 'episode, a target’s form', path: '.', enter: editing(-1), byDay: true },
   { name: 'episode, refused', path: '.', enter: refused('new-dish') },
   { name: 'numbers', path: './numbers' },
+  { name: 'breakdown of the day', path: './breakdown/day/energyKcal' },
+  { name: 'breakdown, open', path: './breakdown/day/sodium', byDay: true },
+  { name: 'no such breakdown', path: './breakdown/day/luck', byDay: true },
   { name: 'day', path: './day' },
   { name: 'day, all open', path: './day', enter: unfold },
   { name: 'day, a row’s form', path: './day', enter: editing(2), byDay: true },
@@ -91,6 +94,7 @@ export const EMPTY: readonly PageState[] = [
   { name: 'what changed', path: '/changes' },
   { name: 'episode', path: '.', enter: unfold },
   { name: 'numbers', path: './numbers' },
+  { name: 'breakdown', path: './breakdown/day/protein' },
   { name: 'day', path: './day' },
   { name: 'shopping', path: './shopping' },
   { name: 'publish', path: './publish', enter: unfold },
@@ -99,6 +103,7 @@ export const EMPTY: readonly PageState[] = [
 /** What is made to be printed. */
 export const PRINTED: readonly PageState[] = [
   { name: 'episode', path: '.' },
+  { name: 'breakdown', path: './breakdown/day/energyKcal' },
   { name: 'day', path: './day' },
   { name: 'shopping', path: './shopping' },
   { name: 'publish', path: './publish' },

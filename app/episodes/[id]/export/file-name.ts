@@ -2,7 +2,7 @@
  * A file name from a title: plain letters, digits and hyphens, which every system and header takes.
  * `fileName('Æbler & skyr, bagt')` → `'bler-skyr-bagt.episode.json'`.
  */
-export function fileName(title: string): string {
+export function fileName(title: string, ending = 'episode.json'): string {
   const plain = title
     .normalize('NFKD')
     .toLowerCase()
@@ -11,5 +11,5 @@ export function fileName(title: string): string {
     .replace(/^-/, '')
     .slice(0, 60)
     .replace(/-$/, '');
-  return `${plain || 'episode'}.episode.json`;
+  return `${plain || 'episode'}.${ending}`;
 }
