@@ -1,3 +1,4 @@
+import Link from 'next/link';
 import type { ReactNode } from 'react';
 import type { Figure } from '#lib/figures/figure';
 import { printFigure, type PrintedFigure } from '#lib/figures/print-figure';
@@ -13,6 +14,8 @@ interface Props {
   /** `lead` for the one number the episode is about, `large` where numbers are the point of the page. */
   readonly size?: FigureSize;
   readonly note?: ReactNode;
+  /** Address of its breakdown, to which all of it leads. */
+  readonly href?: string | undefined;
 }
 
 /** The list that figures stand in, each named by its nutrient. */
@@ -24,8 +27,11 @@ export function FigureList({ children }: { readonly children: ReactNode }) {
   );
 }
 
-/** A figure: the number with its unit, its whisker, its range in words. It takes a figure, never a number. */
-export function FigureView({ figure, published, size = 'large', note }: Props) {
+/**
+ * A figure: the number with its unit, its whisker, its range in words. It takes a figure, never a number, and
+ * leads to its breakdown, open or not.
+ */
+export function FigureView({ figure, published, size = 'large', note, href }: Props) {
   const printed = published ?? printFigure(figure);
   const provisional = [...new Set(figure.provisional.map(({ text }) => text))];
   const number = (
@@ -34,20 +40,42 @@ export function FigureView({ figure, published, size = 'large', note }: Props) {
       <Whisker figure={figure} />
     </>
   );
+  const shown = (
+    <>
+      {provisional.length > 0 ? (
+        <Provisional what={waitingWords(provisional)}>{number}</Provisional>
+      ) : (
+        number
+      )}
+      <span className={`mt-1 text-fine text-soft ${href === undefined ? 'block' : RANGE_LINK}`}>
+        {printed.range}
+      </span>
+    </>
+  );
   return (
     <div className={`md:self-start ${WIDTHS[size]}`}>
       <dt className="lettering text-base text-soft">{printed.label}</dt>
       <dd>
-        {provisional.length > 0 ? (
-          <Provisional what={waitingWords(provisional)}>{number}</Provisional>
+        {href === undefined ? (
+          shown
         ) : (
-          number
+          <Link href={href} prefetch={false} className="group block">
+            {shown}
+            <To label={printed.label} />
+          </Link>
         )}
-        <span className="mt-1 block text-fine text-soft">{printed.range}</span>
         {note && <span className="block text-fine">{note}</span>}
       </dd>
     </div>
   );
+}
+
+/** The range carries the line of the link; the number over it stays clear. */
+const RANGE_LINK = 'link inline-block group-hover:decoration-ink';
+
+/** Where a number leads, for what reads aloud. */
+function To({ label }: { readonly label: string }) {
+  return <span className="unseen">, breakdown of {label}</span>;
 }
 
 /** Which foods wait: by name where they are few, since they are listed where they are confirmed. */
@@ -83,19 +111,34 @@ function Number({ printed, size }: { readonly printed: PrintedFigure; readonly s
   );
 }
 
-/** A figure within a line of text or a table: its words and unit, its range on asking. */
-export function FigureText({
-  figure,
-  published,
-}: {
+interface TextProps {
   readonly figure: Figure;
   readonly published?: PrintedFigure | undefined;
-}) {
+  /** Address of its breakdown. */
+  readonly href?: string | undefined;
+  /** Draws the whisker under it, in a table. */
+  readonly whisker?: boolean;
+}
+
+/** A figure within a line of text or a table: its words and unit, its range on asking or as a whisker. */
+export function FigureText({ figure, published, href, whisker = false }: TextProps) {
   const printed = published ?? printFigure(figure);
   const words = printed.number === null ? printed.text : `${printed.text} ${printed.unit}`;
+  const shown = figure.provisional.length > 0 ? <Provisional inline>{words}</Provisional> : words;
   return (
-    <span className="whitespace-nowrap" title={printed.range}>
-      {figure.provisional.length > 0 ? <Provisional inline>{words}</Provisional> : words}
+    <span
+      className={`whitespace-nowrap ${whisker ? 'inline-flex flex-col items-end' : ''}`}
+      title={printed.range}
+    >
+      {href === undefined ? (
+        shown
+      ) : (
+        <Link href={href} prefetch={false} className="link inline-flex min-h-6 items-center">
+          {shown}
+          <To label={printed.label} />
+        </Link>
+      )}
+      {whisker && <Whisker figure={figure} small />}
     </span>
   );
 }

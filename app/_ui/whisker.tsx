@@ -19,7 +19,7 @@ export function Whisker({
   return (
     <svg
       viewBox={`0 0 ${width} ${height}`}
-      className={small ? 'inline-block h-2 w-20 print:w-12' : 'block h-4 w-40 max-w-full'}
+      className={small ? 'inline-block h-2 w-16 print:w-12' : 'block h-4 w-40 max-w-full'}
       fill="none"
       stroke="currentColor"
       aria-hidden="true"

@@ -6,10 +6,20 @@ import {
   type NumberScope,
   type PublishedNumbers,
 } from '#lib/figures/published-numbers';
+import type { Nutrient } from '#lib/foods/nutrients';
+
+/** A stretch of a talking point: words, or a number and what it is of. */
+export interface BoundPart {
+  readonly text: string;
+  /** Null for words, and for a binding that names no number. */
+  readonly of: { readonly nutrient: Nutrient; readonly scope: NumberScope } | null;
+}
 
 /** A talking point with its numbers filled in. */
 export interface BoundText {
   readonly text: string;
+  /** The same text in its stretches. */
+  readonly parts: readonly BoundPart[];
   /** Bindings that could not be filled, each with the reason in words. */
   readonly gaps: readonly string[];
 }
@@ -27,25 +37,28 @@ export function bindText(
 ): BoundText {
   const gaps: string[] = [];
   const confirmed = confirmedOnly(numbers);
-  const filled = parseBindings(text).map((part) => {
-    if (part.kind === 'words') return part.text;
+  const words = (stretch: string): BoundPart => ({ text: stretch, of: null });
+  const parts = parseBindings(text).map((part): BoundPart => {
+    if (part.kind === 'words') return words(part.text);
     if (part.kind === 'unknown') {
       gaps.push(`${part.text} names no number: write for example [protein, whole]`);
-      return part.text;
+      return words(part.text);
     }
+    const { nutrient } = part;
     const scope = scopeOf(part.scope, segment);
-    if (!scope || !figures.nutrients.includes(part.nutrient)) {
-      gaps.push(`this segment has no ${part.nutrient} for "${part.scope}"`);
-      return `[${part.nutrient}, ${part.scope}]`;
+    if (!scope || !figures.nutrients.includes(nutrient)) {
+      gaps.push(`this segment has no ${nutrient} for "${part.scope}"`);
+      return words(`[${nutrient}, ${part.scope}]`);
     }
-    const number = confirmed(part.nutrient, scope);
+    const number = confirmed(nutrient, scope);
+    const of = { nutrient, scope };
     if (number.number === null) {
       gaps.push(`${number.label} is open: ${number.range}`);
-      return `[${number.label} is open]`;
+      return { text: `[${number.label} is open]`, of };
     }
-    return `${number.text} ${number.unit}`;
+    return { text: `${number.text} ${number.unit}`, of };
   });
-  return { text: filled.join(''), gaps };
+  return { text: parts.map((part) => part.text).join(''), parts, gaps };
 }
 
 function scopeOf(scope: 'whole' | 'each' | 'day', segment: Segment): NumberScope | null {

@@ -145,7 +145,13 @@ describe('bound numbers in a talking point', () => {
       figures,
       numbers,
     );
-    expect(bound).toEqual({ text: '1 kcal here, 1 kcal each, 3 kcal all day', gaps: [] });
+    expect(bound).toMatchObject({ text: '1 kcal here, 1 kcal each, 3 kcal all day', gaps: [] });
+    expect(bound.parts.map((part) => part.text).join('')).toBe(bound.text);
+    expect(bound.parts.flatMap((part) => part.of?.scope.kind ?? [])).toEqual([
+      'whole',
+      'portion',
+      'day',
+    ]);
   });
 
   it('keep what names nothing visible, and say so', () => {

@@ -3,6 +3,7 @@ import { describe, expect, test, vi } from 'vitest';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { takeLock } from '#lib/lock/numbers-lock';
 import { episodeFigures } from '#lib/figures/episode-figures';
+import { confirmedOnly, publishedNumbers } from '#lib/figures/published-numbers';
 import { whyBroken } from '#lib/lock/lock-standing';
 import { allergenAnswers, allergenQuestions } from '#lib/publish/allergen-questions';
 import { description } from '#lib/publish/description';
@@ -93,8 +94,10 @@ describe('the shopping page of the demo', () => {
 });
 
 function publishPage(file: EpisodeFile, lock: PublishPage['lock'] = null): string {
-  const page = { file, description: description(file), revs: {}, lock, copied: [] };
-  return renderToStaticMarkup(<PublishView page={page} />);
+  const figures = episodeFigures(file);
+  const numbers = confirmedOnly(publishedNumbers(file, figures));
+  const page = { file, description: description(file), figures, numbers, lock, copied: [] };
+  return renderToStaticMarkup(<PublishView page={{ ...page, revs: {} }} />);
 }
 
 describe('the publish page of the demo', () => {

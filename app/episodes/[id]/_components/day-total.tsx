@@ -1,5 +1,6 @@
 import { FigureList, FigureView } from '../../../_ui/figure-view';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
+import { breakdownHref } from '../breakdown/href';
 import { DayAnswerForm } from './day-answer-form';
 import { Targets } from './targets';
 import { revOf, type EpisodeView } from './view';
@@ -23,6 +24,7 @@ export function DayTotal({ view }: { readonly view: EpisodeView }) {
                   key={nutrient}
                   figure={figure}
                   published={published}
+                  href={breakdownHref(episode.id, { kind: 'day' }, nutrient)}
                   size={nutrient === HEADLINE_NUTRIENTS[0] ? 'lead' : 'large'}
                 />
               );

@@ -1,9 +1,8 @@
-import { FigureList, FigureText, FigureView } from '../../../_ui/figure-view';
-import { RowHead, Table, Td, Th, Tr } from '../../../_ui/table';
-import type { DishFigures as Dish, Figures } from '#lib/figures/episode-figures';
-import type { PublishedNumber } from '#lib/figures/published-numbers';
+import { FigureList, FigureView } from '../../../_ui/figure-view';
+import type { DishFigures as Dish } from '#lib/figures/episode-figures';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
-import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
+import { breakdownHref } from '../breakdown/href';
+import { dishRows, NumbersTable } from './numbers-table';
 import type { EpisodeView } from './view';
 
 interface Props {
@@ -11,30 +10,25 @@ interface Props {
   readonly dish: Dish;
 }
 
-interface Scope {
-  readonly key: string;
-  readonly name: string;
-  readonly figures: Figures;
-  readonly print: (nutrient: Nutrient) => PublishedNumber;
-}
-
 /** A dish's numbers: the whole with whiskers, its portions, and the rest of the panel on asking. */
 export function DishFigures({ view, dish }: Props) {
-  const scopes = scopesOf(view, dish);
-  const [whole, ...parts] = scopes;
+  const rows = dishRows(dish);
+  const parts = rows.slice(1);
+  const whole = { kind: 'whole', segmentId: dish.segmentId } as const;
   return (
     <>
       <FigureList>
         {HEADLINE_NUTRIENTS.map((nutrient) => {
           const figure = dish.whole[nutrient];
-          if (!figure || !whole) return null;
-          const published = whole.print(nutrient);
+          if (!figure) return null;
+          const published = view.numbers(nutrient, whole);
           const note = published.onlyByRounding ? 'adds up only because of rounding' : null;
           return (
             <FigureView
               key={nutrient}
               figure={figure}
               published={published}
+              href={breakdownHref(view.file.episode.id, whole, nutrient)}
               note={note}
               size={nutrient === HEADLINE_NUTRIENTS[0] ? 'lead' : 'large'}
             />
@@ -43,77 +37,23 @@ export function DishFigures({ view, dish }: Props) {
       </FigureList>
       {parts.length > 0 && (
         <div className="mt-6">
-          <Numbers
+          <NumbersTable
             caption={`${dish.title}: numbers by portion`}
-            scopes={parts}
+            view={view}
+            rows={parts}
             nutrients={HEADLINE_NUTRIENTS}
           />
         </div>
       )}
       <details className="mt-2">
         <summary className="link min-h-11 content-center text-fine">The whole panel</summary>
-        <Numbers
+        <NumbersTable
           caption={`${dish.title}: the whole panel`}
-          scopes={scopes}
+          view={view}
+          rows={rows}
           nutrients={view.figures.nutrients}
         />
       </details>
     </>
   );
-}
-
-function Numbers({
-  caption,
-  scopes,
-  nutrients,
-}: {
-  readonly caption: string;
-  readonly scopes: readonly Scope[];
-  readonly nutrients: readonly Nutrient[];
-}) {
-  const head = (
-    <>
-      <Th>of</Th>
-      {nutrients.map((nutrient) => (
-        <Th key={nutrient} number>
-          {NUTRIENTS[nutrient].label}
-        </Th>
-      ))}
-    </>
-  );
-  return (
-    <Table caption={caption} head={head}>
-      {scopes.map(({ key, name, figures, print }) => (
-        <Tr key={key}>
-          <RowHead>{name}</RowHead>
-          {nutrients.map((nutrient) => {
-            const figure = figures[nutrient];
-            return (
-              <Td key={nutrient} number>
-                {figure && <FigureText figure={figure} published={print(nutrient)} />}
-              </Td>
-            );
-          })}
-        </Tr>
-      ))}
-    </Table>
-  );
-}
-
-function scopesOf({ numbers }: EpisodeView, dish: Dish): readonly Scope[] {
-  const { segmentId, whole, portions, per100g } = dish;
-  const print = (kind: 'whole' | 'per100g') => (nutrient: Nutrient) =>
-    numbers(nutrient, { kind, segmentId });
-  return [
-    { key: 'whole', name: 'the whole dish', figures: whole, print: print('whole') },
-    ...portions.map(({ portionId, name, figures }) => ({
-      key: portionId,
-      name,
-      figures,
-      print: (nutrient: Nutrient) => numbers(nutrient, { kind: 'portion', portionId }),
-    })),
-    ...(per100g
-      ? [{ key: '100', name: '100 g, finished', figures: per100g, print: print('per100g') }]
-      : []),
-  ];
 }

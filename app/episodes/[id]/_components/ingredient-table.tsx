@@ -9,9 +9,11 @@ import { STATE_WORDS } from '../../../_ui/words';
 import type { Dish } from '#lib/episode/context';
 import type { DishFigures, LineFigures } from '#lib/figures/episode-figures';
 import { figureStatus, type Figure } from '#lib/figures/figure';
+import type { Nutrient } from '#lib/foods/nutrients';
 import type { Bounds } from '#lib/units/bounds';
 import { printGrams } from '#lib/units/print';
 import { orderLines } from '../actions';
+import { breakdownRowHref } from '../breakdown/href';
 import { EditLink } from './edit-link';
 import { measureWords } from './measure-choices';
 import { RowKeys } from './row-keys';
@@ -37,6 +39,9 @@ const COLUMNS = 6;
 
 /** A dish's ingredients: grams as eaten, state, source and what each adds. Open ones are hatched. */
 export function IngredientTable({ view, dish, figures, form }: Props) {
+  const whole = { kind: 'whole', segmentId: dish.id } as const;
+  const hrefOf = (nutrient: Nutrient, lineId: string) =>
+    breakdownRowHref(view.file.episode.id, whole, nutrient, lineId);
   const bars = barPercents(figures.lines.map((line) => known(line.figures.energyKcal)));
   const head = (
     <>
@@ -109,12 +114,20 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
                 ) : (
                   <>
                     <Cell>
-                      <Contribution figure={line.figures.energyKcal} percent={bars[index] ?? 0} />
+                      <Contribution
+                        figure={line.figures.energyKcal}
+                        href={hrefOf('energyKcal', line.lineId)}
+                        percent={bars[index] ?? 0}
+                      />
                     </Cell>
                     <Cell number>
                       {line.figures.protein && (
                         <span className="max-md:after:content-['_protein']">
-                          <FigureText figure={line.figures.protein} />
+                          <FigureText
+                            figure={line.figures.protein}
+                            href={hrefOf('protein', line.lineId)}
+                            whisker
+                          />
                         </span>
                       )}
                     </Cell>
@@ -213,16 +226,18 @@ function Grams({ mass }: { readonly mass: Bounds }) {
 
 function Contribution({
   figure,
+  href,
   percent,
 }: {
   readonly figure: Figure | undefined;
+  readonly href: string;
   readonly percent: number;
 }) {
   if (!figure) return null;
   return (
     <span className="flex items-center gap-2.5 md:min-w-36">
       <span className="md:min-w-20 md:text-right">
-        <FigureText figure={figure} />
+        <FigureText figure={figure} href={href} whisker />
       </span>
       <span aria-hidden="true" className="h-2.5 flex-1 max-md:hidden">
         <span className="block h-2.5 bg-ink" style={{ width: `${percent}%` }} />

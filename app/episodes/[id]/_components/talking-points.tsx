@@ -1,8 +1,10 @@
+import Link from 'next/link';
 import { ButtonForm } from '../../../_forms/button-form';
 import { Disclosure } from '../../../_ui/disclosure';
 import { bindText } from '#lib/figures/bind-text';
 import type { Segment, TalkingPoint } from '#lib/episode/schema';
 import { addPoint, removePoint, savePoint } from '../actions';
+import { breakdownHref } from '../breakdown/href';
 import { EditLink } from './edit-link';
 import { OpenedHere } from './opened-here';
 import { PointForm } from './point-form';
@@ -76,7 +78,23 @@ function Said({ view, segment, point }: Props & { readonly point: TalkingPoint }
   return (
     <div className="flex items-baseline justify-between gap-5">
       <div>
-        <p>{bound.text}</p>
+        <p>
+          {bound.parts.map(({ text, of }, at) =>
+            of === null ? (
+              text
+            ) : (
+              <Link
+                // A sentence may say the same number twice.
+                key={at}
+                className="link"
+                href={breakdownHref(view.file.episode.id, of.scope, of.nutrient)}
+                prefetch={false}
+              >
+                {text}
+              </Link>
+            ),
+          )}
+        </p>
         {bound.gaps.map((gap) => (
           <p key={gap} className="hatch mt-1 px-2 py-1 text-fine">
             {gap}

@@ -1,11 +1,15 @@
 import { ButtonForm } from '../../../_forms/button-form';
 import { Balance } from '../../../_ui/balance';
 import { Disclosure } from '../../../_ui/disclosure';
+import { FigureText } from '../../../_ui/figure-view';
 import type { Choice } from '../../../_ui/form/field';
 import type { BalanceState } from '../../../_ui/geometry';
 import type { Target } from '#lib/episode/schema';
 import { howFar, judgeLimit, type LimitVerdict } from '#lib/figures/judge-limit';
+import { VERDICT_WORDS } from '#lib/figures/limit-words';
+import type { NumberScope } from '#lib/figures/published-numbers';
 import type { Nutrient } from '#lib/foods/nutrients';
+import { breakdownHref } from '../breakdown/href';
 import { addTarget, removeTarget, saveTarget } from '../target-actions';
 import { EditLink } from './edit-link';
 import { OpenedHere } from './opened-here';
@@ -22,13 +26,6 @@ const STATES: Readonly<Record<LimitVerdict, BalanceState>> = {
   cannotTell: 'edge',
   missed: 'off',
   unknown: 'unknown',
-};
-
-const WORDS: Readonly<Record<LimitVerdict, string>> = {
-  met: 'met',
-  cannotTell: 'cannot tell, the range crosses it',
-  missed: 'missed',
-  unknown: 'can’t say, the number is open',
 };
 
 /** What the day or a dish is to keep to, each held against its figure. */
@@ -74,15 +71,31 @@ function Judged({ view, target }: Props & { readonly target: Target }) {
   return (
     <div className="flex flex-wrap items-center justify-between gap-x-6">
       <span>
-        {words} <EditLink href={editHref(view.file.episode.id, target.id)} what={words} />
+        {words}
+        {figure && (
+          <>
+            , now{' '}
+            <FigureText
+              figure={figure}
+              published={view.numbers(target.nutrient, scopeOf(target))}
+              href={breakdownHref(view.file.episode.id, scopeOf(target), target.nutrient)}
+            />
+          </>
+        )}{' '}
+        <EditLink href={editHref(view.file.episode.id, target.id)} what={words} />
       </span>
       <Balance
         verdict={STATES[verdict]}
-        words={far === null ? WORDS[verdict] : `${WORDS[verdict]}: ${far}`}
+        words={far === null ? VERDICT_WORDS[verdict] : `${VERDICT_WORDS[verdict]}: ${far}`}
         heavier={heavier ? 'breakdown' : 'said'}
       />
     </div>
   );
+}
+
+function scopeOf({ segmentId, portionId }: Target): NumberScope {
+  if (segmentId === null) return { kind: 'day' };
+  return portionId === null ? { kind: 'whole', segmentId } : { kind: 'portion', portionId };
 }
 
 function EditTarget({ view, target }: Props & { readonly target: Target }) {

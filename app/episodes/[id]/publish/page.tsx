@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { episodeFigures } from '#lib/figures/episode-figures';
+import { confirmedOnly, publishedNumbers } from '#lib/figures/published-numbers';
 import { whyBroken } from '#lib/lock/lock-standing';
 import { description } from '#lib/publish/description';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
@@ -34,6 +35,8 @@ export default async function PublishPage({ params }: Props) {
       page={{
         file,
         description: description(file, figures),
+        figures,
+        numbers: confirmedOnly(publishedNumbers(file, figures)),
         revs: await readRevisions(id),
         lock: lock ?? null,
         copied,

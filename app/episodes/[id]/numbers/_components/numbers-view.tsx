@@ -4,14 +4,14 @@ import { FigureList, FigureView, type FigureSize } from '../../../../_ui/figure-
 import { SlateHead } from '../../../../_ui/slate-head';
 import { dishesOf, type Dish } from '#lib/episode/context';
 import type { DishFigures, Figures } from '#lib/figures/episode-figures';
-import type { EnergyStep, PublishedNumber } from '#lib/figures/published-numbers';
+import type { EnergyStep, NumberScope } from '#lib/figures/published-numbers';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
-import type { Nutrient } from '#lib/foods/nutrients';
 import type { Description } from '#lib/publish/description';
 import { Disclosure } from '../../../../_ui/disclosure';
 import { MatchPart } from '../../_components/match-part';
 import { PasteForm } from '../../_components/paste-form';
 import type { EpisodeView } from '../../_components/view';
+import { breakdownHref } from '../../breakdown/href';
 import { CopyAndLock } from '../../publish/_components/copy-and-lock';
 import { EnergyNote, SayDayPart, SayPart } from './say-part';
 
@@ -142,10 +142,9 @@ function Amounts({ view, dish, figures }: FiguresProps) {
         <div>
           <h3 className="mb-3">One of {portion.of}</h3>
           <Headline
+            view={view}
             figures={one.figures}
-            numbers={(nutrient) =>
-              view.numbers(nutrient, { kind: 'portion', portionId: portion.id })
-            }
+            scope={{ kind: 'portion', portionId: portion.id }}
             first="lead"
             others="large"
           />
@@ -154,8 +153,9 @@ function Amounts({ view, dish, figures }: FiguresProps) {
       <div>
         <h3 className="mb-3">The whole dish</h3>
         <Headline
+          view={view}
           figures={figures.whole}
-          numbers={(nutrient) => view.numbers(nutrient, whole)}
+          scope={whole}
           first={portion ? 'usual' : 'lead'}
           others={portion ? 'usual' : 'large'}
         />
@@ -165,13 +165,14 @@ function Amounts({ view, dish, figures }: FiguresProps) {
 }
 
 interface HeadlineProps {
+  readonly view: EpisodeView;
   readonly figures: Figures;
-  readonly numbers: (nutrient: Nutrient) => PublishedNumber;
+  readonly scope: NumberScope;
   readonly first: FigureSize;
   readonly others: FigureSize;
 }
 
-function Headline({ figures, numbers, first, others }: HeadlineProps) {
+function Headline({ view, figures, scope, first, others }: HeadlineProps) {
   return (
     <FigureList>
       {HEADLINE_NUTRIENTS.map((nutrient, index) => {
@@ -181,7 +182,8 @@ function Headline({ figures, numbers, first, others }: HeadlineProps) {
             <FigureView
               key={nutrient}
               figure={figure}
-              published={numbers(nutrient)}
+              published={view.numbers(nutrient, scope)}
+              href={breakdownHref(view.file.episode.id, scope, nutrient)}
               size={index === 0 ? first : others}
             />
           )

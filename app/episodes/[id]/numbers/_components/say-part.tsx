@@ -1,11 +1,17 @@
 import Link from 'next/link';
+import { Fragment } from 'react';
 import { CopyButton } from '../../../../_ui/copy-button';
 import { Disclosure } from '../../../../_ui/disclosure';
 import { SayLine } from '../../../../_ui/say-line';
 import type { Dish } from '#lib/episode/context';
 import { energyRemark } from '#lib/figures/energy-remark';
 import type { DishFigures } from '#lib/figures/episode-figures';
-import { confirmedOnly, ENERGY_STEPS, type EnergyStep } from '#lib/figures/published-numbers';
+import {
+  confirmedOnly,
+  ENERGY_STEPS,
+  type EnergyStep,
+  type NumberScope,
+} from '#lib/figures/published-numbers';
 import {
   sayDay,
   sayLine,
@@ -13,7 +19,9 @@ import {
   type KeyedLine,
   type SayLine as Line,
 } from '#lib/figures/say-line';
+import { NUTRIENTS } from '#lib/foods/nutrients';
 import type { EpisodeView } from '../../_components/view';
+import { breakdownHref } from '../../breakdown/href';
 
 interface Props {
   readonly view: EpisodeView;
@@ -46,6 +54,12 @@ export function SayPart({ view, dish, figures, energyStep }: Props) {
     <section id={section} aria-label={`To say: ${dish.title}`} className="mt-8">
       <SayLine id={`say-${dish.id}`} text={line.text} />
       <Notes line={line} />
+      <ToBreakdown
+        episodeId={view.file.episode.id}
+        scope={
+          first ? { kind: 'portion', portionId: first.id } : { kind: 'whole', segmentId: dish.id }
+        }
+      />
       <Steps page={`/episodes/${view.file.episode.id}/numbers`} at={section} chosen={energyStep} />
       {others.length > 0 && (
         <Disclosure words="Other lines to say">
@@ -63,6 +77,33 @@ function Notes({ line }: { readonly line: Line }) {
       {line.halved && <p className="mt-2">{line.halved}</p>}
       {line.remark && <p className="mt-2 text-fine">{line.remark}</p>}
     </>
+  );
+}
+
+/** The way from the line to what its numbers come from. */
+function ToBreakdown({
+  episodeId,
+  scope,
+}: {
+  readonly episodeId: string;
+  readonly scope: NumberScope;
+}) {
+  return (
+    <p className="mt-2 text-fine print:hidden">
+      Breakdown of its{' '}
+      {(['energyKcal', 'protein'] as const).map((nutrient, at) => (
+        <Fragment key={nutrient}>
+          {at > 0 && ' and '}
+          <Link
+            className="link inline-flex min-h-6 items-center"
+            href={breakdownHref(episodeId, scope, nutrient)}
+            prefetch={false}
+          >
+            {NUTRIENTS[nutrient].label}
+          </Link>
+        </Fragment>
+      ))}
+    </p>
   );
 }
 
@@ -133,6 +174,7 @@ export function SayDayPart({ view, energyStep }: DayProps) {
     <section aria-label="To say: all dishes">
       <SayLine id="say-day" text={line.text} title="Line to say, all dishes" />
       <Notes line={line} />
+      <ToBreakdown episodeId={view.file.episode.id} scope={{ kind: 'day' }} />
     </section>
   );
 }

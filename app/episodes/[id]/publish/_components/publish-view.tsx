@@ -8,6 +8,7 @@ import { DayAnswerForm } from '../../_components/day-answer-form';
 import { removeWebLink } from '../actions';
 import { AllergenPart } from './allergen-part';
 import { CopyAndLock } from './copy-and-lock';
+import { NumbersInIt } from './numbers-in-it';
 import { TextsForm, WebLinkForm } from './texts-form';
 import { revOf, type PublishPage } from './view';
 
@@ -32,6 +33,7 @@ export function PublishView({ page }: { readonly page: PublishPage }) {
         <DescriptionPart page={page} />
         <div className="grid min-w-0 content-start gap-10 print:hidden">
           <InTheWay page={page} />
+          <NumbersInIt page={page} />
           <section id="day-answer-part" aria-labelledby="whole-day">
             <h2 id="whole-day" className="mb-3">
               Is this the whole day?

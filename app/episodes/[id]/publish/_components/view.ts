@@ -1,4 +1,6 @@
 import type { EpisodeFile } from '#lib/episode/schema';
+import type { EpisodeFigures } from '#lib/figures/episode-figures';
+import type { PublishedNumbers } from '#lib/figures/published-numbers';
 import type { Description } from '#lib/publish/description';
 
 /** A text that was copied, with the lock that was taken with it. */
@@ -19,6 +21,9 @@ export interface NewestLock {
 export interface PublishPage {
   readonly file: EpisodeFile;
   readonly description: Description;
+  readonly figures: EpisodeFigures;
+  /** As the description writes them. */
+  readonly numbers: PublishedNumbers;
   readonly revs: Readonly<Record<string, number>>;
   readonly lock: NewestLock | null;
   /** Newest first. */
