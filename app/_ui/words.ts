@@ -17,4 +17,6 @@ export const UNIT_WORDS: Readonly<Record<LineUnit, string>> = {
   piece: 'piece',
   serving: 'serving (label)',
   pack: 'pack',
+  batch: 'batch (all of it)',
+  portion: 'portion',
 };

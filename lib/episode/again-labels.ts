@@ -1,4 +1,4 @@
-import { usedFoodIds } from '#lib/episode/context';
+import { dishesOf, usedFoodIds } from '#lib/episode/context';
 import type { EpisodeFile, Segment } from '#lib/episode/schema';
 import type { Food, FoodVersion } from '#lib/foods/food';
 import { stableJson } from '#lib/episode/stable-json';
@@ -47,7 +47,7 @@ export function foodChanges(foods: readonly Food[], then: FoodsThen): readonly F
 
 /** The foods that segments use, in the order of the file. */
 export function foodsOf(file: EpisodeFile, segments: readonly Segment[]): readonly Food[] {
-  const used = usedFoodIds(segments);
+  const used = usedFoodIds(dishesOf(segments).map(({ recipe }) => recipe));
   return file.foods.filter(({ id }) => used.has(id));
 }
 

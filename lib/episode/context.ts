@@ -1,8 +1,10 @@
-import type { EpisodeFile, Kitchen, Pack, Segment, Recipe } from '#lib/episode/schema';
+import type { EpisodeFile, Kitchen, Pack, Recipe, Segment } from '#lib/episode/schema';
 import type { Food } from '#lib/foods/food';
 
-/** What an ingredient's amount is read against: foods, packs, scales and spreads by id. */
+/** What an ingredient's amount is read against: foods, recipes, packs, scales and spreads by id. */
 export interface AmountContext {
+  /** Recipes that an ingredient may be made from: the episode's own and those that came with it. */
+  readonly recipes: ReadonlyMap<string, Recipe>;
   readonly foods: ReadonlyMap<string, Food>;
   readonly packs: ReadonlyMap<string, readonly Pack[]>;
   readonly kitchen: Kitchen;
@@ -10,12 +12,13 @@ export interface AmountContext {
 
 /** Looks up a file's foods, packs and kitchen once, for all that reads amounts from it. */
 export function amountContext(
-  file: Pick<EpisodeFile, 'foods' | 'packs' | 'kitchen'>,
+  file: Pick<EpisodeFile, 'foods' | 'packs' | 'kitchen' | 'episode' | 'recipes'>,
 ): AmountContext {
   const packs = new Map<string, Pack[]>();
   const byId = [...file.packs].sort((a, b) => (a.id < b.id ? -1 : 1));
   for (const pack of byId) packs.set(pack.foodId, [...(packs.get(pack.foodId) ?? []), pack]);
   return {
+    recipes: new Map(recipesOf(file).map((recipe) => [recipe.id, recipe])),
     foods: new Map(file.foods.map((food) => [food.id, food])),
     packs,
     kitchen: file.kitchen,
@@ -30,10 +33,15 @@ export function dishesOf(segments: readonly Segment[]): Dish[] {
   return segments.filter((segment): segment is Dish => segment.recipe !== null);
 }
 
-/** Ids of all foods that the ingredients name, both where one could be either of two. */
-export function usedFoodIds(segments: readonly Segment[]): ReadonlySet<string> {
-  const ids = dishesOf(segments).flatMap((dish) =>
-    dish.recipe.lines.flatMap(({ foodId, orFoodId }) => [foodId, orFoodId]),
+/** All recipes of a file: those of its segments in viewing order, then those that ingredients are made from. */
+export function recipesOf(file: Pick<EpisodeFile, 'episode' | 'recipes'>): readonly Recipe[] {
+  return [...dishesOf(file.episode.segments).map(({ recipe }) => recipe), ...file.recipes];
+}
+
+/** Ids of all foods that the ingredients of recipes name, both where one could be either of two. */
+export function usedFoodIds(recipes: readonly Recipe[]): ReadonlySet<string> {
+  const ids = recipes.flatMap(({ lines }) =>
+    lines.flatMap(({ foodId, orFoodId }) => [foodId, orFoodId]),
   );
   return new Set(ids.filter((id) => id !== null));
 }

@@ -1,7 +1,7 @@
-import type { Food, FoodState, YieldObservation } from '#lib/foods/food';
+import type { Food, FoodState } from '#lib/foods/food';
 import type { Interval } from '#lib/units/interval';
 import {
-  constant,
+  collect,
   divideBySource,
   evaluate,
   multiply,
@@ -10,18 +10,28 @@ import {
   type Term,
 } from '#lib/units/sum-of-products';
 import type { AmountContext } from '#lib/episode/context';
-import { lineAmount, type LineAmount } from '#lib/episode/line-amount';
-import type { RecipeLine, Weighing } from '#lib/episode/schema';
+import { lineAmount, weighedAmount, type LineAmount } from '#lib/episode/line-amount';
+import { nestedRecipe } from '#lib/episode/made-from';
+import type { Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
+import { yieldFactor } from '#lib/episode/yield-choice';
 
 /** Why an ingredient cannot be turned into grams of its food. */
 export type AmountGap = 'noFood' | 'noGrams' | 'states' | 'leftBehind';
 
+/** How much of an ingredient is eaten, of a food or of a nested recipe, or why that is not known. */
 export type EatenAmount =
-  | { readonly known: true; readonly amount: LineAmount; readonly food: Food }
+  | ({ readonly known: true; readonly food: Food; readonly recipe: null } & KnownAmount)
+  | ({ readonly known: true; readonly food: null; readonly recipe: Recipe } & KnownAmount)
   | { readonly known: false; readonly gap: AmountGap; readonly food: Food | null };
 
-/** Published or single yields stand for ± 5 points (common practice, no source). */
-const YIELD_POINTS = 0.05;
+interface KnownAmount {
+  readonly amount: LineAmount;
+  /** Fat that ran out of it and was poured off, in milligrams: less fat, not less of the food. */
+  readonly fatLeftMg: readonly Term[] | null;
+  /** True where something was left behind that is still to be weighed: less than this was eaten. */
+  readonly leftNotWeighed: boolean;
+}
+
 /** Refuse is printed in whole percent: ± half a point. */
 const REFUSE_HALF = 0.005;
 
@@ -37,20 +47,57 @@ export function eatenAmount(
   weighings: readonly Weighing[],
   context: AmountContext,
 ): EatenAmount {
+  if (line.madeFrom) return eatenOfRecipe(line, weighings, context);
   const food = line.foodId === null ? null : (context.foods.get(line.foodId) ?? null);
   if (!food) return { known: false, gap: 'noFood', food: null };
-  const stated = lineAmount(line, weighings, context);
+  const { amount: stated, state } = statedFor(food, line, weighings, context);
   if (!stated.massMg && !stated.volumeMl && !stated.servings) {
     return { known: false, gap: 'noGrams', food };
   }
-  const edible = line.asBought && !stated.edible ? withoutRefuse(stated, food) : stated;
-  const inState = toFoodState(edible, line.state, food);
+  const inState = toFoodState(basisOfRefuse(stated, line, food), state, line, food);
   if (!inState) return { known: false, gap: 'states', food };
   if (!hasBasisOf(food, inState)) return { known: false, gap: 'noGrams', food };
-  const eaten = withoutLeftBehind(inState, line);
+  const eaten = withoutLeftBehind(inState, line, weighings, context);
   if (!eaten) return { known: false, gap: 'noGrams', food };
-  if (isNegative(eaten)) return { known: false, gap: 'leftBehind', food };
-  return { known: true, amount: eaten, food };
+  if (isNegative(eaten.amount)) return { known: false, gap: 'leftBehind', food };
+  return { known: true, food, recipe: null, ...eaten };
+}
+
+function eatenOfRecipe(
+  line: RecipeLine,
+  weighings: readonly Weighing[],
+  context: AmountContext,
+): EatenAmount {
+  const recipe = nestedRecipe(line, context);
+  if (!recipe) return { known: false, gap: 'noFood', food: null };
+  const weighed =
+    weighedAmount(line, weighings, 'raw', context) ??
+    weighedAmount(line, weighings, 'cooked', context);
+  const stated = weighed ?? lineAmount(line, weighings, context);
+  if (!stated.massMg && !stated.batches) return { known: false, gap: 'noGrams', food: null };
+  const eaten = withoutLeftBehind(stated, line, weighings, context);
+  if (!eaten) return { known: false, gap: 'noGrams', food: null };
+  if (isNegative(eaten.amount)) return { known: false, gap: 'leftBehind', food: null };
+  return { known: true, food: null, recipe, ...eaten };
+}
+
+/**
+ * The amount and the state it was taken in: a reading of the cooked ingredient wherever its food's composition is
+ * of the cooked one, or nothing else is known.
+ */
+function statedFor(
+  food: Food,
+  line: RecipeLine,
+  weighings: readonly Weighing[],
+  context: AmountContext,
+): { readonly amount: LineAmount; readonly state: FoodState } {
+  const cooked = weighedAmount(line, weighings, 'cooked', context);
+  const stated = lineAmount(line, weighings, context);
+  const nothingElse = !stated.massMg && !stated.volumeMl && !stated.servings;
+  if (cooked && (nothingElse || stateClass(food.version.state) === 'cooked')) {
+    return { amount: cooked, state: 'cooked' };
+  }
+  return { amount: stated, state: line.state };
 }
 
 /** Whether an amount is in a measure that the food's composition is stated for: a cup says nothing per 100 g. */
@@ -66,18 +113,26 @@ function hasBasisOf({ version }: Food, amount: LineAmount): boolean {
   );
 }
 
-/** Only a mass can lose its peel: volumes and servings are of what is eaten. */
-function withoutRefuse(amount: LineAmount, food: Food): LineAmount {
+/**
+ * The amount as the food's values count it: without peel and trim, unless the values are for the food with them.
+ * Only a mass can lose its peel: volumes and servings are of what is eaten.
+ */
+function basisOfRefuse(amount: LineAmount, line: RecipeLine, food: Food): LineAmount {
   const refuse = food.version.refuse;
   if (!amount.massMg || !refuse || refuse.percent === 0) return amount;
+  const withRefuse = line.asBought && !amount.edible;
+  if (withRefuse === refuse.inValues) return amount;
   const id = `refuse:${food.version.id}`;
   const edible = 1 - refuse.percent / 100;
   const interval: Interval = {
-    low: Math.max(0, edible - REFUSE_HALF),
+    low: Math.max(edible / 2, edible - REFUSE_HALF),
     value: edible,
     high: Math.min(1, edible + REFUSE_HALF),
   };
-  return massOnly(multiply(amount.massMg, [source(id)]), amount, [[id, interval]]);
+  const counted = withRefuse
+    ? multiply(amount.massMg, [source(id)])
+    : divideBySource(amount.massMg, id);
+  return massOnly(counted, amount, [[id, interval]]);
 }
 
 /** Raw and dry weigh alike, and so do cooked and drained; 'as is' means the food's own state. */
@@ -94,47 +149,65 @@ function stateClass(state: FoodState): 'raw' | 'cooked' | 'any' {
   return state === 'asIs' ? 'any' : 'cooked';
 }
 
-function toFoodState(amount: LineAmount, state: FoodState, food: Food): LineAmount | null {
+function toFoodState(
+  amount: LineAmount,
+  state: FoodState,
+  line: RecipeLine,
+  food: Food,
+): LineAmount | null {
   if (statesMatch(state, food.version.state)) return amount;
-  const observed = food.yields[0];
-  if (!observed || !amount.massMg) return null;
-  const id = `yield:${food.id}:${observed.method}`;
-  const sources: [string, Interval][] = [[id, yieldInterval(food.yields, observed.method)]];
-  const converted =
-    stateClass(state) === 'raw'
-      ? multiply(amount.massMg, [source(id)])
-      : divideBySource(amount.massMg, id);
-  return massOnly(converted, amount, sources);
+  const factor = yieldFactor(food, line);
+  if (!factor || !amount.massMg) return null;
+  const { up, down, sources } = factor;
+  const toCooked = stateClass(state) === 'raw';
+  const [times, by] = toCooked ? [up, down] : [down, up];
+  const multiplied = times === null ? amount.massMg : multiply(amount.massMg, [source(times)]);
+  const converted = by === null ? multiplied : divideBySource(multiplied, by);
+  return massOnly(converted, amount, [...sources]);
 }
 
 /**
- * Cooked grams from one raw gram of a food: the mean of its observations by its first method, null without any.
+ * Cooked grams from one raw gram of a food: that of its first observed yield, or for the ingredient given; null
+ * without any.
  * `meanYield(food)` → `0.72`
  */
-export function meanYield(food: Food): number | null {
-  const first = food.yields[0];
-  return first ? yieldInterval(food.yields, first.method).value : null;
+export function meanYield(
+  food: Food,
+  line: Pick<RecipeLine, 'id' | 'cookMethod'> = { id: '', cookMethod: null },
+): number | null {
+  return yieldFactor(food, line)?.value ?? null;
 }
 
-/** Range of a food's observations by one method: two or more span it, one stands for ± 5 points. */
-function yieldInterval(yields: readonly YieldObservation[], method: string): Interval {
-  const shares = yields
-    .filter((each) => each.method === method)
-    .map((each) => each.cookedMg / each.rawMg);
-  const value = shares.reduce((sum, share) => sum + share, 0) / shares.length;
-  if (shares.length > 1) return { low: Math.min(...shares), value, high: Math.max(...shares) };
-  return { low: value - YIELD_POINTS, value, high: value + YIELD_POINTS };
-}
-
-function withoutLeftBehind(amount: LineAmount, line: RecipeLine): LineAmount | null {
-  if (line.leftBehind.kind === 'none') return amount;
+function withoutLeftBehind(
+  amount: LineAmount,
+  line: RecipeLine,
+  weighings: readonly Weighing[],
+  context: AmountContext,
+): KnownAmount | null {
+  const { leftBehind } = line;
+  const all = { amount, fatLeftMg: null, leftNotWeighed: false };
+  if (leftBehind.kind === 'none') return all;
+  const left =
+    leftBehind.kind === 'mass'
+      ? typedLeft(line.id, leftBehind)
+      : weighedAmount(line, weighings, 'left', context);
+  if (!left?.massMg) return { ...all, leftNotWeighed: true };
+  if (leftBehind.made === 'fat') {
+    const sources = new Map([...amount.sources, ...left.sources]);
+    return { ...all, amount: { ...amount, sources }, fatLeftMg: left.massMg };
+  }
   if (!amount.massMg) return null;
-  const { lowMg, valueMg, highMg } = line.leftBehind;
-  const taken: Term[] =
-    lowMg === highMg ? [constant(-valueMg)] : scale([source(`left:${line.id}`)], -1);
-  return massOnly([...amount.massMg, ...taken], amount, [
-    [`left:${line.id}`, { low: lowMg, value: valueMg, high: highMg }],
-  ]);
+  const massMg = collect([...amount.massMg, ...scale(left.massMg, -1)]);
+  return { ...all, amount: massOnly(massMg, amount, [...left.sources]) };
+}
+
+function typedLeft(
+  lineId: string,
+  mass: { readonly lowMg: number; readonly valueMg: number; readonly highMg: number },
+): Pick<LineAmount, 'massMg' | 'sources'> {
+  const id = `left:${lineId}`;
+  const interval = { low: mass.lowMg, value: mass.valueMg, high: mass.highMg };
+  return { massMg: [source(id)], sources: new Map([[id, interval]]) };
 }
 
 /** More left behind than there was: an error, since it would take away from the other ingredients. */
@@ -152,6 +225,7 @@ function massOnly(
     massMg,
     volumeMl: null,
     servings: null,
+    batches: null,
     edible: amount.edible,
     sources: new Map([...amount.sources, ...added]),
   };

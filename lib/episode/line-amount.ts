@@ -2,10 +2,11 @@ import Fraction from 'fraction.js';
 import type { Food, FoodMeasure } from '#lib/foods/food';
 import { servingInterval } from '#lib/foods/label-rounding';
 import { plusMinus, type Interval } from '#lib/units/interval';
-import { constant, multiply, scale, source, type Term } from '#lib/units/sum-of-products';
+import { collect, constant, multiply, scale, source, type Term } from '#lib/units/sum-of-products';
 import { isMassUnit, isVolumeUnit, toMilligrams, toMillilitres } from '#lib/units/units';
 import type { AmountContext } from '#lib/episode/context';
 import type { LineUnit, Ratio, RecipeLine, Weighing } from '#lib/episode/schema';
+import { nestedAmount, nestedRecipe } from '#lib/episode/made-from';
 import { readingAmount } from '#lib/episode/reading';
 import { measureKind, plannedResolutionMg, spreadOf } from '#lib/episode/spreads';
 
@@ -17,6 +18,8 @@ export interface LineAmount {
   readonly massMg: readonly Term[] | null;
   readonly volumeMl: readonly Term[] | null;
   readonly servings: readonly Term[] | null;
+  /** How many times a whole recipe, where the ingredient is made from one. */
+  readonly batches: readonly Term[] | null;
   /**
    * True where the amount is of what is eaten already: household weights and label servings are without
    * peel, shell and ends (USDA SR28 documentation, Weight file; from memory).
@@ -29,6 +32,7 @@ const UNKNOWN: LineAmount = {
   massMg: null,
   volumeMl: null,
   servings: null,
+  batches: null,
   edible: false,
   sources: new Map(),
 };
@@ -46,13 +50,35 @@ export function lineAmount(
   weighings: readonly Weighing[],
   context: AmountContext,
 ): LineAmount {
-  const food = line.foodId === null ? null : (context.foods.get(line.foodId) ?? null);
+  return (
+    weighedAmount(line, weighings, 'raw', context) ??
+    writtenAmount(line, context.foods.get(line.foodId ?? '') ?? null, context)
+  );
+}
+
+/** What readings of a kind that share in an ingredient come to; null where it has none. */
+export function weighedAmount(
+  line: RecipeLine,
+  weighings: readonly Weighing[],
+  kind: Weighing['kind'],
+  context: AmountContext,
+): LineAmount | null {
   const readings = weighings.filter(
     (weighing) =>
-      weighing.kind === 'raw' && weighing.shares.some((share) => share.lineId === line.id),
+      weighing.kind === kind && weighing.shares.some(({ lineId }) => lineId === line.id),
   );
-  if (readings.length > 0) return weighed(line, readings, context);
-  return writtenAmount(line, food, context);
+  if (readings.length === 0) return null;
+  const parts = readings.flatMap((reading) => {
+    const net = readingAmount(reading, context.kitchen, weighings);
+    return reading.shares
+      .filter((share) => share.lineId === line.id)
+      .map((share) => ({ terms: scale(net.terms, ratioValue(share.share)), sources: net.sources }));
+  });
+  return {
+    ...UNKNOWN,
+    massMg: collect(parts.flatMap((part) => part.terms)),
+    sources: new Map(parts.flatMap((part) => [...part.sources])),
+  };
 }
 
 /** The amount as planned or written, whatever was weighed later: what a shopping list needs. */
@@ -78,7 +104,24 @@ export function writtenAmount(
       high: quantity.high * perUnit + half,
     });
   }
+  if (line.unit === 'batch' || line.unit === 'portion') {
+    const recipe = nestedRecipe(line, context);
+    const count = countOf(line, quantity);
+    const nested = recipe && nestedAmount(count.terms, line.unit, line.measureName, recipe);
+    if (!nested) return UNKNOWN;
+    return { ...UNKNOWN, ...nested, sources: new Map([...count.sources, ...nested.sources]) };
+  }
   return food ? byMeasure(line, line.unit, quantity, food, context) : UNKNOWN;
+}
+
+/** How many of a unit: exact, or a source of its own where the words give a range. */
+function countOf(line: RecipeLine, quantity: Interval) {
+  const id = `quantity:${line.id}`;
+  const exact = quantity.low === quantity.high;
+  return {
+    terms: exact ? [constant(quantity.value)] : [source(id)],
+    sources: new Map<string, Interval>(exact ? [] : [[id, quantity]]),
+  };
 }
 
 function massFrom(id: string, interval: Interval): LineAmount {
@@ -95,24 +138,6 @@ function quantityInterval(quantity: NonNullable<RecipeLine['quantity']>): Interv
   return { low, value: (low + high) / 2, high };
 }
 
-function weighed(
-  line: RecipeLine,
-  readings: readonly Weighing[],
-  context: AmountContext,
-): LineAmount {
-  const parts = readings.flatMap((reading) => {
-    const net = readingAmount(reading, context.kitchen);
-    return reading.shares
-      .filter((share) => share.lineId === line.id)
-      .map((share) => ({ terms: scale(net.terms, ratioValue(share.share)), sources: net.sources }));
-  });
-  return {
-    ...UNKNOWN,
-    massMg: parts.flatMap((part) => part.terms),
-    sources: new Map(parts.flatMap((part) => [...part.sources])),
-  };
-}
-
 function byMeasure(
   line: RecipeLine,
   unit: LineUnit,
@@ -120,10 +145,7 @@ function byMeasure(
   food: Food,
   context: AmountContext,
 ): LineAmount {
-  const sources = new Map<string, Interval>();
-  const count: Term[] =
-    quantity.low === quantity.high ? [constant(quantity.value)] : [source(`quantity:${line.id}`)];
-  if (quantity.low !== quantity.high) sources.set(`quantity:${line.id}`, quantity);
+  const { terms: count, sources } = countOf(line, quantity);
 
   if (unit === 'serving') {
     const serving = servingInterval(food.version);
@@ -131,6 +153,7 @@ function byMeasure(
     if (!food.version.serving) return UNKNOWN;
     if (serving) sources.set(id, serving);
     return {
+      ...UNKNOWN,
       massMg: serving ? multiply(count, [source(id)]) : null,
       volumeMl: food.version.serving.volumeMl ? scale(count, food.version.serving.volumeMl) : null,
       servings: count,
@@ -141,11 +164,13 @@ function byMeasure(
   if (unit === 'pack') {
     const pack = context.packs.get(food.id)?.[0];
     if (!pack) return UNKNOWN;
+    // What is stated for the drained food is of a pack's drained weight: its liquid is none of it.
+    const drained = food.version.state === 'drained';
+    const massMg = drained ? pack.drainedMg : pack.netMg;
     return {
-      massMg: pack.netMg === null ? null : scale(count, pack.netMg),
-      volumeMl: pack.netMl === null ? null : scale(count, pack.netMl),
-      servings: null,
-      edible: false,
+      ...UNKNOWN,
+      massMg: massMg === null ? null : scale(count, massMg),
+      volumeMl: drained || pack.netMl === null ? null : scale(count, pack.netMl),
       sources,
     };
   }
@@ -158,9 +183,9 @@ function byMeasure(
   sources.set(id, measureInterval(found.measure, unit, context));
   const perUnit = (found.factor * found.measure.qtyDen) / found.measure.qtyNum;
   return {
+    ...UNKNOWN,
     massMg: multiply(scale(count, perUnit), [source(id)]),
     volumeMl,
-    servings: null,
     edible: true,
     sources,
   };

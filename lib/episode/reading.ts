@@ -1,5 +1,5 @@
 import { plusMinus, type Interval } from '#lib/units/interval';
-import { multiply, source, type Term } from '#lib/units/sum-of-products';
+import { constant, multiply, source, type Term } from '#lib/units/sum-of-products';
 import type { Kitchen, Weighing } from '#lib/episode/schema';
 import { plannedResolutionMg } from '#lib/episode/spreads';
 
@@ -13,19 +13,47 @@ export interface ReadingAmount {
 }
 
 /**
- * The net amount of a reading as a product of sources: direct is ± half a resolution, by difference ± a
- * whole one (two readings); the accuracy of a scale is one error for all its readings.
+ * The net amount of a reading as a sum of sources: direct is ± half a resolution, by difference ± a whole one
+ * (two readings); the accuracy of a scale is one error for all its readings.
+ *
+ * In a running total a reading's tare is the reading before, and both are ± half a resolution: what one
+ * ingredient gains by a misread total the next one loses.
+ * @param before readings of the same recipe, among them the one it follows
  * @example 252 g on a 1 g scale: 251.5 to 252.5 g
  */
-export function readingAmount(reading: Weighing, kitchen: Kitchen): ReadingAmount {
+export function readingAmount(
+  reading: Weighing,
+  kitchen: Kitchen,
+  before: readonly Weighing[] = [],
+): ReadingAmount {
   const scale = kitchen.scales.find((each) => each.id === reading.scaleId);
   const resolution = scale?.resolutionMg ?? plannedResolutionMg(kitchen);
-  const halfWidth = reading.method === 'direct' ? resolution / 2 : resolution;
+  const previous = followed(reading, before);
+  const direct = previous !== null || reading.method === 'direct';
+  const halfWidth = direct ? resolution / 2 : resolution;
   const id = `weighing:${reading.id}`;
-  const sources = new Map([[id, plusMinus(reading.grossMg - reading.tareMg, halfWidth)]]);
+  // The source of a reading that follows another is its gross, of all others what is left without the tare.
+  const own = previous ? reading.grossMg : reading.grossMg - reading.tareMg;
+  const sources = new Map([[id, plusMinus(own, halfWidth)]]);
+  let terms: readonly Term[] = [source(id)];
+  if (previous) {
+    const previousId = `weighing:${previous.id}`;
+    const chained = followed(previous, before) !== null;
+    const gross = chained ? previous.grossMg : previous.grossMg - previous.tareMg;
+    sources.set(previousId, plusMinus(gross, resolution / 2));
+    terms = [source(id), source(previousId, -1), ...(chained ? [] : [constant(-previous.tareMg)])];
+  }
   const ppm = scale?.accuracyPpm ?? 0;
-  if (ppm === 0) return { terms: [source(id)], ids: [id], sources };
+  if (ppm === 0) return { terms, ids: [id], sources };
   const accuracyId = `scale:${reading.scaleId}`;
   sources.set(accuracyId, plusMinus(1, ppm / 1e6));
-  return { terms: multiply([source(id)], [source(accuracyId)]), ids: [id, accuracyId], sources };
+  return { terms: multiply(terms, [source(accuracyId)]), ids: [id, accuracyId], sources };
+}
+
+/** The reading before in a running total on the same scale; null for one that stands alone. */
+function followed(reading: Weighing, before: readonly Weighing[]): Weighing | null {
+  if (reading.afterId === null || reading.afterId === reading.id) return null;
+  const found = before.find(({ id }) => id === reading.afterId);
+  if (!found || found.scaleId !== reading.scaleId || found.method !== 'direct') return null;
+  return found;
 }

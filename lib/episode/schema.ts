@@ -34,7 +34,10 @@ export const fractionSchema = z.object({
 });
 export type Ratio = z.infer<typeof fractionSchema>;
 
-/** Units an ingredient can be given in; `piece` and `serving` take their grams from the food. */
+/**
+ * Units an ingredient can be given in; `piece` and `serving` take their grams from the food. `batch` (all of it)
+ * and `portion` (the one that `measureName` names) are for an ingredient that is itself a recipe.
+ */
 export const LINE_UNITS = [
   'g',
   'kg',
@@ -49,6 +52,8 @@ export const LINE_UNITS = [
   'piece',
   'serving',
   'pack',
+  'batch',
+  'portion',
 ] as const;
 export type LineUnit = (typeof LINE_UNITS)[number];
 
@@ -60,11 +65,43 @@ export const massRangeSchema = z
   });
 export type MassRange = z.infer<typeof massRangeSchema>;
 
-/** What stays in the pan, tray or bowl and is not eaten, as a part of this line. */
+/** Where something stays and is not eaten. */
+export const LEFT_PLACES = [
+  'pan',
+  'tray',
+  'bowl',
+  'marinade',
+  'brine',
+  'water',
+  'plate',
+  'other',
+] as const;
+
+const leftIn = {
+  where: z.enum(LEFT_PLACES).default('pan'),
+  /** What it is made of: the same as the ingredient, or the fat that ran out of it and was poured off. */
+  made: z.enum(['alike', 'fat']).default('alike'),
+};
+
+/**
+ * What stays behind and is not eaten, as a part of this line, in the state in which the line holds:
+ * none, grams with their range, or what readings of kind 'left' weighed.
+ */
 export const leftBehindSchema = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('none') }),
-  massRangeSchema.safeExtend({ kind: z.literal('mass') }),
+  massRangeSchema.safeExtend({ kind: z.literal('mass'), ...leftIn }),
+  z.object({ kind: z.literal('weighed'), ...leftIn }),
 ]);
+
+/**
+ * A value that a food's source does not state, bounded by the person: it lies between 0 and so much in 100 g,
+ * in the nutrient's unit.
+ */
+export const boundedGapSchema = z.object({
+  nutrient: z.enum(NUTRIENT_NAMES as unknown as [Nutrient, ...Nutrient[]]),
+  maxPer100: z.number().nonnegative().max(1_000_000),
+});
+export type BoundedGap = z.infer<typeof boundedGapSchema>;
 
 export const recipeLineSchema = z.object({
   id,
@@ -83,6 +120,11 @@ export const recipeLineSchema = z.object({
   match: z.enum(['confirmed', 'provisional']).default('confirmed'),
   /** A second food where the person cannot tell which of two it was: its values lie between both. */
   orFoodId: id.nullable().default(null),
+  /** Where the ingredient is itself a recipe: which, and the revision it was taken at. It has no food then. */
+  madeFrom: z
+    .object({ recipeId: id, rev: z.int().min(1) })
+    .nullable()
+    .default(null),
   /** The state in which the amount holds. */
   state: stateSchema,
   /** True where the amount includes peel, shell or ends (the refuse). */
@@ -90,6 +132,11 @@ export const recipeLineSchema = z.object({
   /** Grams typed by the person; they win over grams worked out from quantity and unit. */
   planned: massRangeSchema.nullable(),
   leftBehind: leftBehindSchema,
+  /** How it is cooked, by the name of one of the food's yields; null takes the person's own, else the first. */
+  cookMethod: oneLine(80).nullable().default(null),
+  /** Code of the retention factors that its vitamins and minerals are multiplied by; null for none. */
+  retention: oneLine(8).nullable().default(null),
+  bounded: z.array(boundedGapSchema).max(NUTRIENT_NAMES.length).default([]),
   /** Spoilt by a second take, so that a spare take buys it again. */
   spoiltByTake: z.boolean(),
   /** "to taste", "optional", anything the viewer reads. */
@@ -97,12 +144,20 @@ export const recipeLineSchema = z.object({
 });
 export type RecipeLine = z.infer<typeof recipeLineSchema>;
 
+/** What a reading is of: an ingredient raw or cooked, what stayed behind of it, the finished dish, a container. */
+export const WEIGHING_KINDS = ['raw', 'cooked', 'left', 'finished', 'container'] as const;
+
 /** One reading of a scale; append-only. `shares` splits one reading between lines: one source of error. */
 export const weighingSchema = z.object({
   id,
-  kind: z.enum(['raw', 'cooked', 'finished', 'container']),
+  kind: z.enum(WEIGHING_KINDS),
   grossMg: massMg,
   tareMg: massMg,
+  /**
+   * In a running total on one scale: the reading before, whose gross is this one's tare. The two then share that
+   * reading's error, once with each sign.
+   */
+  afterId: id.nullable().default(null),
   scaleId: id,
   method: z.enum(['direct', 'difference']),
   at: instant,
@@ -110,12 +165,38 @@ export const weighingSchema = z.object({
 });
 export type Weighing = z.infer<typeof weighingSchema>;
 
-/** A part of a dish: one of so many equal ones, or so many grams of the finished dish. */
+const permille = z.int().min(0).max(1000);
+
+/**
+ * A part of a dish: one of so many equal ones (exactly), so many grams of the finished dish, or a share taken by
+ * eye that may miss by so many thousandths of itself.
+ */
 export const portionSchema = z.discriminatedUnion('kind', [
   z.object({ id, kind: z.literal('count'), name: oneLine(80), of: z.int().min(1).max(1000) }),
   z.object({ id, kind: z.literal('mass'), name: oneLine(80), massMg: massMg.min(1) }),
+  z.object({
+    id,
+    kind: z.literal('byEye'),
+    name: oneLine(80),
+    share: fractionSchema.refine((of) => of.num > 0 && of.num <= of.den, 'more than all of it'),
+    permille,
+  }),
 ]);
 export type Portion = z.infer<typeof portionSchema>;
+
+/**
+ * What cooking does to the weight of a whole dish, as published for it: thousandths of its raw weight, less than 0
+ * where water or fat is lost. It stands for a finished weight where none was weighed.
+ */
+export const cookingSchema = z.object({
+  moisturePermille: z.int().min(-1000).max(5000),
+  fatPermille: z.int().min(-1000).max(1000),
+  /** How far the two together may miss, in thousandths of the raw weight. */
+  spreadPermille: permille,
+  /** Who says so. */
+  source: oneLine(200).min(1),
+});
+export type Cooking = z.infer<typeof cookingSchema>;
 
 export const recipeSchema = z.object({
   id,
@@ -123,6 +204,7 @@ export const recipeSchema = z.object({
   lines: z.array(recipeLineSchema).max(400),
   weighings: z.array(weighingSchema).max(2000),
   portions: z.array(portionSchema).max(20),
+  cooking: cookingSchema.nullable().default(null),
   /** The method in brief, as the viewer reads it. */
   method: text(8000),
 });
@@ -222,6 +304,17 @@ export type Shot = z.infer<typeof shotSchema>;
 export const talkingPointSchema = z.object({ id, text: text(600).min(1) });
 export type TalkingPoint = z.infer<typeof talkingPointSchema>;
 
+/**
+ * How the part eaten of a dish is known: as an exact share, as a share by eye, or as grams of the finished dish
+ * (a plate weighed before and after).
+ */
+export const ateSchema = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('share') }),
+  z.object({ kind: z.literal('byEye'), permille }),
+  massRangeSchema.safeExtend({ kind: z.literal('mass') }),
+]);
+export type Ate = z.infer<typeof ateSchema>;
+
 export const segmentSchema = z.object({
   id,
   kind: z.enum(['recipe', 'talk']),
@@ -230,6 +323,7 @@ export const segmentSchema = z.object({
   batches: fractionSchema,
   /** The part of the dish that counts to the day's total: 1 for the whole dish, 0 for talk. */
   eaten: fractionSchema,
+  ate: ateSchema.default({ kind: 'share' }),
   /** Where it stands in the cut, in frames of the episode's rate; out is exclusive. */
   inFrame: count.nullable(),
   outFrame: count.nullable(),
@@ -305,7 +399,7 @@ export const ovenSchema = z.object({
 export type Oven = z.infer<typeof ovenSchema>;
 
 /** Measures by eye, each with its own spread. */
-export const MEASURE_KINDS = ['spoon', 'cup', 'piece', 'slice', 'handful'] as const;
+export const MEASURE_KINDS = ['spoon', 'cup', 'piece', 'slice', 'handful', 'portion'] as const;
 
 export const kitchenSchema = z.object({
   id,
@@ -409,6 +503,8 @@ export const episodeFileSchema = z.object({
   kitchen: kitchenSchema,
   foods: z.array(foodSchema).max(2000),
   episode: episodeSchema,
+  /** Recipes that ingredients are made from and that no segment of this episode has. */
+  recipes: z.array(recipeSchema).max(200).default([]),
   day: filmingDaySchema.nullable(),
   stock: z.array(stockLotSchema).max(5000),
   packs: z.array(packSchema).max(2000),

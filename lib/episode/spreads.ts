@@ -12,6 +12,7 @@ export const DEFAULT_SPREAD_PERMILLE: Readonly<Record<MeasureKind, number>> = {
   piece: 150,
   slice: 100,
   handful: 350,
+  portion: 150,
 };
 
 /** Resolution of a kitchen scale where none is named: 1 g (common practice, no source). */

@@ -1,17 +1,19 @@
 import { amountContext, dishesOf, type AmountContext, type Dish } from '#lib/episode/context';
 import { eatenAmount, type EatenAmount } from '#lib/episode/eaten-amount';
 import type { EpisodeFile, RecipeLine } from '#lib/episode/schema';
-import { finishedWeight, shareByMass, withoutDivisor } from '#lib/figures/finished-weight';
-import { lineParts } from '#lib/figures/line-parts';
-import { addParts, NOTHING, scaleParts, type Parts } from '#lib/figures/parts';
+import { finishedWeight } from '#lib/figures/finished-weight';
+import { addParts, NOTHING, type Parts } from '#lib/figures/parts';
 import type { NumberScope } from '#lib/figures/published-numbers';
+import { cookingChange, ingredientParts, recipeParts } from '#lib/figures/recipe-parts';
+import { eatenShare, massShare, portionShare, type Share } from '#lib/figures/shares';
 import type { Nutrient } from '#lib/foods/nutrients';
 
 /** An ingredient's part of a figure, before bounds are taken. */
 export interface RowParts {
   readonly dish: Dish;
-  readonly line: RecipeLine;
-  readonly eaten: EatenAmount;
+  /** Without a food where it is what cooking changes, which is no ingredient. */
+  readonly line: Pick<RecipeLine, 'id' | 'text' | 'foodId' | 'orFoodId'>;
+  readonly eaten: EatenAmount | null;
   readonly parts: Parts;
   /** Milligrams of the ingredient in the amount; without terms where they are not known. */
   readonly massMg: Parts;
@@ -39,12 +41,14 @@ export function figureParts(
   const of = (dish: Dish, share: (parts: Parts) => Parts) =>
     dishRows(dish, context, nutrient, file.episode.region, share);
   if (scope.kind === 'day') {
-    const parts = dishes.map((dish) => of(dish, eatenShare(dish)));
+    const shares = dishes.map((dish) => eatenShare(dish, finishedWeight(dish.recipe, context)));
+    const parts = dishes.map((dish, index) => of(dish, shares[index]?.share ?? ((all) => all)));
+    const divisors = new Set(shares.flatMap(({ own }) => own));
     const total =
       dishes.length === 0
         ? lacking(file.episode.id, file.episode.title)
         : addParts(parts.map((each) => each.total));
-    return { total, rows: parts.flatMap(({ rows }) => rows), divisors: new Set() };
+    return { total, rows: parts.flatMap(({ rows }) => rows), divisors };
   }
   const dish = dishes.find((each) =>
     scope.kind === 'portion'
@@ -52,8 +56,8 @@ export function figureParts(
       : each.id === scope.segmentId,
   );
   if (!dish) return null;
-  const { share, divisors } = shareOf(dish, context, scope);
-  return { ...of(dish, share), divisors: new Set(divisors) };
+  const { share, own } = shareOf(dish, context, scope);
+  return { ...of(dish, share), divisors: new Set(own) };
 }
 
 function lacking(lineId: string, text: string): Parts {
@@ -68,7 +72,8 @@ function dishRows(
   share: (parts: Parts) => Parts,
 ) {
   const { id, lines, weighings } = dish.recipe;
-  const whole = lines.map((line) => lineParts(line, weighings, context, nutrient, region));
+  const change = cookingChange(dish.recipe, dish.title, context, nutrient);
+  const whole = lines.map((line) => ingredientParts(line, dish.recipe, context, nutrient, region));
   const rows = lines.map((line, index): RowParts => {
     const eaten = eatenAmount(line, weighings, context);
     const terms = eaten.known ? (eaten.amount.massMg ?? []) : [];
@@ -76,16 +81,14 @@ function dishRows(
     const massMg = share({ ...NOTHING, terms, sources });
     return { dish, line, eaten, massMg, parts: share(whole[index] ?? NOTHING) };
   });
-  const sum = lines.length === 0 ? lacking(id, dish.title) : addParts(whole);
-  return { total: share(sum), rows };
-}
-
-const eatenShare = (dish: Dish) => (parts: Parts) =>
-  scaleParts(parts, dish.eaten.num / dish.eaten.den);
-
-interface Share {
-  readonly share: (parts: Parts) => Parts;
-  readonly divisors: readonly string[];
+  const changes = change.terms.length + change.open.length > 0;
+  const text = 'gained or lost in cooking';
+  const line = { id: `cooking-${id}`, text, foodId: null, orFoodId: null };
+  const cooking: RowParts = { dish, line, eaten: null, massMg: NOTHING, parts: share(change) };
+  return {
+    rows: changes ? [...rows, cooking] : rows,
+    total: share(recipeParts(dish.recipe, dish.title, context, nutrient, region)),
+  };
 }
 
 function shareOf(
@@ -93,28 +96,18 @@ function shareOf(
   context: AmountContext,
   scope: Exclude<NumberScope, { kind: 'day' }>,
 ): Share {
-  const exact = (share: Share['share']): Share => ({ share, divisors: [] });
-  const byMass = (massMg: number): Share => {
-    const finished = finishedWeight(dish.recipe, context);
-    if (!finished) return exact(() => withoutDivisor(dish.recipe));
-    // The first id is the reading itself; a scale's accuracy is an error of the ingredients as well.
-    return {
-      share: (parts) => shareByMass(parts, finished, massMg),
-      divisors: finished.ids.slice(0, 1),
-    };
-  };
+  const finished = finishedWeight(dish.recipe, context);
+  const whole: Share = { share: (parts) => parts, own: [] };
   switch (scope.kind) {
     case 'whole':
-      return exact((parts) => parts);
+      return whole;
     case 'eaten':
-      return exact(eatenShare(dish));
+      return eatenShare(dish, finished);
     case 'per100g':
-      return byMass(100_000);
+      return massShare(dish, finished, 100_000);
     case 'portion': {
       const portion = dish.recipe.portions.find(({ id }) => id === scope.portionId);
-      if (portion?.kind === 'mass') return byMass(portion.massMg);
-      const of = portion?.of ?? 1;
-      return exact((parts) => scaleParts(parts, 1 / of));
+      return portion ? portionShare(dish, portion, finished) : whole;
     }
   }
 }

@@ -61,5 +61,7 @@ function dishScopes(dish: Dish, weighed: boolean): [NumberScope, string][] {
 
 function portionWords(portion: Portion): string {
   if (portion.kind === 'count') return portion.name || `one of ${portion.of}`;
-  return portion.name || `a portion of ${printGrams(portion.massMg)} g`;
+  if (portion.kind === 'mass')
+    return portion.name || `a portion of ${printGrams(portion.massMg)} g`;
+  return `${portion.name || 'a portion'}, by eye`;
 }

@@ -98,7 +98,7 @@ export function breakdown(
       text: line.text,
       foods: named.map(valueOf),
       massMg: massMg.terms.length > 0 ? boundsOf(massMg.terms, massMg.sources) : null,
-      gap: eaten.known ? null : eaten.gap,
+      gap: eaten && !eaten.known ? eaten.gap : null,
       contribution: figureOf(nutrient, row.parts),
       value,
       shareOfTotal: shareOfTotal(row, value, figure),

@@ -3,9 +3,11 @@ import { amountContext, dishesOf, type AmountContext, type Dish } from '#lib/epi
 import { eatenAmount, type AmountGap } from '#lib/episode/eaten-amount';
 import type { EpisodeFile } from '#lib/episode/schema';
 import type { Figure } from '#lib/figures/figure';
-import { finishedWeight, shareByMass, withoutDivisor } from '#lib/figures/finished-weight';
-import { lineParts, type Region } from '#lib/figures/line-parts';
-import { addParts, figureOf, NOTHING, scaleParts, type Parts } from '#lib/figures/parts';
+import { finishedWeight, shareByMass } from '#lib/figures/finished-weight';
+import type { Region } from '#lib/figures/line-parts';
+import { addParts, figureOf, NOTHING, type Parts } from '#lib/figures/parts';
+import { ingredientParts, recipeParts } from '#lib/figures/recipe-parts';
+import { eatenShare, portionShare } from '#lib/figures/shares';
 import { SHOWN_NUTRIENTS } from '#lib/figures/shown-nutrients';
 import { boundsOf, type Bounds } from '#lib/units/bounds';
 import type { Interval } from '#lib/units/interval';
@@ -71,7 +73,7 @@ export function episodeFigures(
   const { region, segments, anythingElse } = file.episode;
   const dishes = dishesOf(segments);
   const partsOf = (nutrient: Nutrient) =>
-    dishes.map((dish) => dishParts(dish, context, nutrient, region));
+    dishes.map((dish) => recipeParts(dish.recipe, dish.title, context, nutrient, region));
   const byNutrient = new Map(nutrients.map((nutrient) => [nutrient, partsOf(nutrient)]));
   return {
     region,
@@ -89,7 +91,9 @@ export function episodeFigures(
       if (dishes.length === 0) return withoutDishes(file);
       return addParts(
         dishes.map((dish, index) =>
-          scaleParts(byNutrient.get(nutrient)?.[index] ?? NOTHING, dish.eaten.num / dish.eaten.den),
+          eatenShare(dish, finishedWeight(dish.recipe, context)).share(
+            byNutrient.get(nutrient)?.[index] ?? NOTHING,
+          ),
         ),
       );
     }),
@@ -106,14 +110,6 @@ function figuresOf(nutrients: readonly Nutrient[], parts: (nutrient: Nutrient) =
 /** A day without any dish is open, not nothing eaten. */
 function withoutDishes({ episode }: EpisodeFile): Parts {
   return { ...NOTHING, open: [{ lineId: episode.id, text: episode.title, reason: 'noLines' }] };
-}
-
-function dishParts(dish: Dish, context: AmountContext, nutrient: Nutrient, region: Region): Parts {
-  const { lines, weighings } = dish.recipe;
-  if (lines.length === 0) {
-    return { ...NOTHING, open: [{ lineId: dish.recipe.id, text: dish.title, reason: 'noLines' }] };
-  }
-  return addParts(lines.map((line) => lineParts(line, weighings, context, nutrient, region)));
 }
 
 function dishFigures(
@@ -136,14 +132,10 @@ function dishFigures(
       portionId: portion.id,
       name: portion.name,
       figures: figuresOf(nutrients, (nutrient) => {
-        if (portion.kind === 'count') return scaleParts(whole(nutrient), 1 / portion.of);
-        if (finished) return shareByMass(whole(nutrient), finished, portion.massMg);
-        return withoutDivisor(dish.recipe);
+        return portionShare(dish, portion, finished).share(whole(nutrient));
       }),
     })),
-    eaten: figuresOf(nutrients, (nutrient) =>
-      scaleParts(whole(nutrient), dish.eaten.num / dish.eaten.den),
-    ),
+    eaten: figuresOf(nutrients, (nutrient) => eatenShare(dish, finished).share(whole(nutrient))),
     lines: dish.recipe.lines.map((line) => {
       const eaten = eatenAmount(line, dish.recipe.weighings, context);
       const version = eaten.food?.version;
@@ -159,7 +151,7 @@ function dishFigures(
         eatenMg: mass && eaten.known ? boundsOf(mass, eaten.amount.sources) : null,
         gap: eaten.known ? null : eaten.gap,
         figures: figuresOf(nutrients, (nutrient) =>
-          lineParts(line, dish.recipe.weighings, context, nutrient, region),
+          ingredientParts(line, dish.recipe, context, nutrient, region),
         ),
       };
     }),

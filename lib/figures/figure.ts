@@ -13,7 +13,15 @@ export interface MissingPart {
     | 'noFibre'
     | 'noDivisor'
     | 'states'
-    | 'leftBehind';
+    | 'leftBehind'
+    /** What stayed behind was to be weighed and has not been. */
+    | 'leftNotWeighed'
+    /** Of the fat that was poured off it is not known how much of this went with it. */
+    | 'fatLeft'
+    /** How much of it is lost in cooking is not published. */
+    | 'noRetention'
+    /** An ingredient that is made from itself. */
+    | 'cycle';
 }
 
 /** An ingredient whose food is the search's best match and waits for the person's word. */

@@ -7,6 +7,7 @@ import type { LineAmount } from '#lib/episode/line-amount';
 import type { RecipeLine, Weighing } from '#lib/episode/schema';
 import { statedNutrient } from '#lib/figures/composition';
 import type { MissingPart } from '#lib/figures/figure';
+import { asEaten, boundedGap, retained } from '#lib/figures/cooking-parts';
 import { constant } from '#lib/units/sum-of-products';
 import {
   addParts,
@@ -51,6 +52,9 @@ function partsOfFood(
   region: Region,
 ): Parts {
   const eaten = eatenAmount(line, weighings, context);
+  if (eaten.known && eaten.recipe) {
+    throw new Error(`${line.text} is made from a recipe: its parts are those of nestedParts`);
+  }
   const { food } = eaten;
   const provisional =
     food && line.match === 'provisional'
@@ -75,7 +79,10 @@ function knownParts(
       return NOTHING;
     return { ...NOTHING, open: [missing(eaten.gap)] };
   }
-  return foodParts(eaten.food, eaten.amount, nutrient, region, missing);
+  if (!eaten.food) throw new Error(`${line.text} is known and has no food`);
+  const all = foodParts(eaten.food, eaten.amount, nutrient, region, missing);
+  const bounded = boundedGap(line, eaten.amount, nutrient, all);
+  return asEaten(retained(bounded, line, nutrient, missing), eaten, nutrient, missing);
 }
 
 /**
@@ -85,7 +92,14 @@ function knownParts(
 function addsNone(food: Food, nutrient: Nutrient, region: Region): boolean {
   if (food.version.rule !== 'asPrinted') return false;
   const unit = [constant(1)];
-  const some = { massMg: unit, volumeMl: unit, servings: unit, edible: true, sources: new Map() };
+  const some = {
+    massMg: unit,
+    volumeMl: unit,
+    servings: unit,
+    batches: null,
+    edible: true,
+    sources: new Map(),
+  };
   const missing: Missing = (reason) => ({ lineId: food.id, text: food.name, reason });
   const parts = foodParts(food, some, nutrient, region, missing);
   if (parts.above.length + parts.below.length + parts.open.length > 0) return false;
@@ -110,6 +124,7 @@ export function basisParts(
     massMg: per === '100 g' ? [constant(100_000)] : null,
     volumeMl: per === '100 ml' ? [constant(100)] : null,
     servings: per === 'serving' ? [constant(1)] : null,
+    batches: null,
     edible: true,
     sources: new Map(),
   };

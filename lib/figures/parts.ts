@@ -5,9 +5,11 @@ import type { Interval } from '#lib/units/interval';
 import {
   collect,
   divideBySource,
+  multiply,
   scale,
   source,
   sourceIds,
+  type Sources,
   type Term,
 } from '#lib/units/sum-of-products';
 
@@ -48,7 +50,7 @@ export function addParts(all: readonly Parts[]): Parts {
   };
 }
 
-function oncePerLine(parts: readonly ProvisionalPart[]): readonly ProvisionalPart[] {
+export function oncePerLine(parts: readonly ProvisionalPart[]): readonly ProvisionalPart[] {
   if (parts.length < 2) return parts;
   return [...new Map(parts.map((part) => [part.lineId, part])).values()];
 }
@@ -70,12 +72,29 @@ export function subtractParts(a: Parts, b: Parts): Parts {
   return addParts([a, scaleParts(b, -1)]);
 }
 
-/** Parts divided by an uncertain amount, such as a finished weight. */
-export function divideParts(parts: Parts, id: string, divisor: Interval): Parts {
+/**
+ * Parts multiplied by an amount that is itself a sum over sources and not below 0, such as how much of a nested
+ * recipe an ingredient is.
+ */
+export function multiplyParts(
+  parts: Parts,
+  factor: readonly Term[],
+  sources: ReadonlyMap<string, Interval>,
+): Parts {
+  if (factor.length === 0) return NOTHING;
+  return {
+    ...parts,
+    terms: multiply(parts.terms, factor),
+    sources: new Map([...parts.sources, ...sources]),
+  };
+}
+
+/** Parts divided by a source of an uncertain amount, such as a finished weight, given with what it rests on. */
+export function divideParts(parts: Parts, id: string, sources: Sources): Parts {
   return {
     ...parts,
     terms: divideBySource(parts.terms, id),
-    sources: new Map([...parts.sources, [id, divisor]]),
+    sources: new Map([...parts.sources, ...sources]),
   };
 }
 

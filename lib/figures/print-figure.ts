@@ -34,6 +34,10 @@ const REASONS: Readonly<Record<MissingPart['reason'], string>> = {
   leftBehind: 'more left behind than there was of',
   noDivisor: 'no finished weight for',
   states: 'raw and cooked differ without a yield for',
+  leftNotWeighed: 'not weighed yet what stayed behind of',
+  fatLeft: 'nobody knows how much went with the fat of',
+  noRetention: 'no published loss in cooking for',
+  cycle: 'made from itself:',
 };
 
 /**

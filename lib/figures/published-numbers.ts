@@ -1,3 +1,4 @@
+import Fraction from 'fraction.js';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { dishesOf, type Dish } from '#lib/episode/context';
 import type { EpisodeFile } from '#lib/episode/schema';
@@ -154,15 +155,16 @@ function keyOf(scope: Exclude<NumberScope, { kind: 'day' }>): string {
 function nodesOf(dish: Dish): [scope: string, node: string][] {
   const { num, den } = dish.eaten;
   const eaten = `eaten ${dish.id}`;
-  const whole = num === den ? eaten : `whole ${dish.id}`;
+  const byShare = dish.ate.kind === 'share';
+  const whole = isEatenWhole(dish) ? eaten : `whole ${dish.id}`;
   return [
     [eaten, eaten],
     [`whole ${dish.id}`, whole],
     ...dish.recipe.portions.map((portion): [string, string] => {
       const scope = `portion ${portion.id}`;
-      if (portion.kind === 'mass') return [scope, scope];
+      if (portion.kind !== 'count') return [scope, scope];
       if (portion.of === 1) return [scope, whole];
-      return [scope, num * portion.of === den ? eaten : scope];
+      return [scope, byShare && num * portion.of === den ? eaten : scope];
     }),
   ];
 }
@@ -185,7 +187,7 @@ function treesOf(
     const dish = dishes.find((each) => each.id === of.segmentId);
     const cut = dish ? unequalPortions(dish, of) : [];
     const parts = cut.flatMap((part) => node(`portion ${part.portionId}`, part.figures, []) ?? []);
-    if (dish?.eaten.num === dish?.eaten.den) return node(`eaten ${of.segmentId}`, of.eaten, parts);
+    if (dish && isEatenWhole(dish)) return node(`eaten ${of.segmentId}`, of.eaten, parts);
     const whole = parts.length > 0 ? node(`whole ${of.segmentId}`, of.whole, parts) : null;
     if (whole) own.push(whole);
     return node(`eaten ${of.segmentId}`, of.eaten, []);
@@ -195,12 +197,30 @@ function treesOf(
   return day ? [...own, day] : own;
 }
 
-/** The portions by grams of a dish, where together they are all of its finished weight; else none. */
-function unequalPortions(dish: Dish, figures: DishFigures): readonly PortionFigures[] {
-  const masses = dish.recipe.portions.filter((portion) => portion.kind === 'mass');
-  const sum = masses.reduce((total, portion) => total + portion.massMg, 0);
-  if (figures.finishedMg?.value !== sum) return [];
-  const ids = new Set(masses.map((portion) => portion.id));
+/** All of the dish, exactly: a share by eye or by weight may come out as all of it and be another number. */
+function isEatenWhole({ ate, eaten }: Dish): boolean {
+  return ate.kind === 'share' && eaten.num === eaten.den;
+}
+
+/**
+ * The portions by grams of a dish, where together they are all of its finished weight, or those by eye, where
+ * together they are all of it; else none.
+ */
+function unequalPortions({ recipe }: Dish, figures: DishFigures): readonly PortionFigures[] {
+  const masses = recipe.portions.filter((portion) => portion.kind === 'mass');
+  const grams = masses.reduce((total, portion) => total + portion.massMg, 0);
+  const byEye = recipe.portions.filter((portion) => portion.kind === 'byEye');
+  const shares = byEye.reduce(
+    (total, { share }) => total.add(new Fraction(share.num, share.den)),
+    new Fraction(0),
+  );
+  const cut =
+    masses.length > 0 && figures.finishedMg?.value === grams
+      ? masses
+      : shares.equals(1)
+        ? byEye
+        : [];
+  const ids = new Set(cut.map((portion) => portion.id));
   return figures.portions.filter((portion) => ids.has(portion.portionId));
 }
 

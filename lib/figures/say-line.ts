@@ -120,7 +120,10 @@ export function sayLines(
     }
     const of = dish.portions.find(({ portionId }) => portionId === portion.id)?.figures;
     const scope = { kind: 'portion', portionId: portion.id } as const;
-    const subject = `A portion of ${printGrams(portion.massMg)} grams has`;
+    const subject =
+      portion.kind === 'mass'
+        ? `A portion of ${printGrams(portion.massMg)} grams has`
+        : `${portion.name === '' ? 'A portion' : portion.name.charAt(0).toUpperCase() + portion.name.slice(1)}, by eye, has`;
     const line = lineOf(subject, of, (nutrient) => numbers(nutrient, scope), region, options, null);
     lines.push({ key: portion.id, line });
   }

@@ -81,7 +81,14 @@ export const foodVersionSchema = z.object({
     })
     .nullable(),
   /** Percent of the food as bought that is not eaten, and what it is ("ends", "shell"). */
-  refuse: z.object({ percent: z.int().min(0).max(99), text: text(200) }).nullable(),
+  refuse: z
+    .object({
+      percent: z.int().min(0).max(99),
+      text: text(200),
+      /** True where the values are for the food as bought ("with bone"): it is then never taken off again. */
+      inValues: z.boolean().default(false),
+    })
+    .nullable(),
   rule: z.enum(ROUNDING_RULES),
   /** Who says so: "USDA", "package label", "my own weighing". Shown wherever a value is. */
   source: text(80),
@@ -113,6 +120,14 @@ export const yieldSchema = z.object({
   rawMg: z.int().positive(),
   cookedMg: z.int().positive(),
   source: text(200),
+  /**
+   * For a person's own two weights: the half-width of either reading, and the ingredient whose cooking it was;
+   * null for a published one.
+   */
+  own: z
+    .object({ halfMg: z.int().min(0), lineId: id.nullable() })
+    .nullable()
+    .default(null),
 });
 export type YieldObservation = z.infer<typeof yieldSchema>;
 

@@ -157,7 +157,8 @@ function readFactors(description: readonly string[]): FoodVersion['factors'] {
 /** Fields 8 and 9 of FOOD_DES; a blank percent is unknown, "0" is nothing to throw away. */
 function readRefuse(description: readonly string[]): FoodVersion['refuse'] {
   const percent = description[8] ?? '';
-  return percent === '' ? null : { percent: Number(percent), text: unquoted(description, 7) };
+  if (percent === '') return null;
+  return { percent: Number(percent), text: unquoted(description, 7), inValues: false };
 }
 
 /** Fields 49 to 52 of ABBREV; the one description without a weight is passed over. */

@@ -102,7 +102,9 @@ export function addToReferenceFoods(
     const observed = { method: row.method, rawMg: raw.massMg, cookedMg: cooked.massMg };
     for (const number of [row.sourceNo, ...row.rawSourceNos]) {
       const food = find(path, number, number === row.sourceNo ? row.food : null);
-      if (food) byNumber.set(number, withYield(food, { ...observed, source: row.source }));
+      if (food) {
+        byNumber.set(number, withYield(food, { ...observed, source: row.source, own: null }));
+      }
     }
   });
 

@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
 import canonicalize from 'canonicalize';
 import Fraction from 'fraction.js';
-import { usedFoodIds } from '#lib/episode/context';
-import type { EpisodeFile, Ratio, RecipeLine } from '#lib/episode/schema';
+import { recipesOf, usedFoodIds } from '#lib/episode/context';
+import type { EpisodeFile, Ratio, Recipe, RecipeLine } from '#lib/episode/schema';
 import { episodeFigures, type EpisodeFigures } from '#lib/figures/episode-figures';
 import type { Food } from '#lib/foods/food';
 
@@ -56,31 +56,34 @@ export function lockHolds(
  */
 function hashInputs(file: EpisodeFile, foodPart: typeof wholeFood = foodInputs): string {
   const dishes = file.episode.segments.filter((segment) => segment.recipe !== null);
-  const used = usedFoodIds(dishes);
+  const used = usedFoodIds(recipesOf(file));
+  const drainedFoods = new Set(
+    file.foods.flatMap(({ id, version }) => (version.state === 'drained' ? id : [])),
+  );
   return sha256(
     canonical({
       anythingElse: file.episode.anythingElse,
       dishes: dishes.map((dish) => ({
+        ...(dish.ate.kind === 'share' ? {} : { ate: dish.ate }),
         eaten: reduced(dish.eaten),
         id: dish.id,
-        lines: dish.recipe?.lines.map(lineInputs),
-        portions: dish.recipe?.portions.map((portion) =>
-          portion.kind === 'count'
-            ? { id: portion.id, of: portion.of }
-            : { id: portion.id, massMg: portion.massMg },
-        ),
-        weighings: dish.recipe?.weighings.map((weighing) => ({
-          ...weighing,
-          shares: weighing.shares.map(({ lineId, share }) => ({ lineId, share: reduced(share) })),
-        })),
+        ...(dish.recipe && recipeInputs(dish.recipe)),
       })),
+      ...(file.recipes.length === 0
+        ? {}
+        : {
+            recipes: file.recipes.map((recipe) => ({ id: recipe.id, ...recipeInputs(recipe) })),
+          }),
       foods: file.foods
         .filter((food) => used.has(food.id))
         .map(foodPart)
         .sort((a, b) => (a.id < b.id ? -1 : 1)),
       packs: file.packs
         .filter((pack) => used.has(pack.foodId))
-        .map(({ id, foodId, netMg, netMl }) => ({ id, foodId, netMg, netMl }))
+        .map(({ id, foodId, netMg, netMl, drainedMg }) => ({
+          ...{ id, foodId, netMg, netMl },
+          ...(drainedFoods.has(foodId) ? { drainedMg } : {}),
+        }))
         .sort((a, b) => (a.id < b.id ? -1 : 1)),
       region: file.episode.region,
       scales: file.kitchen.scales,
@@ -91,27 +94,80 @@ function hashInputs(file: EpisodeFile, foodPart: typeof wholeFood = foodInputs):
 
 /** What a food's numbers rest on: a label read again that says the same is no change under a lock. */
 function foodInputs({ id, version, measures, yields }: Food): { readonly id: string } {
-  const says: Partial<Food['version']> = { ...version };
+  const says: Partial<Food['version']> = { ...versionInputs(version) };
   delete says.id;
   delete says.seq;
   delete says.dateRead;
   delete says.kept;
   const weighs = measures.map(({ id: _, source: __, ...measure }) => measure);
-  return Object.assign({ id }, { version: says, measures: weighs, yields });
+  return Object.assign({ id }, { version: says, measures: weighs, yields: yieldInputs(yields) });
+}
+
+/** Absent where it says nothing, as in locks taken before a refuse could be in the values. */
+function versionInputs(version: Food['version']): Food['version'] {
+  const { refuse } = version;
+  if (!refuse || refuse.inValues) return version;
+  const { percent, text } = refuse;
+  return { ...version, refuse: { percent, text } as typeof refuse };
+}
+
+function yieldInputs(yields: Food['yields']) {
+  return yields.map(({ own, ...observed }) => (own ? { ...observed, own } : observed));
 }
 
 /** A food in locks that were taken when a reading's own id and date still counted. */
 function wholeFood({ id, version, measures, yields }: Food): { readonly id: string } {
-  return Object.assign({ id }, { version, measures, yields });
+  const parts = { version: versionInputs(version), measures, yields: yieldInputs(yields) };
+  return Object.assign({ id }, parts);
+}
+
+/** What is absent here where it says nothing was not known to the first locks, and must not break them. */
+function recipeInputs({ cooking, lines, portions, weighings }: Recipe) {
+  return {
+    ...(cooking ? { cooking } : {}),
+    lines: lines.map(lineInputs),
+    portions: portions.map((portion) => {
+      if (portion.kind === 'count') return { id: portion.id, of: portion.of };
+      if (portion.kind === 'mass') return { id: portion.id, massMg: portion.massMg };
+      return { id: portion.id, permille: portion.permille, share: reduced(portion.share) };
+    }),
+    weighings: weighings.map(({ afterId, ...weighing }) => ({
+      ...weighing,
+      ...(afterId === null ? {} : { afterId }),
+      shares: weighing.shares.map(({ lineId, share }) => ({ lineId, share: reduced(share) })),
+    })),
+  };
 }
 
 /** What an ingredient's number rests on; its words, its note and what a take spoils are not. */
 function lineInputs(line: RecipeLine) {
-  const { asBought, foodId, id, leftBehind, measureName, planned, quantity, state, unit } = line;
+  const { asBought, foodId, id, measureName, planned, quantity, state, unit } = line;
   const amount = quantity && { high: reduced(quantity.high), low: reduced(quantity.low) };
   // Absent where there is none, as in locks taken before an ingredient could name a second food.
   const or = line.orFoodId === null ? {} : { orFoodId: line.orFoodId };
-  return { amount, asBought, foodId, id, leftBehind, measureName, ...or, planned, state, unit };
+  return {
+    amount,
+    asBought,
+    foodId,
+    id,
+    leftBehind: leftInputs(line.leftBehind),
+    measureName,
+    ...or,
+    ...(line.madeFrom ? { madeFrom: line.madeFrom.recipeId } : {}),
+    ...(line.cookMethod === null ? {} : { cookMethod: line.cookMethod }),
+    ...(line.retention === null ? {} : { retention: line.retention }),
+    ...(line.bounded.length === 0 ? {} : { bounded: line.bounded }),
+    planned,
+    state,
+    unit,
+  };
+}
+
+/** Where it stayed is words; what it was made of is not. */
+function leftInputs(left: RecipeLine['leftBehind']) {
+  if (left.kind === 'none') return left;
+  const { where: _, made, ...rest } = left;
+  return made === 'alike' ? rest : { ...rest, made };
 }
 
 /** 6/10 and 3/5 are the same amount, and no change under a lock. */

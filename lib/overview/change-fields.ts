@@ -83,6 +83,16 @@ export function gramsRange(words: string, low: string, value: string, high: stri
   };
 }
 
+/** How many values a column of JSON holds. */
+export const counted = (words: string, column: string) =>
+  field(words, column, (value) =>
+    typeof value === 'object' && value !== null ? `${Object.keys(value).length}` : '',
+  );
+
+/** A share in thousandths, read as percent. */
+export const permille = (words: string, column: string) =>
+  measured(words, column, (of) => `${of / 10} %`);
+
 /** A share in two columns. */
 export function share(words: string, num: string, den: string): Field {
   return {

@@ -2,6 +2,7 @@ import { STATE_WORDS } from '#lib/foods/state-words';
 import {
   celsius,
   chosen,
+  counted,
   field,
   grams,
   measured,
@@ -10,6 +11,7 @@ import {
   numeric,
   plain,
   share,
+  ticked,
   type JournalRow,
   type Telling,
 } from '#lib/overview/change-fields';
@@ -18,12 +20,6 @@ import { moneyTyped } from '#lib/units/read-typed';
 
 const called = (row: JournalRow) => plain(row.name);
 const ofFood = (row: JournalRow, { names }: Telling) => names[plain(row.foodId)] ?? 'a food';
-
-/** How many values a column of JSON holds. */
-const counted = (words: string, column: string) =>
-  field(words, column, (value) =>
-    typeof value === 'object' && value !== null ? `${Object.keys(value).length}` : '',
-  );
 
 /** The tables of foods, kitchen, stock and this machine, in the words of the screen. */
 export const OTHER_SUBJECTS = {
@@ -141,6 +137,7 @@ export const OTHER_SUBJECTS = {
       }),
       chosen('state', 'state', STATE_WORDS),
       measured('peel and trim', 'refusePercent', (percent) => `${percent} %`),
+      ticked('values with peel and trim', 'refuseInValues'),
       field('peel and trim is', 'refuseText'),
       field('rounded by', 'rule'),
       field('source', 'source'),
@@ -171,9 +168,10 @@ export const OTHER_SUBJECTS = {
       grams('raw', 'rawMg'),
       grams('cooked', 'cookedMg'),
       field('source', 'source'),
+      grams('read to within', 'ownHalfMg'),
       moment('at', 'at'),
     ],
-    silent: ['id', 'foodId'],
+    silent: ['id', 'foodId', 'lineId'],
   },
   AllergenFact: {
     kind: ['allergen', 'allergens'],
@@ -270,7 +268,7 @@ export const OTHER_SUBJECTS = {
   Attachment: {
     kind: ['attached file', 'attached files'],
     name: called,
-    fields: [field('name', 'name'), field('kind', 'mime')],
-    silent: ['id', 'sha256', 'bytes'],
+    fields: [field('name', 'name'), field('kind', 'mime'), measured('bytes', 'size', String)],
+    silent: ['id', 'sha256', 'versionId'],
   },
 } as const satisfies Readonly<Record<string, Subject>>;

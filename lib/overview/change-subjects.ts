@@ -5,6 +5,7 @@ import {
   anchor,
   chosen,
   clock,
+  counted,
   degrees,
   field,
   grams,
@@ -14,6 +15,7 @@ import {
   moment,
   named,
   numeric,
+  permille,
   plain,
   runtime,
   share,
@@ -22,8 +24,21 @@ import {
   type JournalRow,
   type Telling,
 } from '#lib/overview/change-fields';
+import type { LEFT_PLACES } from '#lib/episode/schema';
 import { OTHER_SUBJECTS } from '#lib/overview/change-subjects-others';
 import { ROLE_WORDS } from '#lib/shoot/step-words';
+
+/** Where something stayed behind, as the form has it. */
+const LEFT_WORDS: Readonly<Record<(typeof LEFT_PLACES)[number], string>> = {
+  pan: 'the pan',
+  tray: 'the tray',
+  bowl: 'the bowl',
+  marinade: 'the marinade',
+  brine: 'the brine',
+  water: 'the cooking water',
+  plate: 'the plate',
+  other: 'something else',
+};
 
 const LIMIT_WORDS: Readonly<Record<string, string>> = {
   atLeast: 'at least',
@@ -86,6 +101,13 @@ const EPISODE_SUBJECTS = {
       chosen('kind', 'kind', { recipe: 'dish', talk: 'talk' }),
       share('made', 'batchesNum', 'batchesDen'),
       share('counts to the day', 'eatenNum', 'eatenDen'),
+      chosen('eaten part known', 'ateKind', {
+        share: 'exactly',
+        byEye: 'by eye',
+        mass: 'by weight',
+      }),
+      permille('by eye, may miss by', 'atePermille'),
+      gramsRange('eaten', 'ateLowMg', 'ateMg', 'ateHighMg'),
       measured('begins in the cut at frame', 'inFrame', String),
       measured('ends in the cut before frame', 'outFrame', String),
       runtime('length in the cut', 'plannedS'),
@@ -101,7 +123,14 @@ const EPISODE_SUBJECTS = {
   Recipe: {
     kind: null,
     name: titled,
-    fields: [field('title', 'title'), field('method', 'method')],
+    fields: [
+      field('title', 'title'),
+      field('method', 'method'),
+      permille('water in cooking', 'moisturePermille'),
+      permille('fat in cooking', 'fatPermille'),
+      permille('the two may miss by', 'cookingSpreadPermille'),
+      field('says who', 'cookingSource'),
+    ],
     silent: ['id', 'forkedFromId'],
   },
   RecipeLine: {
@@ -121,6 +150,11 @@ const EPISODE_SUBJECTS = {
       ticked('with peel, shell or ends', 'asBought'),
       gramsRange('grams', 'plannedLowMg', 'plannedMg', 'plannedHighMg'),
       gramsRange('left behind', 'leftLowMg', 'leftMg', 'leftHighMg'),
+      chosen('left in', 'leftWhere', LEFT_WORDS),
+      chosen('left of it', 'leftMade', { alike: 'the same', fat: 'its fat' }),
+      field('cooked by', 'cookMethod'),
+      field('retention code', 'retention'),
+      counted('values bounded by you', 'bounded'),
       ticked('a second take needs it again', 'spoiltByTake'),
       field('note', 'note'),
     ],
@@ -137,6 +171,7 @@ const EPISODE_SUBJECTS = {
       chosen('of', 'kind', {
         raw: 'an ingredient',
         cooked: 'an ingredient, cooked',
+        left: 'what stayed behind',
         finished: 'the finished dish',
         container: 'a container',
       }),
@@ -146,7 +181,7 @@ const EPISODE_SUBJECTS = {
       chosen('how', 'method', { direct: 'direct', difference: 'by difference' }),
       moment('at', 'at'),
     ],
-    silent: ['id', 'recipeId'],
+    silent: ['id', 'recipeId', 'afterId'],
   },
   WeighingShare: {
     kind: null,
@@ -162,9 +197,11 @@ const EPISODE_SUBJECTS = {
     placed: true,
     fields: [
       field('name', 'name'),
-      chosen('size', 'kind', { count: 'equal portions', mass: 'grams' }),
+      chosen('size', 'kind', { count: 'equal portions', mass: 'grams', byEye: 'by eye' }),
       measured('of equal portions', 'ofCount', String),
       grams('of the finished dish', 'massMg'),
+      share('share', 'shareNum', 'shareDen'),
+      permille('may miss by', 'permille'),
     ],
     silent: ['id', 'recipeId'],
   },

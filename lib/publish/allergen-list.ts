@@ -1,5 +1,5 @@
 import type { Allergen, Food } from '#lib/foods/food';
-import { usedFoodIds } from '#lib/episode/context';
+import { recipesOf, usedFoodIds } from '#lib/episode/context';
 import type { EpisodeFile } from '#lib/episode/schema';
 
 /**
@@ -61,8 +61,8 @@ export interface AllergenList {
 
 /** The allergens of all foods in an episode's dishes, in the order of the region's list. */
 export function allergenList(file: EpisodeFile): AllergenList {
-  const { region, segments } = file.episode;
-  const used = usedFoodIds(segments);
+  const { region } = file.episode;
+  const used = usedFoodIds(recipesOf(file));
   const foods = file.foods.filter((food) => used.has(food.id));
   const entries = (matches: (food: Food, allergen: Allergen) => boolean): AllergenEntry[] =>
     REGION_ALLERGENS[region].flatMap((allergen) => {

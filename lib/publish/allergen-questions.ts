@@ -1,5 +1,5 @@
 import type { Allergen, Food } from '#lib/foods/food';
-import { usedFoodIds } from '#lib/episode/context';
+import { recipesOf, usedFoodIds } from '#lib/episode/context';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { ALLERGEN_WORDS, allergenList, REGION_ALLERGENS } from '#lib/publish/allergen-list';
 
@@ -56,6 +56,6 @@ export function allergenAnswers(file: EpisodeFile): AllergenAnswer[] {
 }
 
 function usedFoods(file: EpisodeFile): readonly Food[] {
-  const used = usedFoodIds(file.episode.segments);
+  const used = usedFoodIds(recipesOf(file));
   return file.foods.filter((food) => used.has(food.id));
 }

@@ -1,5 +1,5 @@
 import { chapterLines, chapterList, type ChapterFault } from '#lib/cut/chapters';
-import { amountContext, dishesOf, usedFoodIds, type Dish } from '#lib/episode/context';
+import { amountContext, dishesOf, recipesOf, usedFoodIds, type Dish } from '#lib/episode/context';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { episodeFigures, type EpisodeFigures } from '#lib/figures/episode-figures';
 import {
@@ -187,7 +187,7 @@ function allergenBlock(
 }
 
 function sourcesBlock(file: EpisodeFile): string[] {
-  const used = usedFoodIds(file.episode.segments);
+  const used = usedFoodIds(recipesOf(file));
   const foods = file.foods.filter((food) => used.has(food.id));
   const tables = new Set(
     foods

@@ -1,7 +1,8 @@
 import 'server-only';
 import { v7 as uuid } from 'uuid';
 import { dishAgain, episodeAgain, type AgainAmounts } from '#lib/episode/again';
-import type { EpisodeFile } from '#lib/episode/schema';
+import { dishesOf } from '#lib/episode/context';
+import type { EpisodeFile, Segment } from '#lib/episode/schema';
 import { failed, ok, type Result } from '#lib/result';
 import { database } from '#lib/store/client';
 import type { Edit } from '#lib/store/command';
@@ -50,7 +51,7 @@ export async function copySegment(
   if (!into) return gone('The episode');
   const { ovens } = into.kitchen;
   const copy = dishAgain(from, segment, { amounts, ovenIds: new Set(ovens.map(({ id }) => id)) });
-  const ids = known(from);
+  const ids = known(from, [copy.segment]);
   mintSegments([copy.segment], ids);
   const edits = [
     ...importSegment(copy.segment, episodeId, await nextPlace('Segment', episodeId), ids),
@@ -73,16 +74,22 @@ export async function copyEpisode(
   });
   if (!from || !row) return gone('The episode');
   const { episode } = episodeAgain(from, { amounts });
-  const ids = known(from);
+  const ids = known(from, episode.segments);
   const id = uuid();
   const edits = importEpisode(episode, id, row.kitchenId, ids);
   const by = { amounts, at, creatorId };
   return writeCopy(id, from.episode.title, edits, ids, by);
 }
 
-/** Foods and ovens keep their ids; everything else is made anew, and each recipe names its original. */
-function known(from: EpisodeFile): ImportIds {
+/**
+ * Foods, ovens and recipes that are not copied keep their ids; everything else is made anew, and each recipe
+ * names its original.
+ */
+function known(from: EpisodeFile, copied: readonly Segment[]): ImportIds {
   const ids = new ImportIds(true);
+  const made = new Set(copied.map(({ recipe }) => recipe?.id));
+  const recipes = [...from.recipes, ...dishesOf(from.episode.segments).map((dish) => dish.recipe)];
+  for (const { id } of recipes) if (!made.has(id)) ids.use('recipe', id, id);
   for (const { id } of from.foods) ids.use('food', id, id);
   for (const { id } of from.kitchen.ovens) ids.use('oven', id, id);
   return ids;

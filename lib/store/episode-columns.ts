@@ -5,6 +5,7 @@ import type {
   Oven,
   Pack,
   Portion,
+  Recipe,
   RecipeLine,
   Segment,
   Step,
@@ -35,7 +36,8 @@ export function episodeColumns(episode: Episode): Columns<'Episode', 'kitchenId'
 
 export function segmentColumns(segment: Segment): Columns<'Segment', 'episodeId' | 'recipeId'> {
   const { kind, title, batches, eaten, inFrame, outFrame, plannedS } = segment;
-  const { spareTakes, spareScope, washUpS } = segment;
+  const { spareTakes, spareScope, washUpS, ate } = segment;
+  const mass = ate.kind === 'mass' ? ate : null;
   return {
     kind,
     title,
@@ -43,6 +45,11 @@ export function segmentColumns(segment: Segment): Columns<'Segment', 'episodeId'
     batchesDen: batches.den,
     eatenNum: eaten.num,
     eatenDen: eaten.den,
+    ateKind: ate.kind,
+    atePermille: ate.kind === 'byEye' ? ate.permille : null,
+    ateLowMg: mass?.lowMg ?? null,
+    ateMg: mass?.valueMg ?? null,
+    ateHighMg: mass?.highMg ?? null,
     inFrame,
     outFrame,
     plannedS,
@@ -57,7 +64,9 @@ export function lineColumns(
 ): Columns<'RecipeLine', 'recipeId' | 'madeFromId' | 'madeFromRev'> {
   const { text, quantity, unit, measureName, foodId, match, orFoodId } = line;
   const { state, asBought, planned, note } = line;
-  const left = line.leftBehind.kind === 'mass' ? line.leftBehind : null;
+  const { leftBehind, cookMethod, retention, bounded } = line;
+  const left = leftBehind.kind === 'mass' ? leftBehind : null;
+  const behind = leftBehind.kind === 'none' ? null : leftBehind;
   return {
     text,
     lowNum: quantity?.low.num ?? null,
@@ -74,10 +83,15 @@ export function lineColumns(
     plannedLowMg: planned?.lowMg ?? null,
     plannedMg: planned?.valueMg ?? null,
     plannedHighMg: planned?.highMg ?? null,
-    leftKind: line.leftBehind.kind,
+    leftKind: leftBehind.kind,
     leftLowMg: left?.lowMg ?? null,
     leftMg: left?.valueMg ?? null,
     leftHighMg: left?.highMg ?? null,
+    leftWhere: behind?.where ?? 'pan',
+    leftMade: behind?.made ?? 'alike',
+    cookMethod,
+    retention,
+    bounded: bounded.length > 0 ? bounded : null,
     spoiltByTake: line.spoiltByTake,
     note,
   };
@@ -89,6 +103,21 @@ export function portionColumns(portion: Portion): Columns<'Portion', 'recipeId'>
     name: portion.name,
     ofCount: portion.kind === 'count' ? portion.of : null,
     massMg: portion.kind === 'mass' ? portion.massMg : null,
+    shareNum: portion.kind === 'byEye' ? portion.share.num : null,
+    shareDen: portion.kind === 'byEye' ? portion.share.den : null,
+    permille: portion.kind === 'byEye' ? portion.permille : null,
+  };
+}
+
+export function recipeColumns(recipe: Recipe): Columns<'Recipe', 'forkedFromId'> {
+  const { title, method, cooking } = recipe;
+  return {
+    title,
+    method,
+    moisturePermille: cooking?.moisturePermille ?? null,
+    fatPermille: cooking?.fatPermille ?? null,
+    cookingSpreadPermille: cooking?.spreadPermille ?? null,
+    cookingSource: cooking?.source ?? null,
   };
 }
 

@@ -1,7 +1,5 @@
 import { instantText } from '#lib/store/from-rows';
-import type { DayTree, EpisodeTree, SegmentTree } from '#lib/store/load';
-
-type RecipeTree = NonNullable<SegmentTree['recipe']>;
+import type { DayTree, EpisodeTree, RecipeTree, SegmentTree } from '#lib/store/load';
 
 /** What is there: a row may point at one that was removed, and is then left out or loses the pointer. */
 interface Present {
@@ -14,6 +12,7 @@ interface Present {
 
 export function presentIn(
   episode: EpisodeTree,
+  recipes: readonly RecipeTree[],
   foods: readonly { readonly id: string }[],
   ovens: readonly { readonly id: string }[],
 ): Present {
@@ -21,7 +20,10 @@ export function presentIn(
   return {
     segments: ids(episode.segments),
     steps: ids(episode.segments.flatMap((segment) => segment.steps)),
-    lines: ids(episode.segments.flatMap((segment) => recipeOf(segment)?.lines ?? [])),
+    lines: ids([
+      ...episode.segments.flatMap((segment) => recipeOf(segment)?.lines ?? []),
+      ...recipes.flatMap(({ lines }) => lines),
+    ]),
     foods: ids(foods),
     ovens: ids(ovens),
   };
@@ -70,6 +72,13 @@ function segmentFrom(segment: SegmentTree, present: Present) {
     ...segment,
     batches: { num: segment.batchesNum, den: segment.batchesDen },
     eaten: { num: segment.eatenNum, den: segment.eatenDen },
+    ate: {
+      kind: segment.ateKind,
+      permille: segment.atePermille,
+      lowMg: segment.ateLowMg,
+      valueMg: segment.ateMg,
+      highMg: segment.ateHighMg,
+    },
     recipe: recipe && recipeFrom(recipe, present),
     steps: segment.steps.map((step) => ({
       ...step,
@@ -90,18 +99,35 @@ function segmentFrom(segment: SegmentTree, present: Present) {
   };
 }
 
-function recipeFrom(recipe: RecipeTree, present: Present) {
+/** A recipe's rows as plain data. */
+export function recipeFrom(recipe: RecipeTree, present: Present) {
+  const { moisturePermille, fatPermille, cookingSpreadPermille, cookingSource } = recipe;
+  const readings = new Set(recipe.weighings.map(({ id }) => id));
   return {
     ...recipe,
+    cooking:
+      cookingSource === null
+        ? null
+        : {
+            moisturePermille,
+            fatPermille,
+            spreadPermille: cookingSpreadPermille,
+            source: cookingSource,
+          },
     lines: recipe.lines.map((line) => lineFrom(line, present)),
     weighings: recipe.weighings.map((weighing) => ({
       ...weighing,
       at: instantText(weighing.at),
+      afterId: kept(weighing.afterId, readings),
       shares: weighing.shares
         .filter((share) => present.lines.has(share.lineId))
         .map(({ lineId, num, den }) => ({ lineId, share: { num, den } })),
     })),
-    portions: recipe.portions.map((portion) => ({ ...portion, of: portion.ofCount })),
+    portions: recipe.portions.map((portion) => ({
+      ...portion,
+      of: portion.ofCount,
+      share: { num: portion.shareNum, den: portion.shareDen },
+    })),
   };
 }
 
@@ -124,7 +150,12 @@ function lineFrom(line: RecipeTree['lines'][number], present: Present) {
       lowMg: line.leftLowMg,
       valueMg: line.leftMg,
       highMg: line.leftHighMg,
+      where: line.leftWhere,
+      made: line.leftMade,
     },
+    bounded: line.bounded ?? [],
+    madeFrom:
+      line.madeFromId === null ? null : { recipeId: line.madeFromId, rev: line.madeFromRev ?? 1 },
   };
 }
 

@@ -29,8 +29,10 @@ export function foodRows(food: Food, at: Date): FoodRows {
       versionId: version.id,
       position,
     })),
-    YieldObservation: food.yields.map((observed, position) => ({
+    YieldObservation: food.yields.map(({ own, ...observed }, position) => ({
       ...observed,
+      ownHalfMg: own?.halfMg ?? null,
+      lineId: own?.lineId ?? null,
       foodId,
       position,
       at,
@@ -54,5 +56,6 @@ export function versionRow(foodId: string, version: FoodVersion): RowInput<'Food
     secondValues: secondColumn?.values ?? null,
     refusePercent: refuse?.percent ?? null,
     refuseText: refuse?.text ?? null,
+    refuseInValues: refuse?.inValues ?? false,
   };
 }

@@ -28,14 +28,24 @@ export function versionFrom(version: VersionRow) {
           },
     secondColumn: secondBasis === null ? null : { basis: secondBasis, values: secondValues },
     refuse:
-      refusePercent === null ? null : { percent: refusePercent, text: version.refuseText ?? '' },
+      refusePercent === null
+        ? null
+        : {
+            percent: refusePercent,
+            text: version.refuseText ?? '',
+            inValues: version.refuseInValues,
+          },
   };
 }
 
 export function foodFrom(food: FoodTree) {
   const [version] = food.versions;
   if (!version) throw new Error(`Food ${food.id} has no version`);
-  return { ...food, version: versionFrom(version), measures: version.measures };
+  const yields = food.yields.map(({ ownHalfMg, lineId, ...observed }) => ({
+    ...observed,
+    own: ownHalfMg === null ? null : { halfMg: ownHalfMg, lineId },
+  }));
+  return { ...food, version: versionFrom(version), measures: version.measures, yields };
 }
 
 /** `used` are scales that were removed or stand elsewhere, but on which something here was weighed. */

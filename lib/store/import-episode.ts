@@ -1,11 +1,19 @@
 import { v7 as uuid } from 'uuid';
-import type { Episode, FilmingDay, Recipe, Segment, StepLink } from '#lib/episode/schema';
+import type {
+  Episode,
+  FilmingDay,
+  Recipe,
+  RecipeLine,
+  Segment,
+  StepLink,
+} from '#lib/episode/schema';
 import type { Edit } from '#lib/store/command';
 import {
   dayColumns,
   episodeColumns,
   lineColumns,
   portionColumns,
+  recipeColumns,
   segmentColumns,
   stepColumns,
 } from '#lib/store/episode-columns';
@@ -62,9 +70,27 @@ export function mintSegments(segments: readonly Segment[], ids: ImportIds): void
   for (const segment of segments) {
     ids.mint('segment', segment.id);
     for (const step of segment.steps) ids.mint('step', step.id);
-    for (const line of segment.recipe?.lines ?? []) ids.mint('line', line.id);
-    for (const portion of segment.recipe?.portions ?? []) ids.mint('portion', portion.id);
+    if (segment.recipe) mintRecipe(segment.recipe, ids);
   }
+}
+
+/** New ids for a recipe, its ingredients and portions. */
+export function mintRecipe(recipe: Recipe, ids: ImportIds): void {
+  ids.mint('recipe', recipe.id);
+  for (const line of recipe.lines) ids.mint('line', line.id);
+  for (const portion of recipe.portions) ids.mint('portion', portion.id);
+}
+
+/** The recipes that ingredients are made from, as new rows; `mintRecipe` comes first. */
+export function importRecipes(recipes: readonly Recipe[], ids: ImportIds): Edit[] {
+  return recipes.flatMap((recipe, index) =>
+    importRecipe(
+      recipe,
+      ids.of('recipe', recipe.id, `recipes[${index}].id`),
+      `recipes[${index}]`,
+      ids,
+    ),
+  );
 }
 
 /** Ties between steps as new rows, from a place on. */
@@ -105,7 +131,7 @@ export function importSegment(
 ): Edit[] {
   const path = `episode.segments[${position}]`;
   const segmentId = ids.of('segment', segment.id, `${path}.id`);
-  const recipeId = segment.recipe ? uuid() : null;
+  const recipeId = segment.recipe ? ids.of('recipe', segment.recipe.id, `${path}.recipe.id`) : null;
   return [
     ...(segment.recipe && recipeId
       ? importRecipe(segment.recipe, recipeId, `${path}.recipe`, ids)
@@ -152,10 +178,11 @@ export function importSegment(
 }
 
 function importRecipe(recipe: Recipe, recipeId: string, path: string, ids: ImportIds): Edit[] {
-  const { title, method } = recipe;
   const weighings = recipe.weighings.map((weighing) => ({ weighing, id: uuid() }));
+  const readingId = new Map(weighings.map(({ weighing, id }) => [weighing.id, id]));
+  const forkedFromId = ids.ofRows ? recipe.id : null;
   return [
-    create('Recipe', { id: recipeId, title, method, forkedFromId: ids.ofRows ? recipe.id : null }),
+    create('Recipe', { id: recipeId, ...recipeColumns(recipe), forkedFromId }),
     ...recipe.lines.map((line, position) => {
       const at = `${path}.lines[${position}]`;
       return create('RecipeLine', {
@@ -165,8 +192,7 @@ function importRecipe(recipe: Recipe, recipeId: string, path: string, ids: Impor
         position,
         foodId: line.foodId === null ? null : ids.of('food', line.foodId, `${at}.foodId`),
         orFoodId: line.orFoodId === null ? null : ids.of('food', line.orFoodId, `${at}.orFoodId`),
-        madeFromId: null,
-        madeFromRev: null,
+        ...madeFromColumns(line, `${at}.madeFrom.recipeId`, ids),
       });
     }),
     ...recipe.portions.map((portion, position) => {
@@ -174,9 +200,11 @@ function importRecipe(recipe: Recipe, recipeId: string, path: string, ids: Impor
       return create('Portion', { ...portionColumns(portion), id, recipeId, position });
     }),
     ...weighings.map(({ weighing, id }, index) => {
-      const { kind, grossMg, tareMg, method: how, at } = weighing;
+      const { kind, grossMg, tareMg, method, at } = weighing;
+      const afterId = readingId.get(weighing.afterId ?? '') ?? null;
       const scaleId = ids.of('scale', weighing.scaleId, `${path}.weighings[${index}].scaleId`);
-      return create('Weighing', { id, recipeId, kind, grossMg, tareMg, scaleId, method: how, at });
+      const of = { kind, grossMg, tareMg, afterId, method, at };
+      return create('Weighing', { id, recipeId, scaleId, ...of });
     }),
     ...weighings.flatMap(({ weighing, id: weighingId }, index) =>
       weighing.shares.map(({ lineId, share }, position) => {
@@ -192,6 +220,14 @@ function importRecipe(recipe: Recipe, recipeId: string, path: string, ids: Impor
       }),
     ),
   ];
+}
+
+/** A recipe of the file is at its first revision once it is a row. */
+function madeFromColumns({ madeFrom }: RecipeLine, path: string, ids: ImportIds) {
+  if (!madeFrom) return { madeFromId: null, madeFromRev: null };
+  const madeFromId = ids.of('recipe', madeFrom.recipeId, path);
+  const stays = madeFromId === madeFrom.recipeId;
+  return { madeFromId, madeFromRev: stays ? madeFrom.rev : 1 };
 }
 
 /** Spans may reach into another segment, so they come after all steps. */

@@ -5,7 +5,13 @@ import { ok, type Result } from '#lib/result';
 import { database } from '#lib/store/client';
 import type { Edit } from '#lib/store/command';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
-import { importDay, importEpisode } from '#lib/store/import-episode';
+import {
+  importDay,
+  importEpisode,
+  importRecipes,
+  mintRecipe,
+  mintSegments,
+} from '#lib/store/import-episode';
 import { importFoods } from '#lib/store/import-foods';
 import { ImportIds } from '#lib/store/import-ids';
 import { importKitchen } from '#lib/store/import-kitchen';
@@ -25,12 +31,16 @@ export async function importEpisodeFile(
 ): Promise<Result<{ readonly episodeId: string }>> {
   const ids = new ImportIds();
   const episodeId = uuid();
+  // Before the foods: a yield of one's own names the ingredient whose cooking it was.
+  mintSegments(file.episode.segments, ids);
+  for (const recipe of file.recipes) mintRecipe(recipe, ids);
   const edits: Edit[] = [
     ...(await creatorEdits(file.creator.name, creatorId)),
     ...(await importFoods(file.foods, at, creatorId, ids)),
   ];
   const kitchen = await importKitchen(file.kitchen, creatorId, ids);
   edits.push(...kitchen.edits);
+  edits.push(...importRecipes(file.recipes, ids));
   edits.push(...importEpisode(file.episode, episodeId, kitchen.kitchenId, ids));
   if (file.day) edits.push(...importDay(file.day, episodeId, kitchen.kitchenId, ids));
   edits.push(...(await importStock(file, creatorId, ids)));

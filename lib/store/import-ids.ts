@@ -2,7 +2,7 @@ import { v7 as uuid } from 'uuid';
 import type { Problem } from '#lib/result';
 
 /** What an id of a file names; ids are local to the file and to their kind. */
-export type Kind = 'food' | 'oven' | 'scale' | 'segment' | 'step' | 'line' | 'portion';
+export type Kind = 'food' | 'oven' | 'scale' | 'segment' | 'step' | 'line' | 'portion' | 'recipe';
 
 /** From the local names of a file to the ids of rows. */
 export class ImportIds {
@@ -17,9 +17,14 @@ export class ImportIds {
     this.#known.set(`${kind} ${local}`, id);
   }
 
-  /** A new id for a local name, in the order of asking. */
+  /** The row that a local name means, if anything has it yet. */
+  known(kind: Kind, local: string): string | undefined {
+    return this.#known.get(`${kind} ${local}`);
+  }
+
+  /** A new id for a local name, in the order of asking; the one it has where it was asked for before. */
   mint(kind: Kind, local: string): string {
-    const id = uuid();
+    const id = this.known(kind, local) ?? uuid();
     this.use(kind, local, id);
     return id;
   }

@@ -40,6 +40,13 @@ export const KITCHEN_INCLUDE = {
 } satisfies Prisma.KitchenInclude;
 export type KitchenTree = Prisma.KitchenGetPayload<{ include: typeof KITCHEN_INCLUDE }>;
 
+export const RECIPE_INCLUDE = {
+  lines: BY_POSITION,
+  portions: BY_POSITION,
+  weighings: { ...BY_ID, include: { shares: BY_POSITION } },
+} satisfies Prisma.RecipeInclude;
+export type RecipeTree = Prisma.RecipeGetPayload<{ include: typeof RECIPE_INCLUDE }>;
+
 export const EPISODE_INCLUDE = {
   targets: BY_POSITION,
   webLinks: BY_POSITION,
@@ -47,13 +54,7 @@ export const EPISODE_INCLUDE = {
   segments: {
     ...BY_POSITION,
     include: {
-      recipe: {
-        include: {
-          lines: BY_POSITION,
-          portions: BY_POSITION,
-          weighings: { ...BY_ID, include: { shares: BY_POSITION } },
-        },
-      },
+      recipe: { include: RECIPE_INCLUDE },
       steps: BY_POSITION,
       perishables: { ...BY_POSITION, include: { spans: BY_POSITION } },
       shots: BY_POSITION,
@@ -114,6 +115,29 @@ export async function loadFoods(
   return [...found.values()].sort(
     (a, b) => compare(a.nameFolded, b.nameFolded) || compare(a.id, b.id),
   );
+}
+
+/**
+ * The recipes that others are made from, at any depth, without those given; in the order of their ids.
+ * Each is loaded once, so that recipes made from each other end.
+ */
+export async function loadMadeFrom(
+  tx: Tx,
+  recipes: readonly RecipeTree[],
+): Promise<readonly RecipeTree[]> {
+  const known = new Set(recipes.map(({ id }) => id));
+  const found: RecipeTree[] = [];
+  let latest = recipes;
+  while (latest.length > 0) {
+    const named = latest.flatMap(({ lines }) => lines.flatMap((line) => line.madeFromId ?? []));
+    const asked = [...new Set(named)].filter((id) => !known.has(id));
+    latest = await byIds(asked, (some) =>
+      tx.recipe.findMany({ where: { id: { in: some }, ...ALIVE }, include: RECIPE_INCLUDE }),
+    );
+    for (const recipe of latest) known.add(recipe.id);
+    found.push(...latest);
+  }
+  return found.sort((a, b) => compare(a.id, b.id));
 }
 
 function compare(a: string, b: string): number {

@@ -67,6 +67,8 @@ export const REFERENCES: readonly Reference[] = [
   also('DaySegment', 'segmentId', 'Segment'),
   also('Pin', 'stepId', 'Step'),
   also('Shot', 'stepId', 'Step', 'letsGo'),
+  also('RecipeLine', 'madeFromId', 'Recipe', 'letsGo'),
+  also('Attachment', 'versionId', 'FoodVersion'),
 ];
 
 /** What a parent is called where it is missed. */

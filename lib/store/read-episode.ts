@@ -8,7 +8,13 @@ import {
 import { inTransaction, type Tx } from '#lib/store/client';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { DEFAULT_KITCHEN } from '#lib/store/default-kitchen';
-import { dayFrom, episodeFrom, presentIn, recipeOf } from '#lib/store/episode-from-rows';
+import {
+  dayFrom,
+  episodeFrom,
+  presentIn,
+  recipeFrom,
+  recipeOf,
+} from '#lib/store/episode-from-rows';
 import { foodFrom, kitchenFrom, lotFrom, packFrom } from '#lib/store/from-rows';
 import {
   ALIVE,
@@ -16,6 +22,7 @@ import {
   EPISODE_INCLUDE,
   KITCHEN_INCLUDE,
   loadFoods,
+  loadMadeFrom,
   LOT_INCLUDE,
   PACK_INCLUDE,
   type EpisodeTree,
@@ -40,8 +47,9 @@ export async function readEpisodeFile(
   const creatorId = options.creatorId ?? DEFAULT_CREATOR_ID;
   const loaded = await inTransaction((tx) => loadAll(tx, episodeId, creatorId));
   if (!loaded) return null;
-  const { episode, kitchen, usedScales, foods, lots, packs, creator } = loaded;
-  const present = presentIn(episode, foods, kitchen?.ovens ?? DEFAULT_KITCHEN.ovens);
+  const { episode, madeFrom, kitchen, usedScales, foods, lots, packs, creator } = loaded;
+  const ovens = kitchen?.ovens ?? DEFAULT_KITCHEN.ovens;
+  const present = presentIn(episode, madeFrom, foods, ovens);
   const day = dayOf(episode, options.dayId);
   const order = new Map(foods.map((food, index) => [food.id, index]));
   const byFood = (a: { foodId: string; id: string }, b: { foodId: string; id: string }) =>
@@ -54,6 +62,7 @@ export async function readEpisodeFile(
     kitchen: kitchen ? kitchenFrom(kitchen, usedScales) : DEFAULT_KITCHEN,
     foods: foods.map(foodFrom),
     episode: episodeFrom(episode, present),
+    recipes: madeFrom.map((recipe) => recipeFrom(recipe, present)),
     day: day ? dayFrom(day, present) : null,
     stock: lots.sort(byFood).map(lotFrom),
     packs: packs.sort(byFood).map(packFrom),
@@ -83,16 +92,19 @@ async function loadAll(tx: Tx, episodeId: string, creatorId: string) {
     include: EPISODE_INCLUDE,
   });
   if (!episode) return null;
-  const recipes = episode.segments.flatMap((segment) => recipeOf(segment) ?? []);
+  const own = { ...ALIVE, creatorId };
+  const ofSegments = episode.segments.flatMap((segment) => recipeOf(segment) ?? []);
+  const madeFrom = await loadMadeFrom(tx, ofSegments);
+  const recipes = [...ofSegments, ...madeFrom];
   const foodIds = recipes.flatMap(({ lines }) =>
     lines.flatMap((line) => [line.foodId ?? [], line.orFoodId ?? []].flat()),
   );
   const scaleIds = recipes.flatMap(({ weighings }) => weighings.map(({ scaleId }) => scaleId));
   const foods = await loadFoods(tx, foodIds, creatorId);
   const ids = foods.map((food) => food.id);
-  const own = { ...ALIVE, creatorId };
   return {
     episode,
+    madeFrom,
     foods,
     kitchen: await loadKitchen(tx, episode.kitchenId, creatorId),
     usedScales: await byIds([...new Set(scaleIds)], (some) =>

@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import {
+  cookingSchema,
   episodeSchema,
   fractionSchema,
+  LEFT_PLACES,
   massRangeSchema,
   recipeLineSchema,
   recipeSchema,
@@ -20,6 +22,8 @@ const weighing = weighingSchema.shape;
 const webLink = episode.webLinks.element.shape;
 const { num, den } = fractionSchema.shape;
 const mass = massRangeSchema.shape.valueMg;
+const cooking = cookingSchema.shape;
+const permille = cooking.spreadPermille;
 
 const allOrNone = (...cells: readonly unknown[]) =>
   cells.every((cell) => cell === null) || cells.every((cell) => cell !== null);
@@ -76,6 +80,11 @@ export const EPISODE_ROWS = {
     batchesDen: den,
     eatenNum: num,
     eatenDen: den,
+    ateKind: z.enum(['share', 'byEye', 'mass']).default('share'),
+    atePermille: permille.nullable().default(null),
+    ateLowMg: mass.nullable().default(null),
+    ateMg: mass.nullable().default(null),
+    ateHighMg: mass.nullable().default(null),
     inFrame: segment.inFrame,
     outFrame: segment.outFrame,
     plannedS: segment.plannedS,
@@ -88,6 +97,10 @@ export const EPISODE_ROWS = {
     title: recipe.title,
     method: recipe.method,
     forkedFromId: id.nullable(),
+    moisturePermille: cooking.moisturePermille.nullable().default(null),
+    fatPermille: cooking.fatPermille.nullable().default(null),
+    cookingSpreadPermille: permille.nullable().default(null),
+    cookingSource: cooking.source.nullable().default(null),
   }),
   RecipeLine: z
     .strictObject({
@@ -111,10 +124,15 @@ export const EPISODE_ROWS = {
       plannedLowMg: mass.nullable(),
       plannedMg: mass.nullable(),
       plannedHighMg: mass.nullable(),
-      leftKind: z.enum(['none', 'mass']),
+      leftKind: z.enum(['none', 'mass', 'weighed']),
       leftLowMg: mass.nullable(),
       leftMg: mass.nullable(),
       leftHighMg: mass.nullable(),
+      leftWhere: z.enum(LEFT_PLACES).default('pan'),
+      leftMade: z.enum(['alike', 'fat']).default('alike'),
+      cookMethod: line.cookMethod,
+      retention: line.retention,
+      bounded: line.bounded.unwrap().nullable().default(null),
       spoiltByTake: line.spoiltByTake,
       note: line.note,
     })
@@ -139,6 +157,7 @@ export const EPISODE_ROWS = {
     id,
     recipeId: id,
     kind: weighing.kind,
+    afterId: weighing.afterId,
     grossMg: weighing.grossMg,
     tareMg: weighing.tareMg,
     scaleId: id,
@@ -151,16 +170,24 @@ export const EPISODE_ROWS = {
       id,
       recipeId: id,
       position,
-      kind: z.enum(['count', 'mass']),
+      kind: z.enum(['count', 'mass', 'byEye']),
       name: text(80),
       ofCount: positive.max(1000).nullable(),
       massMg: mass.min(1).nullable(),
+      shareNum: num.nullable().default(null),
+      shareDen: den.nullable().default(null),
+      permille: permille.nullable().default(null),
     })
     .refine(
       (row) =>
         (row.kind === 'count') === (row.ofCount !== null) &&
-        (row.kind === 'mass') === (row.massMg !== null),
-      { path: ['ofCount'], message: 'a portion is one of so many, or so many grams' },
+        (row.kind === 'mass') === (row.massMg !== null) &&
+        allOrNone(row.shareNum, row.shareDen, row.permille) &&
+        (row.kind === 'byEye') === (row.shareNum !== null),
+      {
+        path: ['ofCount'],
+        message: 'a portion is one of so many, so many grams, or a share by eye',
+      },
     ),
   NumbersLock: z.strictObject({
     id,

@@ -64,6 +64,7 @@ export const FOOD_ROWS = {
       factors: version.factors,
       refusePercent: refuse.percent.nullable(),
       refuseText: refuse.text.nullable(),
+      refuseInValues: z.boolean().default(false),
       rule: version.rule,
       source: version.source,
       release: version.release,
@@ -98,6 +99,8 @@ export const FOOD_ROWS = {
     rawMg: observed.rawMg.max(INT_MAX),
     cookedMg: observed.cookedMg.max(INT_MAX),
     source: observed.source,
+    ownHalfMg: whole.nullable().default(null),
+    lineId: id.nullable().default(null),
     at: instant,
   }),
   AllergenFact: z.strictObject({

@@ -35,7 +35,8 @@ export const ROWS = {
     sha256: text(64).min(64),
     mime: text(120),
     name: text(240),
-    bytes: z.instanceof(Uint8Array<ArrayBuffer>),
+    size: whole,
+    versionId: id,
   }),
 } as const;
 
@@ -60,6 +61,7 @@ export const APPEND_ONLY: ReadonlySet<EntityName> = new Set([
 /** JSON columns that may be null, which the database client wants to be told in a way of its own. */
 export const NULLABLE_JSON: Partial<Record<EntityName, readonly string[]>> = {
   FoodVersion: ['secondValues', 'factors'],
+  RecipeLine: ['bounded'],
 };
 
 /** Columns that follow from others, for searching. */

@@ -18,7 +18,7 @@ export interface Bounds {
 }
 
 /** One outward step for accumulated floating-point error, relative to the sum of magnitudes. */
-const OUTWARD = 2 ** -40;
+export const OUTWARD = 2 ** -40;
 const MAX_ROUNDS = 24;
 
 /**
@@ -34,15 +34,15 @@ const MAX_ROUNDS = 24;
  *   // value 10, low 9, high 11, likely 9 to 11
  */
 export function boundsOf(terms: readonly Term[], sources: Sources): Bounds {
-  const ids = sourceIds(terms);
-  const intervals = ids.map((id) => [id, intervalOf(sources, id)] as const);
-  const value = evaluate(terms, new Map(intervals.map(([id, interval]) => [id, interval.value])));
-  const low = extreme(terms, intervals, -1);
-  const high = extreme(terms, intervals, 1);
-  const slack = OUTWARD * magnitude(terms, intervals);
+  const inputs = inputsOf(terms, sources);
+  const at = pointAt(inputs, ({ value }) => value);
+  const value = evaluate(terms, at);
+  const low = extreme(terms, inputs, -1);
+  const high = extreme(terms, inputs, 1);
+  const slack = OUTWARD * magnitude(terms, inputs);
   const hardLow = Math.min(low - slack, value);
   const hardHigh = Math.max(high + slack, value);
-  const { centre, spread } = likely(terms, intervals);
+  const { centre, spread } = likely(terms, inputs);
   return {
     value,
     low: hardLow,
@@ -54,6 +54,60 @@ export function boundsOf(terms: readonly Term[], sources: Sources): Bounds {
 
 type Named = readonly (readonly [string, Interval])[];
 
+/** What a sum rests on: inputs, and sums of inputs that it uses as if they were one, each after what it rests on. */
+interface Inputs {
+  readonly base: Named;
+  readonly derived: readonly (readonly [string, readonly Term[]])[];
+}
+
+function inputsOf(terms: readonly Term[], sources: Sources): Inputs {
+  const base = new Map<string, Interval>();
+  const derived = new Map<string, readonly Term[]>();
+  const visit = (sum: readonly Term[]) => {
+    for (const id of sourceIds(sum)) {
+      if (base.has(id) || derived.has(id)) continue;
+      const interval = intervalOf(sources, id);
+      if (!interval.of) {
+        base.set(id, interval);
+        continue;
+      }
+      visit(interval.of);
+      derived.set(id, interval.of);
+    }
+  };
+  visit(terms);
+  return { base: [...base].sort(([a], [b]) => (a < b ? -1 : 1)), derived: [...derived] };
+}
+
+/** Every input at a point of its interval, and the sums of inputs that follow from them. */
+function pointAt({ base, derived }: Inputs, point: (of: Interval) => number): Map<string, number> {
+  const at = new Map(base.map(([id, interval]) => [id, point(interval)]));
+  follow(at, derived);
+  return at;
+}
+
+function follow(at: Map<string, number>, derived: Inputs['derived']): void {
+  for (const [id, of] of derived) at.set(id, evaluate(of, at));
+}
+
+/** First derivatives by the inputs alone: through a sum of inputs by the chain rule. */
+function inputSlopes(
+  terms: readonly Term[],
+  at: ReadonlyMap<string, number>,
+  { derived }: Inputs,
+): Map<string, number> {
+  const slope = slopes(terms, at);
+  for (const [id, of] of [...derived].reverse()) {
+    const through = slope.get(id);
+    slope.delete(id);
+    if (through === undefined) continue;
+    for (const [input, part] of slopes(of, at)) {
+      slope.set(input, (slope.get(input) ?? 0) + through * part);
+    }
+  }
+  return slope;
+}
+
 function intervalOf(sources: Sources, id: string): Interval {
   const interval = sources.get(id);
   if (!interval) throw new Error(`source without an interval: ${id}`);
@@ -61,13 +115,13 @@ function intervalOf(sources: Sources, id: string): Interval {
 }
 
 /** Largest (direction 1) or smallest (direction -1) value over the box of the sources. */
-function extreme(terms: readonly Term[], intervals: Named, direction: 1 | -1): number {
-  const at = new Map(intervals.map(([id, { low, high }]) => [id, (low + high) / 2]));
+function extreme(terms: readonly Term[], inputs: Inputs, direction: 1 | -1): number {
+  const at = pointAt(inputs, ({ low, high }) => (low + high) / 2);
   let best = direction * evaluate(terms, at);
   for (let round = 0; round < MAX_ROUNDS; round += 1) {
-    const slope = slopes(terms, at);
+    const slope = inputSlopes(terms, at, inputs);
     let moved = false;
-    for (const [id, { low, high }] of intervals) {
+    for (const [id, { low, high }] of inputs.base) {
       const sign = direction * (slope.get(id) ?? 0);
       const end = sign > 0 ? high : sign < 0 ? low : at.get(id);
       if (end !== undefined && end !== at.get(id)) {
@@ -75,40 +129,48 @@ function extreme(terms: readonly Term[], intervals: Named, direction: 1 | -1): n
         moved = true;
       }
     }
+    follow(at, inputs.derived);
     best = Math.max(best, direction * evaluate(terms, at));
     if (!moved) break;
   }
   return direction * best;
 }
 
-function magnitude(terms: readonly Term[], intervals: Named): number {
-  const at = new Map(intervals.map(([id, { high, value }]) => [id, Math.max(high, value)]));
+function magnitude(terms: readonly Term[], inputs: Inputs): number {
+  const at = pointAt(inputs, ({ high, value }) => Math.max(high, value));
   const positive = terms.map((term) => ({ ...term, coefficient: Math.abs(term.coefficient) }));
   return evaluate(positive, at);
 }
 
-function likely(terms: readonly Term[], intervals: Named): { centre: number; spread: number } {
-  const { at, of } = midpoints(intervals);
+function likely(terms: readonly Term[], inputs: Inputs): { centre: number; spread: number } {
   let sum = 0;
-  eachVariance(terms, at, of, (_ids, _slope, variance) => {
+  const at = eachVariance(terms, inputs, (_ids, _slope, variance) => {
     sum += variance;
   });
   return { centre: evaluate(terms, at), spread: 2 * Math.sqrt(sum) };
 }
 
-/** Calls back with each piece of the variance: the ids it comes from, its slope, and how much it is. */
+/**
+ * Calls back with each piece of the variance: the ids it comes from, its slope, and how much it is. Ratios go by
+ * first derivatives alone. Returns the midpoints.
+ */
 function eachVariance(
   terms: readonly Term[],
-  at: ReadonlyMap<string, number>,
-  of: (id: string) => number,
+  inputs: Inputs,
   visit: (ids: readonly string[], slope: number, variance: number) => void,
-): void {
-  for (const [id, slope] of slopes(terms, at)) {
-    visit([id], slope, slope ** 2 * of(id));
+): ReadonlyMap<string, number> {
+  const at = pointAt(inputs, ({ low, high }) => (low + high) / 2);
+  const variance = new Map(
+    inputs.base.map(([id, { low, high }]) => [id, ((high - low) / 2) ** 2 / 3]),
+  );
+  for (const [id, slope] of inputSlopes(terms, at, inputs)) {
+    visit([id], slope, slope ** 2 * (variance.get(id) ?? 0));
   }
   for (const { a, b, slope } of mixedSlopes(terms, at)) {
-    visit([a, b], slope, slope ** 2 * of(a) * of(b));
+    const [ofA, ofB] = [variance.get(a), variance.get(b)];
+    if (ofA !== undefined && ofB !== undefined) visit([a, b], slope, slope ** 2 * ofA * ofB);
   }
+  return at;
 }
 
 /** A piece of the likely variance of a sum: one source, or two that are multiplied. */
@@ -125,18 +187,9 @@ export interface VariancePiece {
  * @example variancePieces([source('a')], new Map([['a', plusMinus(10, 3)]])) // one piece of 3
  */
 export function variancePieces(terms: readonly Term[], sources: Sources): VariancePiece[] {
-  const intervals = sourceIds(terms).map((id) => [id, intervalOf(sources, id)] as const);
-  const { at, of } = midpoints(intervals);
   const pieces: VariancePiece[] = [];
-  eachVariance(terms, at, of, (ids, slope, variance) => pieces.push({ ids, slope, variance }));
-  return pieces;
-}
-
-/** The middle of each interval, and the variance of an error that is rectangular over it. */
-function midpoints(intervals: Named) {
-  const at = new Map(intervals.map(([id, { low, high }]) => [id, (low + high) / 2]));
-  const variance = new Map(
-    intervals.map(([id, { low, high }]) => [id, ((high - low) / 2) ** 2 / 3]),
+  eachVariance(terms, inputsOf(terms, sources), (ids, slope, variance) =>
+    pieces.push({ ids, slope, variance }),
   );
-  return { at, of: (id: string) => variance.get(id) ?? 0 };
+  return pieces;
 }

@@ -1,3 +1,5 @@
+import type { Term } from '#lib/units/sum-of-products';
+
 /**
  * A value with the bounds within which its true value lies.
  * `low ≤ value ≤ high`, all finite.
@@ -6,6 +8,11 @@ export interface Interval {
   readonly low: number;
   readonly value: number;
   readonly high: number;
+  /**
+   * Where it is no input but a sum of other sources (a finished weight worked out from ingredients): that sum, so
+   * that an error it shares with what it divides is taken as one. The bounds are then those of the sum.
+   */
+  readonly of?: readonly Term[];
 }
 
 /** An exact value. `exactly(5)` → `{ low: 5, value: 5, high: 5 }`. */

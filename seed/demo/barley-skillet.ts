@@ -95,6 +95,7 @@ const recipe: Segment['recipe'] = {
     ),
   ],
   portions: [{ id: 'portion-skillet-half', kind: 'count', name: 'one of two', of: 2 }],
+  cooking: null,
   method: [
     'Toast the barley in a dry pot until it smells of popcorn, cover with 600 ml water and simmer for half an hour.',
     'Meanwhile brown the mushrooms in the oil and do not stir them as much as you want to. Onion, carrot and garlic follow.',
@@ -108,6 +109,7 @@ export const SKILLET: Segment = {
   title: 'Barley skillet',
   batches: part(1),
   eaten: part(1, 2),
+  ate: { kind: 'share' },
   inFrame: 1125,
   outFrame: 4875,
   plannedS: 150,

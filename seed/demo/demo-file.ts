@@ -19,6 +19,7 @@ export function demoFile(references: readonly Food[]): EpisodeFile {
   return {
     format: FILE_FORMAT,
     version: FILE_VERSION,
+    recipes: [],
     savedAt: '2026-12-10T18:00:00.000Z',
     creator: CREATOR,
     kitchen: KITCHEN,

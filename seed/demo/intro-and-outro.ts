@@ -5,6 +5,7 @@ const TALK = {
   kind: 'talk',
   batches: part(1),
   eaten: part(0),
+  ate: { kind: 'share' },
   recipe: null,
   perishables: [],
   spareTakes: 0,

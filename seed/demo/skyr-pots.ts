@@ -78,6 +78,7 @@ const recipe: Segment['recipe'] = {
     reading('weigh-pinch', 'line-skyr-salt', { gross: 0.6 }, fine),
   ],
   portions: [{ id: 'portion-skyr-pot', kind: 'count', name: 'one of four', of: 4 }],
+  cooking: null,
   method: [
     'Rub oats, almonds, butter, sugar, cardamom and salt to a rough crumb. Bake at 160 °C (320 °F) for 18 minutes.',
     'Leave it alone for 15 minutes: warm it is sand, cold it is crunch.',
@@ -91,6 +92,7 @@ export const SKYR: Segment = {
   title: 'Skyr pots with oat crumb',
   batches: part(1),
   eaten: part(1, 4),
+  ate: { kind: 'share' },
   inFrame: 9625,
   outFrame: 12750,
   plannedS: 125,

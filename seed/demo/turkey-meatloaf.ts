@@ -95,7 +95,14 @@ const recipe: Segment['recipe'] = {
       quantity: amount(2),
       unit: 'tsp',
       // What the paper towel took up, weighed twice at the trials and never twice the same.
-      leftBehind: { kind: 'mass', lowMg: grams(2), valueMg: grams(3.5), highMg: grams(5) },
+      leftBehind: {
+        kind: 'mass',
+        lowMg: grams(2),
+        valueMg: grams(3.5),
+        highMg: grams(5),
+        where: 'pan',
+        made: 'alike',
+      },
     }),
   ],
   weighings: [
@@ -123,6 +130,7 @@ const recipe: Segment['recipe'] = {
       massMg: grams(150),
     },
   ],
+  cooking: null,
   method: [
     'Grate and squeeze the zucchini; keep the juice. Mix everything but the glaze, press it flat into an oiled tray.',
     'First bake: 20 minutes at 220 °C (428 °F). Stir passata, honey and zucchini juice, brush it all on.',
@@ -138,6 +146,7 @@ export const MEATLOAF: Segment = {
   title: 'Tray-baked turkey meatloaf',
   batches: part(1),
   eaten: part(1, 2),
+  ate: { kind: 'share' },
   inFrame: 4875,
   outFrame: 9625,
   plannedS: 180,

@@ -104,6 +104,7 @@ describe('the numbers of a copy', () => {
           kind: 'raw',
           grossMg: gross,
           tareMg: tare,
+          afterId: null,
           scaleId,
           method,
           at: '2026-12-12T10:00:00Z',
@@ -130,12 +131,13 @@ describe('the numbers of a copy', () => {
         kind: 'raw',
         grossMg: 300_000,
         tareMg: 50_000,
+        afterId: null,
         scaleId,
         method,
         at: '2026-12-12T10:00:00Z',
         shares: [{ lineId: line.id, share: { num: 1, den: 1 } }],
       };
-      const recipe = { id: 'r', title: '', lines: [line], portions: [], method: '' };
+      const recipe = { id: 'r', title: '', lines: [line], portions: [], method: '', cooking: null };
       const dish = {
         ...segmentOf(DEMO, 'Barley skillet'),
         recipe: { ...recipe, weighings: [weighing] },

@@ -67,6 +67,8 @@ const amount = (id: string) =>
           lowMg: 0,
           valueMg: g * 200,
           highMg: g * 300,
+          where: 'pan',
+          made: 'alike',
         } as const;
         return grams(id, foodId, g, { leftBehind });
       }

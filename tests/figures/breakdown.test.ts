@@ -312,7 +312,14 @@ describe('what to do better', () => {
   });
 
   it('is nothing where only a table’s digits are left', () => {
-    const exact = { kind: 'mass', lowMg: 0, valueMg: 0, highMg: 0 } as const;
+    const exact = {
+      kind: 'mass',
+      lowMg: 0,
+      valueMg: 0,
+      highMg: 0,
+      where: 'pan',
+      made: 'alike',
+    } as const;
     expect(advice([grams('oats', 'oats', 100_000, { leftBehind: exact })])).toMatch(/^Nothing to/);
   });
 });

@@ -125,7 +125,11 @@ describe('amounts', () => {
     const turkey = aFood(
       'turkey',
       { energyKcal: '203' },
-      { yields: [{ id: 'y', method: 'patty', rawMg: 113_400, cookedMg: 82_000, source: 'SR28' }] },
+      {
+        yields: [
+          { id: 'y', method: 'patty', rawMg: 113_400, cookedMg: 82_000, source: 'SR28', own: null },
+        ],
+      },
       { state: 'cooked' },
     );
     const file = aFile(
@@ -143,7 +147,7 @@ describe('amounts', () => {
       'zucchini',
       { energyKcal: '17' },
       {},
-      { refuse: { percent: 5, text: 'Ends' } },
+      { refuse: { percent: 5, text: 'Ends', inValues: false } },
     );
     const file = aFile(
       [aDish('d', aRecipe('r', [grams('zucchini', 'zucchini', 400, { asBought: true })]))],
@@ -154,7 +158,14 @@ describe('amounts', () => {
 
   it('takes away what stays in the tray', () => {
     const oil = aFood('oil', { energyKcal: '884' });
-    const leftBehind = { kind: 'mass', lowMg: 4_000, valueMg: 5_000, highMg: 6_000 } as const;
+    const leftBehind = {
+      kind: 'mass',
+      lowMg: 4_000,
+      valueMg: 5_000,
+      highMg: 6_000,
+      where: 'pan',
+      made: 'alike',
+    } as const;
     const file = aFile(
       [aDish('d', aRecipe('r', [grams('oil', 'oil', 20, { leftBehind })]))],
       [oil],
@@ -166,7 +177,14 @@ describe('amounts', () => {
   });
 
   it('does not let a line that leaves more behind than it had take from the others', () => {
-    const leftBehind = { kind: 'mass', lowMg: 90_000, valueMg: 90_000, highMg: 90_000 } as const;
+    const leftBehind = {
+      kind: 'mass',
+      lowMg: 90_000,
+      valueMg: 90_000,
+      highMg: 90_000,
+      where: 'pan',
+      made: 'alike',
+    } as const;
     const lines = [grams('a', 'oats', 100), grams('b', 'oats', 15, { leftBehind })];
     const figure = episodeFigures(aFile([aDish('d', aRecipe('r', lines))], [oats])).dishes[0]?.whole
       .protein;
@@ -192,7 +210,7 @@ describe('amounts', () => {
           },
         ],
       },
-      { refuse: { percent: 10, text: 'ends' } },
+      { refuse: { percent: 10, text: 'ends', inValues: false } },
     );
     const one = { low: { num: 1, den: 1 }, high: { num: 1, den: 1 } };
     const line = aLine('onion', 'onion', { quantity: one, unit: 'piece', asBought: true });

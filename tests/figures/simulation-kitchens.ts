@@ -129,6 +129,7 @@ export const throughYields: MakeKitchen = (random) => {
       rawMg: 500_000,
       cookedMg: whole(random, 330, 420) * 1000,
       source: 'own',
+      own: { halfMg: 0, lineId: null },
     }));
     const food = tableFood(random, `f${n}`, { state });
     return foodSchema.parse({ ...food, yields });
@@ -174,6 +175,7 @@ export const byEye: MakeKitchen = (random) => {
       massMg: [whole(random, 60, 250), whole(random, 5, 18), whole(random, 20, 180)][at] ?? 1,
       digits: 0,
       source: 'own',
+      own: { halfMg: 0, lineId: null },
     }));
     const weights = measures.map((each) => ({ ...each, massMg: each.massMg * 1000 }));
     const refuse = n === 0 ? { percent: whole(random, 3, 40), text: 'peel' } : null;

@@ -73,6 +73,10 @@ const withTurkey = (coreMilliC: number, more: Partial<Segment> = {}): EpisodeFil
                 foodId: 'turkey',
                 match: 'confirmed',
                 orFoodId: null,
+                madeFrom: null,
+                cookMethod: null,
+                retention: null,
+                bounded: [],
                 state: 'raw',
                 asBought: false,
                 planned: null,
@@ -84,6 +88,7 @@ const withTurkey = (coreMilliC: number, more: Partial<Segment> = {}): EpisodeFil
             weighings: [],
             portions: [],
             method: '',
+            cooking: null,
           },
           shots: [{ id: 's', title: 'Steam', stepId: 'show', framing: 'close', lengthS: 5 }],
           perishables: [

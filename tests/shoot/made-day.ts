@@ -38,6 +38,7 @@ export function segment(id: string, steps: readonly Step[], more: Partial<Segmen
     title: `Dish ${id}`,
     batches: { num: 1, den: 1 },
     eaten: { num: 1, den: 1 },
+    ate: { kind: 'share' },
     inFrame: null,
     outFrame: null,
     plannedS: 60,
@@ -93,6 +94,7 @@ export function dayFile(
   return {
     format: 'scale-and-slate/episode',
     version: 1,
+    recipes: [],
     savedAt: '2026-06-01T08:00:00Z',
     creator: { id: 'creator', name: 'One Cook' },
     kitchen: {

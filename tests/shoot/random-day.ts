@@ -123,6 +123,7 @@ function attempt(chance: Chance, seed: number): { file: EpisodeFile; witness: Ch
   const file: EpisodeFile = {
     format: 'scale-and-slate/episode',
     version: 1,
+    recipes: [],
     savedAt: '2026-03-01T08:00:00Z',
     creator: { id: 'creator', name: 'One Cook' },
     kitchen,

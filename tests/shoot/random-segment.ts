@@ -187,6 +187,7 @@ export function randomSegment(
         ? { num: 1, den: 1 }
         : { num: 1, den: 2 }
       : { num: 0, den: 1 },
+    ate: { kind: 'share' },
     inFrame: null,
     outFrame: null,
     plannedS: chance.int(20, 240),
@@ -198,6 +199,7 @@ export function randomSegment(
           weighings: [],
           portions: [],
           method: '',
+          cooking: null,
         }
       : null,
     steps: drafts.map((d) => d.step),

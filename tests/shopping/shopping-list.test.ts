@@ -9,19 +9,19 @@ const zucchini = aFood(
   'zucchini',
   {},
   { section: 'produce' },
-  { refuse: { percent: 5, text: 'Ends' }, state: 'raw' },
+  { refuse: { percent: 5, text: 'Ends', inValues: false }, state: 'raw' },
 );
 const banana = aFood(
   'banana',
   {},
   { section: 'produce' },
-  { refuse: { percent: 36, text: 'Skin' } },
+  { refuse: { percent: 36, text: 'Skin', inValues: false } },
 );
 const egg = aFood(
   'egg',
   {},
   { section: 'dairyAndEggs' },
-  { refuse: { percent: 12, text: 'Shell' } },
+  { refuse: { percent: 12, text: 'Shell', inValues: false } },
 );
 const cheese = aFood('cheese', {}, { section: 'dairyAndEggs' });
 
@@ -56,7 +56,9 @@ describe('needs', () => {
 
   it('buys raw what the recipe gives cooked, by the yield', () => {
     // USDA SR28 WEIGHT, 05306: 82 g cooked from 113.4 g raw.
-    const yields = [{ id: 'y', method: 'patty', rawMg: 113_400, cookedMg: 82_000, source: 'SR28' }];
+    const yields = [
+      { id: 'y', method: 'patty', rawMg: 113_400, cookedMg: 82_000, source: 'SR28', own: null },
+    ];
     const turkey = aFood('turkey', {}, { yields }, { state: 'raw' });
     expect((needOf(turkey, { ...planned(82), state: 'cooked' }).needMg ?? 0) / 1000).toBeCloseTo(
       113.4,
@@ -67,8 +69,8 @@ describe('needs', () => {
   it('buys raw what is weighed raw, whatever state the table describes', () => {
     // USDA SR28 05306 (cooked) with two observed yields: a raw weight is bought as it is.
     const yields = [
-      { id: 'a', method: 'pan', rawMg: 100_000, cookedMg: 70_000, source: 'own' },
-      { id: 'b', method: 'pan', rawMg: 100_000, cookedMg: 50_000, source: 'own' },
+      { id: 'a', method: 'pan', rawMg: 100_000, cookedMg: 70_000, source: 'own', own: null },
+      { id: 'b', method: 'pan', rawMg: 100_000, cookedMg: 50_000, source: 'own', own: null },
     ];
     const cooked = aFood('mince', {}, { yields }, { state: 'cooked' });
     expect(needOf(cooked, { ...planned(250), state: 'raw' }).needMg).toBe(250_000);
@@ -91,7 +93,14 @@ describe('needs', () => {
   });
 
   it('still buys what stays in the pan', () => {
-    const leftBehind = { kind: 'mass', lowMg: 5000, valueMg: 5000, highMg: 5000 } as const;
+    const leftBehind = {
+      kind: 'mass',
+      lowMg: 5000,
+      valueMg: 5000,
+      highMg: 5000,
+      where: 'pan',
+      made: 'alike',
+    } as const;
     expect(needOf(cheese, { ...planned(20), leftBehind }).needMg).toBe(20_000);
   });
 

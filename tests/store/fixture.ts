@@ -16,7 +16,7 @@ const tableVersion: FoodVersion = {
   carbBasis: 'total',
   state: 'raw',
   factors: { protein: eq(355, 2), fat: eq(837, 2), carbohydrate: null, nitrogen: eq(583, 2) },
-  refuse: { percent: 6, text: 'Ends' },
+  refuse: { percent: 6, text: 'Ends', inValues: false },
   rule: 'asPrinted',
   source: 'Harbour table',
   release: 'H1',
@@ -43,7 +43,9 @@ export const BARLEY: Food = {
   measures: [
     { id: 'm-cup', name: 'cup', qtyNum: 1, qtyDen: 3, massMg: 200_000, digits: 1, source: 'H1' },
   ],
-  yields: [{ id: 'y-1', method: 'boiled', rawMg: 100_000, cookedMg: 280_000, source: 'H1' }],
+  yields: [
+    { id: 'y-1', method: 'boiled', rawMg: 100_000, cookedMg: 280_000, source: 'H1', own: null },
+  ],
   allergens: [
     { id: 'a-1', allergen: 'glutenCereals', standing: 'proposed', reason: 'barley in its name' },
   ],
@@ -132,6 +134,10 @@ const line = (id: string, over: Partial<RecipeLine>): RecipeLine => ({
   foodId: null,
   match: 'confirmed',
   orFoodId: null,
+  madeFrom: null,
+  cookMethod: null,
+  retention: null,
+  bounded: [],
   state: 'raw',
   asBought: false,
   planned: null,
@@ -167,6 +173,7 @@ const segment = (id: string, over: Partial<Segment>): Segment => ({
   title: id,
   batches: { num: 1, den: 1 },
   eaten: { num: 0, den: 1 },
+  ate: { kind: 'share' },
   inFrame: null,
   outFrame: null,
   plannedS: 0,
@@ -196,6 +203,7 @@ const SKILLET = segment('s-skillet', {
     id: 'r-skillet',
     title: 'Barley skillet',
     method: 'Toast, add stock, simmer.',
+    cooking: null,
     lines: [
       line('l-barley', {
         text: '1–1 1/2 cups barley',
@@ -205,7 +213,14 @@ const SKILLET = segment('s-skillet', {
         foodId: 'f-barley',
         asBought: true,
         planned: { lowMg: 195_000, valueMg: 200_000, highMg: 205_000 },
-        leftBehind: { kind: 'mass', lowMg: 0, valueMg: 2000, highMg: 4000 },
+        leftBehind: {
+          kind: 'mass',
+          lowMg: 0,
+          valueMg: 2000,
+          highMg: 4000,
+          where: 'pan',
+          made: 'alike',
+        },
         spoiltByTake: true,
         note: 'rinsed',
       }),
@@ -219,6 +234,7 @@ const SKILLET = segment('s-skillet', {
         kind: 'raw',
         grossMg: 260_000,
         tareMg: 60_000,
+        afterId: null,
         scaleId: 'sc-fine',
         method: 'difference',
         at: '2026-05-02T09:10:11Z',
@@ -232,6 +248,7 @@ const SKILLET = segment('s-skillet', {
         kind: 'finished',
         grossMg: 900_000,
         tareMg: 0,
+        afterId: null,
         scaleId: 'sc-big',
         method: 'direct',
         // Earlier than the one before: the order is that of the file, not of the clock.
@@ -285,6 +302,7 @@ export const FILE: EpisodeFile = {
   format: 'scale-and-slate/episode',
   version: 1,
   savedAt: '2026-05-03T10:00:00Z',
+  recipes: [],
   creator: { id: 'c-1', name: 'Ada Quayside' },
   kitchen: {
     id: 'k-1',
@@ -357,7 +375,15 @@ export const FILE: EpisodeFile = {
       SKILLET,
       segment('s-pots', {
         kind: 'recipe',
-        recipe: { id: 'r-pots', title: 'Pots', method: '', lines: [], weighings: [], portions: [] },
+        recipe: {
+          id: 'r-pots',
+          title: 'Pots',
+          method: '',
+          lines: [],
+          weighings: [],
+          portions: [],
+          cooking: null,
+        },
         steps: [step('st-pour', { role: 'shoot' })],
       }),
     ],

@@ -85,6 +85,10 @@ export function aLine(
     foodId,
     match: 'confirmed',
     orFoodId: null,
+    madeFrom: null,
+    cookMethod: null,
+    retention: null,
+    bounded: [],
     state: 'asIs',
     asBought: false,
     planned: null,
@@ -107,7 +111,7 @@ export function grams(
 }
 
 export function aRecipe(id: string, lines: RecipeLine[], more: Partial<Recipe> = {}): Recipe {
-  return { id, title: id, lines, weighings: [], portions: [], method: '', ...more };
+  return { id, title: id, lines, weighings: [], portions: [], method: '', cooking: null, ...more };
 }
 
 export function aDish(id: string, recipe: Recipe, more: Partial<Segment> = {}): Segment {
@@ -117,6 +121,7 @@ export function aDish(id: string, recipe: Recipe, more: Partial<Segment> = {}): 
     title: id,
     batches: { num: 1, den: 1 },
     eaten: { num: 1, den: 1 },
+    ate: { kind: 'share' },
     inFrame: null,
     outFrame: null,
     plannedS: 60,
@@ -149,6 +154,7 @@ export function aReading(
     kind,
     grossMg: Math.round(g * 1000),
     tareMg: 0,
+    afterId: null,
     scaleId: 'scale',
     method: 'direct',
     at: '2026-03-07T10:00:00.000Z',
@@ -161,12 +167,13 @@ export function aFile(
   segments: Segment[],
   foods: Food[],
   more: { episode?: Partial<EpisodeFile['episode']>; resolutionMg?: number } & Partial<
-    Pick<EpisodeFile, 'stock' | 'packs' | 'day'>
+    Pick<EpisodeFile, 'stock' | 'packs' | 'day' | 'recipes'>
   > = {},
 ): EpisodeFile {
   return {
     format: FILE_FORMAT,
     version: FILE_VERSION,
+    recipes: [],
     savedAt: '2026-03-07T18:00:00.000Z',
     creator: { id: 'creator', name: 'Ines Quay' },
     kitchen: {

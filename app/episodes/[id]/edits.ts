@@ -15,12 +15,18 @@ function recipeLine(id: string, texts: LineTexts): RecipeLine {
     // Whoever saves the form has seen the food that it names.
     match: 'confirmed',
     orFoodId: null,
+    madeFrom: null,
+    cookMethod: null,
+    retention: null,
+    bounded: [],
     quantity,
     unit: quantity ? unit : null,
     // The names are those of one food: another's would mean nothing, or something else.
     measureName: texts.foodId === measuresOf ? measureName : null,
     planned: grams,
-    leftBehind: leftBehind ? { kind: 'mass', ...leftBehind } : { kind: 'none' },
+    leftBehind: leftBehind
+      ? { kind: 'mass', ...leftBehind, where: 'pan', made: 'alike' }
+      : { kind: 'none' },
   };
 }
 
@@ -32,7 +38,14 @@ export function newLineColumns(id: string, texts: NewLineTexts) {
 
 /** The columns of an ingredient that its form changes. */
 export function linePatch(id: string, texts: LineTexts) {
-  return lineColumns(recipeLine(id, texts));
+  // What has forms of its own stays as it is.
+  const {
+    cookMethod: _,
+    retention: __,
+    bounded: ___,
+    ...columns
+  } = lineColumns(recipeLine(id, texts));
+  return columns;
 }
 
 /** The form's field for a column that the store refuses. */

@@ -3,7 +3,7 @@ import { Disclosure } from '../../../_ui/disclosure';
 import { EmptyState } from '../../../_ui/empty-state';
 import type { Dish } from '#lib/episode/context';
 import type { Portion, RecipeLine, Segment } from '#lib/episode/schema';
-import { printGrams } from '#lib/units/print';
+import { printGrams, printTo } from '#lib/units/print';
 import { addLine, moveLine, removeLine, removePortion, saveLine } from '../actions';
 import { AgainPart } from './again-part';
 import { DishFigures } from './dish-figures';
@@ -24,6 +24,7 @@ import { PasteForm } from './paste-form';
 import { PortionForm } from './portion-form';
 import { SegmentHead } from './segment-head';
 import { TalkingPoints } from './talking-points';
+import { ratioText } from './row-texts';
 import { revOf, rowHref, weighKey, type EpisodeView } from './view';
 import { WeighLine } from './weigh-line';
 
@@ -201,7 +202,8 @@ function Portions({ view, dish }: { readonly view: EpisodeView; readonly dish: D
 }
 
 function portionWords(portion: Portion): string {
-  return portion.kind === 'count'
-    ? `of ${portion.of} equal portions`
-    : `${printGrams(portion.massMg)} g of the finished dish`;
+  if (portion.kind === 'count') return `of ${portion.of} equal portions`;
+  if (portion.kind === 'mass') return `${printGrams(portion.massMg)} g of the finished dish`;
+  const { share, permille } = portion;
+  return `${ratioText(share)} by eye, ± ${printTo(permille / 10, 1)} %`;
 }

@@ -40,6 +40,7 @@ type Portion = NonNullable<
 
 function portionWords(portion: Portion): string {
   if (portion.kind === 'count') return `one of ${portion.of}`;
+  if (portion.kind === 'byEye') return `${portion.name || 'a portion'}, by eye`;
   return `${portion.name || 'a portion'} of ${printGrams(portion.massMg)} g`;
 }
 

@@ -1,0 +1,117 @@
+import type { AmountContext } from '#lib/episode/context';
+import type { LineAmount } from '#lib/episode/line-amount';
+import type { Portion, Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Interval } from '#lib/units/interval';
+import { constant, multiply, source, type Term } from '#lib/units/sum-of-products';
+
+/** The recipe that an ingredient is made from; null where it is not, or the recipe is not at hand. */
+export function nestedRecipe(line: RecipeLine, context: AmountContext): Recipe | null {
+  return line.madeFrom ? (context.recipes.get(line.madeFrom.recipeId) ?? null) : null;
+}
+
+/** A share by eye as a source of its own: 1/3 ± 15 % is 0.283 to 0.383. */
+export function byEyeShare(share: { num: number; den: number }, permille: number): Interval {
+  const value = share.num / share.den;
+  const spread = (value * permille) / 1000;
+  return { low: Math.max(0, value - spread), value, high: value + spread };
+}
+
+/**
+ * So many batches or portions of a recipe: exact as batches, by weight where the portion is of so many grams.
+ * Null where the recipe has no portion of that name.
+ */
+export function nestedAmount(
+  count: readonly Term[],
+  unit: 'batch' | 'portion',
+  portionName: string | null,
+  recipe: Recipe,
+): Pick<LineAmount, 'massMg' | 'batches' | 'sources'> | null {
+  if (unit === 'batch') return { massMg: null, batches: count, sources: new Map() };
+  const portion = portionOf(recipe, portionName);
+  if (!portion) return null;
+  if (portion.kind === 'mass') {
+    const massMg = multiply(count, [constant(portion.massMg)]);
+    return { massMg, batches: null, sources: new Map() };
+  }
+  if (portion.kind === 'count') {
+    const batches = multiply(count, [constant(1 / portion.of)]);
+    return { massMg: null, batches, sources: new Map() };
+  }
+  const id = `portion:${portion.id}`;
+  return {
+    massMg: null,
+    batches: multiply(count, [source(id)]),
+    sources: new Map([[id, byEyeShare(portion.share, portion.permille)]]),
+  };
+}
+
+function portionOf(recipe: Recipe, name: string | null): Portion | null {
+  if (name === null) return recipe.portions[0] ?? null;
+  return recipe.portions.find((portion) => portion.name === name) ?? null;
+}
+
+/**
+ * The ring that recipes close when they are made from each other, by their titles, first and last the same;
+ * null where there is none. `extra` is one more tie that is about to be made.
+ * @example recipeRing(recipes, { in: 'sauce', from: 'lasagne' }) // ['Sauce', 'Lasagne', 'Sauce']
+ */
+export function recipeRing(
+  recipes: readonly Recipe[],
+  extra?: { readonly in: string; readonly from: string },
+): readonly string[] | null {
+  const byId = new Map(recipes.map((recipe) => [recipe.id, recipe]));
+  const below = (id: string): readonly string[] => [
+    ...(byId.get(id)?.lines.flatMap((line) => line.madeFrom?.recipeId ?? []) ?? []),
+    ...(extra?.in === id ? [extra.from] : []),
+  ];
+  const clear = new Set<string>();
+  const walk = (id: string, above: readonly string[]): readonly string[] | null => {
+    if (clear.has(id)) return null;
+    const at = above.indexOf(id);
+    if (at >= 0) return [...above.slice(at), id];
+    for (const next of below(id)) {
+      const ring = walk(next, [...above, id]);
+      if (ring) return ring;
+    }
+    clear.add(id);
+    return null;
+  };
+  for (const id of extra ? [extra.in] : byId.keys()) {
+    const ring = walk(id, []);
+    if (ring) return ring.map((each) => byId.get(each)?.title ?? 'a recipe that is not here');
+  }
+  return null;
+}
+
+/**
+ * A recipe's own ingredients and, at any depth, those of the recipes it is made from, each with how many times it
+ * is taken; ingredients that are recipes themselves are not among them. A ring is entered once.
+ * @param times how many times the recipe is made
+ * @param shareOf how much of the nested recipe an ingredient takes, 1 for all of it; null where that is not
+ *   known: the ingredient then stands for itself
+ */
+export function flatLines(
+  recipe: Recipe,
+  context: AmountContext,
+  times: number,
+  shareOf: (line: RecipeLine, within: Recipe, nested: Recipe) => number | null,
+  above: readonly string[] = [],
+): readonly FlatLine[] {
+  if (above.includes(recipe.id)) return [];
+  return recipe.lines.flatMap((line): readonly FlatLine[] => {
+    const nested = nestedRecipe(line, context);
+    if (!nested) return [{ line, recipe, times }];
+    const share = shareOf(line, recipe, nested);
+    if (share === null) return [{ line, recipe, times }];
+    return flatLines(nested, context, times * share, shareOf, [...above, recipe.id]);
+  });
+}
+
+/** An ingredient of a recipe or of one nested in it. */
+export interface FlatLine {
+  readonly line: RecipeLine;
+  /** The recipe that it stands in. */
+  readonly recipe: Recipe;
+  /** How many times the whole line is taken. */
+  readonly times: number;
+}

@@ -1,0 +1,128 @@
+import type { AmountContext } from '#lib/episode/context';
+import { eatenAmount } from '#lib/episode/eaten-amount';
+import type { Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
+import { asEaten, fatParts } from '#lib/figures/cooking-parts';
+import type { MissingPart } from '#lib/figures/figure';
+import { finishedWeight, rawMass } from '#lib/figures/finished-weight';
+import { lineParts, type Region } from '#lib/figures/line-parts';
+import {
+  addParts,
+  divideParts,
+  multiplyParts,
+  NOTHING,
+  scaleParts,
+  type Parts,
+} from '#lib/figures/parts';
+import type { Nutrient } from '#lib/foods/nutrients';
+import { multiply, scale, source } from '#lib/units/sum-of-products';
+
+/**
+ * A whole recipe's part of a nutrient: its ingredients, at any depth, and what cooking does to its fat and water.
+ * A recipe that is made from itself is open where it would begin again.
+ * @param title what a recipe without ingredients is called where it is missed
+ */
+export function recipeParts(
+  recipe: Recipe,
+  title: string,
+  context: AmountContext,
+  nutrient: Nutrient,
+  region: Region,
+  above: readonly string[] = [],
+): Parts {
+  if (recipe.lines.length === 0) {
+    return { ...NOTHING, open: [{ lineId: recipe.id, text: title, reason: 'noLines' }] };
+  }
+  const lines = recipe.lines.map((line) =>
+    ingredientParts(line, recipe, context, nutrient, region, above),
+  );
+  return addParts([...lines, cookingChange(recipe, title, context, nutrient)]);
+}
+
+/** One ingredient's part of a nutrient, of a food or of the recipe that it is made from. */
+export function ingredientParts(
+  line: RecipeLine,
+  recipe: Recipe,
+  context: AmountContext,
+  nutrient: Nutrient,
+  region: Region,
+  above: readonly string[] = [],
+): Parts {
+  if (!line.madeFrom) return lineParts(line, recipe.weighings, context, nutrient, region);
+  return nestedParts(line, recipe.weighings, context, nutrient, region, [...above, recipe.id]);
+}
+
+/** The part of the nested recipe that an ingredient is, with that recipe's own sources. */
+function nestedParts(
+  line: RecipeLine,
+  weighings: readonly Weighing[],
+  context: AmountContext,
+  nutrient: Nutrient,
+  region: Region,
+  above: readonly string[],
+): Parts {
+  const missing = (reason: MissingPart['reason']) => ({ lineId: line.id, text: line.text, reason });
+  const open = (reason: MissingPart['reason']) => ({ ...NOTHING, open: [missing(reason)] });
+  const eaten = eatenAmount(line, weighings, context);
+  if (!eaten.known) return open(eaten.gap);
+  const nested = eaten.recipe;
+  if (!nested) return open('noFood');
+  if (above.includes(nested.id)) return open('cycle');
+  const whole = recipeParts(nested, nested.title, context, nutrient, region, above);
+  const { batches, massMg, sources } = eaten.amount;
+  if (batches) {
+    return asEaten(multiplyParts(whole, batches, sources), eaten, nutrient, missing);
+  }
+  const finished = finishedWeight(nested, context, above);
+  if (!massMg || !finished) return open('noDivisor');
+  const share = finished.ids.reduce(
+    (parts, id) => divideParts(parts, id, finished.sources),
+    multiplyParts(whole, massMg, sources),
+  );
+  return asEaten(share, eaten, nutrient, missing);
+}
+
+/**
+ * What cooking adds to a recipe or takes from it beside its ingredients: fat by the change that is cited for it,
+ * and water, which is the whole difference of weight (Greenfield & Southgate, FAO 2003, appendix on dishes).
+ */
+export function cookingChange(
+  recipe: Recipe,
+  title: string,
+  context: AmountContext,
+  nutrient: Nutrient,
+): Parts {
+  if (nutrient === 'water') return waterChange(recipe, context);
+  const fat = recipe.cooking?.fatPermille ?? 0;
+  if (!recipe.cooking || fat === 0) return NOTHING;
+  const mass = rawMass(recipe, context);
+  const missing = (reason: MissingPart['reason']) => ({ lineId: recipe.id, text: title, reason });
+  if (!mass) return { ...NOTHING, open: [missing('noGrams')] };
+  const id = `fat:${recipe.id}`;
+  const share = Math.abs(fat) / 1000;
+  const sources = new Map([
+    ...mass.sources,
+    [id, { low: Math.max(0, share - HALF_PERCENT), value: share, high: share + HALF_PERCENT }],
+  ] as const);
+  const change = fatParts(
+    multiply(mass.terms, [source(id)]),
+    sources,
+    nutrient,
+    missing('fatLeft'),
+  );
+  return scaleParts(change, Math.sign(fat));
+}
+
+/** Changes of fat are published in whole percent. */
+const HALF_PERCENT = 0.005;
+
+function waterChange(recipe: Recipe, context: AmountContext): Parts {
+  const finished = finishedWeight(recipe, context);
+  const mass = finished && rawMass(recipe, context);
+  if (!finished || !mass) return NOTHING;
+  const milligrams = [...finished.terms, ...scale(mass.terms, -1)];
+  return {
+    ...NOTHING,
+    terms: scale(milligrams, 1e-3),
+    sources: new Map([...mass.sources, ...finished.sources]),
+  };
+}
