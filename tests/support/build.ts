@@ -173,7 +173,7 @@ export function aFile(
   return {
     format: FILE_FORMAT,
     version: FILE_VERSION,
-    recipes: [],
+    recipes: more.recipes ?? [],
     savedAt: '2026-03-07T18:00:00.000Z',
     creator: { id: 'creator', name: 'Ines Quay' },
     kitchen: {
