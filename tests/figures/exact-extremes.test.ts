@@ -5,10 +5,11 @@ import type { Figure } from '#lib/figures/figure';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { trueKitchen, type TrueKitchen } from '../support/true-kitchen';
 import { uniform } from '../support/uniform';
+import { COOKING_CASES } from './simulation-cooking';
 import * as kitchens from './simulation-kitchens';
 
 /** Beyond so many uncertain things the corners are too many to try. */
-const MOST = 13;
+const MOST = 12;
 const FILES = 12;
 
 type Truth = (kitchen: TrueKitchen) => number;
@@ -50,7 +51,8 @@ function few(file: EpisodeFile, random: () => number): EpisodeFile {
   return { ...file, episode: { ...file.episode, segments } };
 }
 
-const CASES: readonly [string, kitchens.MakeKitchen, Nutrient][] = [
+type Case = [string, kitchens.MakeKitchen, Nutrient];
+const CASES: readonly Case[] = [
   ['plain lines', kitchens.plainLines, 'protein'],
   ['one label in several lines', kitchens.sixLinesOfOneLabel, 'protein'],
   ['shared readings', kitchens.sharedReadings, 'energyKcal'],
@@ -60,6 +62,7 @@ const CASES: readonly [string, kitchens.MakeKitchen, Nutrient][] = [
   ['by eye, peel, pan', kitchens.byEye, 'protein'],
   ['carbohydrate of two kinds', kitchens.carbohydrateOfTwoKinds, 'carbohydrate'],
   ['a day of two dishes', kitchens.dayOfTwoDishes, 'energyKcal'],
+  ...COOKING_CASES.map(([name, make, [nutrient = 'protein']]): Case => [name, make, nutrient]),
 ];
 
 // A figure rises or falls in each of its sources, so its extremes stand at corners of the box of their intervals. The

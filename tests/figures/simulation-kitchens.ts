@@ -12,7 +12,11 @@ const times = <T>(n: number, make: (index: number) => T): T[] =>
   Array.from({ length: n }, (_, index) => make(index));
 
 /** A food as a table states it, with the digits that such tables print. */
-function tableFood(random: () => number, id: string, version: Partial<FoodVersion> = {}): Food {
+export function tableFood(
+  random: () => number,
+  id: string,
+  version: Partial<FoodVersion> = {},
+): Food {
   const carbohydrate = whole(random, 0, 6000) / 100;
   const protein = whole(random, 0, 3000) / 100;
   const fat = whole(random, 0, 5000) / 100;
@@ -129,7 +133,6 @@ export const throughYields: MakeKitchen = (random) => {
       rawMg: 500_000,
       cookedMg: whole(random, 330, 420) * 1000,
       source: 'own',
-      own: { halfMg: 0, lineId: null },
     }));
     const food = tableFood(random, `f${n}`, { state });
     return foodSchema.parse({ ...food, yields });
@@ -175,7 +178,6 @@ export const byEye: MakeKitchen = (random) => {
       massMg: [whole(random, 60, 250), whole(random, 5, 18), whole(random, 20, 180)][at] ?? 1,
       digits: 0,
       source: 'own',
-      own: { halfMg: 0, lineId: null },
     }));
     const weights = measures.map((each) => ({ ...each, massMg: each.massMg * 1000 }));
     const refuse = n === 0 ? { percent: whole(random, 3, 40), text: 'peel' } : null;

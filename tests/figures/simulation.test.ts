@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { episodeFileText, parseEpisodeFile } from '#lib/episode/file';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import type { Nutrient } from '#lib/foods/nutrients';
@@ -7,6 +8,7 @@ import { printPanel } from '../support/print-panel';
 import { trueRange } from '../support/true-range';
 import { uniform, whole } from '../support/uniform';
 import * as kitchens from './simulation-kitchens';
+import { COOKING_CASES } from './simulation-cooking';
 import { coverage, type Coverage, type Instead } from './simulation-measure';
 
 /**
@@ -15,7 +17,7 @@ import { coverage, type Coverage, type Instead } from './simulation-measure';
  * errors) and their totals worked out by plain arithmetic. Seeds are fixed, so the coverage in the names is the same
  * every time.
  */
-const FILES = 12;
+const FILES = 8;
 const KITCHENS = 1000;
 const SEED = 20_261_125;
 
@@ -30,11 +32,16 @@ const CASES: readonly [string, kitchens.MakeKitchen, readonly Nutrient[]][] = [
   ['measures by eye, peel, pan', kitchens.byEye, two],
   ['carbohydrate of two kinds, kJ', kitchens.carbohydrateOfTwoKinds, ['carbohydrate', 'energyKj']],
   ['a day of two dishes', kitchens.dayOfTwoDishes, two],
+  ...COOKING_CASES,
 ];
 
 function files(make: kitchens.MakeKitchen): EpisodeFile[] {
   const random = uniform(SEED);
-  return Array.from({ length: FILES }, () => make(random));
+  return Array.from({ length: FILES }, () => {
+    const parsed = parseEpisodeFile(episodeFileText(make(random)));
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
+    return parsed.value;
+  });
 }
 
 const percent = (share: number) => `${(100 * share).toFixed(1)} %`;

@@ -1,6 +1,8 @@
-import type { EpisodeFile, Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
-import type { Food, FoodMeasure } from '#lib/foods/food';
+import { type EpisodeFile, type Recipe, type RecipeLine } from '#lib/episode/schema';
+import type { Food } from '#lib/foods/food';
 import type { Nutrient } from '#lib/foods/nutrients';
+import { trueAmounts } from './true-amount';
+import { drawing } from './true-draw';
 import { trueRange } from './true-range';
 
 /**
@@ -16,150 +18,67 @@ export interface TrueKitchen {
   readonly day: (nutrient: Nutrient) => number;
 }
 
-/** Spreads by eye (common practice, no source) where the kitchen states none, in thousandths. */
-const BY_EYE = { spoon: 100, cup: 100, piece: 150, slice: 100, handful: 350 } as const;
+/** kJ a gram: Regulation (EU) 1169/2011, Annex XIV. */
 const KJ = { protein: 17, fat: 37, carbohydrate: 17, fibre: 8 } as const;
+/** kcal in a gram of fat that runs out: USDA Agriculture Handbook 74, milk to meat. */
+const FAT_KCAL = [8.79, 9.02] as const;
+
+/** Percent kept: USDA Table of Nutrient Retention Factors, Release 6 (2007), read in a copy; printed in steps of 5. */
+const KEPT: Readonly<Record<string, Partial<Record<Nutrient, number>>>> = {
+  '151': {
+    calcium: 95,
+    iron: 100,
+    potassium: 90,
+    vitaminC: 80,
+    thiamin: 80,
+    vitaminB6: 95,
+    folate: 60,
+  },
+  '431': {
+    calcium: 95,
+    iron: 90,
+    potassium: 85,
+    vitaminC: 75,
+    thiamin: 75,
+    vitaminB6: 90,
+    folate: 60,
+  },
+};
 
 export function trueKitchen(file: EpisodeFile, random: () => number): TrueKitchen {
-  const drawn = new Map<string, number>();
-  const draw = (what: string, low: number, high: number): number => {
-    const known = drawn.get(what);
-    if (known !== undefined) return known;
-    const truth = low + random() * (high - low);
-    drawn.set(what, truth);
-    return truth;
-  };
-  const worked = new Map<string, number>();
-  /** Work that several figures share, done once. */
-  const once = (what: string, work: () => number): number => {
-    const known = worked.get(what);
-    if (known !== undefined) return known;
-    const result = work();
-    worked.set(what, result);
-    return result;
-  };
+  const chance = drawing(random);
+  const { draw, once } = chance;
+  const amounts = trueAmounts(file, chance);
   const foods = new Map(file.foods.map((food) => [food.id, food]));
-  const planned = file.kitchen.scales[0]?.resolutionMg ?? 1000;
-
-  function net({ id, grossMg, tareMg, scaleId, method }: Weighing): number {
-    const scale = file.kitchen.scales.find((each) => each.id === scaleId);
-    const resolution = scale?.resolutionMg ?? planned;
-    const half = method === 'direct' ? resolution / 2 : resolution;
-    const shown = grossMg - tareMg;
-    const off = (scale?.accuracyPpm ?? 0) / 1e6;
-    const read = draw(`reading ${id}`, Math.max(0, shown - half), shown + half) / 1000;
-    return off === 0 ? read : read * draw(`scale ${scaleId}`, 1 - off, 1 + off);
-  }
-
-  function measureGrams(food: Food, measure: FoodMeasure, kind: keyof typeof BY_EYE): number {
-    const own = file.kitchen.spreads.find((each) => each.kind === kind)?.permille;
-    const share = (own ?? BY_EYE[kind]) / 1000;
-    const g = measure.massMg / 1000;
-    const half = g * share + 0.5 / 10 ** measure.digits;
-    const of = draw(`measure ${food.id} ${measure.id}`, Math.max(0, g - half), g + half);
-    return (of * measure.qtyDen) / measure.qtyNum;
-  }
-
-  function servingGrams(food: Food): number {
-    const { serving, rule, id } = food.version;
-    if (!serving?.massMg) throw new Error(`${food.name} has no serving by weight`);
-    const g = serving.massMg / 1000;
-    // 21 CFR 101.9(b)(7) from 5 g up: to whole grams. Elsewhere half a unit of the last place.
-    const half = 0.5 / 10 ** (rule === 'us' ? 0 : serving.decimals);
-    return draw(`serving ${id}`, g - half, g + half);
-  }
-
-  function count(line: RecipeLine): number {
-    const { low, high } = line.quantity ?? { low: { num: 1, den: 1 }, high: { num: 1, den: 1 } };
-    return draw(`count ${line.id}`, low.num / low.den, high.num / high.den);
-  }
-
-  /** Grams as weighed or written. */
-  function stated(line: RecipeLine, food: Food, recipe: Recipe): number {
-    const readings = recipe.weighings.filter(
-      ({ kind, shares }) => kind === 'raw' && shares.some(({ lineId }) => lineId === line.id),
-    );
-    if (readings.length > 0) {
-      return readings.reduce((sum, reading) => {
-        const share = reading.shares.find(({ lineId }) => lineId === line.id)?.share;
-        return sum + (net(reading) * (share?.num ?? 0)) / (share?.den ?? 1);
-      }, 0);
-    }
-    if (line.planned) {
-      const { lowMg, valueMg, highMg } = line.planned;
-      const [low, high] =
-        lowMg === highMg
-          ? [Math.max(0, valueMg - planned / 2), valueMg + planned / 2]
-          : [lowMg, highMg];
-      return draw(`grams ${line.id}`, low / 1000, high / 1000);
-    }
-    if (line.unit === 'serving') return count(line) * servingGrams(food);
-    const measure = food.measures.find(({ name }) => name === (line.measureName ?? line.unit));
-    if (!measure) throw new Error(`${line.text} has no measure`);
-    const kind = line.unit === 'piece' ? 'piece' : line.unit === 'cup' ? 'cup' : 'spoon';
-    return count(line) * measureGrams(food, measure, kind);
-  }
-
-  function yieldOf(food: Food): number {
-    const method = food.yields[0]?.method;
-    const seen = food.yields
-      .filter((each) => each.method === method)
-      .map(({ rawMg, cookedMg }) => cookedMg / rawMg);
-    const [only = NaN] = seen;
-    // A single one stands for ± 5 points (common practice, no source).
-    return seen.length === 1
-      ? draw(`yield ${food.id}`, only - 0.05, only + 0.05)
-      : draw(`yield ${food.id}`, Math.min(...seen), Math.max(...seen));
-  }
-
-  const cooked = (state: string) => state === 'cooked' || state === 'drained';
-
-  /** Grams that are eaten, in the state of the food's composition. */
-  function eaten(line: RecipeLine, food: Food, recipe: Recipe): number {
-    let g = stated(line, food, recipe);
-    const byEye = line.unit !== null && !line.planned && line.unit !== 'g';
-    const { refuse, state, id } = food.version;
-    if (line.asBought && refuse && refuse.percent > 0 && !byEye) {
-      g *= 1 - draw(`refuse ${id}`, refuse.percent - 0.5, refuse.percent + 0.5) / 100;
-    }
-    if (line.state !== 'asIs' && state !== 'asIs' && cooked(line.state) !== cooked(state)) {
-      g = cooked(state) ? g * yieldOf(food) : g / yieldOf(food);
-    }
-    if (line.leftBehind.kind === 'mass') {
-      const { lowMg, highMg } = line.leftBehind;
-      g -= draw(`left ${line.id}`, lowMg / 1000, highMg / 1000);
-    }
-    return g;
-  }
+  const recipes = [
+    ...file.recipes,
+    ...file.episode.segments.flatMap(({ recipe }) => (recipe ? [recipe] : [])),
+  ];
 
   /** What the food's source states it for: 100 g, or a serving. */
   function timesBasis(line: RecipeLine, food: Food, recipe: Recipe): number {
-    if (food.version.basis === 'per100g') return eaten(line, food, recipe) / 100;
-    if (line.unit === 'serving' && !line.planned) return count(line);
-    return eaten(line, food, recipe) / servingGrams(food);
+    if (food.version.basis === 'per100g') return amounts.eaten(line, food, recipe) / 100;
+    if (line.unit === 'serving' && !line.planned) return amounts.count(line);
+    return amounts.eaten(line, food, recipe) / amounts.serving(food);
   }
 
   function perBasis(food: Food, nutrient: Nutrient): number {
     const { values, rule, id } = food.version;
-    const cell = values[nutrient] ?? { kind: 'missing' };
-    const [low, high] = trueRange(rule, nutrient, cell);
+    const [low, high] = trueRange(rule, nutrient, values[nutrient] ?? { kind: 'missing' });
     return draw(`food ${id} ${nutrient}`, low, high);
   }
 
   function ofFood(food: Food, nutrient: Nutrient): number {
     if (nutrient === 'carbohydrate') {
-      const wanted = file.episode.region === 'US' ? 'total' : 'available';
-      return carbohydrate(food, wanted);
+      return carbohydrate(food, file.episode.region === 'US' ? 'total' : 'available');
     }
-    if (nutrient === 'energyKj' && !food.version.values.energyKj) {
-      return (
-        KJ.protein * perBasis(food, 'protein') +
-        KJ.fat * perBasis(food, 'fat') +
-        KJ.carbohydrate * carbohydrate(food, 'available') +
-        KJ.fibre * perBasis(food, 'fibre')
-      );
-    }
-    return perBasis(food, nutrient);
+    if (nutrient !== 'energyKj' || food.version.values.energyKj) return perBasis(food, nutrient);
+    return (
+      KJ.protein * perBasis(food, 'protein') +
+      KJ.fat * perBasis(food, 'fat') +
+      KJ.carbohydrate * carbohydrate(food, 'available') +
+      KJ.fibre * perBasis(food, 'fibre')
+    );
   }
 
   function carbohydrate(food: Food, wanted: 'total' | 'available'): number {
@@ -169,48 +88,129 @@ export function trueKitchen(file: EpisodeFile, random: () => number): TrueKitche
     return wanted === 'total' ? said + fibre : said - fibre;
   }
 
-  function ofRecipe(recipe: Recipe, nutrient: Nutrient): number {
-    return once(`total ${recipe.id} ${nutrient}`, () =>
-      recipe.lines.reduce((sum, line) => {
-        const food = foods.get(line.foodId ?? '');
-        if (!food) throw new Error(`${line.text} has no food`);
-        const amount = once(`line ${recipe.id} ${line.id}`, () => timesBasis(line, food, recipe));
-        return sum + amount * ofFood(food, nutrient);
-      }, 0),
-    );
+  /** The share of a nutrient that cooking leaves, by half a step of the table to either side. */
+  function kept({ retention }: RecipeLine, nutrient: Nutrient): number {
+    const percent = retention === null ? undefined : KEPT[retention]?.[nutrient];
+    if (percent === undefined) return 1;
+    const [low, high] = [percent - 2.5, Math.min(100, percent + 2.5)];
+    return draw(`kept ${retention} ${nutrient}`, low, high) / 100;
   }
 
-  function recipeOf(segmentId: string): Recipe {
-    const recipe = file.episode.segments.find(({ id }) => id === segmentId)?.recipe;
-    if (!recipe) throw new Error(`${segmentId} is a dish`);
-    return recipe;
+  /** What so many grams of fat that ran out took with them. */
+  function inFat(g: number, nutrient: Nutrient): number {
+    if (nutrient === 'fat') return g;
+    if (nutrient === 'energyKcal') return g * draw('kcal of fat', ...FAT_KCAL);
+    return nutrient === 'energyKj' ? g * KJ.fat : 0;
+  }
+
+  function ofLine(line: RecipeLine, recipe: Recipe, nutrient: Nutrient): number {
+    if (line.madeFrom) return batches(line, recipe) * ofRecipe(nested(line), nutrient);
+    const food = foods.get(line.foodId ?? '');
+    if (!food) throw new Error(`${line.text} has no food`);
+    const times = once(`times ${recipe.id} ${line.id}`, () => timesBasis(line, food, recipe));
+    const all = times * ofFood(food, nutrient) * kept(line, nutrient);
+    const { leftBehind } = line;
+    if (leftBehind.kind === 'none' || leftBehind.made !== 'fat') return all;
+    return all - inFat(amounts.left(line, recipe), nutrient);
+  }
+
+  function ofRecipe(recipe: Recipe, nutrient: Nutrient): number {
+    return once(`total ${recipe.id} ${nutrient}`, () => {
+      const sum = recipe.lines.reduce((all, line) => all + ofLine(line, recipe, nutrient), 0);
+      const change = recipe.cooking?.fatPermille ?? 0;
+      if (change === 0) return sum;
+      // Changes of fat are published in whole percent.
+      const share = draw(
+        `fat ${recipe.id}`,
+        Math.abs(change) / 10 - 0.5,
+        Math.abs(change) / 10 + 0.5,
+      );
+      return sum + Math.sign(change) * inFat((raw(recipe) * share) / 100, nutrient);
+    });
+  }
+
+  function nested(line: RecipeLine): Recipe {
+    const found = recipes.find(({ id }) => id === line.madeFrom?.recipeId);
+    if (!found) throw new Error(`${line.text} is made from a recipe`);
+    return found;
+  }
+
+  /** How many times the whole recipe an ingredient takes that is made from one. */
+  function batches(line: RecipeLine, recipe: Recipe): number {
+    const from = nested(line);
+    if (line.planned || amounts.read(line, recipe, 'raw') !== null) {
+      return gramsOfNested(line, recipe) / finished(from);
+    }
+    if (line.unit === 'batch') return amounts.count(line);
+    const portion = from.portions.find(({ name }) => name === line.measureName);
+    if (!portion) throw new Error(`${line.text} takes a portion`);
+    return amounts.count(line) * shareOf(portion, from);
+  }
+
+  function gramsOfNested(line: RecipeLine, recipe: Recipe): number {
+    const weighed = amounts.read(line, recipe, 'raw');
+    if (weighed !== null) return weighed;
+    const half = (file.kitchen.scales[0]?.resolutionMg ?? 1000) / 2000;
+    const g = (line.planned?.valueMg ?? NaN) / 1000;
+    return draw(`grams ${line.id}`, g - half, g + half);
+  }
+
+  function shareOf(portion: Recipe['portions'][number], recipe: Recipe): number {
+    if (portion.kind === 'count') return 1 / portion.of;
+    if (portion.kind === 'mass') return portion.massMg / 1000 / finished(recipe);
+    return byEye(`portion ${portion.id}`, portion.share, portion.permille);
+  }
+
+  function byEye(what: string, { num, den }: { num: number; den: number }, permille: number) {
+    const spread = permille / 1000;
+    return (num / den) * draw(what, 1 - spread, 1 + spread);
+  }
+
+  /** All that goes in. */
+  function raw(recipe: Recipe): number {
+    return recipe.lines.reduce((sum, line) => {
+      const food = foods.get(line.foodId ?? '');
+      if (food) return sum + amounts.eaten(line, food, recipe);
+      return sum + batches(line, recipe) * finished(nested(line));
+    }, 0);
   }
 
   function finished(recipe: Recipe): number {
     const [last] = recipe.weighings.filter(({ kind }) => kind === 'finished').slice(-1);
-    if (!last) throw new Error(`${recipe.title} was not weighed`);
-    return net(last);
+    if (last) return amounts.net(last, recipe);
+    const { cooking } = recipe;
+    if (!cooking) throw new Error(`${recipe.title} was not weighed`);
+    const left = 1000 + cooking.moisturePermille + cooking.fatPermille;
+    const { spreadPermille } = cooking;
+    const share = draw(`cooking ${recipe.id}`, left - spreadPermille, left + spreadPermille) / 1000;
+    return raw(recipe) * share;
+  }
+
+  function segment(segmentId: string) {
+    const found = file.episode.segments.find(({ id }) => id === segmentId);
+    if (!found?.recipe) throw new Error(`${segmentId} is a dish`);
+    return { ...found, recipe: found.recipe };
   }
 
   return {
-    whole: (segmentId, nutrient) => ofRecipe(recipeOf(segmentId), nutrient),
+    whole: (segmentId, nutrient) => ofRecipe(segment(segmentId).recipe, nutrient),
     per100g: (segmentId, nutrient) => {
-      const recipe = recipeOf(segmentId);
+      const { recipe } = segment(segmentId);
       return (ofRecipe(recipe, nutrient) * 100) / finished(recipe);
     },
     portion: (segmentId, portionId, nutrient) => {
-      const recipe = recipeOf(segmentId);
+      const { recipe } = segment(segmentId);
       const portion = recipe.portions.find(({ id }) => id === portionId);
-      const all = ofRecipe(recipe, nutrient);
-      if (portion?.kind === 'count') return all / portion.of;
-      if (portion?.kind !== 'mass') throw new Error(`${portionId} is a portion`);
-      return (all * portion.massMg) / 1000 / finished(recipe);
+      if (!portion) throw new Error(`${portionId} is a portion`);
+      return ofRecipe(recipe, nutrient) * shareOf(portion, recipe);
     },
     day: (nutrient) =>
-      file.episode.segments
-        .flatMap(({ recipe, eaten: { num, den } }) =>
-          recipe ? [(ofRecipe(recipe, nutrient) * num) / den] : [],
-        )
-        .reduce((sum, each) => sum + each, 0),
+      file.episode.segments.reduce((sum, { id, recipe, eaten, ate }) => {
+        if (!recipe) return sum;
+        const all = ofRecipe(recipe, nutrient);
+        if (ate.kind === 'share') return sum + (all * eaten.num) / eaten.den;
+        if (ate.kind === 'byEye') return sum + all * byEye(`ate ${id}`, eaten, ate.permille);
+        return sum + (all * draw(`ate ${id}`, ate.lowMg, ate.highMg)) / 1000 / finished(recipe);
+      }, 0),
   };
 }
