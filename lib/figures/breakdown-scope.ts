@@ -1,6 +1,6 @@
 import { amountContext, dishesOf, type Dish } from '#lib/episode/context';
+import { finishedWeight } from '#lib/episode/finished-weight';
 import type { EpisodeFile, Portion } from '#lib/episode/schema';
-import { finishedWeight } from '#lib/figures/finished-weight';
 import type { NumberScope } from '#lib/figures/published-numbers';
 import { printGrams } from '#lib/units/print';
 

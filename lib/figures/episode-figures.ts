@@ -3,7 +3,8 @@ import { amountContext, dishesOf, type AmountContext, type Dish } from '#lib/epi
 import { eatenAmount, type AmountGap } from '#lib/episode/eaten-amount';
 import type { EpisodeFile } from '#lib/episode/schema';
 import type { Figure } from '#lib/figures/figure';
-import { finishedWeight, shareByMass } from '#lib/figures/finished-weight';
+import { finishedWeight } from '#lib/episode/finished-weight';
+import { shareByMass } from '#lib/figures/finished-weight';
 import type { Region } from '#lib/figures/line-parts';
 import { addParts, figureOf, NOTHING, type Parts } from '#lib/figures/parts';
 import { ingredientParts, recipeParts } from '#lib/figures/recipe-parts';

@@ -1,9 +1,9 @@
 import type { AmountContext } from '#lib/episode/context';
 import { eatenAmount } from '#lib/episode/eaten-amount';
+import { finishedWeight, rawMass } from '#lib/episode/finished-weight';
 import type { Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
 import { asEaten, fatParts } from '#lib/figures/cooking-parts';
 import type { MissingPart } from '#lib/figures/figure';
-import { finishedWeight, rawMass } from '#lib/figures/finished-weight';
 import { lineParts, type Region } from '#lib/figures/line-parts';
 import {
   addParts,

@@ -1,7 +1,8 @@
 import type { Dish } from '#lib/episode/context';
+import type { FinishedWeight } from '#lib/episode/finished-weight';
 import { byEyeShare } from '#lib/episode/made-from';
 import type { Portion } from '#lib/episode/schema';
-import { shareByMass, withoutDivisor, type FinishedWeight } from '#lib/figures/finished-weight';
+import { shareByMass, withoutDivisor } from '#lib/figures/finished-weight';
 import { multiplyParts, scaleParts, type Parts } from '#lib/figures/parts';
 import { divideBySource, source, type Sources, type Term } from '#lib/units/sum-of-products';
 

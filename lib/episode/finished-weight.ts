@@ -1,0 +1,104 @@
+import type { AmountContext } from '#lib/episode/context';
+import { eatenAmount } from '#lib/episode/eaten-amount';
+import { readingAmount } from '#lib/episode/reading';
+import type { Recipe, Weighing } from '#lib/episode/schema';
+import { boundsOf } from '#lib/units/bounds';
+import type { Interval } from '#lib/units/interval';
+import { collect, multiply, source, type Sources, type Term } from '#lib/units/sum-of-products';
+
+/** What a finished dish weighs, as something to divide by. */
+export interface FinishedWeight {
+  /** Whether it stood on a scale, or follows from its ingredients by a change of weight that is cited. */
+  readonly basis: 'weighed' | 'cited';
+  /** Milligrams. */
+  readonly terms: readonly Term[];
+  /** Ids of the factors in `terms`, for dividing by the weight. */
+  readonly ids: readonly string[];
+  /** The source that is an error of this weight alone and of no ingredient. */
+  readonly ownId: string;
+  readonly sources: Sources;
+  /** Milligrams with their bounds. */
+  readonly interval: Interval;
+}
+
+/**
+ * What the finished dish weighs: its latest reading, less its container; else the raw ingredients with the change
+ * of weight that is cited for the recipe. Null where neither is known, or it could be nothing at all.
+ * @param above recipes that this one is being worked out for: one made from itself has no weight
+ */
+export function finishedWeight(
+  recipe: Recipe,
+  context: AmountContext,
+  above: readonly string[] = [],
+): FinishedWeight | null {
+  const readings = recipe.weighings.filter((weighing) => weighing.kind === 'finished');
+  const latest = readings.reduce<Weighing | null>(
+    (best, each) => (best === null || each.at > best.at ? each : best),
+    null,
+  );
+  return latest ? weighedOn(latest, context) : cited(recipe, context, above);
+}
+
+function weighedOn(reading: Weighing, context: AmountContext): FinishedWeight | null {
+  const amount = readingAmount(reading, context.kitchen);
+  const { low, value, high } = boundsOf(amount.terms, amount.sources);
+  if (low <= 0) return null;
+  const ownId = `weighing:${reading.id}`;
+  return { basis: 'weighed', ...amount, ownId, interval: { low, value, high } };
+}
+
+function cited(
+  recipe: Recipe,
+  context: AmountContext,
+  above: readonly string[],
+): FinishedWeight | null {
+  if (!recipe.cooking) return null;
+  const raw = rawMass(recipe, context, above);
+  if (!raw) return null;
+  const { moisturePermille, fatPermille, spreadPermille } = recipe.cooking;
+  const left = 1 + (moisturePermille + fatPermille) / 1000;
+  const spread = spreadPermille / 1000;
+  const ownId = `cooking:${recipe.id}`;
+  const inputs = new Map([
+    ...raw.sources,
+    [ownId, { low: left - spread, value: left, high: left + spread }] as const,
+  ]);
+  const of = multiply(raw.terms, [source(ownId)]);
+  const { low, value, high } = boundsOf(of, inputs);
+  if (low <= 0) return null;
+  const id = `finished:${recipe.id}`;
+  return {
+    basis: 'cited',
+    terms: [source(id)],
+    ids: [id],
+    ownId,
+    sources: new Map([...inputs, [id, { low, value, high, of }]]),
+    interval: { low, value, high },
+  };
+}
+
+/** Milligrams of all that goes into a recipe; null where one ingredient's are not known. */
+export function rawMass(
+  recipe: Recipe,
+  context: AmountContext,
+  above: readonly string[] = [],
+): { readonly terms: readonly Term[]; readonly sources: Sources } | null {
+  if (above.includes(recipe.id) || recipe.lines.length === 0) return null;
+  const all: Term[] = [];
+  const sources = new Map<string, Interval>();
+  for (const line of recipe.lines) {
+    const eaten = eatenAmount(line, recipe.weighings, context);
+    if (!eaten.known || eaten.leftNotWeighed) return null;
+    const { massMg, batches } = eaten.amount;
+    for (const [id, interval] of eaten.amount.sources) sources.set(id, interval);
+    if (massMg) {
+      all.push(...massMg);
+      continue;
+    }
+    const nested = eaten.recipe && finishedWeight(eaten.recipe, context, [...above, recipe.id]);
+    if (!nested || !batches) return null;
+    all.push(...multiply(batches, nested.terms));
+    for (const [id, interval] of nested.sources) sources.set(id, interval);
+  }
+  return { terms: collect(all), sources };
+}
