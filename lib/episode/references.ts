@@ -1,5 +1,8 @@
 import type { Problem } from '#lib/result';
-import type { EpisodeFile, Segment } from '#lib/episode/schema';
+import { recipesOf } from '#lib/episode/context';
+import { recipeRing } from '#lib/episode/made-from';
+import { recipeProblems, type Refer, type Say } from '#lib/episode/recipe-references';
+import type { EpisodeFile, Recipe, Segment } from '#lib/episode/schema';
 
 /**
  * Faults that a schema cannot see: ids that nothing has, ids given twice, ends before starts.
@@ -18,6 +21,11 @@ export function referenceProblems(file: EpisodeFile): Problem[] {
   file.episode.segments.forEach((segment, index) => {
     segmentProblems(segment, `episode.segments[${index}]`, known, say, refer);
   });
+  file.recipes.forEach((recipe, index) => {
+    recipeProblems(recipe, `recipes[${index}]`, known, say, refer);
+  });
+  const ring = recipeRing([...known.recipes.values()]);
+  if (ring) say('recipes', 'ring', `a recipe is made from itself: ${ring.join(' → ')}`);
   file.episode.links.forEach((link, index) => {
     const path = `episode.links[${index}]`;
     refer(`${path}.fromStepId`, 'step', known.steps, link.fromStepId);
@@ -47,15 +55,13 @@ export function referenceProblems(file: EpisodeFile): Problem[] {
   return problems;
 }
 
-type Say = (path: string, code: string, message: string) => void;
-type Refer = (path: string, what: string, set: ReadonlySet<string>, id: string | null) => void;
-
 interface KnownIds {
   readonly foods: ReadonlySet<string>;
   readonly scales: ReadonlySet<string>;
   readonly ovens: ReadonlySet<string>;
   readonly segments: ReadonlySet<string>;
   readonly steps: ReadonlySet<string>;
+  readonly recipes: ReadonlyMap<string, Recipe>;
 }
 
 function knownIds(file: EpisodeFile, say: Say): KnownIds {
@@ -68,7 +74,7 @@ function knownIds(file: EpisodeFile, say: Say): KnownIds {
     return seen;
   };
   const { segments, links } = file.episode;
-  const recipes = segments.flatMap((segment) => segment.recipe ?? []);
+  const recipes = recipesOf(file);
   unique('episode.links', links);
   unique('stock', file.stock);
   unique('packs', file.packs);
@@ -94,6 +100,7 @@ function knownIds(file: EpisodeFile, say: Say): KnownIds {
       'episode.segments[].steps',
       segments.flatMap((segment) => segment.steps),
     ),
+    recipes: new Map(recipes.map((recipe) => [recipe.id, recipe])),
   };
 }
 
@@ -119,40 +126,7 @@ function segmentProblems(
       `ends at frame ${outFrame}, not after its start at ${inFrame}`,
     );
   }
-  const lines = new Set(recipe?.lines.map((line) => line.id) ?? []);
-  recipe?.lines.forEach((line, index) => {
-    refer(`${path}.recipe.lines[${index}].foodId`, 'food', known.foods, line.foodId);
-    refer(`${path}.recipe.lines[${index}].orFoodId`, 'food', known.foods, line.orFoodId);
-    const { leftBehind, planned, quantity } = line;
-    if (leftBehind.kind === 'mass' && planned && leftBehind.valueMg > planned.highMg) {
-      say(
-        `${path}.recipe.lines[${index}].leftBehind`,
-        'too-much',
-        'more is left behind than there was',
-      );
-    }
-    if (quantity && quantity.low.num * quantity.high.den > quantity.high.num * quantity.low.den) {
-      say(
-        `${path}.recipe.lines[${index}].quantity`,
-        'order',
-        'the low amount is above the high one',
-      );
-    }
-  });
-  recipe?.weighings.forEach((weighing, index) => {
-    const at = `${path}.recipe.weighings[${index}]`;
-    refer(`${at}.scaleId`, 'scale', known.scales, weighing.scaleId);
-    weighing.shares.forEach((share, position) => {
-      refer(`${at}.shares[${position}].lineId`, 'ingredient of this dish', lines, share.lineId);
-    });
-    const shared = weighing.shares.reduce((sum, { share }) => sum + share.num / share.den, 0);
-    if (shared > 1 + 1e-9) {
-      say(`${at}.shares`, 'too-much', 'the shares of this reading are more than all of it');
-    }
-    if (weighing.tareMg > weighing.grossMg) {
-      say(`${at}.tareMg`, 'order', 'the empty container weighs more than the full one');
-    }
-  });
+  if (recipe) recipeProblems(recipe, `${path}.recipe`, known, say, refer);
   segment.steps.forEach((step, index) => {
     refer(`${path}.steps[${index}].oven.ovenId`, 'oven', known.ovens, step.oven?.ovenId ?? null);
   });
