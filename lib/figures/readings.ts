@@ -10,14 +10,16 @@ export interface Reading {
 }
 
 /**
- * The raw readings of an ingredient, oldest first, and what they come to: they add up, as figures add them.
+ * The readings of an ingredient as its line says, or of another kind, oldest first, and what they come to: they
+ * add up, as figures add them.
  * @example 252 g and then 30 g of the same: `soFarMg` is 282,000
  */
 export function lineReadings(
   { weighings }: Pick<Recipe, 'weighings'>,
   lineId: string,
+  of: Weighing['kind'] = 'raw',
 ): { readonly readings: readonly Reading[]; readonly soFarMg: number } {
-  const readings = inOrder(weighings.filter(({ kind }) => kind === 'raw')).flatMap((weighing) =>
+  const readings = inOrder(weighings.filter(({ kind }) => kind === of)).flatMap((weighing) =>
     weighing.shares
       .filter((share) => share.lineId === lineId)
       .map(({ share: { num, den } }) => ({
