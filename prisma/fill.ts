@@ -1,18 +1,23 @@
 import { existsSync, readFileSync } from 'node:fs';
+import { z } from 'zod';
 import { parseEpisodeFile } from '#lib/episode/file';
-import type { Food } from '#lib/foods/food';
+import { foodSchema, type Food } from '#lib/foods/food';
 import { SR28_RELEASE, SR28_SOURCE } from '#lib/foods/read-sr28';
 import type { Result } from '#lib/result';
 import { database } from '#lib/store/client';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { DEFAULT_KITCHEN } from '#lib/store/default-kitchen';
 import { importEpisodeFile } from '#lib/store/import-file';
+import { importFoods } from '#lib/store/import-foods';
+import { ImportIds } from '#lib/store/import-ids';
 import { kitchenEdits } from '#lib/store/import-kitchen';
 import { write } from '#lib/store/write';
 import { isReleaseLoaded, writeReference } from '#lib/store/write-reference';
 
 export interface FillOptions {
   readonly demoFile: string;
+  /** Labels beside the demo, of foods that no dish of it uses; they come with it. */
+  readonly foodsFile?: string;
   readonly at: Date;
   /** The zone of a first kitchen. */
   readonly zone: string;
@@ -42,12 +47,19 @@ export async function fillDatabase(options: FillOptions): Promise<void> {
     const remedy = `Restore ${options.demoFile} from version control.`;
     const demo = orThrow(parseEpisodeFile(readFileSync(options.demoFile, 'utf8')), remedy);
     orThrow(await importEpisodeFile(demo, at), remedy);
+    if (options.foodsFile) await addLabels(options.foodsFile, at);
     say(`Added the demo "${demo.episode.title}".`);
   }
   if ((await database().kitchen.count()) === 0) {
     const edits = kitchenEdits({ ...DEFAULT_KITCHEN, zone: options.zone });
     orThrow(await write({ actor: 'prepare', label: 'Begin', at, edits }), AGAIN);
   }
+}
+
+async function addLabels(path: string, at: Date): Promise<void> {
+  const foods = z.array(foodSchema).parse(JSON.parse(readFileSync(path, 'utf8')));
+  const edits = await importFoods(foods, at, DEFAULT_CREATOR_ID, new ImportIds());
+  orThrow(await write({ actor: 'prepare', label: 'Labels of the pantry', at, edits }), AGAIN);
 }
 
 const AGAIN =

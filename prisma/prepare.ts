@@ -30,6 +30,7 @@ async function fill(): Promise<void> {
   try {
     await fillDatabase({
       demoFile: join(PROJECT_ROOT, 'seed', 'demo.episode.json'),
+      foodsFile: join(PROJECT_ROOT, 'seed', 'demo.foods.json'),
       at: new Date(),
       zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
       loadFoods: async () => (await import('#seed/load-sr28')).loadSr28(),

@@ -2,7 +2,18 @@ import type { Segment, StepLink } from '#lib/episode/schema';
 import { SCALE } from '#seed/demo/kitchen';
 import { LABEL } from '#seed/demo/label-foods';
 import { FOOD } from '#seed/demo/reference-foods';
-import { amount, line, link, minutes, part, reading, say, shot, step } from '#seed/demo/shorthand';
+import {
+  amount,
+  line,
+  link,
+  minutes,
+  part,
+  reading,
+  say,
+  shot,
+  step,
+  typed,
+} from '#seed/demo/shorthand';
 
 /** Weighed at the trial cook on Wednesday, three days before the camera. */
 const trial = { at: '2026-12-09T15:20:00.000Z', scaleId: SCALE.flat } as const;
@@ -37,6 +48,11 @@ const recipe: Segment['recipe'] = {
       unit: 'piece',
       measureName: 'clove',
       state: 'raw',
+    }),
+    // Cooked grams of a food whose values hold raw: turned back by what she weighed before.
+    line('line-skillet-turkey', '60 g browned ground turkey, left from Wednesday', FOOD.turkey, {
+      planned: typed(60),
+      state: 'cooked',
     }),
     line('line-skillet-oil', '1 tablespoon olive oil', FOOD.oliveOil, {
       quantity: amount(1),

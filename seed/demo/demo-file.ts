@@ -57,6 +57,7 @@ export function demoFile(references: readonly Food[]): EpisodeFile {
           portionId: null,
         },
       ],
+      energyStep: 1,
       anythingElse: null,
       segments: [INTRO, SKILLET, MEATLOAF, SKYR, OUTRO],
       links: [...SKILLET_LINKS, ...MEATLOAF_LINKS, ...SKYR_LINKS, ...DAY_LINKS],

@@ -5,8 +5,8 @@ import { FOOD } from '#seed/demo/reference-foods';
 import { grams } from '#seed/demo/shorthand';
 
 /**
- * Five foods that are known by their packages alone. The brands are invented, and so are the numbers;
- * each label agrees with itself (energy against protein, fat and carbohydrate within its rounding).
+ * Foods that are known by their packages alone. The brands are invented, and so are the numbers; each label that
+ * a dish uses agrees with itself (energy against protein, fat and carbohydrate within its rounding).
  */
 export const LABEL = {
   skyr: 'food-skyr',
@@ -228,6 +228,37 @@ const crispbread = labelFood(
     ['sesame', 'mayContain', 'May contain traces of sesame.'],
   ],
 );
+
+/**
+ * Bought and typed in a hurry, in no dish yet: protein 2.1 g where the bag says 21 g, which neither its kJ nor its
+ * kcal allow. Its page says so.
+ */
+const chickpeas = labelFood(
+  'food-roasted-chickpeas',
+  'Kaisand roasted chickpeas',
+  { section: 'tinsAndJars', witnessId: null },
+  {
+    basis: 'per100g',
+    serving: { massMg: grams(30), volumeMl: null, decimals: 0, text: '1 handful', perPack: 5 },
+    values: printed({
+      energyKj: '1626',
+      energyKcal: '386',
+      fat: '6.0',
+      saturated: '0.6',
+      carbohydrate: '55',
+      sugars: '4.0',
+      fibre: '14',
+      protein: '2.1',
+      salt: '1.2',
+    }),
+    rule: 'eu',
+    carbBasis: 'available',
+  },
+  [],
+);
+
+/** Labels that were read and not looked at again; they stand in the pantry and in no dish. */
+export const UNCHECKED_LABELS: readonly Food[] = [chickpeas];
 
 /** The label foods of the demo, in the order in which they come to the table. */
 export const LABEL_FOODS: readonly Food[] = [crispbread, cheese, mustard, passata, skyr];

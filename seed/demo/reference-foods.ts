@@ -1,5 +1,6 @@
-import type { Allergen, Food } from '#lib/foods/food';
+import type { Allergen, Food, YieldObservation } from '#lib/foods/food';
 import { referenceFoodId } from '#lib/foods/reference-ids';
+import { grams } from '#seed/demo/shorthand';
 
 /** The reference foods that the demo cooks with, by their numbers in USDA SR28. */
 const NUMBERS = {
@@ -63,6 +64,27 @@ const CONFIRMED: readonly {
   { foodId: FOOD.almonds, allergen: 'treeNuts', reason: 'Almonds are tree nuts.' },
 ];
 
+/** What the cook weighed raw and cooked when she browned turkey before; the newest of it stands last. */
+const OWN_YIELDS: readonly {
+  readonly foodId: string;
+  readonly yields: readonly YieldObservation[];
+}[] = [
+  {
+    foodId: FOOD.turkey,
+    yields: [
+      ['october', 500, 361],
+      ['november', 420, 306],
+    ].map(([when, raw, cooked]) => ({
+      id: `yield-turkey-${when}`,
+      method: 'browned in a pan',
+      rawMg: grams(Number(raw)),
+      cookedMg: grams(Number(cooked)),
+      source: 'my own weights',
+      own: { halfMg: grams(0.5), lineId: null },
+    })),
+  },
+];
+
 /**
  * The demo's reference foods with everything the table says of them, in order of number.
  * @param references all foods of SR28, as the loader gives them
@@ -74,7 +96,7 @@ export function demoReferenceFoods(references: readonly Food[]): Food[] {
     .map(([name, number]) => {
       const food = byId.get(referenceFoodId(number));
       if (!food) throw new Error(`SR28 has no food ${number} for the demo's ${name}`);
-      return withConfirmed(food);
+      return withOwnYields(withConfirmed(food));
     });
 }
 
@@ -88,4 +110,9 @@ function withConfirmed(food: Food): Food {
       return confirmed ? { ...fact, standing: 'confirmed', reason: confirmed.reason } : fact;
     }),
   };
+}
+
+function withOwnYields(food: Food): Food {
+  const own = OWN_YIELDS.find(({ foodId }) => foodId === food.id);
+  return own ? { ...food, yields: [...food.yields, ...own.yields] } : food;
 }

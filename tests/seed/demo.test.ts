@@ -4,13 +4,16 @@ import { describe, expect, it } from 'vitest';
 import { chapterList } from '#lib/cut/chapters';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { figureStatus } from '#lib/figures/figure';
+import { publishedNumbers, publishedStep } from '#lib/figures/published-numbers';
 import { dishesOf } from '#lib/episode/context';
 import { episodeFileText, parseEpisodeFile } from '#lib/episode/file';
 import { episodeFileSchema } from '#lib/episode/schema';
 import { cellOf, type FoodVersion } from '#lib/foods/food';
+import { likelySlips } from '#lib/foods/likely-slip';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { planDay } from '#lib/shoot/plan-day';
 import { demoFile } from '#seed/demo/demo-file';
+import { UNCHECKED_LABELS } from '#seed/demo/label-foods';
 import { loadSr28 } from '#seed/load-sr28';
 import { checkPlan } from '../shoot/checker';
 
@@ -49,11 +52,36 @@ describe('the demo file', () => {
     expect(episodeFileSchema.parse(JSON.parse(text))).toEqual(JSON.parse(text));
   });
 
-  it('carries its reference foods as the table has them, but for the allergens confirmed', () => {
+  it('carries its reference foods as the table has them, but for allergens confirmed and own weights', () => {
     const byId = new Map(sr28.map((food) => [food.id, food]));
     for (const food of references) {
-      expect({ ...food, allergens: [] }).toEqual({ ...byId.get(food.id), allergens: [] });
+      const yields = food.yields.filter(({ own }) => own === null);
+      expect({ ...food, yields, allergens: [] }).toEqual({ ...byId.get(food.id), allergens: [] });
     }
+  });
+
+  it('shows a conversion by own cooked weights, and a tally that differs from rounding alone', () => {
+    const turkey = figures.dishes
+      .flatMap(({ lines: all }) => all)
+      .find(({ lineId }) => lineId === 'line-skillet-turkey');
+    // 361 of 500 g and 306 of 420 g: 72.2 and 72.9 %, so 60 g cooked were about 82.7 g raw.
+    expect((turkey?.eatenMg?.value ?? 0) / 1000).toBeCloseTo(60 / ((361 / 500 + 306 / 420) / 2), 6);
+    const numbers = publishedNumbers(file, figures);
+    const differing = figures.nutrients.flatMap((nutrient) =>
+      figures.dishes.flatMap(({ segmentId, eaten }) => {
+        const { number, status } = numbers(nutrient, { kind: 'eaten', segmentId });
+        const rounded = Math.round((eaten[nutrient]?.value ?? 0) / publishedStep(nutrient));
+        const alone = rounded * publishedStep(nutrient);
+        return status === 'known' && Number(number?.replace(',', '')) !== alone ? [nutrient] : [];
+      }),
+    );
+    expect(differing).not.toEqual([]);
+  });
+
+  it('has a label beside it whose slip is caught', () => {
+    const [chickpeas] = UNCHECKED_LABELS;
+    const slips = chickpeas ? likelySlips(chickpeas.version) : [];
+    expect(slips[0]?.message).toBe('protein 2.1 looks like 21');
   });
 
   it('is big enough to show the work', () => {
