@@ -42,6 +42,7 @@ const BRANCHES: readonly (readonly [EntityName, string, EntityName])[] = [
   ['Portion', 'recipeId', 'Recipe'],
   ['Weighing', 'recipeId', 'Recipe'],
   ['WeighingShare', 'weighingId', 'Weighing'],
+  ['YieldObservation', 'lineId', 'RecipeLine'],
   ['TalkingPoint', 'segmentId', 'Segment'],
   ['Step', 'segmentId', 'Segment'],
   ['Shot', 'segmentId', 'Segment'],
@@ -163,20 +164,21 @@ async function namesOf(rows: Rows, acts: readonly Act[]): Promise<Names> {
     if (typeof recipeId === 'string') names[recipeId] = String(title);
   }
   const db = database();
-  const foods = new Set<string>();
+  const named = new Set<string>();
   for (const { before, after } of acts.flatMap(({ lines }) => lines)) {
     for (const row of [before, after]) {
       for (const column of ['foodId', 'orFoodId', 'madeFromId']) {
-        if (typeof row?.[column] === 'string') foods.add(row[column]);
+        if (typeof row?.[column] === 'string') named.add(row[column]);
       }
     }
   }
-  const named = await db.food.findMany({
-    where: { id: { in: [...foods] } },
-    select: { id: true, name: true },
-  });
+  const id = { in: [...named] };
+  const foods = await db.food.findMany({ where: { id }, select: { id: true, name: true } });
+  const dishes = await db.recipe.findMany({ where: { id }, select: { id: true, title: true } });
   const ovens = await db.oven.findMany({ select: { id: true, name: true } });
   const scales = await db.scale.findMany({ select: { id: true, name: true } });
-  for (const { id, name } of [...named, ...ovens, ...scales]) names[id] ??= name;
+  for (const { id, name } of [...foods, ...ovens, ...scales]) names[id] ??= name;
+  // Dishes of other episodes; those of this one have their names already.
+  for (const { id, title } of dishes) names[id] ??= title;
   return names;
 }
