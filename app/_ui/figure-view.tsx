@@ -126,19 +126,24 @@ export function FigureText({ figure, published, href, whisker = false }: TextPro
   const words = printed.number === null ? printed.text : `${printed.text} ${printed.unit}`;
   const shown = figure.provisional.length > 0 ? <Provisional inline>{words}</Provisional> : words;
   return (
-    <span
-      className={`whitespace-nowrap ${whisker ? 'inline-flex flex-col items-end' : ''}`}
-      title={printed.range}
-    >
+    <span className={`whitespace-nowrap ${whisker ? 'inline-block' : ''}`} title={printed.range}>
       {href === undefined ? (
         shown
       ) : (
-        <Link href={href} prefetch={false} className="link inline-flex min-h-6 items-center">
+        <Link
+          href={href}
+          prefetch={false}
+          className={`link ${whisker ? 'inline-flex min-h-6 items-center' : ''}`}
+        >
           {shown}
           <To label={printed.label} />
         </Link>
       )}
-      {whisker && <Whisker figure={figure} small />}
+      {whisker && (
+        <span className="block leading-none">
+          <Whisker figure={figure} small />
+        </span>
+      )}
     </span>
   );
 }

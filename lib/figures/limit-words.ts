@@ -14,3 +14,11 @@ export const VERDICT_WORDS: Readonly<Record<LimitVerdict, string>> = {
   missed: 'missed',
   unknown: 'can’t say, the number is open',
 };
+
+/** The same where there is little room; the range beside it shows why. */
+export const SHORT_VERDICTS: Readonly<Record<LimitVerdict, string>> = {
+  met: 'met',
+  cannotTell: 'cannot tell',
+  missed: 'missed',
+  unknown: 'can’t say',
+};

@@ -1,9 +1,12 @@
 import { Balance } from '../../_ui/balance';
 import { FigureList, FigureText, FigureView } from '../../_ui/figure-view';
+import { partsBar } from '../../_ui/bar-geometry';
+import { PartsBar } from '../../_ui/parts-bar';
+import { PartsBarMarks } from '../../_ui/parts-bar-marks';
 import { NotConfirmed, Provisional } from '../../_ui/provisional';
 import { RowHead, Table, Td, Th, Tr } from '../../_ui/table';
 import { Whisker } from '../../_ui/whisker';
-import { FIGURES } from './figure-samples';
+import { BARS, FIGURES } from './figure-samples';
 import type { Specimen } from './specimen';
 
 const ROWS = [
@@ -50,13 +53,14 @@ export const NUMBERS: readonly Specimen[] = [
   },
   {
     name: 'Figure in a line',
-    when: 'For a number within words or a table: unit always beside it, range on asking.',
+    when: 'For a number within words or a table: unit always beside it, range on asking or as a small whisker; it leads to its breakdown.',
     show: () => (
       <p>
         One of two has <FigureText figure={FIGURES.energy} />,{' '}
         <FigureText figure={FIGURES.provisional} /> of protein and{' '}
         <FigureText figure={FIGURES.atLeast} /> of fiber; salt is{' '}
-        <FigureText figure={FIGURES.open} />.
+        <FigureText figure={FIGURES.open} />. In a table:{' '}
+        <FigureText figure={FIGURES.known} href="#look-figure-in-a-line" whisker />.
       </p>
     ),
   },
@@ -82,6 +86,48 @@ export const NUMBERS: readonly Specimen[] = [
             <Whisker key={figure.nutrient} figure={figure} />
           ),
         )}
+      </div>
+    ),
+  },
+  {
+    name: 'Bar of parts',
+    when: 'For where a number comes from: ingredients of a dish, or dishes of a day held against its targets; textures and words tell the parts apart, and the range stands beside it.',
+    paper: true,
+    show: () => (
+      <div className="grid gap-6 md:grid-cols-2">
+        {BARS.map((bar) => (
+          <PartsBar
+            key={bar.nutrient}
+            bar={bar}
+            note={
+              bar.nutrient === 'energyKcal'
+                ? () => <FigureText figure={FIGURES.known} />
+                : undefined
+            }
+          >
+            <FigureText figure={bar.figure} whisker />
+          </PartsBar>
+        ))}
+      </div>
+    ),
+  },
+  {
+    name: 'Marks of a bar',
+    when: 'Only within a bar of parts: the drawing alone, silent, with what it says in words beside it.',
+    show: () => (
+      <div className="flex gap-6">
+        {BARS.map((bar) => {
+          const drawing = partsBar(bar);
+          return (
+            <div
+              key={bar.nutrient}
+              className="relative w-16"
+              style={{ height: `${drawing.height / 16}rem` }}
+            >
+              <PartsBarMarks drawing={drawing} />
+            </div>
+          );
+        })}
       </div>
     ),
   },

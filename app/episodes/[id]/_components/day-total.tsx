@@ -2,6 +2,7 @@ import { FigureList, FigureView } from '../../../_ui/figure-view';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
 import { breakdownHref } from '../breakdown/href';
 import { DayAnswerForm } from './day-answer-form';
+import { Picture } from './picture';
 import { Targets } from './targets';
 import { revOf, type EpisodeView } from './view';
 
@@ -30,6 +31,12 @@ export function DayTotal({ view }: { readonly view: EpisodeView }) {
               );
             })}
           </FigureList>
+          <section aria-labelledby="day-picture" className="mt-8">
+            <h3 id="day-picture" className="mb-2">
+              Which dishes it comes from
+            </h3>
+            <Picture view={view} scope={{ kind: 'day' }} underNumbers />
+          </section>
           <Targets view={view} />
         </div>
         <DayAnswerForm

@@ -3,6 +3,7 @@ import type { DishFigures as Dish } from '#lib/figures/episode-figures';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
 import { breakdownHref } from '../breakdown/href';
 import { dishRows, NumbersTable } from './numbers-table';
+import { Picture } from './picture';
 import type { EpisodeView } from './view';
 
 interface Props {
@@ -46,6 +47,14 @@ export function DishFigures({ view, dish }: Props) {
         </div>
       )}
       <details className="mt-2">
+        <summary className="link min-h-11 content-center text-fine">
+          Which ingredients it comes from
+        </summary>
+        <div className="mt-2 mb-4">
+          <Picture view={view} scope={whole} underNumbers />
+        </div>
+      </details>
+      <details>
         <summary className="link min-h-11 content-center text-fine">The whole panel</summary>
         <NumbersTable
           caption={`${dish.title}: the whole panel`}

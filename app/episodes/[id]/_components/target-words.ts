@@ -1,15 +1,10 @@
 import type { Choice } from '../../../_ui/form/field';
 import type { Target } from '#lib/episode/schema';
 import type { Figures } from '#lib/figures/episode-figures';
+import { LIMIT_WORDS } from '#lib/figures/limit-words';
 import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import { printGrams } from '#lib/units/print';
 import type { EpisodeView } from './view';
-
-export const LIMIT_WORDS: Readonly<Record<Target['relation'], string>> = {
-  atLeast: 'at least',
-  atMost: 'at most',
-  about: 'about',
-};
 
 /** Where a target holds, as one choice: all dishes, a dish, or a dish and one of its portions. */
 export function scopeValue({

@@ -8,6 +8,8 @@ import { allowanceWords } from '#lib/figures/allowance-words';
 import { breakdownAdvice } from '#lib/figures/breakdown-advice';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { publishedNumbers } from '#lib/figures/published-numbers';
+import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
+import { Picture } from '../../_components/picture';
 import { rowHref } from '../../_components/view';
 import { breakdownHref } from '../href';
 import type { FoundBreakdown } from '../read-breakdown';
@@ -23,8 +25,9 @@ interface Props {
 export function BreakdownView({ found }: Props) {
   const { file, named, of } = found;
   const { episode } = file;
-  const figures = episodeFigures(file, [of.nutrient]);
-  const published = publishedNumbers(file, figures)(of.nutrient, named.scope);
+  const figures = episodeFigures(file, [...new Set([...HEADLINE_NUTRIENTS, of.nutrient])]);
+  const numbers = publishedNumbers(file, figures);
+  const published = numbers(of.nutrient, named.scope);
   const backHref =
     named.segmentId === null ? `/episodes/${episode.id}` : rowHref(episode.id, named.segmentId);
   return (
@@ -92,6 +95,14 @@ export function BreakdownView({ found }: Props) {
           that this piece of food is not the table’s average one. For information, not dietary or
           medical advice.
         </p>
+      </section>
+      <section aria-labelledby="picture" className="mt-10 print:mt-4 print:break-inside-avoid">
+        <h2 id="picture" className="mb-3">
+          {named.segmentId === null
+            ? 'Which dishes it comes from'
+            : 'Which ingredients it comes from'}
+        </h2>
+        <Picture view={{ file, figures, numbers }} scope={named.scope} />
       </section>
     </>
   );
