@@ -363,6 +363,10 @@ export const anythingElseSchema = z
   ])
   .nullable();
 
+/** What calories may be rounded to where they are written, in kcal, finest first. */
+export const ENERGY_STEPS = [1, 5, 10] as const;
+export type EnergyStep = (typeof ENERGY_STEPS)[number];
+
 export const episodeSchema = z.object({
   id,
   title: oneLine(160).min(1),
@@ -372,6 +376,8 @@ export const episodeSchema = z.object({
   /** Frames per second of the cut as an exact fraction: 25/1, 30000/1001. */
   rate: z.object({ num: z.int().positive(), den: z.int().positive() }),
   targets: z.array(targetSchema).max(40),
+  /** What calories are rounded to in everything that is written and copied. */
+  energyStep: z.literal(ENERGY_STEPS).default(1),
   anythingElse: anythingElseSchema,
   segments: z.array(segmentSchema).max(100),
   links: z.array(stepLinkSchema).max(2000),

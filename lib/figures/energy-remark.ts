@@ -1,9 +1,9 @@
 import { amountContext, dishesOf, type Dish } from '#lib/episode/context';
-import type { EpisodeFile } from '#lib/episode/schema';
+import type { EnergyStep, EpisodeFile } from '#lib/episode/schema';
 import type { DishFigures, EpisodeFigures } from '#lib/figures/episode-figures';
 import { figureStatus } from '#lib/figures/figure';
 import { someOf } from '#lib/figures/print-figure';
-import type { EnergyStep, NumberScope, PublishedNumbers } from '#lib/figures/published-numbers';
+import type { NumberScope, PublishedNumbers } from '#lib/figures/published-numbers';
 import { energyReasons, ownFactors } from '#lib/foods/energy-check';
 import { cellOf } from '#lib/foods/cell-of';
 import type { Food } from '#lib/foods/food';

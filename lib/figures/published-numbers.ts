@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { dishesOf, type Dish } from '#lib/episode/context';
-import type { EpisodeFile } from '#lib/episode/schema';
+import type { EnergyStep, EpisodeFile } from '#lib/episode/schema';
 import type {
   DishFigures,
   EpisodeFigures,
@@ -30,10 +30,6 @@ export type NumberScope =
 /** Looks up the one printed form of a figure; throws for a scope the episode does not have. */
 export type PublishedNumbers = (nutrient: Nutrient, scope: NumberScope) => PublishedNumber;
 
-/** What calories may be rounded to where they are written, finest first. */
-export const ENERGY_STEPS = [1, 5, 10] as const;
-export type EnergyStep = (typeof ENERGY_STEPS)[number];
-
 /** A number that has been said in front of the camera, in its nutrient's unit: it stands. */
 export interface SpokenNumber {
   readonly nutrient: Nutrient;
@@ -42,7 +38,7 @@ export interface SpokenNumber {
 }
 
 export interface PublishedOptions {
-  /** What calories are rounded to; 1 if left out. Ranges keep their whole calories. */
+  /** What calories are rounded to; what the episode says if left out. Ranges keep their whole calories. */
   readonly energyStep?: EnergyStep;
   readonly spoken?: readonly SpokenNumber[];
 }
@@ -66,7 +62,7 @@ export function publishedStep(nutrient: Nutrient, energyStep: EnergyStep = 1): n
 export function publishedNumbers(
   file: EpisodeFile,
   figures: EpisodeFigures,
-  { energyStep = 1, spoken = [] }: PublishedOptions = {},
+  { energyStep = file.episode.energyStep, spoken = [] }: PublishedOptions = {},
 ): PublishedNumbers {
   const dishes = dishesOf(file.episode.segments);
   const nodes = new Map(dishes.flatMap(nodesOf));

@@ -1,8 +1,7 @@
-import type { Portion } from '#lib/episode/schema';
+import type { EnergyStep, Portion } from '#lib/episode/schema';
 import type { DishFigures, EpisodeFigures, Figures } from '#lib/figures/episode-figures';
 import { figureStatus, type Figure } from '#lib/figures/figure';
 import type {
-  EnergyStep,
   NumberScope,
   PublishedNumber,
   PublishedNumbers,

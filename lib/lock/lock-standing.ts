@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import type { EpisodeFile } from '#lib/episode/schema';
 import type { EpisodeFigures } from '#lib/figures/episode-figures';
+import { printFigure } from '#lib/figures/print-figure';
 import { NUTRIENTS } from '#lib/foods/nutrients';
 import { ENGINE_VERSION, lockHolds } from '#lib/lock/numbers-lock';
-import { printTo } from '#lib/units/print';
 
 /** Where an episode's numbers stand: never locked, locked, or locked and then changed underneath. */
 export type LockStanding = 'draft' | 'locked' | 'broken';
@@ -32,10 +32,18 @@ const kept = frozen.extend({
       z.object({
         segmentId: z.string(),
         title: z.string(),
-        whole: z.record(z.string(), z.object({ value: z.number() })),
+        whole: z.record(
+          z.string(),
+          z.object({
+            value: z.number(),
+            low: z.number().nullable(),
+            high: z.number().nullable(),
+          }),
+        ),
       }),
     ),
   }),
+  file: z.object({ episode: z.object({ energyStep: z.number().default(1) }) }),
 });
 
 /** What a change under a lock is told by: energy and protein of each dish, whole. */
@@ -66,7 +74,7 @@ export function whyBroken(
       const then = before.whole[nutrient];
       if (!now || !then) return [];
       const { unit } = NUTRIENTS[nutrient];
-      const [from, to] = [printTo(then.value, 1), printTo(now.value, 1)];
+      const [from, to] = [printFigure({ ...now, ...then }, 1).text, printFigure(now, 1).text];
       return from === to ? [] : [`${from} → ${to} ${unit}`];
     });
     return told.length > 0 ? [`${dish.title} ${told.join(', ')}`] : [];
@@ -74,7 +82,12 @@ export function whyBroken(
   const gone = lock.figures.dishes.filter(
     ({ segmentId }) => !figures.dishes.some((dish) => dish.segmentId === segmentId),
   );
-  const words = [...changes, ...gone.map(({ title }) => `${title} is gone`)];
+  const { energyStep } = file.episode;
+  const step =
+    energyStep === lock.file.episode.energyStep
+      ? []
+      : [`calories are written to ${energyStep} kcal now`];
+  const words = [...changes, ...gone.map(({ title }) => `${title} is gone`), ...step];
   return words.length > 0
     ? words.join('; ')
     : 'an ingredient, food, portion or answer under it has changed, and no dish by a whole number';

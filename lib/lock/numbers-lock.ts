@@ -86,6 +86,7 @@ function hashInputs(file: EpisodeFile, foodPart: typeof wholeFood = foodInputs):
         }))
         .sort((a, b) => (a.id < b.id ? -1 : 1)),
       region: file.episode.region,
+      ...(file.episode.energyStep === 1 ? {} : { energyStep: file.episode.energyStep }),
       scales: file.kitchen.scales,
       spreads: file.kitchen.spreads,
     }),

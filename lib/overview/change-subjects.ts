@@ -88,6 +88,7 @@ const EPISODE_SUBJECTS = {
               : '',
       },
       field('given or paid', 'disclosure'),
+      measured('calories are written to', 'energyStep', (step) => `${step} kcal`),
       named('kitchen', 'kitchenId'),
     ],
     silent: ['id'],

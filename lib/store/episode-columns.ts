@@ -20,7 +20,7 @@ type Columns<E extends EntityName, Owner extends string = never> = Omit<
 
 /** The columns of an episode itself; a form's patch or a new row is made of them. */
 export function episodeColumns(episode: Episode): Columns<'Episode', 'kitchenId'> {
-  const { title, hook, region, publishOn, rate, anythingElse, disclosure } = episode;
+  const { title, hook, region, publishOn, rate, anythingElse, disclosure, energyStep } = episode;
   return {
     title,
     hook,
@@ -31,6 +31,7 @@ export function episodeColumns(episode: Episode): Columns<'Episode', 'kitchenId'
     anythingElseKind: anythingElse?.kind ?? null,
     anythingElseWhat: anythingElse?.kind === 'notCounted' ? anythingElse.what : null,
     disclosure,
+    energyStep,
   };
 }
 

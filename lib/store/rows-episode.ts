@@ -46,6 +46,7 @@ export const EPISODE_ROWS = {
       anythingElseKind: z.enum(['nothing', 'notCounted']).nullable(),
       anythingElseWhat: text(200).nullable(),
       disclosure: episode.disclosure,
+      energyStep: episode.energyStep,
       kitchenId: id.nullable(),
     })
     .refine((row) => (row.anythingElseKind === 'notCounted') === (row.anythingElseWhat !== null), {

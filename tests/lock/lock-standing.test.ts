@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { parseEpisodeFile } from '#lib/episode/file';
-import { lockStanding } from '#lib/lock/lock-standing';
+import { episodeFigures } from '#lib/figures/episode-figures';
+import { lockStanding, whyBroken } from '#lib/lock/lock-standing';
 import { takeLock } from '#lib/lock/numbers-lock';
 
 const url = new URL('../../seed/demo.episode.json', import.meta.url);
@@ -28,4 +29,24 @@ test('a change under a lock breaks it; a new title does not', () => {
 test('a snapshot of another version of the calculation is broken', () => {
   const older = JSON.stringify({ ...(JSON.parse(snapshot) as object), engineVersion: 'older' });
   expect(lockStanding(older, file)).toBe('broken');
+});
+
+test('what a change did is told in words that never show an open number', () => {
+  const opened = structuredClone(file);
+  const dish = opened.episode.segments.find((segment) => segment.recipe !== null);
+  const line = dish?.recipe?.lines[0];
+  if (!line) throw new Error('the demo has ingredients');
+  line.foodId = null;
+  const told = whyBroken(snapshot, opened, episodeFigures(opened)) ?? '';
+  expect(told).toMatch(new RegExp(`^${dish.title} \\d+ → open kcal, \\d+ → open g$`));
+});
+
+test('calories written to another step break the lock, and say so', () => {
+  const coarser = structuredClone(file);
+  coarser.episode.energyStep = 10;
+  expect(lockStanding(snapshot, coarser)).toBe('broken');
+  const told = whyBroken(snapshot, coarser, episodeFigures(coarser));
+  expect(told).toBe('calories are written to 10 kcal now');
+  const again = takeLock(coarser).snapshot;
+  expect(lockStanding(again, coarser)).toBe('locked');
 });

@@ -122,6 +122,7 @@ export function dayFile(
       segments: [...segments],
       links: [...links],
       webLinks: [],
+      energyStep: 1,
       disclosure: '',
     },
     day: {

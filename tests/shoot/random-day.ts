@@ -140,6 +140,7 @@ function attempt(chance: Chance, seed: number): { file: EpisodeFile; witness: Ch
       segments: chance.percent(25) ? chance.shuffle(segments) : segments,
       links: chance.shuffle([...links, ...elsewhere]),
       webLinks: [],
+      energyStep: 1,
       disclosure: '',
     },
     day,

@@ -410,6 +410,7 @@ export const FILE: EpisodeFile = {
       },
     ],
     webLinks: [{ id: 'wl-1', label: 'My site', url: 'https://example.com/a' }],
+    energyStep: 1,
     disclosure: 'The pan was lent.',
   },
   day: {

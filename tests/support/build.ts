@@ -203,6 +203,7 @@ export function aFile(
       publishOn: null,
       rate: { num: 25, den: 1 },
       targets: [],
+      energyStep: 1,
       anythingElse: null,
       segments,
       links: [],

@@ -1,7 +1,8 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { episodeFigures } from '#lib/figures/episode-figures';
-import { ENERGY_STEPS, publishedNumbers } from '#lib/figures/published-numbers';
+import { ENERGY_STEPS } from '#lib/episode/schema';
+import { publishedNumbers } from '#lib/figures/published-numbers';
 import { description } from '#lib/publish/description';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { othersOf } from '../others';

@@ -4,7 +4,8 @@ import { FigureList, FigureView, type FigureSize } from '../../../../_ui/figure-
 import { SlateHead } from '../../../../_ui/slate-head';
 import { dishesOf, type Dish } from '#lib/episode/context';
 import type { DishFigures, Figures } from '#lib/figures/episode-figures';
-import type { EnergyStep, NumberScope } from '#lib/figures/published-numbers';
+import type { EnergyStep } from '#lib/episode/schema';
+import type { NumberScope } from '#lib/figures/published-numbers';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
 import type { Description } from '#lib/publish/description';
 import { Disclosure } from '../../../../_ui/disclosure';

@@ -6,12 +6,8 @@ import { SayLine } from '../../../../_ui/say-line';
 import type { Dish } from '#lib/episode/context';
 import { energyRemark } from '#lib/figures/energy-remark';
 import type { DishFigures } from '#lib/figures/episode-figures';
-import {
-  confirmedOnly,
-  ENERGY_STEPS,
-  type EnergyStep,
-  type NumberScope,
-} from '#lib/figures/published-numbers';
+import { ENERGY_STEPS, type EnergyStep } from '#lib/episode/schema';
+import { confirmedOnly, type NumberScope } from '#lib/figures/published-numbers';
 import {
   sayDay,
   sayLine,

@@ -1,0 +1,2 @@
+-- AlterTable
+ALTER TABLE "Episode" ADD COLUMN     "energyStep" INTEGER NOT NULL DEFAULT 1;
