@@ -50,13 +50,20 @@ function portionOf(recipe: Recipe, name: string | null): Portion | null {
   return recipe.portions.find((portion) => portion.name === name) ?? null;
 }
 
+/** A recipe as far as it is made from others. */
+export interface RecipeTies {
+  readonly id: string;
+  readonly title: string;
+  readonly lines: readonly Pick<RecipeLine, 'madeFrom'>[];
+}
+
 /**
  * The ring that recipes close when they are made from each other, by their titles, first and last the same;
  * null where there is none. `extra` is one more tie that is about to be made.
  * @example recipeRing(recipes, { in: 'sauce', from: 'lasagne' }) // ['Sauce', 'Lasagne', 'Sauce']
  */
 export function recipeRing(
-  recipes: readonly Recipe[],
+  recipes: readonly RecipeTies[],
   extra?: { readonly in: string; readonly from: string },
 ): readonly string[] | null {
   const byId = new Map(recipes.map((recipe) => [recipe.id, recipe]));

@@ -8,8 +8,8 @@ export function plannedLengthS(segments: readonly Pick<Segment, 'plannedS'>[]): 
 }
 
 /**
- * Whether an ingredient asks for something still: it has no food, or no amount typed or weighed. One rule for
- * the list of the season, which counts rows, and for the episode itself.
+ * Whether an ingredient asks for something still: it is of no food or dish, or has no amount typed or weighed. One
+ * rule for the list of the season, which counts rows, and for the episode itself.
  */
 export function isLineOpen(line: {
   readonly hasFood: boolean;
@@ -35,7 +35,7 @@ export function stageFacts(
     );
     return recipe.lines.filter((line) =>
       isLineOpen({
-        hasFood: line.foodId !== null,
+        hasFood: line.foodId !== null || line.madeFrom !== null,
         hasAmount: line.planned !== null || line.quantity !== null,
         isWeighed: weighed.has(line.id),
       }),

@@ -8,6 +8,8 @@ interface Present {
   readonly lines: ReadonlySet<string>;
   readonly foods: ReadonlySet<string>;
   readonly ovens: ReadonlySet<string>;
+  /** The names of each recipe's portions. */
+  readonly portions: ReadonlyMap<string, ReadonlySet<string>>;
 }
 
 export function presentIn(
@@ -17,15 +19,16 @@ export function presentIn(
   ovens: readonly { readonly id: string }[],
 ): Present {
   const ids = (rows: readonly { readonly id: string }[]) => new Set(rows.map((row) => row.id));
+  const all = [...episode.segments.flatMap((segment) => recipeOf(segment) ?? []), ...recipes];
   return {
     segments: ids(episode.segments),
     steps: ids(episode.segments.flatMap((segment) => segment.steps)),
-    lines: ids([
-      ...episode.segments.flatMap((segment) => recipeOf(segment)?.lines ?? []),
-      ...recipes.flatMap(({ lines }) => lines),
-    ]),
+    lines: ids(all.flatMap(({ lines }) => lines)),
     foods: ids(foods),
     ovens: ids(ovens),
+    portions: new Map(
+      all.map(({ id, portions }) => [id, new Set(portions.map(({ name }) => name))]),
+    ),
   };
 }
 
@@ -154,9 +157,21 @@ function lineFrom(line: RecipeTree['lines'][number], present: Present) {
       made: line.leftMade,
     },
     bounded: line.bounded ?? [],
-    madeFrom:
-      line.madeFromId === null ? null : { recipeId: line.madeFromId, rev: line.madeFromRev ?? 1 },
+    ...madeFrom(line, present),
   };
+}
+
+/**
+ * What an ingredient is made from, if that is still there. An amount in portions that were taken out says nothing
+ * any more, and must not come to mean another portion.
+ */
+function madeFrom(line: RecipeTree['lines'][number], present: Present) {
+  const { madeFromId, madeFromRev, unit, measureName } = line;
+  const portions = present.portions.get(madeFromId ?? '');
+  if (madeFromId === null || !portions) return { madeFrom: null };
+  const made = { madeFrom: { recipeId: madeFromId, rev: madeFromRev ?? 1 } };
+  const lost = unit === 'portion' && measureName !== null && !portions.has(measureName);
+  return lost ? { ...made, quantity: null, unit: null, measureName: null } : made;
 }
 
 /** A day as far as it concerns this episode; others may be filmed on it too. */

@@ -29,6 +29,7 @@ const LINES = {
   where: ALIVE,
   select: {
     foodId: true,
+    madeFromId: true,
     lowNum: true,
     plannedMg: true,
     shares: { where: { ...ALIVE, weighing: ALIVE }, select: { id: true }, take: 1 },
@@ -94,7 +95,7 @@ function seasonEpisode(
   const lines = recipes.flatMap((recipe) => recipe.lines);
   const open = lines.filter((line) =>
     isLineOpen({
-      hasFood: line.foodId !== null,
+      hasFood: line.foodId !== null || line.madeFromId !== null,
       hasAmount: line.plannedMg !== null || line.lowNum !== null,
       isWeighed: line.shares.length > 0,
     }),

@@ -93,16 +93,30 @@ export const EPISODE_ROWS = {
     spareScope: segment.spareScope,
     washUpS: segment.washUpS,
   }),
-  Recipe: z.strictObject({
-    id,
-    title: recipe.title,
-    method: recipe.method,
-    forkedFromId: id.nullable(),
-    moisturePermille: cooking.moisturePermille.nullable().default(null),
-    fatPermille: cooking.fatPermille.nullable().default(null),
-    cookingSpreadPermille: permille.nullable().default(null),
-    cookingSource: cooking.source.nullable().default(null),
-  }),
+  Recipe: z
+    .strictObject({
+      id,
+      title: recipe.title,
+      method: recipe.method,
+      forkedFromId: id.nullable(),
+      moisturePermille: cooking.moisturePermille.nullable().default(null),
+      fatPermille: cooking.fatPermille.nullable().default(null),
+      cookingSpreadPermille: permille.nullable().default(null),
+      cookingSource: cooking.source.nullable().default(null),
+    })
+    .refine(
+      (row) =>
+        allOrNone(
+          row.moisturePermille,
+          row.fatPermille,
+          row.cookingSpreadPermille,
+          row.cookingSource,
+        ),
+      {
+        path: ['cookingSource'],
+        message: 'a change of weight has water, fat, how far it may miss and who says so, or none',
+      },
+    ),
   RecipeLine: z
     .strictObject({
       id,

@@ -8,6 +8,7 @@ import type { Command, Edit, Written } from '#lib/store/command';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { inLine } from '#lib/store/in-line';
 import { journalText, type JournalEntry } from '#lib/store/journal';
+import { ringProblems } from '#lib/store/recipe-rings';
 import { problemAt, zodProblems } from '#lib/store/refusals';
 import { derivedColumns, ROWS } from '#lib/store/rows';
 import type { StoredRow } from '#lib/store/table';
@@ -56,6 +57,8 @@ async function run(
 ): Promise<Written> {
   const outcome = await applyEdits(tx, command, creatorId, creates);
   if (outcome.problems.length > 0) throw new Refused(outcome);
+  const problems = await ringProblems(tx, outcome.entries);
+  if (problems.length > 0) throw new Refused({ ...outcome, problems });
   await writeJournal(tx, command, creatorId, groupId, outcome.entries);
   const revs = outcome.entries.map((entry) => [entry.entityId, entry.after?.rev ?? 0] as const);
   return { groupId, revs: Object.fromEntries(revs) };
