@@ -10,6 +10,8 @@ export const BINDING_NUTRIENTS: Readonly<Record<string, Nutrient>> = {
   saturated: 'saturated',
   carbohydrate: 'carbohydrate',
   carbs: 'carbohydrate',
+  'net carbs': 'netCarbohydrate',
+  'net carbohydrate': 'netCarbohydrate',
   fibre: 'fibre',
   fiber: 'fibre',
   sugars: 'sugars',

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { NUTRIENT_NAMES, type Nutrient } from '#lib/foods/nutrients';
+import { NUTRIENT_NAMES, STATED_NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import { foodSchema, stateSchema } from '#lib/foods/food';
 import { isZone } from '#lib/units/local-date';
 
@@ -98,7 +98,7 @@ export const leftBehindSchema = z.discriminatedUnion('kind', [
  * in the nutrient's unit.
  */
 export const boundedGapSchema = z.object({
-  nutrient: z.enum(NUTRIENT_NAMES as unknown as [Nutrient, ...Nutrient[]]),
+  nutrient: z.enum(STATED_NUTRIENTS as unknown as [Nutrient, ...Nutrient[]]),
   maxPer100: z.number().nonnegative().max(1_000_000),
 });
 export type BoundedGap = z.infer<typeof boundedGapSchema>;
@@ -136,7 +136,7 @@ export const recipeLineSchema = z.object({
   cookMethod: oneLine(80).nullable().default(null),
   /** Code of the retention factors that its vitamins and minerals are multiplied by; null for none. */
   retention: oneLine(8).nullable().default(null),
-  bounded: z.array(boundedGapSchema).max(NUTRIENT_NAMES.length).default([]),
+  bounded: z.array(boundedGapSchema).max(STATED_NUTRIENTS.length).default([]),
   /** Spoilt by a second take, so that a spare take buys it again. */
   spoiltByTake: z.boolean(),
   /** "to taste", "optional", anything the viewer reads. */

@@ -1,8 +1,9 @@
 import type { EatenAmount } from '#lib/episode/eaten-amount';
 import type { LineAmount } from '#lib/episode/line-amount';
 import type { RecipeLine } from '#lib/episode/schema';
+import type { Stated } from '#lib/figures/composition';
 import type { MissingPart } from '#lib/figures/figure';
-import { addParts, multiplyParts, NOTHING, subtractParts, type Parts } from '#lib/figures/parts';
+import { multiplyParts, NOTHING, subtractParts, type Parts } from '#lib/figures/parts';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { retentionOf } from '#lib/foods/retention';
 import type { Interval } from '#lib/units/interval';
@@ -100,26 +101,24 @@ export function retained(
   return multiplyParts(parts, [source(kept.id)], new Map([[kept.id, kept.share]]));
 }
 
+/** What stands in for a value that a food's source lacks; null where nothing does. */
+export type StandIn = (nutrient: Nutrient) => Stated | null;
+
 /**
- * A value that the food's source lacks, where the person has bounded it: anywhere from 0 to the most that so much
- * of it can hold. Without grams it stays missing.
+ * The values that the food's source lacks and the person has bounded: each anywhere from 0 to the most that so much
+ * of it can hold, one error wherever it is counted (fibre in itself, in carbohydrate, in energy). Null where there
+ * are none, or no grams.
  */
-export function boundedGap(
-  line: RecipeLine,
-  amount: LineAmount,
-  nutrient: Nutrient,
-  parts: Parts,
-): Parts {
-  const bounded = line.bounded.find((each) => each.nutrient === nutrient);
-  const lacksIt = parts.above.some(({ reason }) => reason === 'noValue');
-  if (!bounded || !lacksIt || !amount.massMg) return parts;
-  const id = `bounded:${line.id}:${nutrient}`;
-  const { maxPer100 } = bounded;
-  const within: Parts = {
-    ...NOTHING,
-    terms: multiply(scale(amount.massMg, 1e-5), [source(id)]),
-    sources: new Map([...amount.sources, [id, { low: 0, value: maxPer100 / 2, high: maxPer100 }]]),
+export function boundedGaps(line: RecipeLine, { massMg, sources }: LineAmount): StandIn | null {
+  if (line.bounded.length === 0 || !massMg) return null;
+  return (nutrient) => {
+    const bounded = line.bounded.find((each) => each.nutrient === nutrient);
+    if (!bounded) return null;
+    const id = `bounded:${line.id}:${nutrient}`;
+    const { maxPer100 } = bounded;
+    return {
+      terms: multiply(scale(massMg, 1e-5), [source(id)]),
+      sources: new Map([...sources, [id, { low: 0, value: maxPer100 / 2, high: maxPer100 }]]),
+    };
   };
-  const above = parts.above.filter(({ reason }) => reason !== 'noValue');
-  return addParts([{ ...parts, above }, within]);
 }

@@ -9,7 +9,7 @@ import type { Region } from '#lib/figures/line-parts';
 import { addParts, figureOf, NOTHING, type Parts } from '#lib/figures/parts';
 import { ingredientParts, recipeParts } from '#lib/figures/recipe-parts';
 import { eatenShare, portionShare } from '#lib/figures/shares';
-import { SHOWN_NUTRIENTS } from '#lib/figures/shown-nutrients';
+import { countedNutrients } from '#lib/figures/shown-nutrients';
 import { boundsOf, type Bounds } from '#lib/units/bounds';
 import type { Interval } from '#lib/units/interval';
 
@@ -63,12 +63,12 @@ export interface EpisodeFigures {
  * Every figure of an episode with its breakdown: per ingredient, dish, portion and day.
  *
  * @param file the plain data of the episode with its foods and kitchen
- * @param nutrients which to compute; the region's panel unless given
+ * @param nutrients which to compute; the region's panel and what targets and sentences ask for, unless given
  * @example episodeFigures(file).dishes[0].whole.protein // { value: 71.3, low: 69.9, high: 72.7, … }
  */
 export function episodeFigures(
   file: EpisodeFile,
-  nutrients: readonly Nutrient[] = SHOWN_NUTRIENTS[file.episode.region],
+  nutrients: readonly Nutrient[] = countedNutrients(file.episode),
 ): EpisodeFigures {
   const context = amountContext(file);
   const { region, segments, anythingElse } = file.episode;

@@ -7,7 +7,7 @@ import type { LineAmount } from '#lib/episode/line-amount';
 import type { RecipeLine, Weighing } from '#lib/episode/schema';
 import { statedNutrient } from '#lib/figures/composition';
 import type { MissingPart } from '#lib/figures/figure';
-import { asEaten, boundedGap, retained } from '#lib/figures/cooking-parts';
+import { asEaten, boundedGaps, retained, type StandIn } from '#lib/figures/cooking-parts';
 import { constant } from '#lib/units/sum-of-products';
 import {
   addParts,
@@ -80,9 +80,11 @@ function knownParts(
     return { ...NOTHING, open: [missing(eaten.gap)] };
   }
   if (!eaten.food) throw new Error(`${line.text} is known and has no food`);
-  const all = foodParts(eaten.food, eaten.amount, nutrient, region, missing);
-  const bounded = boundedGap(line, eaten.amount, nutrient, all);
-  return asEaten(retained(bounded, line, nutrient, missing), eaten, nutrient, missing);
+  const { food, amount } = eaten;
+  const stated = foodParts(food, amount, nutrient, region, missing);
+  const standIn = lacks(stated) ? boundedGaps(line, amount) : null;
+  const all = standIn ? foodParts(food, amount, nutrient, region, missing, standIn) : stated;
+  return asEaten(retained(all, line, nutrient, missing), eaten, nutrient, missing);
 }
 
 /**
@@ -102,8 +104,12 @@ function addsNone(food: Food, nutrient: Nutrient, region: Region): boolean {
   };
   const missing: Missing = (reason) => ({ lineId: food.id, text: food.name, reason });
   const parts = foodParts(food, some, nutrient, region, missing);
-  if (parts.above.length + parts.below.length + parts.open.length > 0) return false;
+  if (lacks(parts)) return false;
   return parts.terms.every((term) => term.up.some((id) => parts.sources.get(id)?.value === 0));
+}
+
+function lacks({ above, below, open }: Parts): boolean {
+  return above.length + below.length + open.length > 0;
 }
 
 /**
@@ -136,7 +142,8 @@ type Missing = (reason: MissingPart['reason']) => MissingPart;
 
 /**
  * What an amount of a food holds of a nutrient, in the nutrient's unit and the region's words: linear in the amount.
- * `missing` says what the food does not state.
+ * Net carbohydrate is what is left of it without fibre, which in the EU is the carbohydrate itself.
+ * `missing` says what the food does not state; `standIn` gives what is counted in its place.
  */
 export function foodParts(
   food: Food,
@@ -144,35 +151,42 @@ export function foodParts(
   nutrient: Nutrient,
   region: Region,
   missing: Missing,
+  standIn: StandIn = () => null,
 ): Parts {
-  if (nutrient === 'carbohydrate') return carbohydrate(food, amount, region, missing);
-  const direct = directParts(food, amount, nutrient, missing);
-  if (direct.above.length === 0) return direct;
+  const of = direct(food, amount, standIn);
+  if (nutrient === 'carbohydrate') return carbohydrate(food, of, region, missing);
+  if (nutrient === 'netCarbohydrate') return carbohydrate(food, of, 'EU', missing);
+  const stated = of(nutrient, missing('noValue'));
+  if (stated.above.length === 0) return stated;
   // The same fact in the other region's words.
   if (nutrient === 'salt') {
-    const sodium = directParts(food, amount, 'sodium', missing);
-    return scaleParts(sodium, SALT_PER_SODIUM / 1000);
+    return scaleParts(of('sodium', missing('noValue')), SALT_PER_SODIUM / 1000);
   }
   if (nutrient === 'sodium') {
-    const salt = directParts(food, amount, 'salt', missing);
-    return salt.above.length === 0 ? scaleParts(salt, 1000 / SALT_PER_SODIUM) : direct;
+    const salt = of('salt', missing('noValue'));
+    return salt.above.length === 0 ? scaleParts(salt, 1000 / SALT_PER_SODIUM) : stated;
   }
-  if (nutrient === 'energyKj') return kilojoules(food, amount, missing);
-  return direct;
+  if (nutrient === 'energyKj') return kilojoules(food, of, missing);
+  return stated;
 }
 
-function directParts(food: Food, amount: LineAmount, nutrient: Nutrient, missing: Missing): Parts {
-  const stated = statedNutrient(food, amount, nutrient);
-  if (!stated) return { ...NOTHING, above: [missing('noValue')] };
-  return { ...NOTHING, terms: stated.terms, sources: stated.sources };
+/** A nutrient as the food states it itself, or else what stands in for it, or what is said to be missing. */
+type Direct = (nutrient: Nutrient, lacking: MissingPart) => Parts;
+
+function direct(food: Food, amount: LineAmount, standIn: StandIn): Direct {
+  return (nutrient, lacking) => {
+    const stated = statedNutrient(food, amount, nutrient) ?? standIn(nutrient);
+    if (!stated) return { ...NOTHING, above: [lacking] };
+    return { ...NOTHING, terms: stated.terms, sources: stated.sources };
+  };
 }
 
 /** Carbohydrate on the region's basis: fibre is taken away or added with the food's own value. */
-function carbohydrate(food: Food, amount: LineAmount, region: Region, missing: Missing): Parts {
-  const stated = directParts(food, amount, 'carbohydrate', missing);
+function carbohydrate(food: Food, of: Direct, region: Region, missing: Missing): Parts {
+  const stated = of('carbohydrate', missing('noValue'));
   const wanted = region === 'US' ? 'total' : 'available';
   if (food.version.carbBasis === wanted || stated.above.length > 0) return stated;
-  const fibre = directParts(food, amount, 'fibre', () => missing('noFibre'));
+  const fibre = of('fibre', missing('noFibre'));
   return wanted === 'available' ? subtractParts(stated, fibre) : addParts([stated, fibre]);
 }
 
@@ -181,17 +195,17 @@ function carbohydrate(food: Food, amount: LineAmount, region: Region, missing: M
  * Alcohol and polyols are rarely stated. Where they are blank they are left out only if the stated kcal
  * are explained without them; else the energy is 'at least'.
  */
-function kilojoules(food: Food, amount: LineAmount, missing: Missing): Parts {
+function kilojoules(food: Food, of: Direct, missing: Missing): Parts {
   const optional = (nutrient: 'alcohol' | 'polyols') => {
-    const parts = directParts(food, amount, nutrient, missing);
+    const parts = of(nutrient, missing('noValue'));
     if (parts.above.length === 0) return scaleParts(parts, KJ[nutrient]);
     return macrosExplainEnergy(food) ? NOTHING : parts;
   };
   return addParts([
-    scaleParts(directParts(food, amount, 'protein', missing), KJ.protein),
-    scaleParts(directParts(food, amount, 'fat', missing), KJ.fat),
-    scaleParts(carbohydrate(food, amount, 'EU', missing), KJ.carbohydrate),
-    scaleParts(directParts(food, amount, 'fibre', missing), KJ.fibre),
+    scaleParts(of('protein', missing('noValue')), KJ.protein),
+    scaleParts(of('fat', missing('noValue')), KJ.fat),
+    scaleParts(carbohydrate(food, of, 'EU', missing), KJ.carbohydrate),
+    scaleParts(of('fibre', missing('noValue')), KJ.fibre),
     optional('alcohol'),
     optional('polyols'),
   ]);

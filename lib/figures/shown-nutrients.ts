@@ -1,3 +1,5 @@
+import { parseBindings } from '#lib/episode/binding';
+import type { Episode } from '#lib/episode/schema';
 import type { Nutrient } from '#lib/foods/nutrients';
 import type { Region } from '#lib/figures/line-parts';
 
@@ -34,3 +36,22 @@ export const HEADLINE_NUTRIENTS = [
   'fat',
   'carbohydrate',
 ] as const satisfies readonly Nutrient[];
+
+/**
+ * What is counted for an episode: its region's panel, and after it whatever else a target or a sentence to say asks
+ * for, each once.
+ * @example countedNutrients(episode) // a US panel, and 'netCarbohydrate' where a target names it
+ */
+export function countedNutrients({
+  region,
+  targets,
+  segments,
+}: Pick<Episode, 'region' | 'targets' | 'segments'>): readonly Nutrient[] {
+  const said = segments.flatMap(({ talkingPoints }) =>
+    talkingPoints
+      .flatMap(({ text }) => parseBindings(text))
+      .flatMap((part) => (part.kind === 'number' ? [part.nutrient] : [])),
+  );
+  const aimed = targets.map(({ nutrient }) => nutrient);
+  return [...new Set([...SHOWN_NUTRIENTS[region], ...aimed, ...said])];
+}

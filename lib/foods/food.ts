@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { ALLERGENS, ROUNDING_RULES, SECTIONS, STATES } from '#lib/foods/food-lists';
-import { NUTRIENT_NAMES, type Nutrient } from '#lib/foods/nutrients';
+import { STATED_NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 
 /**
  * The plain data of a food: its composition per 100 g, per 100 ml or per serving, as printed.
@@ -30,7 +30,7 @@ export const cellSchema = z.discriminatedUnion('kind', [
 ]);
 export type Cell = z.infer<typeof cellSchema>;
 
-const nutrientName = z.enum(NUTRIENT_NAMES as unknown as [Nutrient, ...Nutrient[]]);
+const nutrientName = z.enum(STATED_NUTRIENTS as unknown as [Nutrient, ...Nutrient[]]);
 
 /** A nutrient that is absent from the record is missing, exactly as one whose cell says so. */
 export const valuesSchema = z.partialRecord(nutrientName, cellSchema);

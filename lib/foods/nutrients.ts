@@ -57,11 +57,22 @@ export const NUTRIENTS = {
   polyols: { unit: 'g', label: 'polyols' },
   alcohol: { unit: 'g', label: 'alcohol' },
   salt: { unit: 'g', label: 'salt' },
+  // Worked out, and stated by nobody: carbohydrate less fibre. Polyols stay in: the law counts them as carbohydrate
+  // on both sides (21 CFR 101.9(c)(6); Regulation (EU) 1169/2011, Annex I).
+  netCarbohydrate: { unit: 'g', label: 'net carbs (carbs less fibre)' },
 } as const;
 
 export type Nutrient = keyof typeof NUTRIENTS;
 
 export const NUTRIENT_NAMES = Object.keys(NUTRIENTS) as readonly Nutrient[];
+
+/** What no table or label states, and is worked out from what they do. */
+const DERIVED: ReadonlySet<Nutrient> = new Set<Nutrient>(['netCarbohydrate']);
+
+/** What a table or label can state: all but what is worked out. */
+export const STATED_NUTRIENTS: readonly Nutrient[] = NUTRIENT_NAMES.filter(
+  (name) => !DERIVED.has(name),
+);
 
 /** Whether a text names a nutrient. */
 export function isNutrient(text: string): text is Nutrient {
