@@ -2,16 +2,17 @@
 export const PHOTO_KINDS = ['jpeg', 'png', 'webp'] as const;
 export type PhotoKind = (typeof PHOTO_KINDS)[number];
 
-/** The media type that a kind is served as, and no other (IANA, media types). */
-export const PHOTO_MIME: Readonly<Record<PhotoKind, string>> = {
+/** The media types that photos are served as, and no other (IANA, media types). */
+export const PHOTO_MIMES = ['image/jpeg', 'image/png', 'image/webp'] as const;
+export type PhotoMime = (typeof PHOTO_MIMES)[number];
+export const PHOTO_MIME: Readonly<Record<PhotoKind, PhotoMime>> = {
   jpeg: 'image/jpeg',
   png: 'image/png',
   webp: 'image/webp',
 };
-export const PHOTO_MIMES = ['image/jpeg', 'image/png', 'image/webp'] as const;
 
 /** The ending of a file's name by its media type. */
-export const PHOTO_ENDING: Readonly<Record<(typeof PHOTO_MIMES)[number], string>> = {
+export const PHOTO_ENDING: Readonly<Record<PhotoMime, string>> = {
   'image/jpeg': 'jpg',
   'image/png': 'png',
   'image/webp': 'webp',

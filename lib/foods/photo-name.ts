@@ -1,6 +1,4 @@
-import { PHOTO_ENDING, type PHOTO_MIMES } from '#lib/foods/photo-kinds';
-
-type Mime = (typeof PHOTO_MIMES)[number];
+import { PHOTO_ENDING, type PhotoMime } from '#lib/foods/photo-kinds';
 
 /** The longest name that is kept, in characters. */
 const LONGEST = 80;
@@ -13,7 +11,7 @@ const UNSEEN = /[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Cn}\p{Zl}\p{Zp}]/gu;
  * which its bytes say better. A name of nothing is 'panel'.
  * @example photoName('C:\\fakepath\\IMG_0042.JPEG.exe', 'image/jpeg') // 'IMG_0042.JPEG.jpg'
  */
-export function photoName(given: string, mime: Mime): string {
+export function photoName(given: string, mime: PhotoMime): string {
   const last = given.split(/[/\\]/).at(-1) ?? '';
   const plain = last
     .replace(UNSEEN, '')

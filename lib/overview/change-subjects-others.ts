@@ -1,3 +1,4 @@
+import { photoSizeText } from '#lib/foods/photo-kinds';
 import { STATE_WORDS } from '#lib/foods/state-words';
 import {
   celsius,
@@ -266,9 +267,10 @@ export const OTHER_SUBJECTS = {
     silent: ['id', 'tokenHash'],
   },
   Attachment: {
-    kind: ['attached file', 'attached files'],
+    kind: ['photo of the panel', 'photos of the panel'],
+    place: 'versionId',
     name: called,
-    fields: [field('name', 'name'), field('kind', 'mime'), measured('bytes', 'size', String)],
+    fields: [field('name', 'name'), field('kind', 'mime'), measured('size', 'size', photoSizeText)],
     silent: ['id', 'sha256', 'versionId'],
   },
 } as const satisfies Readonly<Record<string, Subject>>;

@@ -48,7 +48,10 @@ export async function readAllChanges(
   };
 }
 
-/** Names of whatever the acts' rows name by id. A recipe is called as the segment that has it. */
+/**
+ * Names of whatever the acts' rows name by id. A recipe is called as the segment that has it, a reading of a
+ * label as its food.
+ */
 async function namesFor(acts: readonly Act[]): Promise<Names> {
   const ids = new Set<string>();
   for (const { entityId, before, after } of acts.flatMap(({ lines }) => lines)) {
@@ -70,6 +73,11 @@ async function namesFor(acts: readonly Act[]): Promise<Names> {
     select: { recipeId: true, title: true },
   });
   for (const { recipeId, title } of segments) if (recipeId !== null) names[recipeId] = title;
+  const readings = await database().foodVersion.findMany({
+    where: { id: { in: asked } },
+    select: { id: true, food: { select: { name: true } } },
+  });
+  for (const { id, food } of readings) names[id] = food.name;
   return names;
 }
 

@@ -1,6 +1,7 @@
 import { z } from 'zod';
+import { LARGEST_PHOTO, PHOTO_MIMES } from '#lib/foods/photo-kinds';
 import { folded } from '#lib/store/fold';
-import { id, instant, text, whole } from '#lib/store/rows-basic';
+import { id, instant, positive, text, whole } from '#lib/store/rows-basic';
 import { DAY_ROWS } from '#lib/store/rows-day';
 import { EPISODE_ROWS } from '#lib/store/rows-episode';
 import { FOOD_ROWS } from '#lib/store/rows-foods';
@@ -32,10 +33,10 @@ export const ROWS = {
   }),
   Attachment: z.strictObject({
     id,
-    sha256: text(64).min(64),
-    mime: text(120),
-    name: text(240),
-    size: whole,
+    sha256: text(64).regex(/^[0-9a-f]{64}$/),
+    mime: z.enum(PHOTO_MIMES),
+    name: text(240).min(1),
+    size: positive.max(LARGEST_PHOTO),
     versionId: id,
   }),
 } as const;
@@ -53,6 +54,7 @@ export const APPEND_ONLY: ReadonlySet<EntityName> = new Set([
   'StockMove',
   'DayEvent',
   'FoodVersion',
+  'Attachment',
   'NumbersLock',
   'Published',
   'Correction',

@@ -18,7 +18,13 @@ interface Props {
   readonly versions: readonly FoodVersion[];
   /** What its second witness says, for an own food. */
   readonly witness?: ReactNode;
+  /** The photos of its panel, for a food with a label. */
+  readonly photos?: ReactNode;
+  /** The photos stand beside the values, to be compared; without any, their form stands under them. */
+  readonly photographed?: boolean;
 }
+
+const COLUMNS = 'grid gap-x-12 gap-y-8 lg:grid-cols-[minmax(0,1fr)_minmax(0,1fr)]';
 
 const STANDING_WORDS = {
   declared: 'contains it, says the label',
@@ -29,8 +35,33 @@ const STANDING_WORDS = {
 } as const;
 
 /** One food: its values with their digits and source, and for an own food what can be changed. */
-export function FoodView({ stored, versions, witness }: Props) {
+export function FoodView({
+  stored,
+  versions,
+  witness,
+  photos = null,
+  photographed = false,
+}: Props) {
   const { food, own } = stored;
+  const label = (
+    <div className="min-w-0">
+      <FoodValues food={food} />
+      {own && (
+        <div className="mt-4 flex flex-wrap items-center gap-x-5 gap-y-2 print:hidden">
+          <ButtonLink href={`/pantry/foods/${food.id}/again`}>Read the label again</ButtonLink>
+          {versions.length > 1 && (
+            <ButtonForm
+              action={takeBackReading}
+              values={{ foodId: food.id, versionId: food.version.id }}
+            >
+              Take back reading {food.version.seq}
+            </ButtonForm>
+          )}
+        </div>
+      )}
+      <OldReadings versions={versions} />
+    </div>
+  );
   return (
     <>
       <SlateHead
@@ -43,23 +74,16 @@ export function FoodView({ stored, versions, witness }: Props) {
           Back to the pantry
         </Link>
       </p>
-      <div className="grid gap-x-12 gap-y-8 lg:grid-cols-[minmax(0,1fr)_minmax(0,1fr)]">
+      {photographed && (
+        <div className={COLUMNS}>
+          {label}
+          {photos}
+        </div>
+      )}
+      <div className={photographed ? `mt-8 ${COLUMNS}` : COLUMNS}>
         <div className="min-w-0">
-          <FoodValues food={food} />
-          {own && (
-            <div className="mt-4 flex flex-wrap items-center gap-x-5 gap-y-2 print:hidden">
-              <ButtonLink href={`/pantry/foods/${food.id}/again`}>Read the label again</ButtonLink>
-              {versions.length > 1 && (
-                <ButtonForm
-                  action={takeBackReading}
-                  values={{ foodId: food.id, versionId: food.version.id }}
-                >
-                  Take back reading {food.version.seq}
-                </ButtonForm>
-              )}
-            </div>
-          )}
-          <OldReadings versions={versions} />
+          {!photographed && label}
+          {!photographed && photos && <div className="mt-8">{photos}</div>}
           {witness}
           <Measures food={food} />
           <Yields food={food} />

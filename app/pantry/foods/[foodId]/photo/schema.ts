@@ -1,0 +1,10 @@
+import { z } from 'zod';
+import { revision, rowId } from '../../../../_forms/fields';
+
+/** What a photo is attached to; its file is no text and is read beside these. */
+export const photoForm = z.object({ foodId: rowId, versionId: rowId });
+export const takeOutForm = z.object({ foodId: rowId, photoId: rowId, rev: revision });
+export const putBackForm = z.object({ foodId: rowId, photoId: rowId });
+
+/** The form's two fields for a file: one that is there, and one taken now. */
+export const FILE_FIELDS = ['photo', 'taken'] as const;
