@@ -23,6 +23,18 @@ function databasePath(env) {
 }
 
 /**
+ * Where the photos of labels stand: beside the database's file, for a database on a server in .data;
+ * SLATE_PHOTOS names another folder.
+ * @param {NodeJS.ProcessEnv} env
+ * @returns {string} an absolute path
+ */
+function photosPath(env) {
+  if (env.SLATE_PHOTOS) return path.resolve(root, env.SLATE_PHOTOS);
+  const database = databasePath(env);
+  return path.join(isServer(database) ? inRoot('.data') : path.dirname(database), 'photos');
+}
+
+/**
  * Whether a database stands on a PostgreSQL server; all others are files.
  * @param {string} database
  */
@@ -72,6 +84,7 @@ module.exports = {
   nextBin,
   inRoot,
   databasePath,
+  photosPath,
   isServer,
   shownDatabase,
   instanceOf,
