@@ -89,36 +89,3 @@ export function recipeRing(
   }
   return null;
 }
-
-/**
- * A recipe's own ingredients and, at any depth, those of the recipes it is made from, each with how many times it
- * is taken; ingredients that are recipes themselves are not among them. A ring is entered once.
- * @param times how many times the recipe is made
- * @param shareOf how much of the nested recipe an ingredient takes, 1 for all of it; null where that is not
- *   known: the ingredient then stands for itself
- */
-export function flatLines(
-  recipe: Recipe,
-  context: AmountContext,
-  times: number,
-  shareOf: (line: RecipeLine, within: Recipe, nested: Recipe) => number | null,
-  above: readonly string[] = [],
-): readonly FlatLine[] {
-  if (above.includes(recipe.id)) return [];
-  return recipe.lines.flatMap((line): readonly FlatLine[] => {
-    const nested = nestedRecipe(line, context);
-    if (!nested) return [{ line, recipe, times }];
-    const share = shareOf(line, recipe, nested);
-    if (share === null) return [{ line, recipe, times }];
-    return flatLines(nested, context, times * share, shareOf, [...above, recipe.id]);
-  });
-}
-
-/** An ingredient of a recipe or of one nested in it. */
-export interface FlatLine {
-  readonly line: RecipeLine;
-  /** The recipe that it stands in. */
-  readonly recipe: Recipe;
-  /** How many times the whole line is taken. */
-  readonly times: number;
-}

@@ -66,7 +66,7 @@ function record({ row, foods }: PrintedRow): string[] {
     row.text,
     row.dish,
     ...grams.map((mg) => number(mg === null ? null : mg / 1000)),
-    both(foods.map(({ name }) => name)),
+    row.madeFrom ? `a dish: ${row.madeFrom.title}` : both(foods.map(({ name }) => name)),
     both(foods.map(({ source }) => source)),
     both(foods.map(({ value, stated }) => (stated ? `${value}; ${stated}` : value))),
     both(foods.map(({ range }) => range)),

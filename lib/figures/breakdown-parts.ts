@@ -12,7 +12,7 @@ import type { Nutrient } from '#lib/foods/nutrients';
 export interface RowParts {
   readonly dish: Dish;
   /** Without a food where it is what cooking changes, which is no ingredient. */
-  readonly line: Pick<RecipeLine, 'id' | 'text' | 'foodId' | 'orFoodId'>;
+  readonly line: Pick<RecipeLine, 'id' | 'text' | 'foodId' | 'orFoodId' | 'madeFrom'>;
   readonly eaten: EatenAmount | null;
   readonly parts: Parts;
   /** Milligrams of the ingredient in the amount; without terms where they are not known. */
@@ -83,7 +83,7 @@ function dishRows(
   });
   const changes = change.terms.length + change.open.length > 0;
   const text = 'gained or lost in cooking';
-  const line = { id: `cooking-${id}`, text, foodId: null, orFoodId: null };
+  const line = { id: `cooking-${id}`, text, foodId: null, orFoodId: null, madeFrom: null };
   const cooking: RowParts = { dish, line, eaten: null, massMg: NOTHING, parts: share(change) };
   return {
     rows: changes ? [...rows, cooking] : rows,

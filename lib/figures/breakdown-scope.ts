@@ -47,16 +47,23 @@ export function scopeFrom(file: EpisodeFile, text: string): NamedScope | null {
 }
 
 function dishScopes(dish: Dish, weighed: boolean): [NumberScope, string][] {
-  const { id: segmentId, eaten, recipe } = dish;
+  const { id: segmentId, eaten, ate, recipe } = dish;
   const scopes: [NumberScope, string][] = [[{ kind: 'whole', segmentId }, 'the whole dish']];
   for (const portion of recipe.portions) {
     scopes.push([{ kind: 'portion', portionId: portion.id }, portionWords(portion)]);
   }
-  if (eaten.num !== eaten.den && eaten.num > 0) {
-    scopes.push([{ kind: 'eaten', segmentId }, `${eaten.num} of ${eaten.den}, as eaten`]);
+  const exactlyAll = ate.kind === 'share' && eaten.num === eaten.den;
+  if (!exactlyAll && eaten.num > 0) {
+    scopes.push([{ kind: 'eaten', segmentId }, `${eatenWords(dish)}, as eaten`]);
   }
   if (weighed) scopes.push([{ kind: 'per100g', segmentId }, '100 g, finished']);
   return scopes;
+}
+
+/** `'1 of 4'`, `'1/3, by eye'`, `'350 g'`. */
+function eatenWords({ ate, eaten: { num, den } }: Dish): string {
+  if (ate.kind === 'mass') return `${printGrams(ate.valueMg)} g`;
+  return ate.kind === 'byEye' ? `${num}/${den}, by eye` : `${num} of ${den}`;
 }
 
 function portionWords(portion: Portion): string {

@@ -1,5 +1,6 @@
-import type { EpisodeFile } from '#lib/episode/schema';
+import { recipesOf } from '#lib/episode/context';
 import type { AmountGap } from '#lib/episode/eaten-amount';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { figureParts, type RowParts } from '#lib/figures/breakdown-parts';
 import { uncertaintyOf, type Cause } from '#lib/figures/breakdown-uncertainty';
 import { figureStatus, type Figure } from '#lib/figures/figure';
@@ -26,8 +27,10 @@ export interface BreakdownRow {
   readonly dish: string;
   /** The ingredient as written. */
   readonly text: string;
-  /** Its food, or both where it is one of two; none where no food is chosen. */
+  /** Its food, or both where it is one of two; none where no food is chosen, or it is a dish. */
   readonly foods: readonly FoodValue[];
+  /** The dish that it is made from; null where it is of a food, or that dish is not here. */
+  readonly madeFrom: { readonly recipeId: string; readonly title: string } | null;
   /** Milligrams in this amount of the dish, in the state in which the food's value holds. */
   readonly massMg: Bounds | null;
   /** Why there are none. */
@@ -85,6 +88,7 @@ export function breakdown(
       )
     : null;
   const foods = new Map(file.foods.map((food) => [food.id, food]));
+  const titles = new Map(recipesOf(file).map(({ id, title }) => [id, title]));
   const valueOf = valuesOnce(nutrient, region);
   const rows = parts.rows.map((row, index): BreakdownRow => {
     const { dish, line, eaten, massMg } = row;
@@ -97,6 +101,7 @@ export function breakdown(
       dish: dish.title,
       text: line.text,
       foods: named.map(valueOf),
+      madeFrom: dishOf(line.madeFrom, titles),
       massMg: massMg.terms.length > 0 ? boundsOf(massMg.terms, massMg.sources) : null,
       gap: eaten && !eaten.known ? eaten.gap : null,
       contribution: figureOf(nutrient, row.parts),
@@ -118,6 +123,15 @@ function shareOfTotal({ parts }: RowParts, value: number, figure: Figure): numbe
   if ((status !== 'known' && status !== 'atLeast') || !(figure.value > 0)) return null;
   const lacks = parts.above.length + parts.below.length + parts.open.length > 0;
   return lacks && parts.terms.length === 0 ? null : value / figure.value;
+}
+
+function dishOf(
+  madeFrom: RowParts['line']['madeFrom'],
+  titles: ReadonlyMap<string, string>,
+): BreakdownRow['madeFrom'] {
+  if (!madeFrom) return null;
+  const title = titles.get(madeFrom.recipeId);
+  return title === undefined ? null : { recipeId: madeFrom.recipeId, title };
 }
 
 /** A food's value, worked out once however many ingredients it is in. */

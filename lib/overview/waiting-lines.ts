@@ -1,11 +1,14 @@
 import type { AmountGap } from '#lib/episode/eaten-amount';
 import type { RecipeLine } from '#lib/episode/schema';
 import type { LineFigures } from '#lib/figures/episode-figures';
-import { figureStatus } from '#lib/figures/figure';
+import { figureStatus, type MissingPart } from '#lib/figures/figure';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
 
-/** What an ingredient waits for: the person's word on its food, or what its grams need. */
-export type Waiting = 'confirm' | AmountGap;
+/**
+ * What an ingredient waits for: the person's word on its food, what its grams need; or of one that is a dish, that
+ * dish's finished weight, an end to its ring, or something within it.
+ */
+export type Waiting = 'confirm' | AmountGap | 'noDivisor' | 'cycle' | 'within';
 
 export interface WaitingLine {
   readonly line: RecipeLine;
@@ -29,7 +32,7 @@ export function waitingLines(
     const of = byId.get(line.id);
     if (!of) return [];
     const confirm = line.match === 'provisional' && of.foodName !== null ? 'confirm' : null;
-    const waits = confirm ?? of.gap;
+    const waits = confirm ?? of.gap ?? nestedWait(line, of);
     if (waits === null) return [];
     const counts = HEADLINE_NUTRIENTS.some((nutrient) => {
       const figure = of.figures[nutrient];
@@ -37,4 +40,28 @@ export function waitingLines(
     });
     return [{ line, figures: of, waits, counts }];
   });
+}
+
+/** What a person can do something about; a value that no source states is none of it. */
+const MENDED_WITHIN: ReadonlySet<MissingPart['reason']> = new Set([
+  'noLines',
+  'noFood',
+  'noGrams',
+  'states',
+  'leftBehind',
+  'leftNotWeighed',
+  'noDivisor',
+  'cycle',
+]);
+
+function nestedWait({ id, madeFrom }: RecipeLine, { figures }: LineFigures): Waiting | null {
+  if (!madeFrom) return null;
+  const headline = HEADLINE_NUTRIENTS.flatMap((nutrient) => figures[nutrient] ?? []);
+  const missing = headline.flatMap((figure) => figure.missing);
+  const own = missing.find(({ lineId }) => lineId === id)?.reason;
+  if (own === 'noDivisor' || own === 'cycle') return own;
+  const within =
+    missing.some(({ lineId, reason }) => lineId !== id && MENDED_WITHIN.has(reason)) ||
+    headline.some(({ provisional }) => provisional.length > 0);
+  return within ? 'within' : null;
 }

@@ -114,10 +114,14 @@ function dishBlock(dish: Dish, file: EpisodeFile, numbers: PublishedNumbers): st
   const whole = { kind: 'whole', segmentId: dish.id } as const;
   const { region } = file.episode;
   const reason = openReason(numbers, whole);
+  const titles = new Map(
+    dishesOf(file.episode.segments).map((each) => [each.recipe.id, each.title]),
+  );
   const portions = recipe.portions.map((portion) => {
     const scope = { kind: 'portion', portionId: portion.id } as const;
     const why = reason === null ? openReason(numbers, scope) : null;
-    const line = `${capitalised(portion.name)}: ${numbersLine(numbers, scope, region)}`;
+    const how = portion.kind === 'byEye' ? ' (by eye)' : '';
+    const line = `${capitalised(portion.name)}${how}: ${numbersLine(numbers, scope, region)}`;
     return why === null ? line : `${line} (${why})`;
   });
   return [
@@ -125,7 +129,7 @@ function dishBlock(dish: Dish, file: EpisodeFile, numbers: PublishedNumbers): st
     `The whole dish: ${numbersLine(numbers, whole, region)}`,
     ...portions,
     ...(reason === null ? [] : [`Open: ${reason}`]),
-    ...recipe.lines.map((line) => `- ${ingredientText(line, recipe.weighings, context)}`),
+    ...recipe.lines.map((line) => `- ${ingredientText(line, recipe.weighings, context, titles)}`),
     ...(recipe.method === '' ? [] : [recipe.method]),
   ];
 }

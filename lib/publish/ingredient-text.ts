@@ -1,7 +1,8 @@
 import { STATE_WORDS } from '#lib/foods/state-words';
 import type { AmountContext } from '#lib/episode/context';
-import { lineAmount } from '#lib/episode/line-amount';
-import type { LineUnit, RecipeLine, Weighing } from '#lib/episode/schema';
+import { lineAmount, type LineAmount } from '#lib/episode/line-amount';
+import { nestedRecipe } from '#lib/episode/made-from';
+import type { LineUnit, Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
 import { printGrams, printTo } from '#lib/units/print';
 import { quantityText } from '#lib/units/read-quantity';
 import { evaluate, type Term } from '#lib/units/sum-of-products';
@@ -21,17 +22,21 @@ const UNIT_WORDS: Partial<Readonly<Record<LineUnit, readonly [string, string]>>>
 
 /**
  * An ingredient as the viewer reads it: the words as written, then grams and the state they hold in, and the
- * household amount where the words have none.
+ * household amount where the words have none. One that is made from a dish says which: that dish by name where the
+ * same text has it (`dishes`), else what it is made of.
  * `ingredientText(line, …)` → `'14 oz ground turkey, 93 % (397 g, raw)'`; without grams `'salt to taste (not weighed)'`.
  */
 export function ingredientText(
   line: RecipeLine,
   weighings: readonly Weighing[],
   context: AmountContext,
+  dishes: ReadonlyMap<string, string> = new Map(),
 ): string {
   const amount = lineAmount(line, weighings, context);
   const valueOf = (terms: readonly Term[]) =>
     evaluate(terms, new Map([...amount.sources].map(([id, { value }]) => [id, value])));
+  const nested = nestedRecipe(line, context);
+  if (nested) return nestedText(line, amount, nested, context, dishes);
   const state = STATE_WORDS[line.state];
   const peel = line.asBought ? ', with peel and trim' : '';
   if (amount.massMg) {
@@ -47,10 +52,51 @@ export function ingredientText(
   return `${line.text} (not weighed)`;
 }
 
+/**
+ * `'120 g tomato sauce (see Tomato sauce)'`, or `'(120 g, made of: 400 g tomatoes; 1 onion)'` of a dish that the text
+ * does not have: the foods are in it all the same.
+ */
+function nestedText(
+  line: RecipeLine,
+  amount: LineAmount,
+  nested: Recipe,
+  context: AmountContext,
+  dishes: ReadonlyMap<string, string>,
+): string {
+  const values = new Map([...amount.sources].map(([id, { value }]) => [id, value]));
+  const grams = amount.massMg && `${printGrams(evaluate(amount.massMg, values))} g`;
+  const stated = grams !== null && line.text.includes(grams);
+  const known = amount.massMg !== null || amount.batches !== null;
+  const how = grams !== null ? (stated ? [] : [grams]) : known ? taken(line) : ['not weighed'];
+  const title = dishes.get(nested.id);
+  const what =
+    title === undefined ? `made of: ${madeOf(nested, context, []).join('; ')}` : `see ${title}`;
+  return `${line.text} (${[...how, what].join(', ')})`;
+}
+
+/** `'1/2 batch'` or `'2 × a ladle'`, where the words name no number of their own. */
+function taken({ text, quantity, unit, measureName }: RecipeLine): string[] {
+  if (!quantity || NUMBERED.test(text)) return [];
+  const count = quantityText(quantity);
+  if (unit === 'portion') return [`${count} × ${measureName ?? 'a portion'}`];
+  return [`${count} ${quantity.high.num > quantity.high.den ? 'batches' : 'batch'}`];
+}
+
+/** The words of all that a dish is made of; of a dish within it, what that is made of. */
+function madeOf(recipe: Recipe, context: AmountContext, above: readonly string[]): string[] {
+  if (above.includes(recipe.id)) return [];
+  return recipe.lines.flatMap((line) => {
+    const nested = nestedRecipe(line, context);
+    return nested ? madeOf(nested, context, [...above, recipe.id]) : [line.text];
+  });
+}
+
+const NUMBERED = /[\d½⅓⅔¼¾⅛⅜⅝⅞]/;
+
 /** `2 tbsp` where the words name no number of their own; nothing for grams. */
 function household({ text, quantity, unit }: RecipeLine): string[] {
   const words = unit && UNIT_WORDS[unit];
-  if (!quantity || !words || /[\d½⅓⅔¼¾⅛⅜⅝⅞]/.test(text)) return [];
+  if (!quantity || !words || NUMBERED.test(text)) return [];
   const several = quantity.high.num > quantity.high.den;
   return [`${quantityText(quantity)} ${words[several ? 1 : 0]}`];
 }

@@ -1,6 +1,7 @@
 import type { EpisodeFile } from '#lib/episode/schema';
 import { stableJson } from '#lib/episode/stable-json';
 import { episodeFigures, type EpisodeFigures, type Figures } from '#lib/figures/episode-figures';
+import { figureStatus, type Figure } from '#lib/figures/figure';
 import { printFigure } from '#lib/figures/print-figure';
 import { publishedNumbers, type NumberScope } from '#lib/figures/published-numbers';
 import { takeLock } from '#lib/lock/numbers-lock';
@@ -54,7 +55,7 @@ function figuresData(file: EpisodeFile, figures: EpisodeFigures, clock: SheetClo
           Object.values(of).map((figure) => [
             figure.nutrient,
             {
-              ...figure,
+              ...withoutOpenValue(figure),
               shown: printFigure(figure).text,
               published: numbers(figure.nutrient, scope).text,
               unit: printFigure(figure).unit,
@@ -86,7 +87,17 @@ function figuresData(file: EpisodeFile, figures: EpisodeFigures, clock: SheetClo
         name: portion.name,
         figures: withPrint(portion.figures, { kind: 'portion', portionId: portion.portionId }),
       })),
-      breakdown: dish.lines,
+      breakdown: dish.lines.map((line) => ({
+        ...line,
+        figures: Object.fromEntries(
+          Object.values(line.figures).map((figure) => [figure.nutrient, withoutOpenValue(figure)]),
+        ),
+      })),
     })),
   };
+}
+
+/** The sum of what is known of an open figure is no number of it: whoever reads the file must not take it for one. */
+function withoutOpenValue(figure: Figure) {
+  return figureStatus(figure) === 'open' ? { ...figure, value: null } : figure;
 }

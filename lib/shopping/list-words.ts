@@ -25,11 +25,12 @@ export function amountWords(mg: number | null, ml: number | null): string | null
   return words.length === 0 ? null : words.join(' + ');
 }
 
-/** How often an ingredient is bought: `'once'`, `'2 batches'`, `'once and one spare take'`. */
+/** How often an ingredient is bought: `'once'`, `'2 times'`, `'once and one spare take'`. */
 export function timesWords({
   batches,
   spareTakes,
 }: Pick<NeedRow, 'batches' | 'spareTakes'>): string {
+  if (batches === null) return 'how often is open';
   const made = batches === 1 ? 'once' : `${String(Number(batches.toFixed(3)))} times`;
   if (spareTakes === 0) return made;
   return `${made} and ${spareTakes === 1 ? 'one spare take' : `${spareTakes} spare takes`}`;

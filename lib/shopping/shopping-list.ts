@@ -1,15 +1,16 @@
 import { SECTIONS, type Food, type Section } from '#lib/foods/food';
-import { amountContext, dishesOf, type AmountContext, type Dish } from '#lib/episode/context';
-import type { EpisodeFile, Pack, RecipeLine, StockLot } from '#lib/episode/schema';
+import { amountContext, type AmountContext } from '#lib/episode/context';
+import type { EpisodeFile, Pack, StockLot } from '#lib/episode/schema';
 import { boughtAmount } from '#lib/shopping/bought-amount';
+import { foodNeeds, type Need } from '#lib/shopping/needs';
 
 /** One row of a need's working: an ingredient, how often it is bought, what that comes to. */
 export interface NeedRow {
   readonly segmentId: string;
   readonly segment: string;
   readonly line: string;
-  /** Batches, and further takes that need this ingredient again. */
-  readonly batches: number;
+  /** Batches, and further takes that need this ingredient again; null where nobody knows how many. */
+  readonly batches: number | null;
   readonly spareTakes: number;
   readonly mg: number | null;
   readonly ml: number | null;
@@ -67,14 +68,10 @@ export interface ShoppingList {
  */
 export function shoppingList(file: EpisodeFile): ShoppingList {
   const context = amountContext(file);
+  const { needs, unmatched } = foodNeeds(file.episode.segments, context);
   const rows = new Map<string, NeedRow[]>();
-  const unmatched: { segment: string; line: string }[] = [];
-  for (const dish of dishesOf(file.episode.segments)) {
-    for (const line of dish.recipe.lines) {
-      const food = line.foodId === null ? undefined : context.foods.get(line.foodId);
-      if (!food) unmatched.push({ segment: dish.title, line: line.text });
-      else rows.set(food.id, [...(rows.get(food.id) ?? []), needRow(dish, line, food, context)]);
-    }
+  for (const need of needs) {
+    rows.set(need.food.id, [...(rows.get(need.food.id) ?? []), needRow(need, context)]);
   }
   const forDate = file.day?.date ?? null;
   const items = [...rows].flatMap(([foodId, working]) => {
@@ -85,20 +82,19 @@ export function shoppingList(file: EpisodeFile): ShoppingList {
   return { episode: file.episode.title, forDate, items, unmatched, cost: costOf(items) };
 }
 
-function needRow(dish: Dish, line: RecipeLine, food: Food, context: AmountContext): NeedRow {
+function needRow(need: Need, context: AmountContext): NeedRow {
+  const { dish, line, food, words, times, spareTakes } = need;
   const once = boughtAmount(line, food, context);
-  const batches = dish.batches.num / dish.batches.den;
-  const retaken = dish.spareScope === 'whole' || line.spoiltByTake;
-  const spareTakes = retaken ? dish.spareTakes : 0;
-  const times = batches + spareTakes;
+  const all = (amount: number | null | undefined) =>
+    amount == null || times === null ? null : amount * times;
   return {
     segmentId: dish.id,
     segment: dish.title,
-    line: line.text,
-    batches,
+    line: words,
+    batches: times === null ? null : times - spareTakes,
     spareTakes,
-    mg: once?.mg == null ? null : once.mg * times,
-    ml: once?.ml == null ? null : once.ml * times,
+    mg: all(once?.mg),
+    ml: all(once?.ml),
   };
 }
 
