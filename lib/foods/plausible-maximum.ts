@@ -11,13 +11,16 @@ export interface PlausibleMaximum {
   readonly why: string;
 }
 
-/** Beef tallow, the most in USDA SR28: pure fat at its own factor of 9.02 kcal a gram. */
-const MOST_KCAL = 902;
-/** 100 g of fat at 37 kJ a gram: no factor of Regulation (EU) 1169/2011, Annex XIV, is higher. */
-const MOST_KJ = 3700;
-/** Sodium in 100 g of pure salt, in mg: 22.990 / 58.443 of it (standard atomic weights). */
-const MOST_SODIUM_MG = 39_340;
-const MOST_SALT_G = 100;
+/** What is limited by one substance alone. */
+const PURE: Partial<Readonly<Record<Nutrient, PlausibleMaximum>>> = {
+  // Beef tallow, the most in USDA SR28: pure fat at its own factor of 9.02 kcal a gram.
+  energyKcal: { max: 902, why: 'pure fat' },
+  // 100 g of fat at 37 kJ a gram: no factor of Regulation (EU) 1169/2011, Annex XIV, is higher.
+  energyKj: { max: 3700, why: 'pure fat' },
+  // In mg: 22.990 / 58.443 of 100 g of salt (standard atomic weights).
+  sodium: { max: 39_340, why: 'pure salt' },
+  salt: { max: 100, why: 'pure salt' },
+};
 
 /** What 100 g are made of, each gram counted once. */
 const PROXIMATES: readonly Nutrient[] = [
@@ -52,20 +55,10 @@ export function plausibleMaximum(
   version: FoodVersion,
   nutrient: Nutrient,
 ): PlausibleMaximum | null {
-  switch (nutrient) {
-    case 'energyKcal':
-      return { max: MOST_KCAL, why: 'pure fat' };
-    case 'energyKj':
-      return { max: MOST_KJ, why: 'pure fat' };
-    case 'sodium':
-      return { max: MOST_SODIUM_MG, why: 'pure salt' };
-    case 'salt':
-      return { max: MOST_SALT_G, why: 'pure salt' };
-    case 'netCarbohydrate':
-      return null;
-    default:
-      return byWhole(version, nutrient) ?? byMass(version, nutrient) ?? byTable(nutrient);
-  }
+  if (nutrient === 'netCarbohydrate') return null;
+  return (
+    PURE[nutrient] ?? byWhole(version, nutrient) ?? byMass(version, nutrient) ?? byTable(nutrient)
+  );
 }
 
 function byWhole(version: FoodVersion, nutrient: Nutrient): PlausibleMaximum | null {
