@@ -3,10 +3,13 @@ import {
   clockTyped,
   minutesSaid,
   offBy,
+  permilleTyped,
+  readChange,
   readClock,
   readMinutes,
   readMoney,
   readNumber,
+  readPermille,
   readWhole,
 } from '#lib/units/read-typed';
 
@@ -75,6 +78,18 @@ export const number = (what: string, min: number, max: number) =>
   required(optionalNumber(min, max), what);
 export const optionalNumber = (min: number, max: number) =>
   typed((text) => readNumber(text, min < 0), 'Write a number as 12 or 2.5.', { min, max });
+
+const percentSaid = (permille: number) => `${permilleTyped(permille)} %`;
+
+/** Percent on the form, thousandths in the data, both ends in thousandths; less than 0 where `min` is. */
+export const optionalPercent = (min = 0, max = 1000) =>
+  typed(
+    min < 0 ? readChange : readPermille,
+    min < 0 ? 'Write percent as 10, 2.5 or −12.' : 'Write percent as 10 or 2.5.',
+    { min, max, say: percentSaid },
+  );
+export const percent = (what: string, min = 0, max = 1000) =>
+  required(optionalPercent(min, max), what);
 
 /** A price in minor units, or null. */
 export const optionalMoney = typed(readMoney, 'Write a price as 2.49.', {

@@ -1,7 +1,7 @@
 import type { AmountContext } from '#lib/episode/context';
 import { eatenAmount } from '#lib/episode/eaten-amount';
 import { readingAmount } from '#lib/episode/reading';
-import type { Recipe, Weighing } from '#lib/episode/schema';
+import type { Cooking, Recipe, Weighing } from '#lib/episode/schema';
 import { boundsOf } from '#lib/units/bounds';
 import type { Interval } from '#lib/units/interval';
 import { collect, multiply, source, type Sources, type Term } from '#lib/units/sum-of-products';
@@ -75,6 +75,18 @@ function cited(
     sources: new Map([...inputs, [id, { low, value, high, of }]]),
     interval: { low, value, high },
   };
+}
+
+/**
+ * Whether a change of weight leaves something of a dish, as far as it may miss: else nothing can be divided by it.
+ * @example leavesWeight({ moisturePermille: -960, fatPermille: 0, spreadPermille: 50 }) // false
+ */
+export function leavesWeight({
+  moisturePermille,
+  fatPermille,
+  spreadPermille,
+}: Omit<Cooking, 'source'>): boolean {
+  return 1000 + moisturePermille + fatPermille - spreadPermille > 0;
 }
 
 /** Milligrams of all that goes into a recipe; null where one ingredient's are not known. */

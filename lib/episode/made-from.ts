@@ -2,6 +2,7 @@ import type { AmountContext } from '#lib/episode/context';
 import type { LineAmount } from '#lib/episode/line-amount';
 import type { Portion, Recipe, RecipeLine } from '#lib/episode/schema';
 import type { Interval } from '#lib/units/interval';
+import { quantityText } from '#lib/units/read-quantity';
 import { constant, multiply, source, type Term } from '#lib/units/sum-of-products';
 
 /** The recipe that an ingredient is made from; null where it is not, or the recipe is not at hand. */
@@ -43,6 +44,22 @@ export function nestedAmount(
     batches: multiply(count, [source(id)]),
     sources: new Map([[id, byEyeShare(portion.share, portion.permille)]]),
   };
+}
+
+/**
+ * How much of a dish an ingredient is, where it is given in batches or portions, in words; null where it is by weight
+ * or not at all.
+ * @example takenWords({ quantity: two, unit: 'portion', measureName: 'a ladle' }) // '2 × a ladle'
+ */
+export function takenWords({
+  quantity,
+  unit,
+  measureName,
+}: Pick<RecipeLine, 'quantity' | 'unit' | 'measureName'>): string | null {
+  if (!quantity || (unit !== 'batch' && unit !== 'portion')) return null;
+  const count = quantityText(quantity);
+  if (unit === 'portion') return `${count} × ${measureName ?? 'a portion'}`;
+  return `${count} ${quantity.high.num > quantity.high.den ? 'batches' : 'batch'}`;
 }
 
 function portionOf(recipe: Recipe, name: string | null): Portion | null {

@@ -15,6 +15,9 @@ export const DEFAULT_SPREAD_PERMILLE: Readonly<Record<MeasureKind, number>> = {
   portion: 150,
 };
 
+/** How far a published change of weight may miss, in thousandths of the raw weight (common practice, no source). */
+export const COOKING_SPREAD_PERMILLE = 50;
+
 /** Resolution of a kitchen scale where none is named: 1 g (common practice, no source). */
 export const DEFAULT_RESOLUTION_MG = 1000;
 

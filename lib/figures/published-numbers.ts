@@ -1,6 +1,6 @@
-import Fraction from 'fraction.js';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { dishesOf, type Dish } from '#lib/episode/context';
+import { portionSum } from '#lib/episode/portion-sum';
 import type { EnergyStep, EpisodeFile } from '#lib/episode/schema';
 import type {
   DishFigures,
@@ -203,19 +203,9 @@ function isEatenWhole({ ate, eaten }: Dish): boolean {
  * together they are all of it; else none.
  */
 function unequalPortions({ recipe }: Dish, figures: DishFigures): readonly PortionFigures[] {
-  const masses = recipe.portions.filter((portion) => portion.kind === 'mass');
-  const grams = masses.reduce((total, portion) => total + portion.massMg, 0);
-  const byEye = recipe.portions.filter((portion) => portion.kind === 'byEye');
-  const shares = byEye.reduce(
-    (total, { share }) => total.add(new Fraction(share.num, share.den)),
-    new Fraction(0),
-  );
-  const cut =
-    masses.length > 0 && figures.finishedMg?.value === grams
-      ? masses
-      : shares.equals(1)
-        ? byEye
-        : [];
+  const { byGrams, byEye } = portionSum(recipe.portions, figures.finishedMg?.value ?? null);
+  const kind = byGrams?.leftMg === 0 ? 'mass' : byEye?.left.num === 0 ? 'byEye' : null;
+  const cut = recipe.portions.filter((portion) => portion.kind === kind);
   const ids = new Set(cut.map((portion) => portion.id));
   return figures.portions.filter((portion) => ids.has(portion.portionId));
 }

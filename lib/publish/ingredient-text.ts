@@ -1,7 +1,7 @@
 import { STATE_WORDS } from '#lib/foods/state-words';
 import type { AmountContext } from '#lib/episode/context';
 import { lineAmount, type LineAmount } from '#lib/episode/line-amount';
-import { nestedRecipe } from '#lib/episode/made-from';
+import { nestedRecipe, takenWords } from '#lib/episode/made-from';
 import type { LineUnit, Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
 import { printGrams, printTo } from '#lib/units/print';
 import { quantityText } from '#lib/units/read-quantity';
@@ -75,11 +75,9 @@ function nestedText(
 }
 
 /** `'1/2 batch'` or `'2 × a ladle'`, where the words name no number of their own. */
-function taken({ text, quantity, unit, measureName }: RecipeLine): string[] {
-  if (!quantity || NUMBERED.test(text)) return [];
-  const count = quantityText(quantity);
-  if (unit === 'portion') return [`${count} × ${measureName ?? 'a portion'}`];
-  return [`${count} ${quantity.high.num > quantity.high.den ? 'batches' : 'batch'}`];
+function taken(line: RecipeLine): string[] {
+  const words = takenWords(line);
+  return words === null || NUMBERED.test(line.text) ? [] : [words];
 }
 
 /** The words of all that a dish is made of; of a dish within it, what that is made of. */

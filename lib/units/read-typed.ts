@@ -66,6 +66,15 @@ export function readPermille(text: string): number | null {
   return percentIn(text, 10);
 }
 
+/** The same of what may be less than 0, with its sign before it, a dash too. `readChange('−12 %')` → `-120`. */
+export function readChange(text: string): number | null {
+  const plain = text
+    .trim()
+    .replace(/^\+ ?/, '')
+    .replace(/^[−–] ?/, '-');
+  return percentIn(plain, 10, true);
+}
+
 /** Thousandths as percent that can be typed again. `permilleTyped(125)` → `'12.5'`. */
 export function permilleTyped(permille: number): string {
   return String(settled(permille / 10));
@@ -81,8 +90,8 @@ export function ppmTyped(ppm: number): string {
   return String(settled(ppm / 10_000));
 }
 
-function percentIn(text: string, parts: number): number | null {
-  const percent = readNumber(text.trim().replace(/ ?%$/, ''));
+function percentIn(text: string, parts: number, signed = false): number | null {
+  const percent = readNumber(text.trim().replace(/ ?%$/, ''), signed);
   if (percent === null) return null;
   const whole = settled(percent * parts);
   return Number.isInteger(whole) ? whole : null;

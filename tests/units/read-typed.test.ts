@@ -6,11 +6,13 @@ import {
   minutesTyped,
   moneyTyped,
   offBy,
+  readChange,
   readClock,
   readDegrees,
   readMinutes,
   readMoney,
   readNumber,
+  readPermille,
   readWhole,
 } from '#lib/units/read-typed';
 
@@ -106,4 +108,18 @@ test('a number outside its limits is told by how much', () => {
     '0.1 is 0.2 less than the least that fits here, 0.3.',
   );
   expect(offBy(12, { min: 0, max: 12 })).toBeNull();
+});
+
+test.each([
+  ['-12', -120],
+  ['−12 %', -120],
+  ['– 2,5', -25],
+  ['+3', 30],
+  ['0', 0],
+  ['12', 120],
+  ['1/2', null],
+  ['lots', null],
+])('a change in percent: %s', (text, permille) => {
+  expect(readChange(text)).toBe(permille);
+  expect(readPermille('-12')).toBeNull();
 });
