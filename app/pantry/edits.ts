@@ -28,7 +28,6 @@ export function versionFromLabel(
     seq: at.seq,
     ...label,
     factors: null,
-    refuse: null,
     source: 'package label',
     release: '',
     sourceNo: '',

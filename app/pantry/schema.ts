@@ -15,6 +15,7 @@ import { readPrintedGrams } from '#lib/units/read-typed';
 import { grams, optionalDate, optionalText, requiredText, revision, rowId } from '../_forms/fields';
 import { optionalMoney, optionalNumber } from '../_forms/number-fields';
 import { CONTAINS, MAY, SECOND, VALUE } from './field-names';
+import { refuseOf, refuseTexts } from './refuse-schema';
 
 const section = z.enum(SECTIONS, { error: 'Choose where it stands in a shop.' });
 
@@ -47,6 +48,7 @@ const labelTexts = {
   carbBasis: z.enum(['total', 'available'], { error: 'Choose where the fibre is.' }),
   state: stateSchema,
   keepReason: optionalText(400),
+  ...refuseTexts,
 };
 
 type LabelSent = z.output<z.ZodObject<typeof labelTexts>> & Readonly<Record<string, unknown>>;
@@ -107,6 +109,7 @@ function labelOf(sent: LabelSent, context: z.RefinementCtx) {
     secondColumn: hasSecond && secondBasis !== '' ? { basis: secondBasis, values: second } : null,
     carbBasis: sent.carbBasis,
     state: sent.state,
+    refuse: refuseOf(sent, context),
     rule: sent.rule,
   };
 }

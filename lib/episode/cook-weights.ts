@@ -1,6 +1,7 @@
 import type { AmountContext } from '#lib/episode/context';
 import { lineAmount, weighedAmount, type LineAmount } from '#lib/episode/line-amount';
-import type { RecipeLine, Weighing } from '#lib/episode/schema';
+import type { Kitchen, RecipeLine, Weighing } from '#lib/episode/schema';
+import { plannedResolutionMg } from '#lib/episode/spreads';
 import { boundsOf } from '#lib/units/bounds';
 
 /** An ingredient's raw and cooked weight of one cook. */
@@ -36,4 +37,9 @@ export function cookWeights(
 
 function massOf(amount: LineAmount | null) {
   return amount?.massMg ? boundsOf(amount.massMg, amount.sources) : null;
+}
+
+/** Half-width in milligrams of a weight that is typed without its scale: half a step of the kitchen's first. */
+export function typedHalfMg(kitchen: Kitchen): number {
+  return Math.round(plannedResolutionMg(kitchen) / 2);
 }

@@ -40,6 +40,18 @@ export function finishedReadings({ weighings }: Pick<Recipe, 'weighings'>): read
   }));
 }
 
+/** The readings of a dish's empty container that wait for the full one, oldest first. */
+export function emptyReadings({ weighings }: Pick<Recipe, 'weighings'>): readonly Reading[] {
+  const waiting = weighings.filter(
+    ({ kind, shares }) => kind === 'container' && shares.length === 0,
+  );
+  return inOrder(waiting).map((weighing) => ({
+    weighing,
+    netMg: weighing.grossMg,
+    shared: false,
+  }));
+}
+
 /** By time; of two at the same instant the one that figures take stands last. */
 function inOrder(weighings: readonly Weighing[]): readonly Weighing[] {
   return [...weighings].reverse().sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));

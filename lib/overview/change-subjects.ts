@@ -24,21 +24,9 @@ import {
   type JournalRow,
   type Telling,
 } from '#lib/overview/change-fields';
-import type { LEFT_PLACES } from '#lib/episode/schema';
+import { LEFT_WORDS } from '#lib/episode/left-words';
 import { OTHER_SUBJECTS } from '#lib/overview/change-subjects-others';
 import { ROLE_WORDS } from '#lib/shoot/step-words';
-
-/** Where something stayed behind, as the form has it. */
-const LEFT_WORDS: Readonly<Record<(typeof LEFT_PLACES)[number], string>> = {
-  pan: 'the pan',
-  tray: 'the tray',
-  bowl: 'the bowl',
-  marinade: 'the marinade',
-  brine: 'the brine',
-  water: 'the cooking water',
-  plate: 'the plate',
-  other: 'something else',
-};
 
 const LIMIT_WORDS: Readonly<Record<string, string>> = {
   atLeast: 'at least',
@@ -397,7 +385,8 @@ const EPISODE_SUBJECTS = {
 } as const satisfies Readonly<Record<string, Subject>>;
 
 /** What the program sends along, and no person types. */
-const SENT_ALONG = /Id$|-|^(rev|kind|measuresOf|match|state|unit|leftKind)$/;
+const SENT_ALONG =
+  /Id$|-|^(rev|kind|measuresOf|match|state|unit|leftKind|leftWhere|leftMade|leftWeighed|asBought|spoiltByTake)$/;
 
 /** The id of a row, as the choice of a food sends it. */
 const LOOKS_LIKE_ID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-/;

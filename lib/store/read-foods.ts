@@ -17,6 +17,8 @@ export interface StoredFood {
   /** False for a food of a published table, which nobody changes. */
   readonly own: boolean;
   readonly packs: readonly Pack[];
+  /** When each of its cooked weights was observed, and whether the person kept it and may take it out. */
+  readonly yieldFacts: Readonly<Record<string, { readonly on: string; readonly mine: boolean }>>;
 }
 
 function storedFood(
@@ -30,6 +32,11 @@ function storedFood(
     revs: Object.fromEntries([...parts, ...measures].map(({ id, rev }) => [id, rev])),
     own: tree.creatorId !== SHARED_CREATOR_ID,
     packs: tree.packs.map((pack) => packSchema.parse(packFrom(pack))),
+    yieldFacts: Object.fromEntries(
+      tree.yields.map(({ id, at, creatorId }) => {
+        return [id, { on: at.toISOString().slice(0, 10), mine: creatorId !== SHARED_CREATOR_ID }];
+      }),
+    ),
   };
 }
 

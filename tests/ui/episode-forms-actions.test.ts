@@ -95,7 +95,13 @@ describe('what a scale shows', () => {
     // The scale shows whole grams: 99.5 to 100.5 g of a food that prints 9.95 to 10.05 g.
     expect(once.dish.whole.protein?.low).toBeCloseTo(0.995 * 9.95, 6);
     expect(once.dish.whole.protein?.high).toBeCloseTo(1.005 * 10.05, 6);
-    await send(weighLine, { ...on, lineId: line.id, gross: '20', method: 'difference' });
+    await send(weighLine, {
+      ...on,
+      lineId: line.id,
+      gross: '20',
+      after: '0',
+      method: 'difference',
+    });
     const twice = await read(on.episodeId);
     expect(twice.dish.whole.protein?.value).toBeCloseTo(12, 6);
     expect(twice.recipe.weighings.map(({ kind, method }) => [kind, method])).toEqual([

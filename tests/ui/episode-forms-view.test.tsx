@@ -80,9 +80,10 @@ describe('weighing on the episode page', () => {
     expect(words(open)).toContain(`adds to what was weighed: ${soFarMg / 1000} g so far`);
     const form = formIn(open, `weigh-${lineId}`);
     for (const { name } of demo.kitchen.scales) expect(words(form)).toContain(name);
-    for (const name of ['gross', 'tare', 'scaleId', 'method']) {
+    for (const name of ['gross', 'tare', 'scaleId', 'after']) {
       expect(form).toContain(`for="weigh-${lineId}-${name}"`);
     }
+    expect(words(form)).toContain('Straight, less its container');
     expect(form).not.toContain('name="at"');
     const index = dishes.flatMap(({ weighings }) => weighings).indexOf(weighing);
     expect(open).toMatch(

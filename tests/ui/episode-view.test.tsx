@@ -3,14 +3,15 @@ import Fraction from 'fraction.js';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, test, vi } from 'vitest';
 import { parseEpisodeFile } from '#lib/episode/file';
-import type { EpisodeFile } from '#lib/episode/schema';
+import type { EpisodeFile, RecipeLine } from '#lib/episode/schema';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import type { LockStanding } from '#lib/lock/lock-standing';
 import { publishedNumbers } from '#lib/figures/published-numbers';
 import { EpisodeView } from '../../app/episodes/[id]/_components/episode-view';
 import { EMPTY_LINE, lineTexts } from '../../app/episodes/[id]/_components/line-texts';
-import { newLineColumns, linePatch } from '../../app/episodes/[id]/edits';
-import { lineForm, newLineForm, portionForm, segmentForm } from '../../app/episodes/[id]/schema';
+import { newLineColumns, linePatch } from '../../app/episodes/[id]/line-edits';
+import { lineForm, newLineForm } from '../../app/episodes/[id]/line-schema';
+import { portionForm, segmentForm } from '../../app/episodes/[id]/schema';
 import { lineColumns } from '#lib/store/episode-columns';
 
 vi.mock('../../app/episodes/[id]/actions', () => {
@@ -150,26 +151,61 @@ test('an episode without segments says how to begin', () => {
 });
 
 describe('forms of the episode', () => {
+  /** What a browser sends of an ingredient's form that nobody has typed into. */
+  function sentAsShown(line: RecipeLine) {
+    const shown = lineTexts(line, demo.foods.find((food) => food.id === line.foodId) ?? null);
+    const { food, asBought, spoiltByTake, leftWeighed, ...texts } = shown;
+    const sent = {
+      ...texts,
+      foodId: food?.id ?? '',
+      measuresOf: food?.id ?? '',
+      ...(asBought && { asBought: 'on' }),
+      ...(spoiltByTake && { spoiltByTake: 'on' }),
+      ...(leftWeighed && { leftWeighed: 'on' }),
+      episodeId: 'e',
+      lineId: line.id,
+      rev: '3',
+    };
+    const { episodeId: _e, lineId: _l, rev: _r, ...read } = lineForm.parse(sent);
+    return read;
+  }
+
+  const demoLines = demo.episode.segments.flatMap((segment) => segment.recipe?.lines ?? []);
+  const [aLine] = demoLines;
+  if (!aLine) throw new Error('the demo has ingredients');
+  const left = { lowMg: 2000, valueMg: 3000, highMg: 4000 };
+  const varied: readonly RecipeLine[] = [
+    { ...aLine, cookMethod: 'patty, broiled', retention: '431' },
+    { ...aLine, leftBehind: { kind: 'none' } },
+    { ...aLine, leftBehind: { kind: 'mass', ...left, where: 'tray', made: 'fat' } },
+    { ...aLine, leftBehind: { kind: 'weighed', where: 'marinade', made: 'alike' } },
+    { ...aLine, bounded: [{ nutrient: 'fibre', maxPer100: 5 }], orFoodId: 'another' },
+    { ...aLine, foodId: null, madeFrom: { recipeId: 'sauce', rev: 2 }, unit: 'batch' },
+  ];
+
   test('an ingredient shown in its form and read again is the same ingredient', () => {
-    const lines = demo.episode.segments.flatMap((segment) => segment.recipe?.lines ?? []);
-    for (const line of lines) {
-      const shown = lineTexts(line, demo.foods.find((food) => food.id === line.foodId) ?? null);
-      const { food, asBought, spoiltByTake, measures: _m, ...texts } = shown;
-      const sent = {
-        ...texts,
-        foodId: food?.id ?? '',
-        measuresOf: food?.id ?? '',
-        ...(asBought && { asBought: 'on' }),
-        ...(spoiltByTake && { spoiltByTake: 'on' }),
-        episodeId: 'e',
-        lineId: line.id,
-        rev: '3',
-      };
-      const { episodeId: _e, lineId: _l, rev: _r, ...read } = lineForm.parse(sent);
-      expect(reduced(linePatch(line.id, read))).toEqual(reduced(lineColumns(line)));
-      // Another food's measures mean nothing for this one.
-      expect(linePatch(line.id, { ...read, measuresOf: 'another' }).measureName).toBeNull();
+    for (const line of [...demoLines, ...varied]) {
+      const patch = linePatch(line.id, sentAsShown(line));
+      // What the form does not show is not in what it saves.
+      const { bounded: _b, orFoodId: _o, ...shown } = lineColumns(line);
+      expect(reduced(patch)).toEqual(reduced({ ...shown, match: 'confirmed' }));
     }
+  });
+
+  test('another food takes the place of both of two, and of a recipe; its measures and methods are others', () => {
+    for (const line of [...demoLines, ...varied]) {
+      const patch = linePatch(line.id, { ...sentAsShown(line), foodId: 'a third' });
+      expect(patch).toMatchObject({ measureName: null, cookMethod: null, orFoodId: null });
+      expect(patch).toMatchObject({ foodId: 'a third', madeFromId: null, madeFromRev: null });
+      expect(patch).not.toHaveProperty('bounded');
+    }
+  });
+
+  test('what is left is typed or weighed, not both', () => {
+    const sent = { ...plain(), text: 'oil', episodeId: 'e', recipeId: 'r', leftBehind: '3' };
+    expect(newLineForm.safeParse(sent).success).toBe(true);
+    const both = newLineForm.safeParse({ ...sent, leftWeighed: 'on' });
+    expect(both.error?.issues[0]?.path).toEqual(['leftBehind']);
   });
 
   test('a new ingredient without amount has no unit either', () => {
@@ -221,6 +257,13 @@ function reduced<
 }
 
 function plain(): Record<string, string> {
-  const { text: _t, food: _f, asBought: _a, spoiltByTake: _s, measures: _m, ...texts } = EMPTY_LINE;
+  const {
+    text: _t,
+    food: _f,
+    asBought: _a,
+    spoiltByTake: _s,
+    leftWeighed: _l,
+    ...texts
+  } = EMPTY_LINE;
   return texts;
 }

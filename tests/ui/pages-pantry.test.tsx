@@ -62,7 +62,7 @@ describe('a label value', () => {
 });
 
 function foodPage(food: Food, own: boolean): string {
-  const stored = { id: food.id, food, own, revs: {}, packs: [] };
+  const stored = { id: food.id, food, own, revs: {}, packs: [], yieldFacts: {} };
   return renderToStaticMarkup(<FoodView stored={stored} versions={[food.version]} />);
 }
 
@@ -99,6 +99,32 @@ describe('a food’s page', () => {
       expect(read.data?.label.values).toEqual(Object.fromEntries(stated));
       expect(read.data?.label.secondColumn === null).toBe(secondColumn === null);
     }
+  });
+
+  test('of an own food reads back its peel and trim, which its form shows', () => {
+    const [label] = labels;
+    if (!label) throw new Error('the demo has labels');
+    for (const refuse of [
+      null,
+      { percent: 12, text: 'shell', inValues: false },
+      { percent: 20, text: 'bone', inValues: true },
+    ]) {
+      const food = { ...label, version: { ...label.version, refuse } };
+      const rule = food.version.rule;
+      const read = readAgainForm.safeParse({ foodId: food.id, rule, ...labelTexts(food) });
+      expect(read.data?.label.refuse).toEqual(refuse);
+      const page = foodPage(food, true);
+      if (refuse) expect(words(page)).toContain(`${refuse.percent} % (${refuse.text})`);
+      expect(words(page).includes('the values are for it as bought')).toBe(
+        refuse?.inValues === true,
+      );
+    }
+    const { error } = readAgainForm.safeParse({
+      foodId: 'f',
+      ...labelTexts(label),
+      refuseText: 'bone',
+    });
+    expect(error?.issues.map(({ path }) => path)).toEqual([['refusePercent']]);
   });
 });
 

@@ -9,26 +9,26 @@ import type { Edit } from '#lib/store/command';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { readFood } from '#lib/store/read-foods';
 import { nextPlace } from '#lib/store/next-place';
+import { renameEdits } from '#lib/store/rename-dish';
 import { dropTyped } from '#lib/store/keep-typed';
 import { readOrder, reorderEdits, stepped, type Ordered } from '#lib/store/reorder-rows';
 import { undo } from '#lib/store/undo';
 import { fieldOfColumn, parseThenAct } from '../../_forms/parse-then-act';
 import type { FormState } from '../../_ui/form/form-state';
 import { change, changeAndClose, reorder, takeOut } from './change';
-import { lineField, linePatch, newLineColumns, segmentColumns } from './edits';
+import { segmentColumns } from './edits';
+import { lineField, linePatch, newLineColumns } from './line-edits';
+import { lineForm, newLineForm } from './line-schema';
 import {
   dayAnswerForm,
   episodeForm,
-  lineForm,
   moveForm,
   moveLineForm,
-  newLineForm,
   newPointForm,
   newSegmentForm,
   orderLinesForm,
   orderSegmentsForm,
   pointForm,
-  portionForm,
   removeForm,
   segmentForm,
   takeBackForm,
@@ -112,6 +112,9 @@ export async function addSegment(state: FormState, form: FormData): Promise<Form
           kind,
           recipeId,
           ...segmentColumns(texts),
+          // A new dish is eaten whole, until it is said how much of it was.
+          eatenNum: kind === 'recipe' ? 1 : 0,
+          eatenDen: 1,
           inFrame: null,
           outFrame: null,
           washUpS: 0,
@@ -126,9 +129,10 @@ export async function saveSegment(state: FormState, form: FormData): Promise<For
     segmentForm,
     state,
     form,
-    ({ episodeId, segmentId, rev, ...texts }) =>
+    async ({ episodeId, segmentId, rev, ...texts }) =>
       changeAndClose(episodeId, segmentId, `Change ${texts.title}`, [
         { op: 'update', entity: 'Segment', id: segmentId, rev, patch: segmentColumns(texts) },
+        ...(await renameEdits(segmentId, texts.title)),
       ]),
     fieldOfColumn,
     careOf('Segment', 'segmentId'),
@@ -244,31 +248,6 @@ export async function saveLine(state: FormState, form: FormData): Promise<FormSt
 export async function removeLine(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(removeForm('lineId'), state, form, ({ episodeId, id, rev }) =>
     takeOut(episodeId, 'Take an ingredient out', { op: 'remove', entity: 'RecipeLine', id, rev }),
-  );
-}
-
-export async function addPortion(state: FormState, form: FormData): Promise<FormState> {
-  return parseThenAct(portionForm, state, form, async ({ episodeId, recipeId, ...portion }) =>
-    change(episodeId, 'Add a portion', [
-      {
-        op: 'create',
-        entity: 'Portion',
-        row: {
-          id: uuid(),
-          recipeId,
-          position: await nextPlace('Portion', recipeId),
-          ...portion,
-          name:
-            portion.name || (portion.kind === 'count' ? `one of ${portion.ofCount}` : 'portion'),
-        },
-      },
-    ]),
-  );
-}
-
-export async function removePortion(state: FormState, form: FormData): Promise<FormState> {
-  return parseThenAct(removeForm('portionId'), state, form, ({ episodeId, id, rev }) =>
-    takeOut(episodeId, 'Take a portion out', { op: 'remove', entity: 'Portion', id, rev }),
   );
 }
 

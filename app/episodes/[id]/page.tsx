@@ -12,6 +12,8 @@ import { lastAct } from './last-act';
 import { keptTyping } from './kept-typing';
 import { othersOf } from './others';
 import { againOf } from './again';
+import { dishesView } from './dishes';
+import { statesWays } from './states-ways';
 import { EpisodeView } from './_components/episode-view';
 
 interface Props {
@@ -19,10 +21,14 @@ interface Props {
   readonly searchParams: Promise<{
     readonly edit?: string | string[];
     readonly again?: string | string[];
+    readonly look?: string | string[];
     readonly copied?: string | string[];
     readonly kept?: string | string[];
   }>;
 }
+
+/** Letters of a search at most, as the search itself takes them. */
+const LONGEST_LOOK = 200;
 
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
   const file = await readEpisodeFile((await params).id, new Date().toISOString());
@@ -48,6 +54,9 @@ export default async function EpisodePage({ params, searchParams }: Props) {
         numbers: publishedNumbers(file, figures),
         revs: await readRevisions(id),
         others: await othersOf(file),
+        dishes: await dishesView(file),
+        states: await statesWays(file),
+        look: one(asked.look)?.slice(0, LONGEST_LOOK) ?? null,
         again: await againOf(file, { copied: one(asked.copied), words: one(asked.again) }),
         editing,
         kept: editing === null ? null : await keptTyping(file, editing, kept === 'use'),

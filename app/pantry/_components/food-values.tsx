@@ -4,10 +4,10 @@ import { checkLabel } from '#lib/foods/check-label';
 import { cellOf, type Food, type FoodVersion } from '#lib/foods/food';
 import { amountRange, BASIS_WORDS } from '#lib/foods/label-column';
 import { panelNutrients, TABLE_NUTRIENTS } from '#lib/foods/label-panel';
+import { refuseText } from '#lib/foods/refuse-words';
 import { cellInterval } from '#lib/foods/label-rounding';
 import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import { cellShown } from '#lib/foods/read-cell';
-import { printGrams } from '#lib/units/print';
 import { printedText } from '#lib/units/printed';
 import { printedGramsTyped } from '#lib/units/read-typed';
 
@@ -108,7 +108,8 @@ function Serving({ version }: { readonly version: FoodVersion }) {
       )}
       {refuse && (
         <Fact name="Peel and trim">
-          {refuse.percent} % {refuse.text}
+          {refuseText(refuse) ?? 'none'}
+          {refuse.inValues && '; the values are for it as bought, with this in it'}
         </Fact>
       )}
       {stated && stated.length > 0 && (
@@ -158,25 +159,6 @@ export function Measures({ food }: { readonly food: Food }) {
             {measure.qtyDen === 1 ? '' : `/${measure.qtyDen}`} {measure.name}:{' '}
             {printedGramsTyped(measure.massMg, measure.digits)} g{' '}
             <span className="text-fine text-soft">{measure.source}</span>
-          </li>
-        ))}
-      </ul>
-    </section>
-  );
-}
-
-/** Cooked grams from raw grams. */
-export function Yields({ food }: { readonly food: Food }) {
-  if (food.yields.length === 0) return null;
-  return (
-    <section aria-labelledby="yields" className="mt-8">
-      <h2 id="yields">Cooked weight</h2>
-      <ul className="mt-2">
-        {food.yields.map((observed) => (
-          <li key={observed.id} className="border-b border-line py-1">
-            {observed.method}: {printGrams(observed.rawMg)} g raw gives{' '}
-            {printGrams(observed.cookedMg)} g{' '}
-            <span className="text-fine text-soft">{observed.source}</span>
           </li>
         ))}
       </ul>

@@ -10,7 +10,9 @@ import type { StoredFood } from '#lib/store/read-foods';
 import { printGrams } from '#lib/units/print';
 import { removeAllergen, removeFood, removePack, takeBackReading } from '../actions';
 import { AllergenForm, FoodForm, NewLotForm, PackForm } from './food-parts';
-import { FoodValues, Measures, SourceText, Yields } from './food-values';
+import { FoodValues, Measures, SourceText } from './food-values';
+import { RefuseForm } from './refuse-form';
+import { YieldsPart } from './yields-part';
 
 interface Props {
   readonly stored: StoredFood;
@@ -86,7 +88,7 @@ export function FoodView({
           {!photographed && photos && <div className="mt-8">{photos}</div>}
           {witness}
           <Measures food={food} />
-          <Yields food={food} />
+          <YieldsPart stored={stored} />
         </div>
         <div className="grid min-w-0 content-start gap-8">
           <Section id="stock" title="Put into stock">
@@ -94,6 +96,16 @@ export function FoodView({
           </Section>
           <Packs stored={stored} />
           <Allergens stored={stored} />
+          {own && (
+            <Section id="refuse" title="Peel and trim">
+              <RefuseForm
+                key={food.version.id}
+                foodId={food.id}
+                versionId={food.version.id}
+                refuse={refuseTexts(food.version)}
+              />
+            </Section>
+          )}
           {own && (
             <Section id="name" title="Name and place">
               <FoodForm
@@ -226,4 +238,12 @@ function Allergens({ stored }: Pick<Props, 'stored'>) {
       <AllergenForm foodId={food.id} />
     </Section>
   );
+}
+
+function refuseTexts({ refuse }: FoodVersion) {
+  return {
+    percent: refuse === null ? '' : String(refuse.percent),
+    text: refuse?.text ?? '',
+    inValues: refuse?.inValues ?? false,
+  };
 }

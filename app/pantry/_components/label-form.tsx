@@ -6,7 +6,7 @@ import { FormFrame } from '../../_forms/form-frame';
 import type { FormAction } from '../../_forms/parse-then-act';
 import { Button } from '../../_ui/button';
 import { AreaField } from '../../_ui/form/field';
-import type { FormState } from '../../_ui/form/form-state';
+import { errorsAt, type FormState } from '../../_ui/form/form-state';
 import { checkLabel } from '#lib/foods/check-label';
 import { checkServingsInPacks, type PackAmounts } from '#lib/foods/check-servings';
 import { ROUNDING_RULES } from '#lib/foods/food-lists';
@@ -16,6 +16,7 @@ import { typedPack } from '#lib/foods/typed-label';
 import { labelField, SECOND, VALUE } from '../field-names';
 import { LabelPanel } from './label-panel';
 import { LabelRemarks, RemarksLine } from './label-remarks';
+import { REFUSE_FIELDS, RefuseFields } from './refuse-fields';
 import { emptyLabel, versionTyped, type PanelRule, type Texts } from './label-texts';
 import { RuleChoice } from './rule-choice';
 import { useEnterMovesOn } from './use-enter-moves-on';
@@ -48,6 +49,7 @@ const OWN_FIELDS = [
   'carbBasis',
   'state',
   'keepReason',
+  ...REFUSE_FIELDS,
 ];
 
 /** A package label as it is printed: which panel, the serving, then the values in the order of the panel. */
@@ -117,6 +119,18 @@ function LabelFields(props: Props & { readonly state: FormState; readonly pendin
         <LabelRemarks version={settled} problems={problems} slips={slips} />
       </div>
       {after?.(state)}
+      <details open={refused(state, first) || undefined} className="max-w-3xl">
+        <summary className="link min-h-11 content-center">Peel and trim, bone, shell</summary>
+        <RefuseFields
+          form={id}
+          state={state}
+          refuse={{
+            percent: first.refusePercent ?? '',
+            text: first.refuseText ?? '',
+            inValues: first.refuseInValues === 'on',
+          }}
+        />
+      </details>
       <details open={state.problems.length > 0 || undefined} className="max-w-3xl">
         <summary className="link min-h-11 content-center">
           The label says what cannot be: keep it with a reason
@@ -141,6 +155,11 @@ function LabelFields(props: Props & { readonly state: FormState; readonly pendin
       </p>
     </div>
   );
+}
+
+/** Whether there is something to see of peel and trim, or to put right. */
+function refused(state: FormState, first: Texts): boolean {
+  return REFUSE_FIELDS.some((name) => first[name] || errorsAt(state, name).length > 0);
 }
 
 const never = () => () => undefined;

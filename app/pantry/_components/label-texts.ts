@@ -20,7 +20,7 @@ export type Texts = Readonly<Record<string, string>>;
 
 /** A version in the texts of its form: every value with the digits it was printed with. */
 export function labelTexts({ version }: Pick<Food, 'version'>): Record<string, string> {
-  const { serving, secondColumn, values } = version;
+  const { serving, secondColumn, values, refuse } = version;
   const nutrients = panelNutrients(version.rule);
   return {
     rule: version.rule,
@@ -32,6 +32,10 @@ export function labelTexts({ version }: Pick<Food, 'version'>): Record<string, s
     perPack: serving?.perPack == null ? '' : String(serving.perPack),
     carbBasis: version.carbBasis,
     state: version.state,
+    refusePercent: refuse === null ? '' : String(refuse.percent),
+    refuseText: refuse?.text ?? '',
+    // A box that is not ticked is not sent.
+    ...(refuse?.inValues && { refuseInValues: 'on' }),
     ...Object.fromEntries(
       nutrients.map((name) => [`${VALUE}${name}`, cellTyped(cellOf(values, name))]),
     ),

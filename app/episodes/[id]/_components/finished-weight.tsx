@@ -1,11 +1,12 @@
 import { Disclosure } from '../../../_ui/disclosure';
 import type { Dish } from '#lib/episode/context';
-import { finishedReadings } from '#lib/figures/readings';
+import { emptyReadings, finishedReadings } from '#lib/figures/readings';
 import { weighDish } from '../weigh-actions';
 import { Readings } from './readings';
 import type { EpisodeView } from './view';
 import { scaleChoices } from './weighed-words';
 import { WeighForm } from './weigh-form';
+import { heldFor, scaleFor } from './weigh-view';
 import { NoScale } from './weigh-line';
 
 interface Props {
@@ -26,6 +27,11 @@ export function FinishedWeight({ view, dish }: Props) {
         </p>
       )}
       <Readings view={view} readings={readings} what={dish.title} lastCounts />
+      <Readings
+        view={view}
+        readings={emptyReadings(dish.recipe)}
+        what={`empty container of ${dish.title}`}
+      />
       <Disclosure words="Weigh the finished dish">
         <p className="mb-3 text-soft">
           The last reading counts alone, all that is eaten of the dish in it.
@@ -37,7 +43,10 @@ export function FinishedWeight({ view, dish }: Props) {
             id={`weigh-dish-${dish.recipe.id}`}
             action={weighDish}
             hidden={{ episodeId: episode.id, recipeId: dish.recipe.id }}
+            of="finished"
             scales={scaleChoices(kitchen)}
+            scaleId={scaleFor(dish.recipe, kitchen)}
+            held={heldFor(dish.recipe, null, kitchen)}
             submit="Keep the weight"
           />
         )}

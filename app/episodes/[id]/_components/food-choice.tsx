@@ -12,15 +12,17 @@ interface Props {
   readonly text: string;
   /** The food that the ingredient stands for now, or null. */
   readonly chosen: FoodHit | null;
+  /** Other words to look by from the start; empty for none. */
+  readonly look?: string;
 }
 
 /**
  * The ingredient's words, and under them the foods that they may mean, best first. None is taken unasked: a
  * near match is a wrong number. A food that was chosen stays until another is.
  */
-export function FoodChoice({ form, state, text, chosen }: Props) {
+export function FoodChoice({ form, state, text, chosen, look = '' }: Props) {
   const [words, setWords] = useState(state.typed.text ?? text);
-  const [other, setOther] = useState('');
+  const [other, setOther] = useState(look);
   const [picked, setPicked] = useState<string | null>(chosen?.id ?? null);
   const query = other.trim() || (chosen && words === text ? '' : words.trim());
   const hits = useFoodSearch(query);

@@ -7,6 +7,8 @@ import { Reorder } from '../../../_ui/reorder/reorder';
 import { Table, Th } from '../../../_ui/table';
 import { STATE_WORDS } from '../../../_ui/words';
 import type { Dish } from '#lib/episode/context';
+import { takenWords } from '#lib/episode/made-from';
+import type { RecipeLine } from '#lib/episode/schema';
 import type { DishFigures, LineFigures } from '#lib/figures/episode-figures';
 import { figureStatus, type Figure } from '#lib/figures/figure';
 import type { Nutrient } from '#lib/foods/nutrients';
@@ -15,9 +17,11 @@ import { printGrams } from '#lib/units/print';
 import { orderLines } from '../actions';
 import { breakdownRowHref } from '../breakdown/href';
 import { EditLink } from './edit-link';
+import { GapText, LineFacts } from './line-facts';
+import { MadeFrom } from './made-from';
 import { measureWords } from './measure-choices';
 import { RowKeys } from './row-keys';
-import { editHref, weighHref, weighKey, type EpisodeView } from './view';
+import { dishKey, editHref, weighedIn, weighHref, type EpisodeView } from './view';
 import { weighedWords } from './weighed-words';
 
 interface Props {
@@ -28,13 +32,6 @@ interface Props {
   readonly form: ReactNode;
 }
 
-/** What an open ingredient asks for. */
-const GAPS: Readonly<Record<NonNullable<LineFigures['gap']>, string>> = {
-  noFood: 'open: choose a food',
-  noGrams: 'open: say grams',
-  states: 'open: raw and cooked differ, and no yield is known',
-  leftBehind: 'open: more is left behind than there was',
-};
 const COLUMNS = 6;
 
 /** A dish's ingredients: grams as eaten, state, source and what each adds. Open ones are hatched. */
@@ -71,7 +68,9 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
             const food = view.file.foods.find(({ id }) => id === line.foodId) ?? null;
             const or = view.file.foods.find(({ id }) => id === written.orFoodId);
             const measure = weighed ? null : measureWords(written, food);
-            const opened = [line.lineId, weighKey(line.lineId)].some((key) => key === view.editing);
+            const opened =
+              [line.lineId, dishKey(line.lineId)].some((key) => key === view.editing) ||
+              weighedIn(view.editing, line.lineId) !== null;
             return (
               <LineRows
                 key={line.lineId}
@@ -84,7 +83,11 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
                   {line.text}
                   {written.note && <span className="text-soft"> {written.note}</span>}
                   <span className="block text-fine text-soft">
-                    {line.foodName ?? 'no food chosen'}
+                    {written.madeFrom ? (
+                      <MadeFrom view={view} line={written} />
+                    ) : (
+                      (line.foodName ?? 'no food chosen')
+                    )}
                     {or && ` or ${or.name}`}
                     {measure && `, ${measure}`}
                     {provisional && <b className="font-semibold"> · not confirmed</b>}
@@ -99,17 +102,23 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
                     {dish.recipe.lines.length > 1 && (
                       <MoveHandle id={line.lineId} what={line.text} />
                     )}
-                    {weighed && <span className="block">{weighed}</span>}
+                    <LineFacts view={view} recipe={dish.recipe} line={written} />
                   </span>
                 </Cell>
-                <Cell number>{line.eatenMg ? <Grams mass={line.eatenMg} /> : 'open'}</Cell>
+                <Cell number>
+                  {line.eatenMg ? (
+                    <Grams mass={line.eatenMg} />
+                  ) : (
+                    takenOrOpen(written, open)
+                  )}
+                </Cell>
                 <Cell side>{STATE_WORDS[written.state]}</Cell>
                 <Cell side fine>
                   {line.source ?? '–'}
                 </Cell>
                 {open ? (
                   <td colSpan={2} className="py-2 align-top font-semibold">
-                    {GAPS[line.gap ?? 'noFood']}
+                    <GapText view={view} line={written} gap={line.gap ?? 'noFood'} />
                   </td>
                 ) : (
                   <>
@@ -140,6 +149,11 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
       </RowKeys>
     </Reorder>
   );
+}
+
+/** Batches or portions of a dish, which is what is known of an ingredient without grams. */
+function takenOrOpen(line: RecipeLine, open: boolean): string {
+  return (open ? null : takenWords(line)) ?? 'open';
 }
 
 function LineRows({

@@ -7,6 +7,9 @@ import { Button, ButtonLink } from '../../../_ui/button';
 import { AmountField } from '../../../_ui/form/amount-field';
 import { ChoiceField, TextField, TickField, type Choice } from '../../../_ui/form/field';
 import { FoodChoice } from './food-choice';
+import type { LineAbout } from './line-about';
+import { CookedBy, Retention } from './line-cooking-fields';
+import { LineLeftFields } from './line-left-fields';
 
 /** An ingredient as its form shows it: all as text. */
 export interface LineTexts {
@@ -16,12 +19,18 @@ export interface LineTexts {
   readonly state: string;
   readonly grams: string;
   readonly leftBehind: string;
+  readonly leftWeighed: boolean;
+  readonly leftWhere: string;
+  readonly leftMade: string;
   readonly note: string;
   readonly asBought: boolean;
   readonly spoiltByTake: boolean;
   /** The food's measure that a piece, cup or spoon is; empty for the first that fits. */
   readonly measureName: string;
-  readonly measures: readonly Choice[];
+  /** By which of the food's yields; empty for its own, else the first. */
+  readonly cookMethod: string;
+  /** Code of what cooking leaves of vitamins and minerals; empty for none. */
+  readonly retention: string;
   readonly food: FoodHit | null;
 }
 
@@ -30,10 +39,14 @@ interface Props {
   readonly action: FormAction;
   readonly hidden: Readonly<Record<string, string | number>>;
   readonly line: LineTexts;
+  /** What is known of its food; left out for a new ingredient. */
+  readonly about?: LineAbout;
   readonly units: readonly Choice[];
   readonly states: readonly Choice[];
   readonly submit: string;
   readonly cancelHref?: string;
+  /** Other words to look for a food by from the start. */
+  readonly look?: string;
   /** Left out where the form is for something new. */
   readonly kept?: KeptTyping | null | undefined;
 }
@@ -46,8 +59,12 @@ const FIELDS = [
   'state',
   'grams',
   'leftBehind',
+  'leftWhere',
+  'leftMade',
   'note',
   'measureName',
+  'cookMethod',
+  'retention',
 ];
 
 /** Adds or changes an ingredient. What only some need stands folded away. */
@@ -56,17 +73,19 @@ export function LineForm({
   action,
   hidden,
   line,
+  about,
   units,
   states,
   submit,
   cancelHref,
+  look = '',
   kept,
 }: Props) {
   return (
     <FormFrame id={id} action={action} hidden={hidden} fields={FIELDS} kept={kept}>
       {(state) => (
         <div className="grid gap-x-8 gap-y-4 lg:grid-cols-[1.3fr_1fr]">
-          <FoodChoice form={id} state={state} text={line.text} chosen={line.food} />
+          <FoodChoice form={id} state={state} text={line.text} chosen={line.food} look={look} />
           <div className="grid content-start gap-4">
             <AmountField
               form={id}
@@ -78,19 +97,17 @@ export function LineForm({
               initialUnit={line.unit}
               state={state}
             />
-            {line.measures.length > 0 && (
-              <>
-                <input type="hidden" name="measuresOf" value={line.food?.id ?? ''} />
-                <ChoiceField
-                  form={id}
-                  name="measureName"
-                  label="Which measure"
-                  hint="What a piece, cup or spoon of this food is. After choosing another food, save and open this again."
-                  choices={line.measures}
-                  initial={line.measureName}
-                  state={state}
-                />
-              </>
+            {about && <input type="hidden" name="measuresOf" value={about.foodId} />}
+            {about && about.measures.length > 0 && (
+              <ChoiceField
+                form={id}
+                name="measureName"
+                label="Which measure"
+                hint="What a piece, cup or spoon of this food is. After choosing another food, save and open this again."
+                choices={about.measures}
+                initial={line.measureName}
+                state={state}
+              />
             )}
             <ChoiceField
               form={id}
@@ -100,6 +117,15 @@ export function LineForm({
               initial={line.state}
               state={state}
             />
+            {about && (
+              <CookedBy
+                form={id}
+                state={state}
+                methods={about.methods}
+                method={line.cookMethod}
+                words={about.cooked}
+              />
+            )}
             <details open={saysMore(line) || state.problems.length > 0}>
               <summary className="link min-h-11 content-center">
                 Grams, peel, what is left behind, a note
@@ -113,22 +139,25 @@ export function LineForm({
                   initial={line.grams}
                   state={state}
                 />
-                <TextField
+                <div>
+                  <TickField
+                    form={id}
+                    name="asBought"
+                    label="The amount is with peel, shell, bone or ends"
+                    initial={line.asBought}
+                    state={state}
+                  />
+                  {about && <p className="text-fine text-soft">{about.refuse}</p>}
+                </div>
+                <LineLeftFields
                   form={id}
-                  name="leftBehind"
-                  label="Left behind, grams"
-                  hint="In the pan, tray or bowl, and not eaten: 3, 3 ± 1, 2-4. Empty for none."
-                  initial={line.leftBehind}
                   state={state}
+                  grams={line.leftBehind}
+                  weighed={line.leftWeighed}
+                  where={line.leftWhere}
+                  made={line.leftMade}
                 />
                 <TextField form={id} name="note" label="Note" initial={line.note} state={state} />
-                <TickField
-                  form={id}
-                  name="asBought"
-                  label="The amount is with peel, shell or ends"
-                  initial={line.asBought}
-                  state={state}
-                />
                 <TickField
                   form={id}
                   name="spoiltByTake"
@@ -138,6 +167,15 @@ export function LineForm({
                 />
               </div>
             </details>
+            {about && (
+              <Retention
+                form={id}
+                state={state}
+                choices={about.retentions}
+                code={line.retention}
+                source={about.retentionSource}
+              />
+            )}
           </div>
           <div className="flex flex-wrap gap-3 lg:col-span-2">
             <Button tone="go">{submit}</Button>
@@ -154,6 +192,8 @@ export function LineForm({
 }
 
 /** Whether something is set in what stands folded away. */
-function saysMore({ grams, leftBehind, note, asBought, spoiltByTake }: LineTexts): boolean {
-  return [grams, leftBehind, note].some((text) => text !== '') || asBought || spoiltByTake;
+function saysMore(line: LineTexts): boolean {
+  const { grams, leftBehind, note, asBought, spoiltByTake, leftWeighed } = line;
+  const typed = [grams, leftBehind, note].some((text) => text !== '');
+  return typed || asBought || spoiltByTake || leftWeighed;
 }

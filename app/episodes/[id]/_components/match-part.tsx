@@ -9,9 +9,11 @@ import { printGrams } from '#lib/units/print';
 import { confirmAll, confirmMatch, takeFood, takeMeasure } from '../match-actions';
 import { GramsForm } from './grams-form';
 import { KeepFocus } from './keep-focus';
+import { DishGap, MadeFrom } from './made-from';
 import { openMeasures } from './measure-choices';
 import { SecondFood } from './second-food';
-import { editHref, revOf, type EpisodeView } from './view';
+import { StatesPart } from './states-part';
+import { dishHref, editHref, revOf, type EpisodeView } from './view';
 
 interface Props {
   readonly view: EpisodeView;
@@ -22,7 +24,7 @@ interface Props {
 /** What of a dish waits for the person: matches to confirm, foods to choose, grams to say. Nothing where all is known. */
 export function MatchPart({ view, dish, figures }: Props) {
   const waiting = waitingLines(dish.recipe.lines, figures.lines).filter(
-    ({ waits, counts }) => counts || waits === 'confirm',
+    ({ waits, counts }) => counts || waits === 'confirm' || waits === 'within',
   );
   const matches = waiting.filter(({ waits }) => waits === 'confirm').length;
   if (waiting.length === 0) return null;
@@ -64,6 +66,7 @@ function WaitingRow({
   readonly waiting: WaitingLine;
 }) {
   const { line, figures, waits } = waiting;
+  if (line.madeFrom) return <WaitingDish view={view} waiting={waiting} />;
   const ids = {
     episodeId: view.file.episode.id,
     lineId: line.id,
@@ -98,13 +101,31 @@ function WaitingRow({
           <GramsForm {...ids} what={line.text} />
         </div>
       )}
-      {waits === 'states' && (
-        <p className="text-fine font-semibold">
-          Weighed {line.state}, and its food is listed otherwise: choose the food in that state, or
-          weigh it raw and cooked.
-        </p>
-      )}
-      <Others view={view} waiting={waiting} ids={ids} />
+      {waits === 'states' && <StatesPart view={view} line={line} />}
+      {waits !== 'states' && <Others view={view} waiting={waiting} ids={ids} />}
+    </li>
+  );
+}
+
+/** An ingredient that is a dish, and what that waits for. */
+function WaitingDish({
+  view,
+  waiting: { line, waits },
+}: {
+  readonly view: EpisodeView;
+  readonly waiting: WaitingLine;
+}) {
+  return (
+    <li className="border-b border-line py-2">
+      <p>
+        {line.text}
+        <span className="block text-fine text-soft">
+          <MadeFrom view={view} line={line} />
+        </span>
+      </p>
+      <p className="text-fine font-semibold">
+        <DishGap view={view} line={line} waits={waits} />
+      </p>
     </li>
   );
 }
@@ -180,6 +201,13 @@ function Others({ view, waiting, ids }: OthersProps) {
           href={editHref(ids.episodeId, line.id)}
         >
           Look by another name, or change its words
+        </Link>
+        {' · '}
+        <Link
+          className="link inline-flex min-h-6 items-center"
+          href={dishHref(ids.episodeId, line.id)}
+        >
+          It is a dish
         </Link>
       </p>
       {figures.foodName !== null && (

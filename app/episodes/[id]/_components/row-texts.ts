@@ -10,7 +10,6 @@ export function segmentTexts(segment: Segment) {
   return {
     title: segment.title,
     planned: printRuntime(segment.plannedS),
-    eaten: ratioText(segment.eaten),
     batches: ratioText(segment.batches),
     spareTakes: String(segment.spareTakes),
     spareScope: segment.spareScope,
@@ -37,19 +36,14 @@ export function rowTexts({ episode, foods }: EpisodeFile, rowId: string): Texts 
     const line = segment.recipe?.lines.find(({ id }) => id === rowId);
     if (!line) continue;
     const counted = foods.find(({ id }) => id === line.foodId) ?? null;
-    const {
-      food,
-      measures: _measures,
-      asBought,
-      spoiltByTake,
-      ...texts
-    } = lineTexts(line, counted);
+    const { food, asBought, spoiltByTake, leftWeighed, ...texts } = lineTexts(line, counted);
     return {
       ...texts,
       foodId: food?.id ?? '',
       foodIdWords: food ? `counted as ${food.name}` : 'no food chosen',
       asBought: asBought ? 'on' : '',
       spoiltByTake: spoiltByTake ? 'on' : '',
+      leftWeighed: leftWeighed ? 'on' : '',
     };
   }
   return null;

@@ -2,31 +2,34 @@ import { ButtonForm } from '../../../_forms/button-form';
 import { Disclosure } from '../../../_ui/disclosure';
 import { EmptyState } from '../../../_ui/empty-state';
 import type { Dish } from '#lib/episode/context';
-import type { Portion, RecipeLine, Segment } from '#lib/episode/schema';
-import { printGrams, printTo } from '#lib/units/print';
-import { addLine, moveLine, removeLine, removePortion, saveLine } from '../actions';
+import type { RecipeLine, Segment } from '#lib/episode/schema';
+import { addLine, moveLine, removeLine, saveLine } from '../actions';
 import { AgainPart } from './again-part';
+import { DishCooking } from './dish-cooking';
 import { DishFigures } from './dish-figures';
+import { AddFromDish, EditFromDish } from './dish-line-part';
+import { EditLink } from './edit-link';
 import { FinishedWeight } from './finished-weight';
 import { IngredientTable } from './ingredient-table';
+import { lineAbout } from './line-about';
 import { LineForm } from './line-form';
 import {
   EMPTY_LINE,
   lineTexts,
   NEW_STATE_CHOICES,
+  NEW_UNIT_CHOICES,
   STATE_CHOICES,
-  UNIT_CHOICES,
   unitChoices,
 } from './line-texts';
 import { MatchPart } from './match-part';
 import { OpenedHere } from './opened-here';
 import { PasteForm } from './paste-form';
-import { PortionForm } from './portion-form';
+import { Portions } from './portions';
 import { SegmentHead } from './segment-head';
 import { TalkingPoints } from './talking-points';
-import { ratioText } from './row-texts';
-import { revOf, rowHref, weighKey, type EpisodeView } from './view';
+import { dishHref, dishKey, revOf, rowHref, weighedIn, type EpisodeView } from './view';
 import { WeighLine } from './weigh-line';
+import { WhatIAte } from './what-i-ate';
 
 interface Props {
   readonly view: EpisodeView;
@@ -85,18 +88,23 @@ function DishParts({ view, dish }: { readonly view: EpisodeView; readonly dish: 
                 action={addLine}
                 hidden={{ episodeId: view.file.episode.id, recipeId: dish.recipe.id }}
                 line={EMPTY_LINE}
-                units={UNIT_CHOICES}
+                units={NEW_UNIT_CHOICES}
                 states={NEW_STATE_CHOICES}
                 submit="Add the ingredient"
               />
             </div>
           </Disclosure>
+          <AddFromDish view={view} dish={dish} />
         </div>
       </div>
       <div className="grid min-w-0 content-start gap-8">
         <TalkingPoints view={view} segment={dish} />
-        <Portions view={view} dish={dish} />
-        <FinishedWeight view={view} dish={dish} />
+        <Portions view={view} dish={dish} figures={figures} />
+        <WhatIAte view={view} dish={dish} figures={figures} />
+        <div>
+          <FinishedWeight view={view} dish={dish} />
+          <DishCooking view={view} dish={dish} />
+        </div>
       </div>
     </div>
   );
@@ -105,10 +113,17 @@ function DishParts({ view, dish }: { readonly view: EpisodeView; readonly dish: 
 /** The form of the ingredient that is being edited or weighed. */
 function OpenLine({ view, dish }: { readonly view: EpisodeView; readonly dish: Dish }) {
   const { lines } = dish.recipe;
-  const weighed = lines.find((each) => weighKey(each.id) === view.editing);
-  if (weighed) return <WeighLine view={view} recipe={dish.recipe} line={weighed} />;
-  const line = lines.find((each) => each.id === view.editing);
+  for (const each of lines) {
+    const of = weighedIn(view.editing, each.id);
+    if (of) return <WeighLine view={view} recipe={dish.recipe} line={each} of={of} />;
+  }
+  const line = lines.find((each) => isEdited(view, each));
   return line ? <EditLine view={view} dish={dish} line={line} /> : null;
+}
+
+/** Whether an ingredient's form stands open, that of a food or that of a dish. */
+function isEdited({ editing }: EpisodeView, { id }: RecipeLine): boolean {
+  return editing === id || editing === dishKey(id);
 }
 
 function EditLine({
@@ -127,18 +142,29 @@ function EditLine({
   const hidden = { episodeId, lineId: line.id, rev: revOf(view, line.id) };
   return (
     <OpenedHere rowId={`row-${line.id}`} closeHref={rowHref(episodeId, line.id)}>
-      <LineForm
-        kept={view.kept ?? null}
-        id={`line-${line.id}`}
-        action={saveLine}
-        hidden={hidden}
-        line={lineTexts(line, food)}
-        units={unitChoices(line, food)}
-        states={STATE_CHOICES}
-        submit="Save"
-        cancelHref={rowHref(episodeId, line.id)}
-      />
+      {line.madeFrom || view.editing === dishKey(line.id) ? (
+        <EditFromDish view={view} dish={dish} line={line} />
+      ) : (
+        <LineForm
+          kept={view.kept ?? null}
+          id={`line-${line.id}`}
+          action={saveLine}
+          hidden={hidden}
+          line={lineTexts(line, food)}
+          about={lineAbout(line, food)}
+          look={view.look ?? ''}
+          units={unitChoices(line, food)}
+          states={STATE_CHOICES}
+          submit="Save"
+          cancelHref={rowHref(episodeId, line.id)}
+        />
+      )}
       <div className="mt-3 flex flex-wrap items-center gap-x-5 gap-y-1">
+        {!line.madeFrom && view.editing === line.id && (
+          <EditLink href={dishHref(episodeId, line.id)} what={line.text}>
+            Make it from a dish
+          </EditLink>
+        )}
         {lines[0]?.id !== line.id && (
           <ButtonForm
             action={moveLine}
@@ -168,42 +194,4 @@ function EditLine({
       </div>
     </OpenedHere>
   );
-}
-
-function Portions({ view, dish }: { readonly view: EpisodeView; readonly dish: Dish }) {
-  const episodeId = view.file.episode.id;
-  return (
-    <section aria-label={`Portions: ${dish.title}`}>
-      <h3>Portions</h3>
-      <ul className="mt-1">
-        {dish.recipe.portions.map((portion) => (
-          <li
-            key={portion.id}
-            className="flex items-center justify-between gap-4 border-b border-line py-1"
-          >
-            <span>
-              {portion.name} <span className="text-soft">{portionWords(portion)}</span>
-            </span>
-            <ButtonForm
-              action={removePortion}
-              values={{ episodeId, portionId: portion.id, rev: revOf(view, portion.id) }}
-              label={`Take out the portion: ${portion.name}`}
-            >
-              Take out
-            </ButtonForm>
-          </li>
-        ))}
-      </ul>
-      <Disclosure words="Add a portion">
-        <PortionForm episodeId={episodeId} recipeId={dish.recipe.id} />
-      </Disclosure>
-    </section>
-  );
-}
-
-function portionWords(portion: Portion): string {
-  if (portion.kind === 'count') return `of ${portion.of} equal portions`;
-  if (portion.kind === 'mass') return `${printGrams(portion.massMg)} g of the finished dish`;
-  const { share, permille } = portion;
-  return `${ratioText(share)} by eye, ± ${printTo(permille / 10, 1)} %`;
 }
