@@ -75,7 +75,7 @@ const RANGE_LINK = 'link inline-block group-hover:decoration-ink';
 
 /** Where a number leads, for what reads aloud. */
 function To({ label }: { readonly label: string }) {
-  return <span className="unseen">, breakdown of {label}</span>;
+  return <span className="unseen"> {label}, breakdown</span>;
 }
 
 /** Which foods wait: by name where they are few, since they are listed where they are confirmed. */
@@ -133,7 +133,7 @@ export function FigureText({ figure, published, href, whisker = false }: TextPro
         <Link
           href={href}
           prefetch={false}
-          className={`link ${whisker ? 'inline-flex min-h-6 items-center' : ''}`}
+          className={`link ${whisker ? 'inline-block min-h-6' : ''}`}
         >
           {shown}
           <To label={printed.label} />

@@ -26,7 +26,7 @@ export function SlateHead({ kind, title, cells = [], shut = true, children }: Pr
         <div className="sticks-back h-4 bg-slate text-chalk [--stripe:1.75rem]" />
       </div>
       <div className="flex flex-wrap">
-        <div className="min-w-64 flex-[1_1_24rem] px-4 py-3 md:px-6 md:py-4">
+        <div className="min-w-64 flex-[1_1_24rem] px-4 py-3 md:px-6 md:py-4 print:py-1.5">
           <p className="lettering text-fine text-chalk-soft uppercase">{kind}</p>
           <h1 className="mt-1 text-board">{title}</h1>
           {children}

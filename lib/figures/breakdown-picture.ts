@@ -1,11 +1,13 @@
 import type { EpisodeFile, Target } from '#lib/episode/schema';
-import { breakdown, type Breakdown, type BreakdownRow } from '#lib/figures/breakdown';
+import { figureParts, type FigureParts, type RowParts } from '#lib/figures/breakdown-parts';
 import { figureStatus, type Figure } from '#lib/figures/figure';
 import { howFar, judgeLimit, type LimitVerdict } from '#lib/figures/judge-limit';
+import { figureOf } from '#lib/figures/parts';
 import { missingText } from '#lib/figures/print-figure';
 import type { NumberScope } from '#lib/figures/published-numbers';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
 import type { Nutrient } from '#lib/foods/nutrients';
+import { boundsOf } from '#lib/units/bounds';
 
 /** A stretch of a bar: one ingredient or dish, or the rest together. */
 export interface BarPart {
@@ -54,15 +56,9 @@ export function pictureBars(file: EpisodeFile, scope: NumberScope): readonly Pic
     ...targets.map(({ nutrient }) => nutrient),
   ]);
   return [...nutrients].flatMap((nutrient) => {
-    const of = breakdown(file, scope, nutrient);
-    return of
-      ? [
-          barOf(
-            of,
-            targets.filter((target) => target.nutrient === nutrient),
-          ),
-        ]
-      : [];
+    const parts = figureParts(file, scope, nutrient);
+    const held = targets.filter((target) => target.nutrient === nutrient);
+    return parts ? [barOf(nutrient, parts, scope, held)] : [];
   });
 }
 
@@ -74,9 +70,14 @@ function targetsOf({ episode }: EpisodeFile, scope: NumberScope): readonly Targe
   });
 }
 
-function barOf(of: Breakdown, targets: readonly Target[]): PictureBar {
-  const { figure, nutrient, rows } = of;
-  const all = of.scope.kind === 'day' ? byDish(rows) : byIngredient(rows);
+function barOf(
+  nutrient: Nutrient,
+  { total, rows }: FigureParts,
+  scope: NumberScope,
+  targets: readonly Target[],
+): PictureBar {
+  const figure = figureOf(nutrient, total);
+  const all = scope.kind === 'day' ? byDish(rows) : byIngredient(rows);
   const sum = all.reduce((total, { value }) => total + value, 0);
   const open = figureStatus(figure) === 'open';
   return {
@@ -97,9 +98,11 @@ function barOf(of: Breakdown, targets: readonly Target[]): PictureBar {
 
 type Stretch = Omit<BarPart, 'share'>;
 
-function byIngredient(rows: readonly BreakdownRow[]): Stretch[] {
+const known = ({ parts }: RowParts) => boundsOf(parts.terms, parts.sources).value;
+
+function byIngredient(rows: readonly RowParts[]): Stretch[] {
   const sorted = rows
-    .map(({ lineId, text, value }) => ({ key: lineId, name: text, value, rest: false }))
+    .map((row) => ({ key: row.line.id, name: row.line.text, value: known(row), rest: false }))
     .filter(({ value }) => value > 0)
     .sort((a, b) => b.value - a.value);
   const named = sorted.slice(0, NAMED_PARTS);
@@ -111,11 +114,12 @@ function byIngredient(rows: readonly BreakdownRow[]): Stretch[] {
   return [...named, { key: 'others', name, value, rest: true }];
 }
 
-function byDish(rows: readonly BreakdownRow[]): Stretch[] {
+function byDish(rows: readonly RowParts[]): Stretch[] {
   const dishes = new Map<string, Stretch>();
-  for (const { segmentId, dish, value } of rows) {
-    const known = dishes.get(segmentId)?.value ?? 0;
-    dishes.set(segmentId, { key: segmentId, name: dish, value: known + value, rest: false });
+  for (const row of rows) {
+    const { id, title } = row.dish;
+    const value = (dishes.get(id)?.value ?? 0) + known(row);
+    dishes.set(id, { key: id, name: title, value, rest: false });
   }
   return [...dishes.values()].filter(({ value }) => value > 0);
 }

@@ -106,9 +106,9 @@ describe('the way to breakdowns', () => {
 
   test('an open number leads there too, and the link says what it is', () => {
     const links = shown.episode.match(/<a [^>]*\/breakdown\/whole:seg-skillet\/sodium".*?<\/a>/gs);
-    expect(words(links?.[0] ?? '')).toBe('open , breakdown of sodium');
+    expect(words(links?.[0] ?? '')).toBe('open sodium, breakdown');
     const head = shown.episode.match(/<a [^>]*\/breakdown\/whole:seg-loaf\/energyKcal".*?<\/a>/s);
-    expect(words(head?.[0] ?? '')).toMatch(/^\d+ kcal likely .*, breakdown of calories$/);
+    expect(words(head?.[0] ?? '')).toMatch(/^\d+ kcal likely .* calories, breakdown$/);
   });
 
   test('no link stands within another', () => {

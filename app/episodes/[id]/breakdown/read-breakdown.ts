@@ -1,7 +1,9 @@
+import { recipesOf } from '#lib/episode/context';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { breakdown, type Breakdown } from '#lib/figures/breakdown';
 import { scopeFrom, type NamedScope } from '#lib/figures/breakdown-scope';
 import { isNutrient } from '#lib/foods/nutrients';
+import { readDishPlaces, type DishPlace } from '#lib/store/read-dishes';
 import { readEpisodeFile } from '#lib/store/read-episode';
 
 /** The parts of an address, as they came. */
@@ -15,6 +17,8 @@ export interface FoundBreakdown {
   readonly file: EpisodeFile;
   readonly named: NamedScope;
   readonly of: Breakdown;
+  /** Where the dishes stand that others are made from, by their recipe's id. */
+  readonly places?: Readonly<Record<string, DishPlace>>;
 }
 
 /** The breakdown that an address names; null where there is no such episode, amount or nutrient. */
@@ -25,7 +29,11 @@ export async function readBreakdown(address: BreakdownAddress): Promise<FoundBre
   const file = await readEpisodeFile(address.id, new Date().toISOString());
   const named = file && scopeFrom(file, scope);
   const of = named && breakdown(file, named.scope, nutrient);
-  return of && { file, named, of };
+  if (!of) return null;
+  const nested = recipesOf(file).flatMap(({ lines }) =>
+    lines.flatMap(({ madeFrom }) => madeFrom?.recipeId ?? []),
+  );
+  return { file, named, of, places: await readDishPlaces(nested) };
 }
 
 /** A part of an address in plain letters; null where its escapes are not UTF-8. */

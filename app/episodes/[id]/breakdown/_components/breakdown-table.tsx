@@ -2,18 +2,22 @@ import { RowHead, Table, Th, Tr } from '../../../../_ui/table';
 import type { Breakdown } from '#lib/figures/breakdown';
 import { percent } from '#lib/figures/breakdown-advice';
 import { printBreakdown, type PrintedRow } from '#lib/figures/breakdown-words';
+import type { DishPlace } from '#lib/store/read-dishes';
+import { breakdownHref } from '../href';
 import { Cell, Fine, IngredientRow } from './ingredient-row';
 
 interface Props {
   readonly of: Breakdown;
   /** The amount in words. */
   readonly what: string;
+  /** Where the dishes stand that rows are made from, by their recipe's id. */
+  readonly places: Readonly<Record<string, DishPlace>>;
 }
 
 const COLUMNS = 6;
 
 /** The table a number comes from. Rows of a known number add up to its last row, to the last digit. */
-export function BreakdownTable({ of, what }: Props) {
+export function BreakdownTable({ of, what, places }: Props) {
   const { rows, sum, unit } = printBreakdown(of);
   const head = (
     <>
@@ -31,7 +35,12 @@ export function BreakdownTable({ of, what }: Props) {
         ...(of.scope.kind === 'day' && startsDish(rows, index)
           ? [<DishHead key={printed.row.segmentId} title={printed.row.dish} />]
           : []),
-        <IngredientRow key={printed.row.lineId} printed={printed} unit={unit} />,
+        <IngredientRow
+          key={printed.row.lineId}
+          printed={printed}
+          unit={unit}
+          dishHref={dishHref(printed, of, places)}
+        />,
       ])}
       {of.finishedShare !== null && (
         <Tr>
@@ -53,6 +62,17 @@ export function BreakdownTable({ of, what }: Props) {
       </tr>
     </Table>
   );
+}
+
+/** The breakdown of the dish that a row is made from; null where it is of a food, or that dish stands nowhere. */
+function dishHref(
+  { row: { madeFrom } }: PrintedRow,
+  { nutrient }: Breakdown,
+  places: Props['places'],
+): string | null {
+  const place = places[madeFrom?.recipeId ?? ''];
+  if (!place) return null;
+  return breakdownHref(place.episodeId, { kind: 'whole', segmentId: place.segmentId }, nutrient);
 }
 
 function startsDish(rows: readonly PrintedRow[], index: number): boolean {

@@ -23,7 +23,7 @@ interface Props {
 
 /** One number as it is defended: its range, what the range comes from, and the table behind it. */
 export function BreakdownView({ found }: Props) {
-  const { file, named, of } = found;
+  const { file, named, of, places = {} } = found;
   const { episode } = file;
   const figures = episodeFigures(file, [...new Set([...HEADLINE_NUTRIENTS, of.nutrient])]);
   const numbers = publishedNumbers(file, figures);
@@ -56,29 +56,33 @@ export function BreakdownView({ found }: Props) {
           />
         </dl>
         <section aria-labelledby="range-from">
-          <h2 id="range-from" className="text-head">
+          <h2 id="range-from" className="text-head print:text-lead">
             What the range comes from
           </h2>
           <p className="mt-1">{breakdownAdvice(of)}</p>
-          <MissingPart file={file} missing={of.figure.missing} />
+          <MissingPart file={file} missing={of.figure.missing} places={places} />
         </section>
         <section id="allowance" aria-labelledby="allowance-head">
-          <h2 id="allowance-head" className="text-head">
+          <h2 id="allowance-head" className="text-head print:text-lead">
             What the law allows a label
           </h2>
-          {allowanceWords(allowance(file, named.scope, of.nutrient), of.nutrient).map(
-            (sentence) => (
-              <p key={sentence} className="mt-1">
-                {sentence}
-              </p>
-            ),
-          )}
+          <p>
+            {allowanceWords(allowance(file, named.scope, of.nutrient), of.nutrient).map(
+              (sentence) => (
+                <span key={sentence} className="mt-1 block print:inline">
+                  {sentence}{' '}
+                </span>
+              ),
+            )}
+          </p>
         </section>
       </div>
       <OtherBreakdowns found={found} />
-      <section aria-labelledby="by-ingredient" className="mt-8">
-        <div className="mb-2 flex flex-wrap items-center justify-between gap-x-6 gap-y-2">
-          <h2 id="by-ingredient">Ingredient by ingredient</h2>
+      <section aria-labelledby="by-ingredient" className="mt-8 print:mt-3">
+        <div className="mb-2 flex flex-wrap items-center print:mb-0 justify-between gap-x-6 gap-y-2">
+          <h2 id="by-ingredient" className="print:text-lead">
+            Ingredient by ingredient
+          </h2>
           <div className="flex flex-wrap gap-3">
             <ButtonLink
               href={`${breakdownHref(episode.id, named.scope, of.nutrient)}/table.csv`}
@@ -89,15 +93,15 @@ export function BreakdownView({ found }: Props) {
             <PrintButton>Print</PrintButton>
           </div>
         </div>
-        <BreakdownTable of={of} what={`${named.title}, ${named.part}`} />
-        <p className="mt-3 max-w-[75ch] text-fine text-soft">
+        <BreakdownTable of={of} what={`${named.title}, ${named.part}`} places={places} />
+        <p className="mt-3 max-w-[75ch] text-fine text-soft print:mt-1 print:max-w-none print:text-[9pt]">
           The range holds as far as the printed digits and the weighing are right. It does not cover
           that this piece of food is not the table’s average one. For information, not dietary or
           medical advice.
         </p>
       </section>
       <section aria-labelledby="picture" className="mt-10 print:mt-4 print:break-inside-avoid">
-        <h2 id="picture" className="mb-3">
+        <h2 id="picture" className="mb-3 print:mb-1 print:text-lead">
           {named.segmentId === null
             ? 'Which dishes it comes from'
             : 'Which ingredients it comes from'}

@@ -1,3 +1,4 @@
+import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { NotConfirmed } from '../../../../_ui/provisional';
 import { RowHead, Tr } from '../../../../_ui/table';
@@ -9,10 +10,12 @@ import { figureStatus } from '#lib/figures/figure';
 interface Props {
   readonly printed: PrintedRow;
   readonly unit: string;
+  /** Where the breakdown of the dish is that it is made from; null where there is none. */
+  readonly dishHref?: string | null;
 }
 
 /** An ingredient's part of a number: its food and source, grams, value, what it adds, and its two shares. */
-export function IngredientRow({ printed, unit }: Props) {
+export function IngredientRow({ printed, unit, dishHref = null }: Props) {
   const { row, grams, gramsRange, foods, adds, range, shareOfTotal, shareOfUncertainty } = printed;
   const known = figureStatus(row.contribution) === 'known';
   return (
@@ -20,7 +23,7 @@ export function IngredientRow({ printed, unit }: Props) {
       <RowHead>
         {row.text}
         <Fine>
-          {foodWords(row, foods)}
+          <FoodWords row={row} foods={foods} dishHref={dishHref} />
           <span className="print:hidden">{sharedWords(row)}</span>
         </Fine>
         {row.provisional && <NotConfirmed />}
@@ -78,7 +81,30 @@ export function Fine({ children }: { readonly children: ReactNode }) {
   ) : null;
 }
 
-function foodWords({ gap }: BreakdownRow, foods: readonly PrintedValue[]): string {
+function FoodWords({
+  row: { gap, madeFrom },
+  foods,
+  dishHref,
+}: {
+  readonly row: BreakdownRow;
+  readonly foods: readonly PrintedValue[];
+  readonly dishHref: string | null;
+}) {
+  if (madeFrom) {
+    const { title } = madeFrom;
+    return (
+      <>
+        a dish:{' '}
+        {dishHref === null ? (
+          title
+        ) : (
+          <Link className="link inline-flex min-h-6 items-center" href={dishHref} prefetch={false}>
+            {title}
+          </Link>
+        )}
+      </>
+    );
+  }
   if (gap === 'noFood') return 'no food chosen';
   const each = foods.map(({ name, source, stated }) =>
     [name, source, stated].filter((part) => part !== '').join(', '),
