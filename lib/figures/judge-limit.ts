@@ -2,7 +2,7 @@ import type { Target } from '#lib/episode/schema';
 import { figureStatus, type Figure } from '#lib/figures/figure';
 import { shownStep } from '#lib/figures/print-figure';
 import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
-import { printTo, roundTo } from '#lib/units/print';
+import { printTo, roundTo, settled } from '#lib/units/print';
 
 export type LimitVerdict = 'met' | 'cannotTell' | 'missed' | 'unknown';
 export type LimitRelation = Target['relation'];
@@ -41,24 +41,27 @@ function satisfying(
  * @example judgeLimit(energy, 'about', 640) // 'met' where the likely range lies within 608 to 672
  */
 export function judgeLimit(figure: Figure, relation: LimitRelation, amount: number): LimitVerdict {
-  const { from, to } = satisfying(figure.nutrient, relation, amount);
+  const limits = satisfying(figure.nutrient, relation, amount);
+  const [from, to] = [settled(limits.from), settled(limits.to)];
   const status = figureStatus(figure);
-  const low = figure.likelyLow;
-  const high = figure.likelyHigh;
+  const [low, high] = [figure.likelyLow, figure.likelyHigh].map((end) =>
+    end === null ? null : settled(end),
+  );
   if (status === 'open') return 'unknown';
   if (status === 'atLeast') {
-    if (low === null) return 'unknown';
+    if (low == null) return 'unknown';
     if (low > to) return 'missed';
     return to === Infinity && low >= from ? 'met' : 'unknown';
   }
   if (status === 'atMost') {
-    if (high === null) return 'unknown';
+    if (high == null) return 'unknown';
     if (high < from) return 'missed';
     return from === -Infinity && high <= to ? 'met' : 'unknown';
   }
-  if (low === null || high === null) return 'unknown';
+  if (low == null || high == null) return 'unknown';
   if (low >= from && high <= to) return 'met';
-  const fails = figure.value < from || figure.value > to;
+  const value = settled(figure.value);
+  const fails = value < from || value > to;
   return fails && (high < from || low > to) ? 'missed' : 'cannotTell';
 }
 

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { targetSchema } from '#lib/episode/schema';
 import type { Figure } from '#lib/figures/figure';
 import { aboutTolerance, howFar, judgeLimit } from '#lib/figures/judge-limit';
+import { aboutReach, verdictWords } from '#lib/figures/limit-words';
 
 function figure(value: number, likely: number, more: Partial<Figure> = {}): Figure {
   return {
@@ -81,6 +82,30 @@ describe('a figure against a limit', () => {
         expect(judgeLimit(of, 'about', amount) === 'missed').toBe(both.includes('missed'));
       }),
     );
+  });
+});
+
+describe('a limit in words', () => {
+  it('says from where to where about reaches', () => {
+    expect([
+      aboutReach('energyKcal', 640),
+      aboutReach('protein', 70),
+      aboutReach('netCarbohydrate', 8),
+      aboutReach('protein', 0.5),
+    ]).toEqual(['608 to 672 kcal', '67 to 74 g', '7.0 to 9.0 g', '0.0 to 1.5 g']);
+  });
+
+  it('calls open what is open, and incomplete what is only a part', () => {
+    expect(verdictWords('unknown', open)).toBe('can’t say, the number is open');
+    expect(verdictWords('unknown', undefined)).toBe('can’t say, the number is open');
+    expect(verdictWords('unknown', atLeast(58))).toBe('can’t say, a part of it is missing');
+    expect(verdictWords('missed', atLeast(82))).toBe('missed');
+  });
+
+  it('holds at its very end, whatever noise a sum brings', () => {
+    const exact = figure(0.1 + 0.2, 0);
+    expect(judgeLimit(exact, 'atMost', 0.3)).toBe('met');
+    expect(judgeLimit(exact, 'atLeast', 0.3)).toBe('met');
   });
 });
 

@@ -1,7 +1,7 @@
 import type { Choice } from '../../../_ui/form/field';
 import type { Target } from '#lib/episode/schema';
 import type { Figures } from '#lib/figures/episode-figures';
-import { LIMIT_WORDS } from '#lib/figures/limit-words';
+import { aboutReach, LIMIT_WORDS } from '#lib/figures/limit-words';
 import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import { printGrams } from '#lib/units/print';
 import type { EpisodeView } from './view';
@@ -55,6 +55,11 @@ export function targetWords(view: EpisodeView, target: Target): string {
   const scope = portion ? `${dish}, ${portionWords(portion)}` : dish;
   const limit = LIMIT_WORDS[target.relation];
   return `${scope}: ${limit} ${target.amount} ${nutrientWords(view, target.nutrient)}`;
+}
+
+/** From where to where a target reaches that is "about" a number; null for the others, which say it themselves. */
+export function reachWords({ relation, nutrient, amount }: Target): string | null {
+  return relation === 'about' ? aboutReach(nutrient, amount) : null;
 }
 
 /** A nutrient with its unit, called as it is beside the day's number. */

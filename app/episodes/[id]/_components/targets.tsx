@@ -6,7 +6,7 @@ import type { Choice } from '../../../_ui/form/field';
 import type { BalanceState } from '../../../_ui/geometry';
 import type { Target } from '#lib/episode/schema';
 import { howFar, judgeLimit, type LimitVerdict } from '#lib/figures/judge-limit';
-import { VERDICT_WORDS } from '#lib/figures/limit-words';
+import { verdictWords } from '#lib/figures/limit-words';
 import type { NumberScope } from '#lib/figures/published-numbers';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { breakdownHref } from '../breakdown/href';
@@ -14,7 +14,14 @@ import { addTarget, removeTarget, saveTarget } from '../target-actions';
 import { EditLink } from './edit-link';
 import { OpenedHere } from './opened-here';
 import { TargetForm } from './target-form';
-import { figuresFor, nutrientWords, scopeChoices, scopeValue, targetWords } from './target-words';
+import {
+  figuresFor,
+  nutrientWords,
+  reachWords,
+  scopeChoices,
+  scopeValue,
+  targetWords,
+} from './target-words';
 import { editHref, revOf, rowHref, type EpisodeView } from './view';
 
 interface Props {
@@ -64,6 +71,8 @@ function Judged({ view, target }: Props & { readonly target: Target }) {
   const figure = figuresFor(view, target)?.[target.nutrient];
   const verdict = figure ? judgeLimit(figure, target.relation, target.amount) : 'unknown';
   const words = targetWords(view, target);
+  const reach = reachWords(target);
+  const told = verdictWords(verdict, figure);
   const far = figure ? howFar(figure, target.relation, target.amount) : null;
   // Above what it is about or may be at most, the number weighs more; below, the target.
   const above = figure !== undefined && figure.value > target.amount;
@@ -72,6 +81,7 @@ function Judged({ view, target }: Props & { readonly target: Target }) {
     <div className="flex flex-wrap items-center justify-between gap-x-6">
       <span>
         {words}
+        {reach && <span className="text-soft"> ({reach})</span>}
         {figure && (
           <>
             , now{' '}
@@ -86,7 +96,7 @@ function Judged({ view, target }: Props & { readonly target: Target }) {
       </span>
       <Balance
         verdict={STATES[verdict]}
-        words={far === null ? VERDICT_WORDS[verdict] : `${VERDICT_WORDS[verdict]}: ${far}`}
+        words={far === null ? told : `${told}: ${far}`}
         heavier={heavier ? 'breakdown' : 'said'}
       />
     </div>
@@ -132,9 +142,12 @@ function EditTarget({ view, target }: Props & { readonly target: Target }) {
   );
 }
 
-/** What is counted here; a target of a file may name another, which then is kept. */
+/** What is counted here, and net carbohydrate; a target of a file may name another, which then is kept. */
 function nutrientChoices(view: EpisodeView, kept?: Nutrient): readonly Choice[] {
-  const counted = view.figures.nutrients;
-  const all = kept && !counted.includes(kept) ? [...counted, kept] : counted;
-  return all.map((value) => ({ value, words: nutrientWords(view, value) }));
+  const all = new Set<Nutrient>([
+    ...view.figures.nutrients,
+    'netCarbohydrate',
+    ...(kept ? [kept] : []),
+  ]);
+  return [...all].map((value) => ({ value, words: nutrientWords(view, value) }));
 }
