@@ -1,0 +1,338 @@
+/* eslint-disable @typescript-eslint/no-non-null-assertion -- typed arrays under the engine's own indices */
+import { seededRandom } from '../seeded-random';
+import { Activity } from './activity';
+import { Analysis } from './analysis';
+import { lower, upper } from './atoms';
+import type { Engine } from './engine';
+import { planOf, type Model } from './model';
+import { chooseFree } from './neighbourhoods';
+import type { ExactOptions, ExactPlan } from './problem';
+import { luby } from './restarts';
+
+/** Conflicts in the shortest run between two restarts. */
+const RUN = 100;
+/** Nogoods kept before the first reduction, and by how much more after each. */
+const FIRST_REDUCTION = 6000;
+const REDUCTION_GROWTH = 1.08;
+/** Conflicts of one visit to a neighbourhood. */
+const VISIT = 120;
+/** How often the clock is asked. */
+const ASK = 8;
+
+export interface GoalResult {
+  readonly best: number | null;
+  readonly bound: number | null;
+  readonly state: 'proven' | 'infeasible' | 'stopped';
+}
+
+/**
+ * Lazy clause generation (Ohrimenko, Stuckey, Codish 2009; Feydy & Stuckey, CP 2009): decide, propagate,
+ * learn a nogood from each conflict, restart; one goal after another.
+ *
+ * The bound asked of the goal is the first decision of a run, not a fact, so that every nogood holds for the
+ * problem itself and serves the later goals too. When such a decision is refuted the lower bound rises.
+ * Values are tried first that the best plan has (phase saving). Some runs visit a neighbourhood: orders of
+ * the best plan are kept but among a few tasks (large-neighbourhood search, Shaw, CP 1998; with learning).
+ *
+ * Invariant: `best` belongs to `plan`, which keeps every rule; no plan has a value below `bound`.
+ */
+export class Search {
+  plan: ExactPlan | null = null;
+  decisions = 0;
+  private readonly engine: Engine;
+  private readonly analysis: Analysis;
+  private readonly activity: Activity;
+  private readonly random: () => number;
+  private readonly phase: Int32Array;
+  private readonly hasPhase: Uint8Array;
+  private readonly taken: Int32Array;
+  private takenSize = 0;
+  private run = 0;
+  private mostNogoods = FIRST_REDUCTION;
+  private readonly goalValues: Float64Array;
+  private asked = 0;
+  private stopped = false;
+  private readonly free: Uint8Array;
+
+  constructor(
+    private readonly model: Model,
+    private readonly options: ExactOptions,
+  ) {
+    this.engine = model.engine;
+    this.random = seededRandom(options.seed);
+    this.activity = new Activity(this.engine.variables, model.chosen, this.random);
+    this.analysis = new Analysis(this.engine, {
+      involved: (variable) => this.activity.bump(variable),
+    });
+    this.phase = new Int32Array(this.engine.variables);
+    this.hasPhase = new Uint8Array(this.engine.variables);
+    this.taken = new Int32Array(2 * this.engine.variables + 16);
+    this.goalValues = new Float64Array(model.goals.length).fill(Infinity);
+    this.free = new Uint8Array(model.start.length);
+  }
+
+  get conflicts(): number {
+    return this.analysis.conflicts;
+  }
+
+  /**
+   * Tries the starts and ends of `hint`: each is decided in order of time. Where they keep every rule they
+   * become the plan; where not they stay as the values tried first. Must be called at the root.
+   */
+  follow(hint: ExactPlan): boolean {
+    const { engine, model } = this;
+    const { trail } = engine;
+    const order = model.start.map((_, task) => task);
+    order.sort((a, b) => hint.starts[a]! - hint.starts[b]! || a - b);
+    let holds = true;
+    for (const task of order) {
+      const starts = model.start[task]!;
+      const ends = model.end[task]!;
+      this.phase[starts] = hint.starts[task]!;
+      this.hasPhase[starts] = 1;
+      if (ends !== starts) {
+        this.phase[ends] = hint.ends[task]! - model.endOffset[task]!;
+        this.hasPhase[ends] = 1;
+      }
+      holds = holds && this.fix(starts) && this.fix(ends);
+    }
+    for (let k = 0; holds && k < model.pairs.length; k += 1) {
+      const order = model.firstOrder + k;
+      const { first, second } = model.pairs[k]!;
+      this.phase[order] = hint.starts[first]! <= hint.starts[second]! ? 1 : 0;
+      holds = trail.low(order) === trail.high(order) || this.fix(order);
+    }
+    if (holds) this.accept();
+    this.toRoot();
+    return holds;
+  }
+
+  private fix(variable: number): boolean {
+    const { engine } = this;
+    const { trail } = engine;
+    const value = this.phase[variable]!;
+    if (trail.low(variable) > value || trail.high(variable) < value) return false;
+    if (trail.low(variable) < value) {
+      engine.decide(lower(variable), value);
+      if (!engine.propagate()) return false;
+    }
+    if (trail.high(variable) > value) {
+      engine.decide(upper(variable), -value);
+      if (!engine.propagate()) return false;
+    }
+    return true;
+  }
+
+  /** Takes the variables' values as the best plan. */
+  private accept(): void {
+    const { engine, model } = this;
+    this.plan = planOf(model);
+    for (let x = 0; x < engine.variables; x += 1) {
+      this.phase[x] = engine.trail.low(x);
+      this.hasPhase[x] = 1;
+    }
+    model.goals.forEach((goal, index) => {
+      this.goalValues[index] = engine.trail.low(goal);
+    });
+  }
+
+  /** The value of a goal in the best plan. */
+  valueOf(goal: number): number {
+    return this.goalValues[goal]!;
+  }
+
+  /** Makes goal `index` as small as it can be; the root must be at its fixpoint. */
+  minimise(index: number, report: (bound: number) => void): GoalResult {
+    const { engine } = this;
+    const { trail } = engine;
+    const goal = this.model.goals[index]!;
+    const result = (state: GoalResult['state']): GoalResult => {
+      this.toRoot();
+      const best = this.plan === null ? null : this.goalValues[index]!;
+      return { best, bound: state === 'proven' ? best : trail.low(goal), state };
+    };
+    let bound = trail.low(goal);
+    for (;;) {
+      // At the root, at a fixpoint.
+      if (trail.low(goal) > bound) {
+        bound = trail.low(goal);
+        report(bound);
+      }
+      const best = this.goalValues[index]!;
+      if (bound >= best) return result('proven');
+      if (this.stopped || this.options.shouldStop()) return result('stopped');
+      const end = this.runOnce(goal, bound, best);
+      if (end === 'none') return result(this.plan === null ? 'infeasible' : 'proven');
+      if (end === 'plan') report(Math.max(bound, trail.low(goal)));
+      if (end === 'stopped') return result('stopped');
+    }
+  }
+
+  /** One run from the root to a restart. */
+  private runOnce(
+    goal: number,
+    bound: number,
+    best: number,
+  ): 'restart' | 'plan' | 'none' | 'stopped' {
+    const { engine, analysis } = this;
+    const { trail } = engine;
+    this.run += 1;
+    const hasPlan = best < Infinity;
+    const visit = hasPlan && this.run % 3 === 0 && this.model.pairs.length > 0;
+    let left = visit ? VISIT : luby(Math.ceil(this.run / 2)) * RUN;
+    let target = hasPlan ? best - 1 : Infinity;
+    if (hasPlan && !visit && this.run % 2 === 1) target = this.between(bound, best);
+    if (visit) chooseFree(this.model, this.plan!, this.free, this.random);
+    const first = analysis.conflicts;
+    for (;;) {
+      if (!engine.propagate()) {
+        const before = trail.low(goal);
+        if (!analysis.resolve()) return 'none';
+        this.activity.decay();
+        left -= 1;
+        this.putBack();
+        if (trail.level === 0) {
+          if (!engine.propagate()) return 'none';
+          if (trail.low(goal) > before || visit) return this.restart();
+        }
+        this.asked += 1;
+        if (this.asked % ASK === 0 && this.options.shouldStop()) return this.stop();
+        continue;
+      }
+      if (left <= 0) return this.restart();
+      if (trail.level === 0 && trail.high(goal) > target) {
+        if (trail.low(goal) > target) return this.restart();
+        this.decide(upper(goal), -target);
+        continue;
+      }
+      if (visit && this.keepOrder(analysis.conflicts - first)) continue;
+      const variable = hasPlan || this.run > 1 ? this.next() : this.earliest();
+      if (variable < 0) {
+        this.accept();
+        this.toRoot();
+        return 'plan';
+      }
+      this.branch(variable);
+      this.asked += 1;
+      if (this.asked % 512 === 0 && this.options.shouldStop()) return this.stop();
+    }
+  }
+
+  /** A bound to ask for between what is proven and what is had. */
+  private between(bound: number, best: number): number {
+    const { side = 'plans' } = this.options;
+    if (side === 'bounds') return bound;
+    return bound + ((best - 1 - bound) >> 1);
+  }
+
+  private decide(b: number, v: number): void {
+    this.decisions += 1;
+    this.engine.decide(b, v);
+  }
+
+  /** Decides one more order as the best plan has it, among pairs that are not both free. */
+  private keepOrder(_conflicts: number): boolean {
+    const { model, free } = this;
+    const { trail } = this.engine;
+    for (let k = 0; k < model.pairs.length; k += 1) {
+      const { first, second } = model.pairs[k]!;
+      if (free[first] === 1 || free[second] === 1) continue;
+      const order = model.firstOrder + k;
+      if (trail.low(order) === trail.high(order)) continue;
+      if (this.phase[order] === 1) this.decide(lower(order), 1);
+      else this.decide(upper(order), 0);
+      return true;
+    }
+    return false;
+  }
+
+  /** The open variable that was most active in conflicts. */
+  private next(): number {
+    const { trail } = this.engine;
+    for (;;) {
+      const variable = this.activity.take();
+      if (variable < 0) return this.anyOpen();
+      this.taken[this.takenSize] = variable;
+      this.takenSize += 1;
+      if (this.takenSize === this.taken.length) this.putBack();
+      if (trail.low(variable) < trail.high(variable)) return variable;
+    }
+  }
+
+  private anyOpen(): number {
+    const { trail } = this.engine;
+    for (const variable of this.model.chosen) {
+      if (trail.low(variable) < trail.high(variable)) return variable;
+    }
+    return -1;
+  }
+
+  /** The open start that can be earliest, for a first plan. */
+  private earliest(): number {
+    const { trail } = this.engine;
+    let found = -1;
+    for (const variable of this.model.start) {
+      const low = trail.low(variable);
+      if (low === trail.high(variable)) continue;
+      if (
+        found < 0 ||
+        low < trail.low(found) ||
+        (low === trail.low(found) && trail.high(variable) < trail.high(found))
+      )
+        found = variable;
+    }
+    return found < 0 ? this.anyOpen() : found;
+  }
+
+  private branch(variable: number): void {
+    const { trail } = this.engine;
+    const low = trail.low(variable);
+    const high = trail.high(variable);
+    const { firstOrder, pairs } = this.model;
+    let value = this.hasPhase[variable] === 1 ? this.phase[variable]! : low;
+    if (this.hasPhase[variable] === 0 && variable >= firstOrder) {
+      const pair = pairs[variable - firstOrder];
+      if (pair !== undefined) {
+        const first = this.model.start[pair.first]!;
+        const second = this.model.start[pair.second]!;
+        value = trail.low(first) <= trail.low(second) ? 1 : 0;
+      }
+    }
+    if (value <= low) this.decide(upper(variable), -low);
+    else if (value >= high) this.decide(lower(variable), high);
+    else {
+      this.decide(upper(variable), -value);
+      // Still open from below.
+      this.activity.put(variable);
+    }
+  }
+
+  private putBack(): void {
+    for (let at = 0; at < this.takenSize; at += 1) this.activity.put(this.taken[at]!);
+    this.takenSize = 0;
+  }
+
+  private toRoot(): void {
+    this.engine.backTo(0);
+    this.putBack();
+  }
+
+  private stop(): 'stopped' {
+    this.stopped = true;
+    this.toRoot();
+    return 'stopped';
+  }
+
+  private restart(): 'restart' | 'none' {
+    const { engine } = this;
+    this.toRoot();
+    if (!engine.propagate()) return 'none';
+    if (engine.nogoods.size > this.mostNogoods) {
+      if (!engine.nogoods.reduce()) return 'none';
+      this.mostNogoods = Math.floor(this.mostNogoods * REDUCTION_GROWTH);
+      if (!engine.propagate()) return 'none';
+    }
+    engine.forgetRoot();
+    return 'restart';
+  }
+}
