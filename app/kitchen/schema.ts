@@ -13,7 +13,7 @@ import { grams, requiredText, revision, rowId } from '../_forms/fields';
 import { minutes, optionalNumber, whole } from '../_forms/number-fields';
 
 /** The kinds of measure by eye, each a field of the form of spreads. */
-export const SPREAD_KINDS = ['spoon', 'cup', 'piece', 'slice', 'handful'] as const;
+export const SPREAD_KINDS = ['spoon', 'cup', 'piece', 'slice', 'handful', 'portion'] as const;
 
 export const kitchenForm = z
   .object({
@@ -139,6 +139,7 @@ export const spreadsForm = z.looseObject({
   piece: spread,
   slice: spread,
   handful: spread,
+  portion: spread,
 });
 
 export const removePartForm = z.object({ partId: rowId, rev: revision });

@@ -12,7 +12,6 @@ import { bringIn, newEpisode } from '../../app/actions';
 import {
   addLine,
   addPoint,
-  addPortion,
   addSegment,
   answerDay,
   moveSegment,
@@ -23,6 +22,7 @@ import {
   saveSegment,
   takeBack,
 } from '../../app/episodes/[id]/actions';
+import { addPortion } from '../../app/episodes/[id]/portion-actions';
 import { weighDish, weighLine } from '../../app/episodes/[id]/weigh-actions';
 import { fileName } from '../../app/episodes/[id]/export/file-name';
 import { GET } from '../../app/episodes/[id]/export/route';
@@ -108,7 +108,6 @@ describe('an episode by its forms', () => {
         title,
         kind,
         planned: '1:30',
-        eaten: '1/2',
         batches: '1',
       });
     }
@@ -116,7 +115,8 @@ describe('an episode by its forms', () => {
     expect(await titles()).toEqual(['Hook', 'Skillet', 'Pots']);
     const [hook, skillet, pots] = (await read(episodeId)).segments;
     expect(hook?.recipe).toBeNull();
-    expect(skillet).toMatchObject({ plannedS: 90, eaten: { num: 1, den: 2 } });
+    expect(skillet).toMatchObject({ plannedS: 90, eaten: { num: 1, den: 1 } });
+    expect(hook).toMatchObject({ eaten: { num: 0, den: 1 } });
     await send(moveSegment, { episodeId, segmentId: pots?.id ?? '', to: 'up' });
     expect(await titles()).toEqual(['Hook', 'Pots', 'Skillet']);
     await send(moveSegment, { episodeId, segmentId: hook?.id ?? '', to: 'down' });
@@ -228,7 +228,6 @@ describe('an episode by its forms', () => {
       rev: before.rev(segmentId),
       title: 'Porridge',
       planned: '3:25',
-      eaten: '1',
       batches: '2',
     });
     await send(saveLine, {

@@ -6,7 +6,8 @@ import { shoppingList } from '#lib/shopping/shopping-list';
 import { importEpisodeFile } from '#lib/store/import-file';
 import { readEpisodeChanges } from '#lib/store/read-episode-changes';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
-import { removePortion, saveLine, saveSegment, takeBack } from '../../app/episodes/[id]/actions';
+import { saveLine, saveSegment, takeBack } from '../../app/episodes/[id]/actions';
+import { removePortion } from '../../app/episodes/[id]/portion-actions';
 import { addTarget, removeTarget, saveTarget } from '../../app/episodes/[id]/target-actions';
 import { removeReading, weighDish, weighLine } from '../../app/episodes/[id]/weigh-actions';
 import { withFreshDatabase } from '../store/database';
@@ -216,7 +217,7 @@ describe('an ingredient in pieces or servings', () => {
     const before = await begin({ spareScope: 'spoiltLines' });
     const { segment, on, rev } = before;
     const form = { episodeId: on.episodeId, segmentId: segment.id, rev: rev(segment.id) };
-    const texts = { title: 'Eggs', planned: '1:00', eaten: '1/2', batches: '2' };
+    const texts = { title: 'Eggs', planned: '1:00', batches: '2' };
     const refused = await send(saveSegment, { ...form, ...texts, spareTakes: '11' });
     expect(refused.state.problems.map(({ path }) => path)).toEqual(['spareTakes']);
     await send(saveSegment, { ...form, ...texts, spareTakes: '3', spareScope: 'whole' });
@@ -225,12 +226,11 @@ describe('an ingredient in pieces or servings', () => {
       spareTakes: 3,
       spareScope: 'whole',
       batches: { num: 2, den: 1 },
-      eaten: { num: 1, den: 2 },
     });
     // Two of 40 g, five times: twice made and three spare takes.
     expect(shoppingList(after.file).items[0]?.needMg).toBe(400_000);
-    // Half of 8 g counts to the day.
-    expect(after.figures.day.protein?.value).toBeCloseTo(4, 6);
+    // How often it is made changes nothing of what was eaten.
+    expect(after.figures.day.protein?.value).toBeCloseTo(8, 6);
   });
 });
 

@@ -11,7 +11,8 @@ import { EpisodeView } from '../../app/episodes/[id]/_components/episode-view';
 import { EMPTY_LINE, lineTexts } from '../../app/episodes/[id]/_components/line-texts';
 import { newLineColumns, linePatch } from '../../app/episodes/[id]/line-edits';
 import { lineForm, newLineForm } from '../../app/episodes/[id]/line-schema';
-import { portionForm, segmentForm } from '../../app/episodes/[id]/schema';
+import { portionForm } from '../../app/episodes/[id]/portion-schema';
+import { segmentForm } from '../../app/episodes/[id]/schema';
 import { lineColumns } from '#lib/store/episode-columns';
 
 vi.mock('../../app/episodes/[id]/actions', () => {
@@ -221,26 +222,34 @@ describe('forms of the episode', () => {
     });
   });
 
-  test('a portion is one of so many, or so many grams, and nothing else', () => {
+  test('a portion is one of so many, so many grams, or a share by eye, and nothing else', () => {
     const portion = (size: string, kind: string) =>
       portionForm.safeParse({ episodeId: 'e', recipeId: 'r', size, kind, name: '' });
-    expect(portion('2', 'count').data).toMatchObject({ ofCount: 2, massMg: null });
-    expect(portion('180', 'mass').data).toMatchObject({ ofCount: null, massMg: 180_000 });
+    expect(portion('2', 'count').data?.portion).toEqual({ kind: 'count', of: 2 });
+    expect(portion('180', 'mass').data?.portion).toEqual({ kind: 'mass', massMg: 180_000 });
+    expect(portion('1/3', 'byEye').data?.portion).toEqual({
+      kind: 'byEye',
+      share: { num: 1, den: 3 },
+      permille: null,
+    });
     for (const [size, kind] of [
       ['0', 'count'],
       ['1.5', 'count'],
       ['0', 'mass'],
       ['10-20', 'mass'],
       ['', 'count'],
+      ['4/3', 'byEye'],
+      ['0', 'byEye'],
+      ['1/4-1/3', 'byEye'],
     ] as const) {
       expect(portion(size, kind).error?.issues[0]?.path, `${size} ${kind}`).toEqual(['size']);
     }
   });
 
-  test('the share that counts is exact and no range', () => {
-    const segment = (eaten: string) =>
-      segmentForm.safeParse({ episodeId: 'e', segmentId: 's', rev: '1', title: 'A', eaten });
-    expect(segment('1/3').data?.eaten).toEqual({ num: 1, den: 3 });
+  test('how often a dish is made is exact and no range', () => {
+    const segment = (batches: string) =>
+      segmentForm.safeParse({ episodeId: 'e', segmentId: 's', rev: '1', title: 'A', batches });
+    expect(segment('1 1/2').data?.batches).toEqual({ num: 3, den: 2 });
     expect(segment('1-2').success).toBe(false);
     expect(segment('most').success).toBe(false);
   });

@@ -79,6 +79,8 @@ export async function takeFood(state: FormState, form: FormData): Promise<FormSt
       foodId,
       match: 'confirmed' as const,
       orFoodId: null,
+      madeFromId: null,
+      madeFromRev: null,
       ...(again && { state: again.state, measureName: again.measureName }),
     };
     return change(episodeId, `Count ${line.text} as ${food.name}`, [

@@ -268,7 +268,7 @@ export function SpreadsForm({
     >
       {(state) => (
         <div className="grid gap-4">
-          <div className="grid grid-cols-2 items-end gap-4 md:grid-cols-5">
+          <div className="grid grid-cols-2 items-end gap-4 md:grid-cols-3 lg:grid-cols-6">
             {spreads.map(({ kind, words, permille, byDefault }) => (
               <TextField
                 key={kind}

@@ -22,6 +22,7 @@ const SPREAD_WORDS: Readonly<Record<(typeof SPREAD_KINDS)[number], string>> = {
   piece: 'Piece',
   slice: 'Slice',
   handful: 'Handful',
+  portion: 'Part of a dish',
 };
 
 /** The kitchen: where it is, its ovens with what was measured of them, its scales, its measures by eye. */

@@ -27,7 +27,6 @@ export function AddSegment({ episodeId, open, again }: Props) {
           kind="recipe"
           title=""
           planned="3:00"
-          eaten="1"
           batches="1"
           submit="Add the dish"
         />
@@ -40,7 +39,6 @@ export function AddSegment({ episodeId, open, again }: Props) {
           kind="talk"
           title=""
           planned="0:40"
-          eaten="0"
           batches="1"
           submit="Add the talk"
         />

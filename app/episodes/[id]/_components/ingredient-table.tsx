@@ -106,11 +106,7 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
                   </span>
                 </Cell>
                 <Cell number>
-                  {line.eatenMg ? (
-                    <Grams mass={line.eatenMg} />
-                  ) : (
-                    takenOrOpen(written, open)
-                  )}
+                  {line.eatenMg ? <Grams mass={line.eatenMg} /> : takenOrOpen(written, open)}
                 </Cell>
                 <Cell side>{STATE_WORDS[written.state]}</Cell>
                 <Cell side fine>

@@ -12,7 +12,6 @@ interface Props {
   readonly kind: 'recipe' | 'talk';
   readonly title: string;
   readonly planned: string;
-  readonly eaten: string;
   readonly batches: string;
   readonly spareTakes?: string;
   readonly spareScope?: string;
@@ -22,13 +21,13 @@ interface Props {
   readonly kept?: KeptTyping | null | undefined;
 }
 
-const FIELDS = ['title', 'planned', 'eaten', 'batches', 'spareTakes', 'spareScope'];
+const FIELDS = ['title', 'planned', 'batches', 'spareTakes', 'spareScope'];
 const SPARE_SCOPES: readonly Choice[] = [
   { value: 'spoiltLines', words: 'what a take spoils' },
   { value: 'whole', words: 'the whole dish' },
 ];
 
-/** Adds or changes a segment: its title and length, and for a dish how much of it is made and eaten. */
+/** Adds or changes a segment: its title and length, and for a dish how often it is made. */
 export function SegmentForm({
   id,
   action,
@@ -62,14 +61,6 @@ export function SegmentForm({
           </div>
           {kind === 'recipe' && (
             <div className="grid gap-4 md:grid-cols-2">
-              <TextField
-                form={id}
-                name="eaten"
-                label="Counts to the day"
-                hint="1 for the whole dish, 1/2 for half, 0 for none."
-                initial={texts.eaten}
-                state={state}
-              />
               <TextField
                 form={id}
                 name="batches"

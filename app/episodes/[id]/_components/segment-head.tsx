@@ -1,10 +1,11 @@
 import { ButtonForm } from '../../../_forms/button-form';
 import { printRuntime } from '#lib/units/print';
-import type { Ratio, Segment } from '#lib/episode/schema';
+import type { Segment } from '#lib/episode/schema';
 import { moveSegment, removeSegment, saveSegment } from '../actions';
+import { eatenWords } from './eaten-words';
 import { EditLink } from './edit-link';
 import { OpenedHere } from './opened-here';
-import { ratioText, segmentTexts } from './row-texts';
+import { segmentTexts } from './row-texts';
 import { SegmentForm } from './segment-form';
 import { editHref, revOf, rowHref, type EpisodeView } from './view';
 
@@ -26,7 +27,7 @@ export function SegmentHead({ view, segment }: Props) {
         <h2 id={`title-${segment.id}`}>{segment.title}</h2>
         <p className="lettering text-soft">
           {segment.kind === 'recipe' ? 'dish' : 'talk'} · {printRuntime(segment.plannedS)}
-          {segment.recipe && ` · ${eatenWords(segment.eaten)}`}
+          {segment.recipe && ` · ${eatenWords(segment)}`}
         </p>
         <div className="ml-auto flex flex-wrap items-center gap-x-5 print:hidden">
           {!first && (
@@ -78,10 +79,4 @@ export function SegmentHead({ view, segment }: Props) {
       )}
     </header>
   );
-}
-
-function eatenWords(eaten: Ratio): string {
-  if (eaten.num === 0) return 'does not count to the day';
-  if (eaten.num === eaten.den) return 'the whole counts to the day';
-  return `${ratioText(eaten)} counts to the day`;
 }
