@@ -216,7 +216,11 @@ function figureFor(figures: EpisodeFigures, nutrient: Nutrient, scope: NumberSco
   return found;
 }
 
-function figuresFor(figures: EpisodeFigures, scope: NumberScope): Figures | null | undefined {
+/** The figures of a scope; null or undefined where the episode has none of it. */
+export function figuresFor(
+  figures: EpisodeFigures,
+  scope: NumberScope,
+): Figures | null | undefined {
   if (scope.kind === 'day') return figures.day;
   if (scope.kind === 'portion') {
     return figures.dishes

@@ -71,7 +71,7 @@ function against(
       {
         path,
         code: 'energy-below-nutrients',
-        message: `Protein, fat and carbohydrate alone give at least ${amount(low, unit)}; ${amount(stated.value, unit)} is ${amount(low - stated.high, unit)} too little, rounding counted.`,
+        message: `Protein, fat and carbohydrate alone give at least ${amount(low, unit)}; ${amount(stated.value, unit)} is ${amount(low - stated.high, unit)} too little, rounding counted. Fibre, polyols or organic acids in it that the label does not state would explain it.`,
         facts: { stated: stated.value, least: low, by: low - stated.high },
       },
     ];
@@ -81,7 +81,7 @@ function against(
       {
         path,
         code: 'energy-above-nutrients',
-        message: `What is stated gives at most ${amount(high, unit)}; ${amount(stated.value, unit)} is ${amount(stated.low - high, unit)} too much, rounding counted. Alcohol that the label does not state would explain it.`,
+        message: `What is stated gives at most ${amount(high, unit)}; ${amount(stated.value, unit)} is ${amount(stated.low - high, unit)} too much, rounding counted. Alcohol or organic acids that the label does not state would explain it.`,
         facts: { stated: stated.value, most: high, by: stated.low - high },
       },
     ];

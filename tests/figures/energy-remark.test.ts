@@ -4,7 +4,7 @@ import { episodeFigures } from '#lib/figures/episode-figures';
 import { publishedNumbers } from '#lib/figures/published-numbers';
 import type { Food } from '#lib/foods/food';
 import { loadSr28 } from '#seed/load-sr28';
-import { aDish, aFile, aFood, aRecipe, grams } from '../support/build';
+import { aDish, aFile, aFood, aLine, aRecipe, grams } from '../support/build';
 
 function remarkOf(foods: readonly (readonly [Food, number])[], region: 'US' | 'EU' = 'US') {
   const lines = foods.map(([food, g]) => grams(`${g} g ${food.name}`, food.id, g));
@@ -17,7 +17,10 @@ function remarkOf(foods: readonly (readonly [Food, number])[], region: 'US' | 'E
     },
   );
   const figures = episodeFigures(file);
-  return energyRemark(file, figures, publishedNumbers(file, figures), 'd');
+  return energyRemark(file, figures, publishedNumbers(file, figures), {
+    kind: 'whole',
+    segmentId: 'd',
+  });
 }
 const food = (name: string, energyKcal: string, fibre = '0') =>
   aFood(
@@ -74,5 +77,51 @@ describe('printed macros beside printed calories', () => {
   it('say nothing while a number is open', () => {
     const open = aFood('o', { energyKcal: '300', protein: '10.00', fat: '10.00' });
     expect(remarkOf([[open, 100]])).toBeNull();
+  });
+
+  it('are held to the step in which calories are written, and half of it more', () => {
+    const off = (energyStep: 1 | 10, energyKcal: string) => {
+      const file = aFile(
+        [aDish('d', aRecipe('r', [grams('l', 'f', 100)]))],
+        [food('plain', energyKcal)],
+        { episode: { energyStep }, resolutionMg: 1 },
+      );
+      const figures = episodeFigures(file);
+      const scope = { kind: 'whole', segmentId: 'd' } as const;
+      return energyRemark(file, figures, publishedNumbers(file, figures), scope);
+    };
+    // 170 kcal are given; 8.5 and 0.5, or 8.5 and 5.
+    expect(off(1, '180')).not.toBeNull();
+    expect(off(10, '180')).toBeNull();
+    expect(off(10, '186')).toMatchObject({ printed: 190 });
+  });
+
+  it('are held for the day as well, which may be off where no dish is', () => {
+    const dish = (id: string) => aDish(id, aRecipe(`r-${id}`, [grams(`l-${id}`, 'f', 100)]));
+    const file = aFile([dish('a'), dish('b')], [food('Red wine', '177')], { resolutionMg: 1 });
+    const figures = episodeFigures(file);
+    const numbers = publishedNumbers(file, figures);
+    expect(energyRemark(file, figures, numbers, { kind: 'whole', segmentId: 'a' })).toBeNull();
+    const day = energyRemark(file, figures, numbers, { kind: 'day' });
+    expect(day).toMatchObject({ given: 340, printed: 354, reason: 'named' });
+    expect(day?.words).toContain('Likely l-a, l-b: alcohol gives 7 kcal a gram.');
+  });
+
+  it('name what a recipe in the recipe holds', () => {
+    const sauce = aRecipe('sauce', [grams('a glass of red wine', 'f', 100)]);
+    const one = { num: 1, den: 1 };
+    const line = aLine('the sauce', null, {
+      madeFrom: { recipeId: 'sauce', rev: 1 },
+      quantity: { low: one, high: one },
+      unit: 'batch',
+    });
+    const file = aFile([aDish('d', aRecipe('r', [line]))], [food('Red wine', '250')], {
+      recipes: [sauce],
+      resolutionMg: 1,
+    });
+    const figures = episodeFigures(file);
+    const scope = { kind: 'whole', segmentId: 'd' } as const;
+    const remark = energyRemark(file, figures, publishedNumbers(file, figures), scope);
+    expect(remark?.words).toContain('Likely the sauce: alcohol gives 7 kcal a gram.');
   });
 });

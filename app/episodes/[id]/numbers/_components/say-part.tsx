@@ -177,7 +177,10 @@ export function SayDayPart({ view, energyStep }: DayProps) {
 
 /** Where the printed protein, fat and carbohydrate do not give the printed calories, and why. */
 export function EnergyNote({ view, dish }: Pick<Props, 'view' | 'dish'>) {
-  const remark = energyRemark(view.file, view.figures, view.numbers, dish.id);
+  const remark = energyRemark(view.file, view.figures, view.numbers, {
+    kind: 'whole',
+    segmentId: dish.id,
+  });
   if (!remark) return null;
   return <p className="mt-4 max-w-[64ch] text-fine text-soft">{remark.words}</p>;
 }
