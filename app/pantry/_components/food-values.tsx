@@ -1,6 +1,7 @@
 import { RowHead, Table, Td, Th, Tr } from '../../_ui/table';
 import { STATE_WORDS } from '../../_ui/words';
 import { checkLabel } from '#lib/foods/check-label';
+import { foodEnergyReason } from '#lib/foods/energy-remark';
 import { cellOf, type Food, type FoodVersion } from '#lib/foods/food';
 import { amountRange, BASIS_WORDS } from '#lib/foods/label-column';
 import { panelNutrients, TABLE_NUTRIENTS } from '#lib/foods/label-panel';
@@ -39,7 +40,7 @@ export function FoodValues({ food }: { readonly food: Food }) {
         <SourceText version={version} />
       </p>
       <Serving version={version} />
-      <Remarks version={version} />
+      <Remarks food={food} />
       <div className="mt-3 max-w-xl">
         <Table caption={`Values of ${food.name}`} head={head} tight>
           {nutrients.map((nutrient) => {
@@ -129,17 +130,20 @@ function Fact({ name, children }: { readonly name: string; readonly children: Re
 }
 
 /** What cannot be and was kept, with the reason; and what nobody has looked at yet. */
-function Remarks({ version }: { readonly version: FoodVersion }) {
-  const open = version.source === 'package label' ? checkLabel(version) : [];
+function Remarks({ food }: { readonly food: Food }) {
+  const { version } = food;
+  const open = checkLabel(version);
+  const reason = foodEnergyReason(food);
   if (version.kept.length === 0 && open.length === 0) return null;
   return (
     <ul className="mt-3 border-l-[6px] border-hand pl-3">
       {open.map(({ path, code, message }) => (
         <li key={`${path} ${code}`}>{message}</li>
       ))}
-      {version.kept.map(({ code, reason }) => (
-        <li key={code}>
-          Kept although it cannot be ({code.replaceAll('-', ' ')}): {reason}
+      {reason && <li>{reason}</li>}
+      {version.kept.map((kept) => (
+        <li key={kept.code}>
+          Kept although it cannot be ({kept.code.replaceAll('-', ' ')}): {kept.reason}
         </li>
       ))}
     </ul>
