@@ -4,7 +4,10 @@ import { Deviations, type CostTerm } from './deviations';
 import { always, type Difference } from './differences';
 import { Engine, type Propagator } from './engine';
 import type { Occupation } from './occupation';
-import { after, pairsOf, settlePairs, type Pair, type Places } from './pairs';
+import { cliquesOf } from './cliques';
+import { EdgeFinding } from './edge-finding';
+import { after, ordersOf, pairsOf, settlePairs, type Pair, type Places } from './pairs';
+import { Predecessors } from './predecessors';
 import type { Event, ExactPlan, ExactProblem } from './problem';
 import { Timetable } from './timetable';
 
@@ -77,7 +80,8 @@ export function modelOf(problem: ExactProblem): Model | null {
   const places: Places = { start, end, endOffset };
   const differences = differencesOf(problem, places);
   if (differences === null) return null;
-  const settled = settlePairs(pairsOf(problem), places, variables.lows.length, differences);
+  const pairs = pairsOf(problem);
+  const settled = settlePairs(pairs, places, variables.lows.length, differences);
   if (settled === null) return null;
   differences.push(...settled.forced);
 
@@ -116,6 +120,19 @@ export function modelOf(problem: ExactProblem): Model | null {
     return total;
   });
   if (!addResources(problem, places, variables, propagators, differences)) return null;
+  const orders = ordersOf(tasks.length, settled, firstOrder);
+  const lengths = tasks.map(({ minLength }) => minLength);
+  const single = problem.resources.filter(({ capacity }) =>
+    capacity.every(({ units }) => units < 2),
+  );
+  for (const members of cliquesOf(lengths, pairs, single.length + 2)) {
+    const occupations = members.map((task) => occupationOf(problem, places, task, 1));
+    const name = `${members.length} tasks one at a time`;
+    const atoms = (after: number, before: number): number =>
+      orders[members[before]! * tasks.length + members[after]!]!;
+    propagators.push(new EdgeFinding(name, occupations));
+    propagators.push(new Predecessors(name, occupations, atoms));
+  }
   const engine = new Engine({
     lows: variables.lows,
     highs: variables.highs,
@@ -150,6 +167,16 @@ function differencesOf(problem: ExactProblem, places: Places): Difference[] | nu
   return differences;
 }
 
+function occupationOf(
+  problem: ExactProblem,
+  { start, end, endOffset }: Places,
+  task: number,
+  units: number,
+): Occupation {
+  const length = problem.tasks[task]!.minLength;
+  return { start: start[task]!, end: end[task]!, endOffset: endOffset[task]!, length, units };
+}
+
 function addResources(
   problem: ExactProblem,
   places: Places,
@@ -169,13 +196,7 @@ function addResources(
         differences.push(always(places.end[task]!, places.start[task]!, 0));
         continue;
       }
-      occupations.push({
-        start: places.start[task]!,
-        end: places.end[task]!,
-        endOffset: places.endOffset[task]!,
-        length: minLength,
-        units,
-      });
+      occupations.push(occupationOf(problem, places, task, units));
     }
     if (occupations.length === 0) continue;
     // What is missing at a time is taken by blocks that stand there and cannot move.

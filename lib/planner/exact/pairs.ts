@@ -1,4 +1,5 @@
 /* eslint-disable @typescript-eslint/no-non-null-assertion -- typed arrays under the engine's own indices */
+import { lower, upper } from './atoms';
 import { always, type Difference } from './differences';
 import { addToPaths, longestPaths, NO_PATH } from './longest-paths';
 import type { ExactProblem } from './problem';
@@ -66,6 +67,8 @@ export interface SettledPairs {
   readonly open: readonly Pair[];
   /** Orders that the lags leave no choice about. */
   readonly forced: readonly Difference[];
+  /** All pairs whose order is settled: [before, after]. */
+  readonly ordered: readonly (readonly [number, number])[];
 }
 
 /** The difference by which `task` is over before `next` begins. */
@@ -85,7 +88,8 @@ export function settlePairs(
   differences: readonly Difference[],
 ): SettledPairs | null {
   if (variables > CLOSED_UP_TO) {
-    return { open: pairs.length > MOST_PAIRS ? pairs.filter(hasGap) : pairs, forced: [] };
+    const some = pairs.length > MOST_PAIRS ? pairs.filter(hasGap) : pairs;
+    return { open: some, forced: [], ordered: [] };
   }
   const path = longestPaths(variables, differences);
   if (path === null) return null;
@@ -96,13 +100,18 @@ export function settlePairs(
   const known = ({ from, to, weight }: Difference): boolean =>
     path[from * variables + to]! >= weight;
   const forced: Difference[] = [];
+  const ordered: [number, number][] = [];
   let open = [...pairs];
   for (;;) {
     const left: Pair[] = [];
     for (const pair of open) {
       const forth = after(places, pair.first, pair.second, pair.between);
       const back = after(places, pair.second, pair.first, pair.back);
-      if (known(forth) || known(back)) continue;
+      const { first, second } = pair;
+      if (known(forth) || known(back)) {
+        ordered.push(known(forth) ? [first, second] : [second, first]);
+        continue;
+      }
       const noForth = impossible(forth);
       const noBack = impossible(back);
       if (noForth && noBack) return null;
@@ -112,14 +121,37 @@ export function settlePairs(
       }
       const only = noForth ? back : forth;
       forced.push(only);
+      ordered.push(noForth ? [second, first] : [first, second]);
       if (!addToPaths(path, variables, only.from, only.to, only.weight)) return null;
     }
     if (left.length === open.length) break;
     open = left;
   }
-  return { open: open.length > MOST_PAIRS ? open.filter(hasGap) : open, forced };
+  return { open: open.length > MOST_PAIRS ? open.filter(hasGap) : open, forced, ordered };
 }
 
 function hasGap({ between, back }: Pair): boolean {
   return between !== 0 || back !== 0;
+}
+
+/** In `ordersOf`: this order always holds, or nothing is known of it. */
+export const ALWAYS = -1;
+export const UNKNOWN = -2;
+
+/**
+ * For each two tasks the bound that is 1 or more (lower bound of an order) or 0 (upper bound) where the first
+ * is over before the second begins: `[before * count + after]`, or `ALWAYS`, or `UNKNOWN`.
+ */
+export function ordersOf(
+  count: number,
+  { open, ordered }: SettledPairs,
+  firstOrder: number,
+): Int32Array {
+  const orders = new Int32Array(count * count).fill(UNKNOWN);
+  for (const [before, next] of ordered) orders[before * count + next] = ALWAYS;
+  open.forEach(({ first, second }, index) => {
+    orders[first * count + second] = lower(firstOrder + index);
+    orders[second * count + first] = upper(firstOrder + index);
+  });
+  return orders;
 }
