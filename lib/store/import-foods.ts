@@ -1,5 +1,5 @@
 import { v7 as uuid } from 'uuid';
-import { foodSchema, type Food, type Values } from '#lib/foods/food';
+import { foodSchema, type Food, type Values, type YieldObservation } from '#lib/foods/food';
 import { database } from '#lib/store/client';
 import type { Edit } from '#lib/store/command';
 import { SHARED_CREATOR_ID } from '#lib/store/creators';
@@ -26,7 +26,7 @@ export async function importFoods(
     const path = `foods[${foods.indexOf(food)}]`;
     const witnessId =
       food.witnessId === null ? null : ids.of('food', food.witnessId, `${path}.witnessId`);
-    const wanted = { ...food, witnessId };
+    const wanted = { ...food, witnessId, yields: food.yields.map((each) => ofLine(each, ids)) };
     const stored = await storedReference(wanted, creatorId);
     if (stored) {
       ids.use('food', food.id, stored.id);
@@ -36,11 +36,36 @@ export async function importFoods(
     const own = await equalOwnFood(wanted, creatorId);
     if (own) {
       ids.use('food', food.id, own.id);
+      edits.push(...cooksOfLines(wanted, own, at, own.yields.length));
       continue;
     }
     edits.push(...newFood(wanted, ids.mint('food', food.id), at));
   }
   return edits;
+}
+
+/** A cook of one of the file's ingredients is one of the row that the ingredient becomes; of another, of none. */
+function ofLine(observed: YieldObservation, ids: ImportIds): YieldObservation {
+  const { own } = observed;
+  if (own === null || own.lineId === null) return observed;
+  return { ...observed, own: { ...own, lineId: ids.known('line', own.lineId) ?? null } };
+}
+
+/** What a food of a file states is compared without the ingredients whose cooks its cooked weights were. */
+const BESIDE = ['id', 'lineId'];
+
+/** A food's cooked weights, each once: the same cook stands once for each time that a file was brought in. */
+function cooks({ yields }: Food): readonly string[] {
+  return [...new Set(yields.map((observed) => dataText(observed, BESIDE)))];
+}
+
+/** The cooks of the file's own ingredients: without them their figures would rest on past cooks. */
+function cooksOfLines(food: Food, stored: Food, at: Date, after: number): Edit[] {
+  const yields = food.yields
+    .filter(({ own }) => own !== null && own.lineId !== null)
+    .map((observed) => ({ ...observed, id: uuid() }));
+  const rows = foodRows({ ...stored, measures: [], yields, allergens: [] }, at);
+  return partEdits(rows, { measures: 0, yields: after, allergens: 0 });
 }
 
 /** A food that is a witness comes before those it witnesses; a ring of witnesses keeps the file's order. */
@@ -87,25 +112,28 @@ async function storedReference(food: Food, creatorId: string): Promise<Food | nu
 /** Measures, yields and allergen facts that the file adds to a food of a table: the creator's own. */
 function partsMissing(food: Food, stored: Food, at: Date): Edit[] {
   const lacking = <T extends { id: string }>(wanted: readonly T[], there: readonly T[]): T[] => {
-    const known = new Set(there.map((part) => dataText(part)));
+    const known = new Set(there.map((part) => dataText(part, BESIDE)));
     return wanted
-      .filter((part) => !known.has(dataText(part)))
+      .filter((part) => !known.has(dataText(part, BESIDE)))
       .map((part) => ({ ...part, id: uuid() }));
   };
+  const cooked = food.yields.filter(({ own }) => own === null || own.lineId === null);
   const rows = foodRows(
     {
       ...stored,
       measures: lacking(food.measures, stored.measures),
-      yields: lacking(food.yields, stored.yields),
+      yields: lacking(cooked, stored.yields),
       allergens: lacking(food.allergens, stored.allergens),
     },
     at,
   );
-  return partEdits(rows, {
+  const after = {
     measures: stored.measures.length,
     yields: stored.yields.length,
     allergens: stored.allergens.length,
-  });
+  };
+  const yields = stored.yields.length + rows.YieldObservation.length;
+  return [...partEdits(rows, after), ...cooksOfLines(food, stored, at, yields)];
 }
 
 async function equalOwnFood(food: Food, creatorId: string): Promise<Food | null> {
@@ -115,7 +143,9 @@ async function equalOwnFood(food: Food, creatorId: string): Promise<Food | null>
     include: foodInclude(creatorId),
   });
   const text = (of: Food) =>
-    dataText({ ...of, version: null }) + versionText(of) + String(of.witnessId);
+    dataText({ ...of, version: null, yields: cooks(of) }, BESIDE) +
+    versionText(of) +
+    String(of.witnessId);
   const wanted = text(food);
   for (const candidate of candidates) {
     const stored = foodSchema.parse(foodFrom(candidate));

@@ -69,6 +69,31 @@ describe('an imported file', () => {
     expect(file.foods.map((food) => food.id)).not.toContain('f-barley');
   });
 
+  it('gives each ingredient its own cook again, however often it is brought in, and shares the food', async () => {
+    const own = structuredClone(FILE);
+    const line = own.episode.segments
+      .flatMap(({ recipe }) => recipe?.lines ?? [])
+      .find(({ foodId }) =>
+        own.foods.some(({ id, kind }) => id === foodId && kind !== 'reference'),
+      );
+    const food = own.foods.find(({ id }) => id === line?.foodId);
+    if (!line || !food) throw new Error('the file has an own food in use');
+    const weights = { method: 'pan', rawMg: 500_000, cookedMg: 360_000, source: 'my own weights' };
+    food.yields.push({ id: 'mine', ...weights, own: { halfMg: 500, lineId: line.id } });
+    const ids = [await imported(own), await imported(own), await imported(own)];
+    const foodIds = new Set<string>();
+    for (const id of ids) {
+      const file = await readBack(id);
+      const lines = file.episode.segments.flatMap(({ recipe }) => recipe?.lines ?? []);
+      const again = lines.find(({ text }) => text === line.text);
+      const used = file.foods.find((each) => each.id === again?.foodId);
+      foodIds.add(used?.id ?? '');
+      const cooks = used?.yields.filter(({ own: of }) => of?.lineId === again?.id);
+      expect(cooks).toMatchObject([weights]);
+    }
+    expect(foodIds.size).toBe(1);
+  });
+
   it("adds a file's own measures to a food of a table as the creator's", async () => {
     await loadTable();
     const mine = {
