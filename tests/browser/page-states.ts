@@ -43,6 +43,14 @@ const editing = (at: number) => async (page: Page) => {
   await expect(page.locator('main form[id]:visible').first()).toBeVisible();
 };
 
+/** Opens the scale of the first ingredient, at one of its weights. */
+const weighing = (of: string) => async (page: Page) => {
+  const href = await page.locator('main a[href*="edit=weigh-"]').first().getAttribute('href');
+  await page.goto((href ?? '').replace('edit=weigh-', `edit=weigh-${of}`));
+  await unfold(page);
+  await expect(page.locator('main form[id^="weigh-"]:visible').first()).toBeVisible();
+};
+
 const keysOpen = async (page: Page) => {
   await page.getByRole('button', { name: 'Keys' }).click();
   await expect(page.getByRole('dialog')).toBeVisible();
@@ -59,6 +67,9 @@ export const WITH_DEMO: readonly PageState[] = [
   { name: 'episode, its own form', path: '.', enter: editing(0), byDay: true },
   { name: 'episode, a sentence’s form', path: '.', enter: editing(2), byDay: true },
   { name: 'episode, an ingredient’s form', path: '.', enter: editing(5) },
+  { name: 'episode, an ingredient on the scale', path: '.', enter: weighing('') },
+  { name: 'episode, cooked, on the scale', path: '.', enter: weighing('cooked-'), byDay: true },
+  { name: 'episode, what is left, on the scale', path: '.', enter: weighing('left-') },
   { name: 'episode, a target’s form', path: '.', enter: editing(-1), byDay: true },
   { name: 'episode, refused', path: '.', enter: refused('new-dish') },
   { name: 'numbers', path: './numbers' },
@@ -78,6 +89,7 @@ export const WITH_DEMO: readonly PageState[] = [
   { name: 'new food', path: '/pantry/foods/new', enter: unfold },
   { name: 'food', path: FOOD, enter: unfold },
   { name: 'food, refused', path: FOOD, enter: refused('new-lot'), byDay: true },
+  { name: 'food, a cooked weight refused', path: FOOD, enter: refused('yield'), byDay: true },
   { name: 'kitchen, all open', path: '/kitchen', enter: unfold },
   { name: 'phones', path: '/phones', enter: unfold },
   { name: 'what changed', path: '/changes' },
