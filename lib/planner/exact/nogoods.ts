@@ -16,8 +16,9 @@ const FADE = 0.999;
  * false. If all but the first are true, the first was made false with this nogood as the reason; while it
  * is a reason, its first atom stays first. The atoms of one nogood are on different bounds.
  *
- * The watch list of a bound holds, for each nogood, the value of the watched atom and another atom of the
- * nogood; most visits end at these two without touching the nogood.
+ * Watches hang on atoms, not on bounds: `lists[id]` belongs to one atom, and the atoms watched on a bound stand
+ * in ascending order of value, so that a rise meets those only that it made true. Each watch carries another
+ * atom of its nogood; where that one is false, the nogood need not be touched.
  */
 export class Nogoods {
   private data: Int32Array<ArrayBuffer> = new Int32Array(1 << 14);
@@ -26,14 +27,20 @@ export class Nogoods {
   private all = new Int32Array(1024);
   /** How many are kept now. */
   size = 0;
-  private readonly lists: Int32Array[];
-  private readonly listSize: Int32Array;
+  /** By bound: the values of its watched atoms, ascending, and the number of each atom's list. */
+  private readonly values: Int32Array[];
+  private readonly atoms: Int32Array[];
+  private readonly atomCount: Int32Array;
+  private readonly lists: Int32Array[] = [];
+  private listSize = new Int32Array(1024);
+  private atomsUsed = 0;
   private bumpBy = 1;
   private readonly units: number[] = [];
 
   constructor(private readonly trail: Trail) {
-    this.lists = Array.from(trail.bound, () => new Int32Array(0));
-    this.listSize = new Int32Array(trail.bound.length);
+    this.values = Array.from(trail.bound, () => new Int32Array(0));
+    this.atoms = Array.from(trail.bound, () => new Int32Array(0));
+    this.atomCount = new Int32Array(trail.bound.length);
   }
 
   /**
@@ -70,49 +77,88 @@ export class Nogoods {
   }
 
   private watch(b: number, value: number, id: number, otherB: number, otherV: number): void {
-    const size = this.listSize[b]!;
-    let list = this.lists[b]!;
-    if (size + 4 > list.length) {
+    const atom = this.atomOf(b, value);
+    const size = this.listSize[atom]!;
+    let list = this.lists[atom]!;
+    if (size + 3 > list.length) {
       list = grown(list);
-      this.lists[b] = list;
+      this.lists[atom] = list;
     }
-    list[size] = value;
-    list[size + 1] = id;
-    list[size + 2] = otherB;
-    list[size + 3] = otherV;
-    this.listSize[b] = size + 4;
+    list[size] = id;
+    list[size + 1] = otherB;
+    list[size + 2] = otherV;
+    this.listSize[atom] = size + 3;
+  }
+
+  /** The first place on bound `b` of a watched atom with a value above `value`. */
+  private above(b: number, value: number): number {
+    const values = this.values[b]!;
+    let low = 0;
+    let high = this.atomCount[b]!;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (values[middle]! <= value) low = middle + 1;
+      else high = middle;
+    }
+    return low;
+  }
+
+  /** The list of the atom `(b, value)`, made where it is the first to be watched. */
+  private atomOf(b: number, value: number): number {
+    const place = this.above(b, value - 1);
+    const count = this.atomCount[b]!;
+    if (place < count && this.values[b]![place] === value) return this.atoms[b]![place]!;
+    if (count === this.values[b]!.length) {
+      this.values[b] = grown(this.values[b]!);
+      this.atoms[b] = grown(this.atoms[b]!);
+    }
+    const values = this.values[b]!;
+    const atoms = this.atoms[b]!;
+    values.copyWithin(place + 1, place, count);
+    atoms.copyWithin(place + 1, place, count);
+    const atom = this.atomsUsed;
+    this.atomsUsed += 1;
+    if (atom === this.lists.length) this.lists.push(new Int32Array(12));
+    if (atom === this.listSize.length) this.listSize = grown(this.listSize);
+    this.listSize[atom] = 0;
+    values[place] = value;
+    atoms[place] = atom;
+    this.atomCount[b] = count + 1;
+    return atom;
   }
 
   /** Bound `b` rose from `old` to `now`: looks at the nogoods whose atom became true. False on a conflict. */
   visit(b: number, old: number, now: number): boolean {
-    const list = this.lists[b]!;
-    let size = this.listSize[b]!;
-    if (size === 0) return true;
+    const count = this.atomCount[b]!;
+    if (count === 0) return true;
+    const values = this.values[b]!;
+    const atoms = this.atoms[b]!;
+    for (let place = this.above(b, old); place < count && values[place]! <= now; place += 1) {
+      if (!this.visitAtom(b, values[place]!, atoms[place]!)) return false;
+    }
+    return true;
+  }
+
+  private visitAtom(b: number, value: number, atom: number): boolean {
     const { bound } = this.trail;
+    const list = this.lists[atom]!;
+    let size = this.listSize[atom]!;
     for (let at = 0; at < size;) {
-      const value = list[at]!;
-      if (value > now || value <= old) {
-        at += 4;
+      if (bound[list[at + 1]! ^ 1]! >= 1 - list[at + 2]!) {
+        at += 3;
         continue;
       }
-      const otherB = list[at + 2]!;
-      if (bound[otherB ^ 1]! >= 1 - list[at + 3]!) {
-        at += 4;
-        continue;
-      }
-      const id = list[at + 1]!;
-      const moved = this.settle(id, b, value, list, at);
-      if (moved === MOVED) {
-        size -= 4;
-        list[at] = list[size]!;
-        list[at + 1] = list[size + 1]!;
-        list[at + 2] = list[size + 2]!;
-        list[at + 3] = list[size + 3]!;
-        this.listSize[b] = size;
-        continue;
-      }
+      const moved = this.settle(list[at]!, b, value, list, at);
       if (moved === CLASH) return false;
-      at += 4;
+      if (moved === STAYS) {
+        at += 3;
+        continue;
+      }
+      size -= 3;
+      list[at] = list[size]!;
+      list[at + 1] = list[size + 1]!;
+      list[at + 2] = list[size + 2]!;
+      this.listSize[atom] = size;
     }
     return true;
   }
@@ -130,8 +176,8 @@ export class Nogoods {
     const firstB = data[first]!;
     const firstV = data[first + 1]!;
     if (bound[firstB ^ 1]! >= 1 - firstV) {
-      list[at + 2] = firstB;
-      list[at + 3] = firstV;
+      list[at + 1] = firstB;
+      list[at + 2] = firstV;
       return STAYS;
     }
     const end = first + 2 * data[id]!;
@@ -185,7 +231,8 @@ export class Nogoods {
     open.sort((a, b) => activity[b + 2]! - activity[a + 2]! || a - b);
     kept.push(...open.slice(0, open.length >> 1));
     kept.sort((a, b) => a - b);
-    this.listSize.fill(0);
+    this.atomCount.fill(0);
+    this.atomsUsed = 0;
     this.size = 0;
     this.used = 0;
     this.units.length = 0;

@@ -17,7 +17,7 @@ const REDUCTION_GROWTH = 1.08;
 /** Conflicts of one visit to a neighbourhood. */
 const VISIT = 120;
 /** How often the clock is asked. */
-const ASK = 8;
+const ASK = 16;
 
 export interface GoalResult {
   readonly best: number | null;
