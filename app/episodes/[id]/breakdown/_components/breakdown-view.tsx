@@ -25,7 +25,8 @@ interface Props {
 export function BreakdownView({ found }: Props) {
   const { file, named, of, places = {} } = found;
   const { episode } = file;
-  const figures = episodeFigures(file, [...new Set([...HEADLINE_NUTRIENTS, of.nutrient])]);
+  const held = episode.targets.map(({ nutrient }) => nutrient);
+  const figures = episodeFigures(file, [...new Set([...HEADLINE_NUTRIENTS, ...held, of.nutrient])]);
   const numbers = publishedNumbers(file, figures);
   const published = numbers(of.nutrient, named.scope);
   const backHref =
@@ -48,12 +49,7 @@ export function BreakdownView({ found }: Props) {
       </SlateHead>
       <div className="grid gap-x-10 gap-y-8 md:grid-cols-[auto_minmax(0,1fr)] lg:grid-cols-[auto_minmax(0,1fr)_minmax(0,1fr)] print:grid-cols-[11rem_minmax(0,1fr)_minmax(0,1.5fr)] print:gap-x-5 print:text-fine">
         <dl>
-          <FigureView
-            figure={of.figure}
-            published={published}
-            size="lead"
-            note={published.onlyByRounding ? 'adds up only because of rounding' : null}
-          />
+          <FigureView figure={of.figure} published={published} size="lead" />
         </dl>
         <section aria-labelledby="range-from">
           <h2 id="range-from" className="text-head print:text-lead">

@@ -1,7 +1,7 @@
 import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { namedScopes, scopeText, type NamedScope } from '#lib/figures/breakdown-scope';
-import { SHOWN_NUTRIENTS } from '#lib/figures/shown-nutrients';
+import { countedNutrients } from '#lib/figures/shown-nutrients';
 import { NUTRIENTS } from '#lib/foods/nutrients';
 import { breakdownHref } from '../href';
 import type { FoundBreakdown } from '../read-breakdown';
@@ -13,7 +13,7 @@ interface Props {
 /** The way to another nutrient of the same amount, and to another amount of the same nutrient. */
 export function OtherBreakdowns({ found: { file, named, of } }: Props) {
   const { id } = file.episode;
-  const shown = SHOWN_NUTRIENTS[file.episode.region];
+  const shown = countedNutrients(file.episode);
   const nutrients = shown.includes(of.nutrient) ? shown : [...shown, of.nutrient];
   const here = scopeText(named.scope);
   return (
