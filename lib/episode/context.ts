@@ -38,6 +38,16 @@ export function recipesOf(file: Pick<EpisodeFile, 'episode' | 'recipes'>): reado
   return [...dishesOf(file.episode.segments).map(({ recipe }) => recipe), ...file.recipes];
 }
 
+/** What each recipe is called, by its id: as its dish in the running order, else by its own title. */
+export function recipeTitles(
+  file: Pick<EpisodeFile, 'episode' | 'recipes'>,
+): ReadonlyMap<string, string> {
+  return new Map([
+    ...file.recipes.map(({ id, title }) => [id, title] as const),
+    ...dishesOf(file.episode.segments).map(({ recipe, title }) => [recipe.id, title] as const),
+  ]);
+}
+
 /** Ids of all foods that the ingredients of recipes name, both where one could be either of two. */
 export function usedFoodIds(recipes: readonly Recipe[]): ReadonlySet<string> {
   const ids = recipes.flatMap(({ lines }) =>

@@ -1,4 +1,4 @@
-import { recipesOf } from '#lib/episode/context';
+import { recipeTitles } from '#lib/episode/context';
 import type { AmountGap } from '#lib/episode/eaten-amount';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { figureParts, type RowParts } from '#lib/figures/breakdown-parts';
@@ -88,7 +88,7 @@ export function breakdown(
       )
     : null;
   const foods = new Map(file.foods.map((food) => [food.id, food]));
-  const titles = new Map(recipesOf(file).map(({ id, title }) => [id, title]));
+  const titles = recipeTitles(file);
   const valueOf = valuesOnce(nutrient, region);
   const rows = parts.rows.map((row, index): BreakdownRow => {
     const { dish, line, eaten, massMg } = row;

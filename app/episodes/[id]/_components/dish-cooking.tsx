@@ -36,18 +36,19 @@ export function DishCooking({ view, dish }: Props) {
             {changeWords(cooking)}
             <span className="block text-fine text-soft">{cooking.source}</span>
           </p>
-          <p className="mt-1">{usedWords(finished)}</p>
+          <p className="mt-1">{usedWords(finished, cooking)}</p>
         </>
       )}
       <Disclosure
         words={
           cooking
             ? 'Change what cooking does to its weight'
-            : 'Not weighed? Take the change of weight from a table'
+            : 'Change of weight in cooking, from a table'
         }
       >
         <p className="mb-3 text-soft">
-          It gives 100 g of the dish and portions in grams until the finished dish is weighed.
+          It gives 100 g of the dish and portions in grams until the finished dish is weighed. Fat
+          that runs out or is taken up counts in its numbers either way.
         </p>
         <CookingForm {...values} texts={cookingTexts(cooking)} />
         {cooking && (
@@ -79,9 +80,12 @@ function signed(permille: number): string {
 }
 
 /** Which of the two weights counts. */
-function usedWords(finished: FinishedWeight | null): string {
+function usedWords(finished: FinishedWeight | null, { fatPermille }: Cooking): string {
   if (!finished) return 'Not used yet: it needs the grams of every ingredient.';
-  if (finished.basis === 'weighed') return 'Not used: the finished dish was weighed.';
+  if (finished.basis === 'weighed') {
+    const fat = fatPermille === 0 ? '' : ' Its fat is counted as said here.';
+    return `Its weight is not used: the finished dish was weighed.${fat}`;
+  }
   const { low, value, high } = finished.interval;
   return `Used, as long as nobody weighs it: ${printGrams(value)} g finished, ${printGrams(low)}–${printGrams(high)} g.`;
 }

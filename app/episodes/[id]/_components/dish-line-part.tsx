@@ -39,7 +39,7 @@ export function AddFromDish({ view, dish }: Props) {
         hidden={{ recipeId: id }}
         line={EMPTY}
         dishes={choices(view, dish, null)}
-        submit="Add the ingredient"
+        submit="Add it from the dish"
       />
     </Disclosure>
   );

@@ -21,9 +21,10 @@ export function FinishedWeight({ view, dish }: Props) {
   return (
     <section aria-label={`Finished weight: ${dish.title}`}>
       <h3>Finished weight</h3>
-      {readings.length === 0 && (
+      {readings.length === 0 && !dish.recipe.cooking && (
         <p className="mt-1 text-soft">
-          Not weighed yet: portions in grams and 100 g of the dish wait for it.
+          Not weighed yet: portions in grams and 100 g of the dish are unknown until it is, or until
+          its change of weight is taken from a table.
         </p>
       )}
       <Readings view={view} readings={readings} what={dish.title} lastCounts />

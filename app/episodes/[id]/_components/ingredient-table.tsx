@@ -76,7 +76,9 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
                 key={line.lineId}
                 line={line}
                 first={index === 0}
-                ground={open ? 'hatch' : provisional ? PROVISIONAL : ''}
+                ground={
+                  open || isOpenDish(written, line) ? 'hatch' : provisional ? PROVISIONAL : ''
+                }
                 form={opened && form}
               >
                 <Cell wide>
@@ -92,7 +94,7 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
                     {measure && `, ${measure}`}
                     {provisional && <b className="font-semibold"> · not confirmed</b>}
                     <span className="md:hidden">
-                      , {STATE_WORDS[written.state]}
+                      {!written.madeFrom && `, ${STATE_WORDS[written.state]}`}
                       {line.source && `, ${line.source}`}
                     </span>{' '}
                     <EditLink href={editHref(view.file.episode.id, line.lineId)} what={line.text} />{' '}
@@ -108,7 +110,7 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
                 <Cell number>
                   {line.eatenMg ? <Grams mass={line.eatenMg} /> : takenOrOpen(written, open)}
                 </Cell>
-                <Cell side>{STATE_WORDS[written.state]}</Cell>
+                <Cell side>{written.madeFrom ? '–' : STATE_WORDS[written.state]}</Cell>
                 <Cell side fine>
                   {line.source ?? '–'}
                 </Cell>
@@ -154,6 +156,12 @@ function takenOrOpen(line: RecipeLine, open: boolean): string {
 
 function LineRows({
   line,
+/** Whether an ingredient is a dish of which nobody knows what it holds. */
+function isOpenDish({ madeFrom }: RecipeLine, { figures }: LineFigures): boolean {
+  const energy = figures.energyKcal;
+  return madeFrom !== null && energy !== undefined && figureStatus(energy) === 'open';
+}
+
   first,
   ground,
   form,

@@ -52,6 +52,7 @@ export function DishGap({ view, line, waits }: Props & { readonly waits: Waiting
   const nested = nestedRecipe(line, amountContext(view.file));
   if (!nested) return null;
   const { id } = view.file.episode;
+  const title = view.dishes?.places[nested.id]?.title ?? nested.title;
   const edit = (words: string) => (
     <Link className="link inline-flex min-h-6 items-center" href={editHref(id, line.id)}>
       {words}
@@ -61,9 +62,9 @@ export function DishGap({ view, line, waits }: Props & { readonly waits: Waiting
     case 'noDivisor':
       return (
         <>
-          Nobody knows what {nested.title} weighs when it is done. Weigh it finished, or take its
-          change of weight from a table: <Way view={view} recipe={nested} />. Or{' '}
-          {edit('give batches or a portion of it')}.
+          Nobody knows what {title} weighs when it is done: weigh it finished, or take its
+          change of weight from a table (<Way view={view} recipe={nested} />
+          ). Or {edit('give batches or portions of it')}.
         </>
       );
     case 'cycle':
@@ -71,7 +72,8 @@ export function DishGap({ view, line, waits }: Props & { readonly waits: Waiting
     case 'within':
       return (
         <>
-          Something in it is open or waits for your word: <Way view={view} recipe={nested} />.
+          Something in it is open or waits for your word (<Way view={view} recipe={nested} />
+          ).
         </>
       );
     case 'leftBehind':
@@ -93,9 +95,9 @@ function Way({ view, recipe }: Pick<Props, 'view'> & { readonly recipe: Recipe }
     <ButtonForm
       action={placeDish}
       values={{ episodeId: view.file.episode.id, recipeId: recipe.id }}
-      label={`Make a dish of this episode of it: ${recipe.title}`}
+      label={`Add it to this episode: ${recipe.title}`}
     >
-      make a dish of this episode of it
+      add it to this episode
     </ButtonForm>
   );
 }
