@@ -2,8 +2,8 @@
 import { mirrored, ScheduleGenerator, type StartsProblem } from './schedule-generation';
 
 /** Rounds of forward, backward, forward at most, and how many without gain end them. */
-const ROUNDS = 120;
-const IDLE = 40;
+const ROUNDS = 40;
+const IDLE = 15;
 
 /**
  * Good starts in milliseconds: schedule generation by latest start with more and more chance in it, each

@@ -8,6 +8,7 @@ import { planOf, type Model } from './model';
 import { chooseFree } from './neighbourhoods';
 import type { ExactOptions, ExactPlan } from './problem';
 import { luby } from './restarts';
+import { NO_REASON } from './trail';
 
 /** Conflicts in the shortest run between two restarts. */
 const RUN = 100;
@@ -151,21 +152,37 @@ export class Search {
       const best = this.plan === null ? null : this.goalValues[index]!;
       return { best, bound: state === 'proven' ? best : trail.low(goal), state };
     };
+    // Only the first goal is shared: a later one depends on how the earlier ended here.
+    const exchange = index === 0 ? this.options.exchange : undefined;
     let bound = trail.low(goal);
     for (;;) {
       // At the root, at a fixpoint.
+      if (exchange !== undefined && !this.learnBound(goal, exchange.bound())) {
+        return result(this.plan === null ? 'stopped' : 'proven');
+      }
       if (trail.low(goal) > bound) {
         bound = trail.low(goal);
         report(bound);
       }
       const best = this.goalValues[index]!;
+      exchange?.publish(best, bound);
       if (bound >= best) return result('proven');
+      const least = Math.min(best, exchange?.best() ?? Infinity);
+      // The other's plan is as good as any: it has the proof as well.
+      if (bound >= least) return result('stopped');
       if (this.stopped || this.options.shouldStop()) return result('stopped');
-      const end = this.runOnce(goal, bound, best);
+      const end = this.runOnce(goal, bound, least);
       if (end === 'none') return result(this.plan === null ? 'infeasible' : 'proven');
       if (end === 'plan') report(Math.max(bound, trail.low(goal)));
       if (end === 'stopped') return result('stopped');
     }
+  }
+
+  /** Takes over a bound that another search has proven. False if no plan can be better than the best. */
+  private learnBound(goal: number, bound: number): boolean {
+    const { engine } = this;
+    if (bound <= engine.trail.low(goal)) return true;
+    return engine.trail.raise(lower(goal), bound, NO_REASON) && engine.propagate();
   }
 
   /** One run from the root to a restart. */
@@ -178,7 +195,7 @@ export class Search {
     const { trail } = engine;
     this.run += 1;
     const hasPlan = best < Infinity;
-    const visit = hasPlan && this.run % 3 === 0 && this.model.pairs.length > 0;
+    const visit = this.plan !== null && this.run % 3 === 0 && this.model.pairs.length > 0;
     let left = visit ? VISIT : luby(Math.ceil(this.run / 2)) * RUN;
     let target = hasPlan ? best - 1 : Infinity;
     if (hasPlan && !visit && this.run % 2 === 1) target = this.between(bound, best);
