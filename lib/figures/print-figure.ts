@@ -33,7 +33,7 @@ const REASONS: Readonly<Record<MissingPart['reason'], string>> = {
   noFibre: 'no fibre value for',
   leftBehind: 'more left behind than there was of',
   noDivisor: 'no finished weight for',
-  states: 'raw and cooked differ without a yield for',
+  states: 'raw and cooked differ, and no cooked weight is known, for',
   leftNotWeighed: 'not weighed yet what stayed behind of',
   fatLeft: 'nobody knows how much went with the fat of',
   noRetention: 'no published loss in cooking for',

@@ -28,6 +28,22 @@ import { LEFT_WORDS } from '#lib/episode/left-words';
 import { OTHER_SUBJECTS } from '#lib/overview/change-subjects-others';
 import { ROLE_WORDS } from '#lib/shoot/step-words';
 
+/** What a reading is of, where it is not of an ingredient as its line says. */
+const READING_WORDS: Readonly<Record<string, string>> = {
+  cooked: ', cooked',
+  left: ' left behind',
+  finished: ', the finished dish',
+  container: ', a container',
+};
+
+/** Nothing, grams with their range, or what a scale says. */
+const LEFT_GRAMS = gramsRange('left behind', 'leftLowMg', 'leftMg', 'leftHighMg');
+const LEFT_BEHIND: Field = {
+  words: 'left behind',
+  columns: ['leftKind', ...LEFT_GRAMS.columns],
+  say: (row, telling) => (row.leftKind === 'weighed' ? 'weighed' : LEFT_GRAMS.say(row, telling)),
+};
+
 const LIMIT_WORDS: Readonly<Record<string, string>> = {
   atLeast: 'at least',
   atMost: 'at most',
@@ -138,7 +154,7 @@ const EPISODE_SUBJECTS = {
       chosen('weighed', 'state', STATE_WORDS),
       ticked('with peel, shell or ends', 'asBought'),
       gramsRange('grams', 'plannedLowMg', 'plannedMg', 'plannedHighMg'),
-      gramsRange('left behind', 'leftLowMg', 'leftMg', 'leftHighMg'),
+      LEFT_BEHIND,
       chosen('left in', 'leftWhere', LEFT_WORDS),
       chosen('left of it', 'leftMade', { alike: 'the same', fat: 'its fat' }),
       field('cooked by', 'cookMethod'),
@@ -147,14 +163,14 @@ const EPISODE_SUBJECTS = {
       ticked('a second take needs it again', 'spoiltByTake'),
       field('note', 'note'),
     ],
-    silent: ['id', 'recipeId', 'madeFromRev', 'leftKind'],
+    silent: ['id', 'recipeId', 'madeFromRev'],
   },
   Weighing: {
     kind: ['reading', 'readings'],
     place: 'recipeId',
     name: ({ grossMg, tareMg, kind }) => {
       const net = (numeric(grossMg) ?? 0) - (numeric(tareMg) ?? 0);
-      return `${net / 1000} g${kind === 'finished' ? ', the finished dish' : ''}`;
+      return `${net / 1000} g${READING_WORDS[plain(kind)] ?? ''}`;
     },
     fields: [
       chosen('of', 'kind', {

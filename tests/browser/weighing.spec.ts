@@ -57,6 +57,7 @@ test('before and after, a running total, what is left of two in one pan, and a c
 
   // A jar, read before and read again after.
   let scale = await openScale(section, '20 g olive oil');
+  await expect(onScale(scale)).toBeFocused();
   await scale.getByRole('radio', { name: 'Before and after it is taken' }).check();
   await onScale(scale).fill('410');
   await expect(scale.getByRole('status').filter({ hasText: 'kept until' })).toBeVisible();
@@ -86,7 +87,7 @@ test('before and after, a running total, what is left of two in one pan, and a c
   await expect(scale).toContainText('872 g on the scale, 500 g more than before');
   // Wet hands: all that is touched here is 56 px high.
   const low = await scale.evaluate((element) =>
-    [...element.querySelectorAll('button, nav a, summary, label:has(input), input, form a')]
+    [...element.querySelectorAll('button, nav a, summary, label:has(input), input, select, form a')]
       .map((each) => each.closest('label') ?? each)
       .filter((each) => each.getBoundingClientRect().width > 0)
       .filter((each) => each.getBoundingClientRect().height < 55.5)

@@ -100,6 +100,9 @@ describe('in words', () => {
     expect(words(changed({ ...after, note: 'to taste', foodId: 'f2' }))).toEqual([
       'Barley skillet, 200 g pearl barley: counted as Barley, pearled → Barley, hulled; left behind none → 3 ± 1 g; note none → to taste',
     ]);
+    expect(words(changed({ leftKind: 'weighed' }))).toEqual([
+      'Barley skillet, 200 g pearl barley: left behind none → weighed',
+    ]);
     expect(words(changed({ highNum: 220 }))).toEqual([
       'Barley skillet, 200 g pearl barley: amount 200 g → 200–220 g',
     ]);

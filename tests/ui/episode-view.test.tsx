@@ -198,7 +198,6 @@ describe('forms of the episode', () => {
       const patch = linePatch(line.id, { ...sentAsShown(line), foodId: 'a third' });
       expect(patch).toMatchObject({ measureName: null, cookMethod: null, orFoodId: null });
       expect(patch).toMatchObject({ foodId: 'a third', madeFromId: null, madeFromRev: null });
-      expect(patch).not.toHaveProperty('bounded');
     }
   });
 

@@ -18,7 +18,7 @@ export function KeepYieldForm({ ids, foodName, methods, method }: Props) {
   return (
     <FormFrame id={form} action={keepYield} fields={['method', 'sure']} hidden={ids}>
       {(state, pending) => (
-        <div className="grid max-w-xl gap-3">
+        <div className="grid max-w-xl gap-3 border-b border-line pb-4">
           <MethodField form={form} state={state} methods={methods} initial={method} />
           <SureTick form={form} state={state} />
           <Button size="day" aria-disabled={pending || undefined}>

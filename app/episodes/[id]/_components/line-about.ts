@@ -48,7 +48,7 @@ function methodChoices({ cookMethod }: RecipeLine, food: Food | null): readonly 
     words: `“${cookMethod}”: no cooked weight is known of it`,
   };
   return [
-    { value: '', words: 'any way: your own cooks, else the first listed' },
+    { value: '', words: 'any: own cooks, else the first' },
     ...known,
     ...(lost ? [gone] : []),
   ];

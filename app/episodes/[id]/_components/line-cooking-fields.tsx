@@ -4,7 +4,7 @@ import type { FormState } from '../../../_ui/form/form-state';
 interface CookedProps {
   readonly form: string;
   readonly state: FormState;
-  /** The ways that a yield is known of; none where there is no choice. */
+  /** The ways that a cooked weight is known of; none where there is no choice. */
   readonly methods: readonly Choice[];
   readonly method: string;
   /** Which yield is used and where it comes from; null where raw and cooked do not differ. */
@@ -13,7 +13,8 @@ interface CookedProps {
 
 /** How an ingredient is cooked, and by what its weight is turned from raw to cooked or back. */
 export function CookedBy({ form, state, methods, method, words }: CookedProps) {
-  if (methods.length === 0 && words === null) return null;
+  // Weighed as its food is listed, it is turned into nothing else.
+  if (words === null && method === '') return null;
   return (
     <div className="grid gap-1">
       {methods.length > 0 && (

@@ -21,7 +21,7 @@ interface WhereProps {
 /** Where it stays, and what of it: the form of an ingredient and its scale ask alike. */
 export function LeftWhere({ form, state, where, made }: WhereProps) {
   return (
-    <div className="grid gap-4 md:grid-cols-2">
+    <div className="grid gap-4">
       <ChoiceField
         form={form}
         name="leftWhere"

@@ -14,14 +14,17 @@ interface Props {
 const FIRST = 'input:not([type=hidden]):not([type=radio]), textarea, select, button, a[href]';
 
 /**
- * A form that opened in its row. Its first field has the focus; Escape closes it; when it closes, by whatever
+ * A form that opened in its row. Its first field, or the one that says so, has the focus; Escape closes it; when it closes, by whatever
  * way, the focus is in the row again and the row stands where it stood.
  */
 export function OpenedHere({ rowId, closeHref, children }: Props) {
   const element = useRef<HTMLDivElement>(null);
   const router = useRouter();
   useLayoutEffect(() => {
-    const first = element.current?.querySelector<HTMLElement>(FIRST);
+    const opened = element.current;
+    const first =
+      opened?.querySelector<HTMLElement>('[data-first]') ??
+      opened?.querySelector<HTMLElement>(FIRST);
     first?.focus({ preventScroll: true });
     first?.scrollIntoView({ block: 'nearest' });
     const row = document.getElementById(rowId);

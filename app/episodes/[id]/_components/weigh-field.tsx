@@ -11,6 +11,8 @@ export function ScaleField({
       {(wired) => (
         <input
           {...wired}
+          // Where the form opens, this is what is typed first.
+          data-first={large || undefined}
           className={`${CONTROL} max-md:min-h-14 ${large ? 'text-step' : ''}`}
           inputMode="decimal"
           autoComplete="off"

@@ -53,7 +53,7 @@ function WeighFields(props: Props & { readonly state: FormState; readonly pendin
     if (form) setWords(typedWords(new FormData(form), of, held) ?? '');
   };
   return (
-    <div className="group/ways grid max-w-xl gap-4" onChange={read}>
+    <div className="group/ways grid max-w-xl gap-4 max-md:[&_select]:min-h-14" onChange={read}>
       <ScaleField form={id} state={state} name="gross" label="On the scale, g" large />
       <p role="status" className="min-h-6 font-semibold">
         {words}

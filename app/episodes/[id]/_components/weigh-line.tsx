@@ -27,7 +27,10 @@ export function WeighLine({ view, recipe, line, of }: Props) {
   const behind = leftBehind.kind === 'none' ? { where: 'pan', made: 'alike' } : leftBehind;
   return (
     <OpenedHere key={of} rowId={`row-${line.id}`} closeHref={rowHref(episode.id, line.id)}>
-      <section aria-label={`Weigh: ${line.text}`} className="grid gap-3 pt-2">
+      <section
+        aria-label={`Weigh: ${line.text}`}
+        className="grid gap-3 pt-2 max-md:[&_button]:min-h-14"
+      >
         <WeighedNav episodeId={episode.id} line={line} of={of} />
         <Readings
           view={view}

@@ -35,7 +35,7 @@ export function WeighShares({ form, state, sharing }: Props) {
     sharing.all.some(({ id }) => errorsAt(state, `${PARTS}${id}`).length > 0);
   return (
     <details open={used}>
-      <summary className={`link ${HIT}`}>{sharing.words}</summary>
+      <summary className="link min-h-11 content-center max-md:min-h-14">{sharing.words}</summary>
       <p className="text-fine text-soft">
         Divided in the proportion of these parts. Their grams are proposed; any numbers will do, as
         1 and 3.
