@@ -1,0 +1,189 @@
+import { readFileSync } from 'node:fs';
+import { loadavg } from 'node:os';
+import { parseArgs } from 'node:util';
+import type { ExactAnswer, ExactProblem } from '#lib/planner/exact/problem';
+import { solve } from '#lib/planner/exact/solve';
+import { planByRules } from '#lib/planner/plan-by-rules';
+import type { PlannerProblem } from '#lib/planner/problem';
+import { readProblem } from '#lib/planner/read-problem';
+import { brokenRules, costOf } from '../planner/exact-checker';
+import { DATA, instancesIn, type Instance } from '../planner/planner-data';
+import { randomDay } from '../planner/random-days';
+import { ms, quantile } from './timing';
+
+/** Sizes and number of made-up days; instances of a set on which the rule-based planner is tried too. */
+const DAY_SIZES = [36, 60, 90, 120];
+const DAYS = 20;
+const PEERED = 5;
+
+/** Processor time of this program in milliseconds: what others do on the machine is not the engine's. */
+function processor(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+}
+
+interface Row {
+  readonly name: string;
+  readonly answer: ExactAnswer;
+  readonly took: number;
+  readonly fault: string | null;
+}
+
+/**
+ * `npm run bench -- planner [--data DIR] [--limit SECONDS] [--set NAME]`: how many instances of each set are
+ * proven within the limit of processor time, how long it took, and what is wrong: plans that the checker
+ * refuses, proofs that differ from the reference. Exit code 1 if anything is wrong.
+ */
+export async function run(): Promise<void> {
+  const { values } = parseArgs({
+    args: process.argv.slice(3),
+    options: {
+      data: { type: 'string', default: DATA },
+      limit: { type: 'string', default: '1' },
+      set: { type: 'string' },
+    },
+  });
+  const limit = Number(values.limit) * 1000;
+  if (!(limit > 0)) throw new Error(`--limit takes seconds above 0, not "${values.limit}"`);
+  const load = loadavg().map((one) => one.toFixed(1));
+  console.log(
+    `limit ${values.limit} s of processor time, one thread; load of the machine ${load.join(' ')}`,
+  );
+  const instances = instancesIn(values.data);
+  if (instances.length === 0) console.log(`no published sets in ${values.data}`);
+  let wrong = 0;
+  for (const set of new Set(instances.map((instance) => instance.set))) {
+    if (values.set !== undefined && values.set !== set) continue;
+    const rows = instances
+      .filter((instance) => instance.set === set)
+      .map((instance) => {
+        const read = readProblem(instance.path, readFileSync(instance.path, 'utf8'));
+        if (!read.ok) throw new Error(`${instance.path}: ${read.problems[0]?.message}`);
+        return [instance, read.value] as const;
+      });
+    wrong += report(
+      set,
+      rows.map(([instance, problem]) => solved(instance.name, problem, limit, instance.known)),
+    );
+    const step = Math.max(1, Math.floor(rows.length / PEERED));
+    byRules(rows.filter((_, index) => index % step === 0).slice(0, PEERED));
+  }
+  for (const size of DAY_SIZES) {
+    if (values.set !== undefined && values.set !== 'random-days') continue;
+    const days = Array.from({ length: DAYS }, (_, seed) =>
+      solved(`day ${size}/${seed}`, randomDay(size, seed + 1), limit, null),
+    );
+    wrong += report(`days of ${size}`, days);
+  }
+  if (wrong > 0) process.exitCode = 1;
+  await Promise.resolve();
+}
+
+function solved(
+  name: string,
+  problem: ExactProblem,
+  limit: number,
+  known: Instance['known'] | null,
+): Row {
+  const begun = processor();
+  const answer = solve(problem, { seed: 1, shouldStop: () => processor() - begun > limit });
+  const took = processor() - begun;
+  return { name, answer, took, fault: faultOf(problem, answer, known) };
+}
+
+/** What is wrong with an answer; null if nothing is. */
+function faultOf(
+  problem: ExactProblem,
+  answer: ExactAnswer,
+  known: Instance['known'] | null,
+): string | null {
+  const [goal] = problem.goals;
+  const { best = null, bound = null } = answer.goals[0] ?? {};
+  if (answer.plan !== null && goal !== undefined) {
+    const [broken] = brokenRules(problem, answer.plan);
+    if (broken !== undefined) return `plan breaks "${broken}"`;
+    if (costOf(goal, answer.plan) !== best) return 'plan has another value than told';
+  }
+  if (known === null) return null;
+  if (known === 'infeasible') return answer.plan === null ? null : 'a plan where there is none';
+  const { lower, upper } = typeof known === 'number' ? { lower: known, upper: known } : known;
+  if (answer.status === 'infeasible') return `infeasible, but ${upper} is known`;
+  if (best !== null && best < lower) return `${best} is below ${lower}`;
+  if (bound !== null && bound > upper) return `bound ${bound} is above ${upper}`;
+  return null;
+}
+
+function report(set: string, rows: readonly Row[]): number {
+  const ended = rows.filter(({ answer: { status } }) => ['proven', 'infeasible'].includes(status));
+  const times = rows.map(({ took }) => took);
+  const conflicts = rows.reduce((sum, { answer }) => sum + answer.statistics.conflicts, 0);
+  const wrong = rows.filter(({ fault }) => fault !== null);
+  console.log(
+    [
+      set.padEnd(12),
+      `proven ${ended.length} of ${rows.length}`,
+      `wrong ${wrong.length}`,
+      `median ${ms(quantile(times, 0.5))} ms`,
+      `p95 ${ms(quantile(times, 0.95))} ms`,
+      `max ${ms(Math.max(...times))} ms`,
+      `conflicts ${conflicts}`,
+    ].join('  '),
+  );
+  for (const { name, fault } of wrong) console.log(`  WRONG ${name}: ${fault}`);
+  const open = rows.filter((row) => !ended.includes(row));
+  for (const { name, answer } of open) {
+    const { best = null, bound = null } = answer.goals[0] ?? {};
+    console.log(`  open ${name}: ${bound ?? '-'} to ${best ?? '-'}`);
+  }
+  return wrong.length;
+}
+
+/** The rule-based planner on a few of the same instances, where it can say what they ask. */
+function byRules(sample: readonly (readonly [Instance, ExactProblem])[]): void {
+  const told = sample.flatMap(([{ name, known }, problem]) => {
+    const asked = askedOfRules(problem);
+    if (asked === null) return [];
+    const begun = processor();
+    const { status, placed } = planByRules(asked, { seed: 1 });
+    const took = processor() - begun;
+    const end = Math.max(0, ...placed.map((one) => one.end));
+    const value = status === 'feasible' ? String(end) : 'none';
+    return [`${name} ${value} (${typeof known === 'number' ? known : '-'}) ${ms(took)} ms`];
+  });
+  if (told.length > 0) console.log(`  by rules, value (best): ${told.join('; ')}`);
+}
+
+/** The problem in the words of the rule-based planner; null for setups, which those lack. */
+function askedOfRules(problem: ExactProblem): PlannerProblem | null {
+  if (problem.setups.length > 0 || problem.goals[0]?.kind !== 'latest') return null;
+  const idOf = (task: number): string => `t${task}`;
+  return {
+    horizon: problem.horizon,
+    tasks: problem.tasks.map((task, index) => ({
+      id: idOf(index),
+      minLength: task.minLength,
+      maxLength: task.maxLength,
+      notBefore: task.notBefore,
+      endBy: task.endBy,
+      demands: Object.fromEntries(
+        problem.resources.flatMap(({ demands }, resource) =>
+          (demands[index] ?? 0) > 0 ? [[`r${resource}`, demands[index] ?? 0]] : [],
+        ),
+      ),
+      needs: null,
+      group: null,
+    })),
+    resources: problem.resources.map(({ capacity }, index) => ({ id: `r${index}`, capacity })),
+    stateful: [],
+    lags: problem.lags.map(({ from, to, min }, index) => ({
+      id: `l${index}`,
+      from: idOf(from.task),
+      fromAnchor: from.anchor,
+      to: idOf(to.task),
+      toAnchor: to.anchor,
+      min,
+      max: null,
+    })),
+    spanLimits: [],
+  };
+}
