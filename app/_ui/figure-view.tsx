@@ -7,10 +7,13 @@ import { Whisker } from './whisker';
 
 export type FigureSize = 'lead' | 'large' | 'usual';
 
+/** A published number says itself where it adds up only because of rounding. */
+type Published = PrintedFigure & { readonly onlyByRounding?: boolean };
+
 interface Props {
   readonly figure: Figure;
   /** Its published form, so that the page shows what the description says; its own digits if left out. */
-  readonly published?: PrintedFigure | undefined;
+  readonly published?: Published | undefined;
   /** `lead` for the one number the episode is about, `large` where numbers are the point of the page. */
   readonly size?: FigureSize;
   readonly note?: ReactNode;
@@ -64,6 +67,7 @@ export function FigureView({ figure, published, size = 'large', note, href }: Pr
             <To label={printed.label} />
           </Link>
         )}
+        {published?.onlyByRounding && <span className="block text-fine">{ONLY_BY_ROUNDING}</span>}
         {note && <span className="block text-fine">{note}</span>}
       </dd>
     </div>
@@ -72,6 +76,8 @@ export function FigureView({ figure, published, size = 'large', note, href }: Pr
 
 /** The range carries the line of the link; the number over it stays clear. */
 const RANGE_LINK = 'link inline-block group-hover:decoration-ink';
+
+const ONLY_BY_ROUNDING = 'adds up only because of rounding';
 
 /** Where a number leads, for what reads aloud. */
 function To({ label }: { readonly label: string }) {
@@ -113,7 +119,7 @@ function Number({ printed, size }: { readonly printed: PrintedFigure; readonly s
 
 interface TextProps {
   readonly figure: Figure;
-  readonly published?: PrintedFigure | undefined;
+  readonly published?: Published | undefined;
   /** Address of its breakdown. */
   readonly href?: string | undefined;
   /** Draws the whisker under it, in a table. */
@@ -124,7 +130,13 @@ interface TextProps {
 export function FigureText({ figure, published, href, whisker = false }: TextProps) {
   const printed = published ?? printFigure(figure);
   const words = printed.number === null ? printed.text : `${printed.text} ${printed.unit}`;
-  const shown = figure.provisional.length > 0 ? <Provisional inline>{words}</Provisional> : words;
+  const number = (
+    <>
+      {words}
+      {published?.onlyByRounding && <RoundingMark />}
+    </>
+  );
+  const shown = figure.provisional.length > 0 ? <Provisional inline>{number}</Provisional> : number;
   return (
     <span className={`whitespace-nowrap ${whisker ? 'inline-block' : ''}`} title={printed.range}>
       {href === undefined ? (
@@ -144,6 +156,16 @@ export function FigureText({ figure, published, href, whisker = false }: TextPro
           <Whisker figure={figure} small />
         </span>
       )}
+    </span>
+  );
+}
+
+/** The star at a number within a text or a table, which says at its end what it means. */
+function RoundingMark() {
+  return (
+    <span title={ONLY_BY_ROUNDING}>
+      <span aria-hidden="true">*</span>
+      <span className="unseen">, {ONLY_BY_ROUNDING}</span>
     </span>
   );
 }

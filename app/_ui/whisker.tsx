@@ -10,7 +10,7 @@ export function Whisker({
   small = false,
 }: {
   readonly figure: Pick<Figure, 'value' | 'low' | 'high' | 'likelyLow' | 'likelyHigh'>;
-  /** Under a number in a table. */
+  /** Under a number in a table, where the scale behind it would be too fine to see. */
   readonly small?: boolean;
 }) {
   const drawing = whisker(figure);
@@ -33,10 +33,12 @@ export function Whisker({
         />
       ) : (
         <>
-          <path
-            d={drawing.graduations.map((x) => `M${x} ${height - 3}v3`).join('')}
-            className="stroke-edge"
-          />
+          {!small && (
+            <path
+              d={drawing.graduations.map((x) => `M${x} ${height - 3}v3`).join('')}
+              className="stroke-edge"
+            />
+          )}
           {drawing.hard && <Hairline span={drawing.hard} middle={middle} />}
           {drawing.likely && (
             <path d={`M${drawing.likely.from} ${middle}H${drawing.likely.to}`} strokeWidth="4.5" />
@@ -48,15 +50,24 @@ export function Whisker({
   );
 }
 
+/** The line from bound to bound: an end stroke at a bound, an arrow where it goes on, dashes where it is free. */
 function Hairline({ span, middle }: { readonly span: WhiskerSpan; readonly middle: number }) {
-  const dashes = span.fromEnd === 'free' || span.toEnd === 'free' ? '4 4' : undefined;
-  return (
+  const { from, to, fromEnd, toEnd } = span;
+  const line = `M${from} ${middle}H${to}`;
+  const ends = [
+    fromEnd === 'bound' && `M${from} ${middle - 4}v8`,
+    toEnd === 'bound' && `M${to} ${middle - 4}v8`,
+    fromEnd === 'cut' && `M${from + 5} ${middle - 4}l-5 4l5 4`,
+    toEnd === 'cut' && `M${to - 5} ${middle - 4}l5 4l-5 4`,
+  ].filter((end) => end !== false);
+  const free = fromEnd === 'free' || toEnd === 'free';
+  // Every table draws dozens: as few elements as will do.
+  return free ? (
     <>
-      <path d={`M${span.from} ${middle}H${span.to}`} strokeDasharray={dashes} strokeWidth="1.25" />
-      {span.fromEnd === 'bound' && <path d={`M${span.from} ${middle - 4}v8`} strokeWidth="1.25" />}
-      {span.toEnd === 'bound' && <path d={`M${span.to} ${middle - 4}v8`} strokeWidth="1.25" />}
-      {span.fromEnd === 'cut' && <path d={`M${span.from + 5} ${middle - 4}l-5 4l5 4`} />}
-      {span.toEnd === 'cut' && <path d={`M${span.to - 5} ${middle - 4}l5 4l-5 4`} />}
+      <path d={line} strokeDasharray="4 4" strokeWidth="1.25" />
+      <path d={ends.join('')} strokeWidth="1.25" />
     </>
+  ) : (
+    <path d={line + ends.join('')} strokeWidth="1.25" />
   );
 }

@@ -101,7 +101,7 @@ function percent(
   max: number,
 ) {
   return z
-    .string()
+    .string({ error: 'Say how far, in percent.' })
     .trim()
     .max(20, 'This is too long for a number.')
     .transform((text, context): number => {

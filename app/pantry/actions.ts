@@ -19,6 +19,7 @@ import { fieldOfColumn, parseThenAct, typedTexts } from '../_forms/parse-then-ac
 import type { FormState } from '../_ui/form/form-state';
 import { newFoodEdits, packEdits, readAgainEdits, sameLabelEdits, versionFromLabel } from './edits';
 import { labelField, MEND, readMend } from './field-names';
+import { photoEdits } from './foods/[foodId]/photo/sent-photo';
 import {
   allergenForm,
   foodForm,
@@ -93,8 +94,11 @@ export async function addFood(state: FormState, form: FormData): Promise<FormSta
       const packs = sent.pack ? [sent.pack] : [];
       const version = versionFromLabel(sent.label, sent.keepReason, { seq: 1, today }, packs);
       if (!version.ok) return version;
+      const photo = await photoEdits(form, version.value.id);
+      if (!photo.ok) return photo;
       const { foodId, edits } = newFoodEdits(sent, version.value, at, today);
-      return changeAndShow(`/pantry/foods/${foodId}`, `Add ${sent.name}`, edits, at);
+      const all = [...edits, ...(photo.value ?? [])];
+      return changeAndShow(`/pantry/foods/${foodId}`, `Add ${sent.name}`, all, at);
     },
     fieldOf,
   );
@@ -115,7 +119,9 @@ export async function readLabelAgain(state: FormState, form: FormData): Promise<
       const next = { seq: food.version.seq + 1, today: await dateIn(at) };
       const version = versionFromLabel(label, keepReason, next, packs);
       if (!version.ok) return version;
-      const edits = readAgainEdits(food, version.value);
+      const photo = await photoEdits(form, version.value.id);
+      if (!photo.ok) return photo;
+      const edits = [...readAgainEdits(food, version.value), ...(photo.value ?? [])];
       return changeAndShow(`/pantry/foods/${foodId}`, `Read ${food.name} again`, edits, at);
     },
     fieldOf,

@@ -22,7 +22,7 @@ export interface BoundOffer {
   readonly nutrient: Nutrient;
   /** The figures of the dish that lack it: fibre also makes carbohydrate incomplete where it is converted. */
   readonly lackedBy: readonly Nutrient[];
-  /** The most that 100 g of the food can plausibly hold, in the nutrient's unit, and why no more. */
+  /** The most that 100 g of the food can plausibly hold, in hundredths of the nutrient's unit, and why no more. */
   readonly maxPer100: number;
   readonly why: string;
   /** Milligrams eaten of it at the most. */
@@ -62,7 +62,8 @@ export function boundOffers(
       ([nutrient, lackedBy]): BoundOffer[] => {
         const most = highest(foods, nutrient);
         if (!most) return [];
-        const top = settled((massMg * most.max) / 100_000);
+        const max = settled(Math.ceil(settled(most.max * 100)) / 100);
+        const top = settled((massMg * max) / 100_000);
         const half = publishedStep(nutrient, energyStep) / 2;
         return [
           {
@@ -70,7 +71,7 @@ export function boundOffers(
             text: line.text,
             nutrient,
             lackedBy,
-            maxPer100: most.max,
+            maxPer100: max,
             why: most.why,
             massMg,
             top,

@@ -18,6 +18,7 @@ const MENDED: Readonly<Record<Cause, readonly [act: string, what: string]>> = {
   yield: [WEIGH, 'its cooked weight, taken by a yield,'],
   leftBehind: [WEIGH, 'what stays behind'],
   either: ['Decide this next time', 'not knowing which of two foods it was'],
+  bounded: ['Look this up', 'what its source does not state'],
   value: ['Read this better next time', 'the rounding of its label'],
 };
 

@@ -57,7 +57,7 @@ function blank(first: readonly string[], at: Readonly<Record<number, string>>): 
   return Array.from({ length: COLUMNS }, (_, index) => at[index] ?? first[index] ?? '');
 }
 
-function record({ row, foods }: PrintedRow): string[] {
+function record({ row, foods, bounded }: PrintedRow): string[] {
   const { massMg, contribution, shareOfTotal, shareOfUncertainty, provisional } = row;
   const grams = massMg ? [massMg.value, massMg.low, massMg.high] : [null, null, null];
   const both = (words: readonly string[]) => words.filter((word) => word !== '').join(' or ');
@@ -73,7 +73,9 @@ function record({ row, foods }: PrintedRow): string[] {
     ...numbersOf(contribution),
     share(shareOfTotal),
     share(shareOfUncertainty),
-    [remarkOf(contribution), provisional ? 'not confirmed' : ''].filter(Boolean).join('; '),
+    [remarkOf(contribution), bounded, provisional ? 'not confirmed' : '']
+      .filter(Boolean)
+      .join('; '),
   ];
 }
 

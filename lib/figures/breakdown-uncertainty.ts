@@ -11,6 +11,7 @@ export const CAUSES = [
   'yield',
   'leftBehind',
   'either',
+  'bounded',
   'value',
 ] as const;
 export type Cause = (typeof CAUSES)[number];
@@ -26,6 +27,7 @@ const CAUSE_OF: Readonly<Record<string, Cause>> = {
   yield: 'yield',
   left: 'leftBehind',
   either: 'either',
+  bounded: 'bounded',
   food: 'value',
 };
 

@@ -35,6 +35,8 @@ export interface PrintedRow {
   readonly range: string;
   readonly shareOfTotal: string;
   readonly shareOfUncertainty: string;
+  /** Which values its source does not state, and what they are counted as; empty where there are none. */
+  readonly bounded: string;
 }
 
 export interface PrintedBreakdown {
@@ -104,9 +106,16 @@ export function printBreakdown(of: Breakdown): PrintedBreakdown {
         range: known ? likelyText(row.contribution, step) : printed.range,
         shareOfTotal: row.shareOfTotal === null ? '' : percent(row.shareOfTotal),
         shareOfUncertainty: row.shareOfUncertainty === null ? '' : percent(row.shareOfUncertainty),
+        bounded: row.bounded.map(boundedWords).join('; '),
       };
     }),
   };
+}
+
+/** `no fibre value, counted as 0 to 45 g in 100 g` */
+function boundedWords({ nutrient, maxPer100 }: BreakdownRow['bounded'][number]): string {
+  const { label, unit } = NUTRIENTS[nutrient];
+  return `no ${label} value, counted as 0 to ${settled(maxPer100)} ${unit} in 100 g`;
 }
 
 function likelyText({ likelyLow, likelyHigh }: Figure, step: number): string {

@@ -1,8 +1,9 @@
 import { recipeTitles } from '#lib/episode/context';
 import type { AmountGap } from '#lib/episode/eaten-amount';
-import type { EpisodeFile } from '#lib/episode/schema';
+import type { BoundedGap, EpisodeFile } from '#lib/episode/schema';
 import { figureParts, type RowParts } from '#lib/figures/breakdown-parts';
 import { uncertaintyOf, type Cause } from '#lib/figures/breakdown-uncertainty';
+import { boundedNutrient } from '#lib/figures/cooking-parts';
 import { figureStatus, type Figure } from '#lib/figures/figure';
 import { basisParts, type Region } from '#lib/figures/line-parts';
 import { figureOf } from '#lib/figures/parts';
@@ -10,6 +11,7 @@ import type { NumberScope } from '#lib/figures/published-numbers';
 import type { Food } from '#lib/foods/food';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { boundsOf, type Bounds } from '#lib/units/bounds';
+import { sourceIds } from '#lib/units/sum-of-products';
 
 /** A food's value of a nutrient, as its source states it. */
 export interface FoodValue {
@@ -47,6 +49,8 @@ export interface BreakdownRow {
   /** Words of the other ingredients that share an error with it. */
   readonly sharedWith: readonly string[];
   readonly provisional: boolean;
+  /** Values that its source does not state and that are counted here as a range, up to so much in 100 g. */
+  readonly bounded: readonly BoundedGap[];
 }
 
 export interface Breakdown {
@@ -111,6 +115,7 @@ export function breakdown(
       causes: own?.causes ?? new Map(),
       sharedWith: (own?.sharedWith ?? []).flatMap((at) => parts.rows[at]?.line.text ?? []),
       provisional: row.parts.provisional.length > 0,
+      bounded: boundedIn(row.parts),
     };
   });
   const finishedShare = uncertainty && parts.divisors.size > 0 ? uncertainty.divisor : null;
@@ -132,6 +137,14 @@ function dishOf(
   if (!madeFrom) return null;
   const title = titles.get(madeFrom.recipeId);
   return title === undefined ? null : { recipeId: madeFrom.recipeId, title };
+}
+
+/** Which bounded values a part rests on. */
+function boundedIn({ terms, sources }: RowParts['parts']): readonly BoundedGap[] {
+  return sourceIds(terms).flatMap((id) => {
+    const nutrient = boundedNutrient(id);
+    return nutrient ? [{ nutrient, maxPer100: sources.get(id)?.high ?? 0 }] : [];
+  });
 }
 
 /** A food's value, worked out once however many ingredients it is in. */

@@ -4,7 +4,7 @@ import type { RecipeLine } from '#lib/episode/schema';
 import type { Stated } from '#lib/figures/composition';
 import type { MissingPart } from '#lib/figures/figure';
 import { multiplyParts, NOTHING, subtractParts, type Parts } from '#lib/figures/parts';
-import type { Nutrient } from '#lib/foods/nutrients';
+import { isNutrient, type Nutrient } from '#lib/foods/nutrients';
 import { retentionOf } from '#lib/foods/retention';
 import type { Interval } from '#lib/units/interval';
 import { multiply, scale, source, type Term } from '#lib/units/sum-of-products';
@@ -114,11 +114,20 @@ export function boundedGaps(line: RecipeLine, { massMg, sources }: LineAmount): 
   return (nutrient) => {
     const bounded = line.bounded.find((each) => each.nutrient === nutrient);
     if (!bounded) return null;
-    const id = `bounded:${line.id}:${nutrient}`;
+    const id = `${BOUNDED}:${line.id}:${nutrient}`;
     const { maxPer100 } = bounded;
     return {
       terms: multiply(scale(massMg, 1e-5), [source(id)]),
       sources: new Map([...sources, [id, { low: 0, value: maxPer100 / 2, high: maxPer100 }]]),
     };
   };
+}
+
+const BOUNDED = 'bounded';
+
+/** The nutrient of a source that is a bounded value; null for any other source. */
+export function boundedNutrient(sourceId: string): Nutrient | null {
+  if (!sourceId.startsWith(`${BOUNDED}:`)) return null;
+  const nutrient = sourceId.slice(sourceId.lastIndexOf(':') + 1);
+  return isNutrient(nutrient) ? nutrient : null;
 }

@@ -101,3 +101,14 @@ function per100g(version: FoodVersion, nutrient: Nutrient): Interval | null {
     high: (stated.high * 100_000) / serving.low,
   };
 }
+
+/**
+ * The most of a nutrient that 100 g of anything can hold, in the nutrient's unit: all of them, or pure fat or salt.
+ * @example mostIn100g('fibre') // 100
+ */
+export function mostIn100g(nutrient: Nutrient): number {
+  const pure = PURE[nutrient];
+  if (pure) return pure.max;
+  const { unit } = NUTRIENTS[nutrient];
+  return unit === 'g' ? 100 : unit === 'mg' ? 100_000 : 1_000_000;
+}

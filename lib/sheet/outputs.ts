@@ -55,7 +55,7 @@ function figuresData(file: EpisodeFile, figures: EpisodeFigures, clock: SheetClo
           Object.values(of).map((figure) => [
             figure.nutrient,
             {
-              ...withoutOpenValue(figure),
+              ...told(figure),
               shown: printFigure(figure).text,
               published: numbers(figure.nutrient, scope).text,
               unit: printFigure(figure).unit,
@@ -90,14 +90,18 @@ function figuresData(file: EpisodeFile, figures: EpisodeFigures, clock: SheetClo
       breakdown: dish.lines.map((line) => ({
         ...line,
         figures: Object.fromEntries(
-          Object.values(line.figures).map((figure) => [figure.nutrient, withoutOpenValue(figure)]),
+          Object.values(line.figures).map((figure) => [figure.nutrient, told(figure)]),
         ),
       })),
     })),
   };
 }
 
-/** The sum of what is known of an open figure is no number of it: whoever reads the file must not take it for one. */
-function withoutOpenValue(figure: Figure) {
-  return figureStatus(figure) === 'open' ? { ...figure, value: null } : figure;
+/**
+ * A figure as data, which says itself whether it is whole. The sum of what is known of an open figure is no number of
+ * it: whoever reads the file must not take it for one.
+ */
+function told(figure: Figure) {
+  const status = figureStatus(figure);
+  return { ...figure, status, value: status === 'open' ? null : figure.value };
 }

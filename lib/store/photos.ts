@@ -47,9 +47,10 @@ export async function keepPhoto(bytes: Uint8Array): Promise<Result<string>> {
   const file = fileOf(sha256);
   if ((await readPhotoBytes(sha256)) !== null) return ok(sha256);
   const fresh = `${file}.${randomUUID()}`;
+  // The marks below tell the builder that these are the person's files, and no part of the program.
   try {
     await mkdir(dirname(file), { recursive: true, mode: 0o700 });
-    const handle = await open(fresh, 'wx', 0o600);
+    const handle = await open(/* turbopackIgnore: true */ fresh, 'wx', 0o600);
     try {
       await handle.writeFile(bytes);
       await handle.sync();
@@ -73,7 +74,7 @@ export async function keepPhoto(bytes: Uint8Array): Promise<Result<string>> {
 /** Has a folder's new names written to the disk. Windows does so by itself and opens no folder. */
 async function settle(folder: string): Promise<void> {
   if (process.platform === 'win32') return;
-  const handle = await open(folder, 'r');
+  const handle = await open(/* turbopackIgnore: true */ folder, 'r');
   try {
     await handle.sync();
   } finally {

@@ -51,6 +51,26 @@ const weighing = (of: string) => async (page: Page) => {
   await expect(page.locator('main form[id^="weigh-"]:visible').first()).toBeVisible();
 };
 
+/** Opens the form by which the first ingredient is made from a dish. */
+const fromDish = async (page: Page) => {
+  const href = await page.locator('main a[href*="edit=weigh-"]').first().getAttribute('href');
+  await page.goto((href ?? '').replace('edit=weigh-', 'edit=dish-'));
+  await unfold(page);
+  await expect(page.locator('main form[id^="from-dish-"]')).toBeVisible();
+};
+
+/** A part by eye, a plate weighed before and after, and a change of weight that nobody cites: refused. */
+const partsOfADish = async (page: Page) => {
+  await page.waitForLoadState('networkidle');
+  await unfold(page);
+  const first = (prefix: string) => page.locator(`main form[id^="${prefix}"]`).first();
+  await first('portion-').getByLabel('Portions', { exact: true }).selectOption('byEye');
+  await first('eaten-').getByLabel('I ate').selectOption('plate');
+  const cooking = first('cooking-');
+  await cooking.getByRole('button', { name: 'Save the change of weight' }).click();
+  await expect(cooking.getByRole('alert')).not.toBeEmpty();
+};
+
 const keysOpen = async (page: Page) => {
   await page.getByRole('button', { name: 'Keys' }).click();
   await expect(page.getByRole('dialog')).toBeVisible();
@@ -70,6 +90,8 @@ export const WITH_DEMO: readonly PageState[] = [
   { name: 'episode, an ingredient on the scale', path: '.', enter: weighing('') },
   { name: 'episode, cooked, on the scale', path: '.', enter: weighing('cooked-'), byDay: true },
   { name: 'episode, what is left, on the scale', path: '.', enter: weighing('left-') },
+  { name: 'episode, an ingredient from a dish', path: '.', enter: fromDish },
+  { name: 'episode, parts of a dish', path: '.', enter: partsOfADish },
   { name: 'episode, a target’s form', path: '.', enter: editing(-1), byDay: true },
   { name: 'episode, refused', path: '.', enter: refused('new-dish') },
   { name: 'numbers', path: './numbers' },

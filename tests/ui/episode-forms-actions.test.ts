@@ -205,11 +205,23 @@ describe('an ingredient in pieces or servings', () => {
     });
     // 80 g less 3 g.
     expect(set.dish.whole.protein?.value).toBeCloseTo(7.7, 6);
-    await send(saveLine, typed(set));
+    const weighed = { leftWeighed: 'on', leftWhere: 'tray', leftMade: 'fat' };
+    const cooked = { cookMethod: 'boiled', retention: '431' };
+    const both = await send(saveLine, { ...typed(set), ...weighed, leftBehind: '3' });
+    expect(both.state.problems.map(({ path }) => path)).toEqual(['leftBehind']);
+    await send(saveLine, { ...typed(set), ...weighed, ...cooked });
+    const left = await read(before.on.episodeId);
+    expect(left.line).toMatchObject({
+      ...cooked,
+      leftBehind: { kind: 'weighed', where: 'tray', made: 'fat' },
+    });
+    await send(saveLine, typed(left));
     expect((await read(before.on.episodeId)).line).toMatchObject({
       asBought: false,
       spoiltByTake: false,
       leftBehind: { kind: 'none' },
+      cookMethod: null,
+      retention: null,
     });
   });
 

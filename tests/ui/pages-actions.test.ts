@@ -574,7 +574,8 @@ describe('the kitchen by its forms', () => {
     const revOf = Object.fromEntries(
       now.kitchen.spreads.map((spread) => [`rev-${spread.kind}`, now.revs[spread.id] ?? 0]),
     );
-    const percents = { spoon: '12.5', cup: '10', piece: '20', slice: '20', handful: '30' };
+    const eyes = { spoon: '12.5', cup: '10', piece: '20', slice: '20', handful: '30' };
+    const percents = { ...eyes, portion: '15' };
     const spreads = await send(saveSpreads, { kitchenId: id, ...revOf, ...percents });
     expect(spreads.state.problems).toEqual([]);
     const kept = (await stored()).kitchen.spreads.find(({ kind }) => kind === 'spoon');

@@ -5,9 +5,10 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import type { FoodVersion } from '#lib/foods/food';
 import { readFoodPhotos, readPhotoTakenOut, type FoodPhoto } from '#lib/store/photos-of-foods';
-import { readFoodVersions, readStoredFood } from '#lib/store/read-foods';
+import { readFoodVersions, readOwnFoods, readStoredFood } from '#lib/store/read-foods';
 import { UNTOUCHED, type FormState } from '../../app/_ui/form/form-state';
-import { addFood, keepSameLabel } from '../../app/pantry/actions';
+import type { FormAction } from '../../app/_forms/parse-then-act';
+import { addFood, keepSameLabel, readLabelAgain, takeBackReading } from '../../app/pantry/actions';
 import { GET } from '../../app/pantry/foods/[foodId]/photo/[sha256]/route';
 import { PhotoPart } from '../../app/pantry/foods/[foodId]/photo/_components/photo-part';
 import {
@@ -34,15 +35,18 @@ const JPEG = bytesOf('noted-turned.jpg');
 const file = (bytes: Uint8Array, name: string, type = 'image/jpeg') =>
   new File([new Uint8Array(bytes)], name, { type });
 
+const LABEL = {
+  ...{ section: 'other', rule: 'us', basis: 'serving', servingG: '60' },
+  ...{ carbBasis: 'total', state: 'asIs', 'value-fat': '8' },
+};
+
 let folder = '';
 let foodId = '';
 let versionId = '';
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'slate-photos-'));
   process.env.SLATE_PHOTOS = folder;
-  const label = { name: 'Rowan seed bar', section: 'other', rule: 'us', basis: 'serving' };
-  const more = { servingG: '60', carbBasis: 'total', state: 'asIs', 'value-fat': '8' };
-  const added = await send(addFood, { ...label, ...more });
+  const added = await send(addFood, { ...LABEL, name: 'Rowan seed bar' });
   foodId = added.href.replace('/pantry/foods/', '');
   versionId = (await readStoredFood(foodId))?.food.version.id ?? '';
   expect(versionId).not.toBe('');
@@ -57,13 +61,24 @@ async function attach(
   files: { readonly photo?: File; readonly taken?: File },
   over: Readonly<Record<string, string>> = {},
 ): Promise<{ readonly state: FormState; readonly href: string }> {
+  return sendFiles(attachPhoto, files, { foodId, versionId, ...over });
+}
+
+const sendWith = (action: FormAction, photo: File, texts: Readonly<Record<string, string>>) =>
+  sendFiles(action, { photo }, texts);
+
+async function sendFiles(
+  action: FormAction,
+  files: { readonly photo?: File; readonly taken?: File },
+  texts: Readonly<Record<string, string>>,
+): Promise<{ readonly state: FormState; readonly href: string }> {
   const form = new FormData();
-  for (const [name, text] of Object.entries({ foodId, versionId, ...over })) form.set(name, text);
+  for (const [name, text] of Object.entries(texts)) form.set(name, text);
   for (const name of ['photo', 'taken'] as const) {
     form.set(name, files[name] ?? new File([], '', { type: 'application/octet-stream' }));
   }
   try {
-    return { state: await attachPhoto(UNTOUCHED, form), href: '' };
+    return { state: await action(UNTOUCHED, form), href: '' };
   } catch (error) {
     if (error instanceof Redirected) return { state: UNTOUCHED, href: error.href };
     throw error;
@@ -132,6 +147,34 @@ describe('attaching', () => {
     expect(answer.status).toBe(404);
     expect(answer.headers.get('content-type')).toBe('text/plain; charset=utf-8');
     expect(await answer.text()).toBe('This food has no such photo.\n');
+  });
+});
+
+describe('with the label itself', () => {
+  test('a photo comes with the reading that it was typed from, in one act', async () => {
+    const photo = file(bytesOf('lossy.webp'), 'panel.webp');
+    const added = await sendWith(addFood, photo, { ...LABEL, name: 'Sorrel bar' });
+    const id = added.href.replace('/pantry/foods/', '');
+    const [first] = await readFoodVersions(id);
+    expect(await readFoodPhotos(id)).toMatchObject([{ versionId: first?.id, name: 'panel.webp' }]);
+
+    const again = await sendWith(readLabelAgain, photo, { ...LABEL, foodId: id, 'value-fat': '9' });
+    expect(again.href).toBe(`/pantry/foods/${id}`);
+    const versions = await readFoodVersions(id);
+    expect(versions).toHaveLength(2);
+    // The reading goes back with its photo.
+    const [second] = versions;
+    await send(takeBackReading, { foodId: id, versionId: second?.id ?? '' });
+    expect(await readFoodVersions(id)).toHaveLength(1);
+    expect(await readFoodPhotos(id)).toMatchObject([{ versionId: first?.id }]);
+  });
+
+  test('a photo that is none is refused at its field, nothing is added, and all typed stays', async () => {
+    const sent = { ...LABEL, name: 'Crowberry bar' };
+    const { state } = await sendWith(addFood, file(Buffer.from('<html>'), 'a.jpg'), sent);
+    expect(state.problems).toMatchObject([{ path: 'photo', code: 'kind' }]);
+    expect(state.typed).toEqual(sent);
+    expect((await readOwnFoods({ starting: 'Crowberry' })).rows).toEqual([]);
   });
 });
 

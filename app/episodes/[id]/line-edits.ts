@@ -55,14 +55,14 @@ export function newLineColumns(id: string, texts: NewLineTexts) {
 }
 
 /**
- * The columns of an ingredient that its form changes. What the form does not show stays as it is: bounded values;
- * a second food, unless another food is chosen in place of both; the recipe that it is made from, unless a food is.
+ * The columns of an ingredient that its form changes. What the form does not show stays as it is: bounded
+ * values and a second food, unless another food is chosen in their place; the recipe that it is made from, unless a food is.
  */
 export function linePatch(id: string, texts: LineTexts) {
-  const { bounded: _bounded, orFoodId, ...columns } = lineColumns(recipeLine(id, texts));
+  const { bounded, orFoodId, ...columns } = lineColumns(recipeLine(id, texts));
   if (texts.foodId === texts.measuresOf) return columns;
   const made = texts.foodId === null ? {} : { madeFromId: null, madeFromRev: null };
-  return { ...columns, orFoodId, ...made };
+  return { ...columns, bounded, orFoodId, ...made };
 }
 
 /** The form's field for a column that the store refuses. */

@@ -81,6 +81,8 @@ export async function takeFood(state: FormState, form: FormData): Promise<FormSt
       orFoodId: null,
       madeFromId: null,
       madeFromRev: null,
+      // What bounds the missing values of another food says nothing of this one's.
+      ...(line.foodId === foodId ? {} : { bounded: null }),
       ...(again && { state: again.state, measureName: again.measureName }),
     };
     return change(episodeId, `Count ${line.text} as ${food.name}`, [
@@ -100,7 +102,7 @@ export async function takeEither(state: FormState, form: FormData): Promise<Form
       const message = 'Choose two different foods: the number lies between them.';
       return failed({ path: 'orFoodId', code: 'same', message });
     }
-    const patch = { orFoodId, match: 'confirmed' as const };
+    const patch = { orFoodId, match: 'confirmed' as const, bounded: null };
     return change(episodeId, `Count ${line.text} as either of two foods`, [
       { op: 'update', entity: 'RecipeLine', id: lineId, rev, patch },
     ]);

@@ -52,8 +52,11 @@ async function waysOf(line: RecipeLine, food: Food, witness: Food | null): Promi
   const named = part ? matchQuery({ ...part, state: null }) : line.text;
   const look = `${named} ${line.state}`.trim();
   const found = (await findFoods(look, { take: ASKED })).filter(({ id }) => id !== food.id);
-  const fits = found.filter(({ version }) => version.state === line.state);
-  const known = (witness ? [witness, ...found] : found).filter(({ yields }) => yields.length > 0);
+  const fits = found.filter(
+    ({ version: { state } }) => state !== 'asIs' && statesMatch(line.state, state),
+  );
+  const like = [...(witness ? [witness] : []), ...found.filter(({ id }) => id !== witness?.id)];
+  const known = like.filter(({ yields }) => yields.length > 0);
   return {
     look,
     foods: fits.slice(0, SHOWN).map(foodHit),

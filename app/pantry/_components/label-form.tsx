@@ -14,6 +14,8 @@ import { panelNutrients } from '#lib/foods/label-panel';
 import { likelySlips } from '#lib/foods/likely-slip';
 import { typedPack } from '#lib/foods/typed-label';
 import { labelField, SECOND, VALUE } from '../field-names';
+import { PhotoFields } from '../foods/[foodId]/photo/_components/photo-fields';
+import { FILE_FIELDS } from '../foods/[foodId]/photo/file-fields';
 import { LabelPanel } from './label-panel';
 import { LabelRemarks, RemarksLine } from './label-remarks';
 import { REFUSE_FIELDS, RefuseFields } from './refuse-fields';
@@ -50,6 +52,7 @@ const OWN_FIELDS = [
   'state',
   'keepReason',
   ...REFUSE_FIELDS,
+  ...FILE_FIELDS,
 ];
 
 /** A package label as it is printed: which panel, the serving, then the values in the order of the panel. */
@@ -131,6 +134,10 @@ function LabelFields(props: Props & { readonly state: FormState; readonly pendin
           }}
         />
       </details>
+      <details open={hasFault(state, FILE_FIELDS) || undefined} className="max-w-3xl">
+        <summary className="link min-h-11 content-center">Attach a photo of the panel</summary>
+        <PhotoFields form={id} state={state} />
+      </details>
       <details open={state.problems.length > 0 || undefined} className="max-w-3xl">
         <summary className="link min-h-11 content-center">
           The label says what cannot be: keep it with a reason
@@ -161,6 +168,9 @@ function LabelFields(props: Props & { readonly state: FormState; readonly pendin
 function refused(state: FormState, first: Texts): boolean {
   return REFUSE_FIELDS.some((name) => first[name] || errorsAt(state, name).length > 0);
 }
+
+const hasFault = (state: FormState, fields: readonly string[]) =>
+  fields.some((name) => errorsAt(state, name).length > 0);
 
 const never = () => () => undefined;
 const yes = () => true;

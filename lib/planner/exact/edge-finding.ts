@@ -2,13 +2,13 @@
 import type { Propagator } from './engine';
 import { boundsOf, type Occupation } from './occupation';
 import type { Trail } from './trail';
+import { ThetaLambdaTree } from './theta-lambda-tree';
 import { UnaryView } from './unary-view';
 
 /**
  * Overload checking and edge finding on a unary resource: if the tasks that must be over by L, with one more,
- * do not fit before L, then that one comes after them all (Carlier & Pinson, Management Science 35, 1989; in
- * the quadratic form of Baptiste, Le Pape, Nuijten, Constraint-Based Scheduling, 2001, 2.1.3, which is faster
- * than Θ-trees for the up to some hundred tasks here; explained as in Vilím, CPAIOR 2005).
+ * do not fit before L, then that one comes after them all (Carlier & Pinson, Management Science 35, 1989; by
+ * Θ-Λ-trees in n log n as in Vilím, CP 2004; explained as in Vilím, CPAIOR 2005).
  *
  * Invariant of an explanation: the named tasks start from E and are over by L, the pushed task starts from E,
  * and together they are longer than L - E; those that give the new start are also named with their starts.
@@ -19,7 +19,8 @@ export class EdgeFinding implements Propagator {
   readonly turn = 1;
   private readonly views: readonly UnaryView[];
   private readonly byLate: Int32Array;
-  private readonly tail: Int32Array;
+  private readonly place: Int32Array;
+  private readonly tree: ThetaLambdaTree;
   private readonly dropped: Uint8Array;
 
   constructor(
@@ -29,7 +30,8 @@ export class EdgeFinding implements Propagator {
     this.wakes = boundsOf(occupations);
     this.views = [new UnaryView(occupations, true), new UnaryView(occupations, false)];
     this.byLate = Int32Array.from(occupations, (_, index) => index);
-    this.tail = new Int32Array(occupations.length + 1);
+    this.place = new Int32Array(occupations.length);
+    this.tree = new ThetaLambdaTree(occupations.length);
     this.dropped = new Uint8Array(occupations.length);
   }
 
@@ -43,7 +45,7 @@ export class EdgeFinding implements Propagator {
 
   private find(trail: Trail, view: UnaryView): boolean {
     const { count, early, late, length, byEarly } = view;
-    const { byLate, tail } = this;
+    const { byLate, place, tree } = this;
     for (let index = 1; index < count; index += 1) {
       const task = byLate[index]!;
       let at = index - 1;
@@ -53,37 +55,25 @@ export class EdgeFinding implements Propagator {
       }
       byLate[at + 1] = task;
     }
+    for (let at = 0; at < count; at += 1) place[byEarly[at]!] = at;
+    tree.clear();
     for (let index = 0; index < count; index += 1) {
-      const limit = late[byLate[index]!]!;
-      if (index + 1 < count && late[byLate[index + 1]!]! === limit) continue;
-      // `tail[at]`: when those due by `limit` from position `at` on are over at the earliest.
-      let sum = 0;
-      let over = -FAR;
-      tail[count] = over;
-      for (let at = count - 1; at >= 0; at -= 1) {
+      const task = byLate[index]!;
+      tree.add(place[task]!, early[task]!, length[task]!);
+      if (tree.thetaEnd > late[task]!) return this.overload(trail, view, late[task]!);
+    }
+    tree.beginLambda();
+    for (let index = count - 1; index > 0; index -= 1) {
+      tree.toLambda(place[byLate[index]!]!);
+      const limit = late[byLate[index - 1]!]!;
+      while (tree.lambdaEnd > limit && tree.lambdaPlace >= 0) {
+        const at = tree.lambdaPlace;
         const task = byEarly[at]!;
-        if (late[task]! <= limit) {
-          sum += length[task]!;
-          if (early[task]! + sum > over) over = early[task]! + sum;
+        const start = tree.thetaEnd;
+        if (late[task]! > limit && !view.isEarly(trail, task, start)) {
+          if (!this.pushAfter(trail, view, task, limit, start)) return false;
         }
-        tail[at] = over;
-      }
-      if (over > limit) return this.overload(trail, view, limit);
-      if (index === count - 1) return true;
-      let before = -FAR;
-      for (let at = 0; at < count; at += 1) {
-        const task = byEarly[at]!;
-        if (late[task]! <= limit) {
-          if (early[task]! + sum > before) before = early[task]! + sum;
-          sum -= length[task]!;
-          continue;
-        }
-        if (length[task] === 0) continue;
-        let start = -FAR;
-        if (before + length[task]! > limit) start = tail[0]!;
-        else if (sum > 0 && early[task]! + length[task]! + sum > limit) start = tail[at]!;
-        if (start <= early[task]! || view.isEarly(trail, task, start)) continue;
-        if (!this.pushAfter(trail, view, task, limit, start)) return false;
+        tree.drop(at);
       }
     }
     return true;
@@ -178,5 +168,3 @@ export class EdgeFinding implements Propagator {
     return view.push(trail, pushed, start);
   }
 }
-
-const FAR = 2 ** 30;

@@ -15,7 +15,7 @@ import { UnaryView } from './unary-view';
  */
 export class Predecessors implements Propagator {
   readonly wakes: readonly number[];
-  readonly turn = 1;
+  readonly turn = 2;
   private readonly views: readonly UnaryView[];
   /** `[view][pushed * count + other]`: the order bound that says that `other` is before. */
   private readonly order: readonly Int32Array[];
@@ -53,14 +53,18 @@ export class Predecessors implements Propagator {
   }
 
   private push(trail: Trail, view: UnaryView, order: Int32Array): boolean {
-    const { count, early, length, byEarly } = view;
-    for (let task = 0; task < count; task += 1) {
+    const { count, early, late, length, byEarly } = view;
+    for (let place = count - 1; place > 0; place -= 1) {
+      const task = byEarly[place]!;
+      // A start that is fixed cannot be pushed; that those before it do not fit is an overload.
+      if (early[task]! + length[task]! >= late[task]!) continue;
       let sum = 0;
       let several = 0;
       let best = early[task]!;
       let from = -1;
       const row = task * count;
-      for (let at = count - 1; at >= 0; at -= 1) {
+      // By their differences, those before it can start earlier than it can.
+      for (let at = place - 1; at >= 0; at -= 1) {
         const other = byEarly[at]!;
         if (!isBefore(trail, order[row + other]!)) continue;
         sum += length[other]!;
@@ -74,7 +78,7 @@ export class Predecessors implements Propagator {
       if (from < 0 || view.isEarly(trail, task, best)) continue;
       const begin = early[byEarly[from]!]!;
       trail.because();
-      for (let at = from; at < count; at += 1) {
+      for (let at = from; at < place; at += 1) {
         const other = byEarly[at]!;
         const bound = order[row + other]!;
         if (!isBefore(trail, bound)) continue;

@@ -2,6 +2,7 @@ import { FigureList, FigureView } from '../../../_ui/figure-view';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
 import { breakdownHref } from '../breakdown/href';
 import { DayAnswerForm } from './day-answer-form';
+import { EnergyNote } from './dish-remarks';
 import { Picture } from './picture';
 import { Targets } from './targets';
 import { revOf, type EpisodeView } from './view';
@@ -31,6 +32,7 @@ export function DayTotal({ view }: { readonly view: EpisodeView }) {
               );
             })}
           </FigureList>
+          <EnergyNote view={view} scope={{ kind: 'day' }} />
           <section aria-labelledby="day-picture" className="mt-8">
             <h3 id="day-picture" className="mb-2">
               Which dishes it comes from

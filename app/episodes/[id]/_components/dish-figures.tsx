@@ -23,14 +23,12 @@ export function DishFigures({ view, dish }: Props) {
           const figure = dish.whole[nutrient];
           if (!figure) return null;
           const published = view.numbers(nutrient, whole);
-          const note = published.onlyByRounding ? 'adds up only because of rounding' : null;
           return (
             <FigureView
               key={nutrient}
               figure={figure}
               published={published}
               href={breakdownHref(view.file.episode.id, whole, nutrient)}
-              note={note}
               size={nutrient === HEADLINE_NUTRIENTS[0] ? 'lead' : 'large'}
             />
           );

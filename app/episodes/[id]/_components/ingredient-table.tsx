@@ -9,6 +9,7 @@ import { STATE_WORDS } from '../../../_ui/words';
 import type { Dish } from '#lib/episode/context';
 import { takenWords } from '#lib/episode/made-from';
 import type { RecipeLine } from '#lib/episode/schema';
+import { boundedValues } from '#lib/figures/bound-offer';
 import type { DishFigures, LineFigures } from '#lib/figures/episode-figures';
 import { figureStatus, type Figure } from '#lib/figures/figure';
 import type { Nutrient } from '#lib/foods/nutrients';
@@ -16,6 +17,7 @@ import type { Bounds } from '#lib/units/bounds';
 import { printGrams } from '#lib/units/print';
 import { orderLines } from '../actions';
 import { breakdownRowHref } from '../breakdown/href';
+import { BoundedNotes } from './bound-offers';
 import { EditLink } from './edit-link';
 import { GapText, LineFacts } from './line-facts';
 import { MadeFrom } from './made-from';
@@ -39,6 +41,7 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
   const whole = { kind: 'whole', segmentId: dish.id } as const;
   const hrefOf = (nutrient: Nutrient, lineId: string) =>
     breakdownRowHref(view.file.episode.id, whole, nutrient, lineId);
+  const bounded = boundedValues(view.file, dish);
   const bars = barPercents(figures.lines.map((line) => known(line.figures.energyKcal)));
   const head = (
     <>
@@ -106,6 +109,10 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
                     )}
                     <LineFacts view={view} recipe={dish.recipe} line={written} />
                   </span>
+                  <BoundedNotes
+                    view={view}
+                    values={bounded.filter(({ lineId }) => lineId === line.lineId)}
+                  />
                 </Cell>
                 <Cell number>
                   {line.eatenMg ? <Grams mass={line.eatenMg} /> : takenOrOpen(written, open)}
@@ -149,6 +156,12 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
   );
 }
 
+/** Whether an ingredient is a dish of which nobody knows what it holds. */
+function isOpenDish({ madeFrom }: RecipeLine, { figures }: LineFigures): boolean {
+  const energy = figures.energyKcal;
+  return madeFrom !== null && energy !== undefined && figureStatus(energy) === 'open';
+}
+
 /** Batches or portions of a dish, which is what is known of an ingredient without grams. */
 function takenOrOpen(line: RecipeLine, open: boolean): string {
   return (open ? null : takenWords(line)) ?? 'open';
@@ -156,12 +169,6 @@ function takenOrOpen(line: RecipeLine, open: boolean): string {
 
 function LineRows({
   line,
-/** Whether an ingredient is a dish of which nobody knows what it holds. */
-function isOpenDish({ madeFrom }: RecipeLine, { figures }: LineFigures): boolean {
-  const energy = figures.energyKcal;
-  return madeFrom !== null && energy !== undefined && figureStatus(energy) === 'open';
-}
-
   first,
   ground,
   form,

@@ -53,28 +53,34 @@ export function NumbersTable({ caption, view, rows, nutrients }: Props) {
       ))}
     </>
   );
+  const starred = rows.some(({ scope, figures }) =>
+    nutrients.some((nutrient) => figures[nutrient] && view.numbers(nutrient, scope).onlyByRounding),
+  );
   return (
-    <Table caption={caption} head={head}>
-      {rows.map(({ name, scope, figures }) => (
-        <Tr key={scopeText(scope)}>
-          <RowHead>{name}</RowHead>
-          {nutrients.map((nutrient) => {
-            const figure = figures[nutrient];
-            return (
-              <Td key={nutrient} number>
-                {figure && (
-                  <FigureText
-                    figure={figure}
-                    published={view.numbers(nutrient, scope)}
-                    href={breakdownHref(view.file.episode.id, scope, nutrient)}
-                    whisker
-                  />
-                )}
-              </Td>
-            );
-          })}
-        </Tr>
-      ))}
-    </Table>
+    <>
+      <Table caption={caption} head={head}>
+        {rows.map(({ name, scope, figures }) => (
+          <Tr key={scopeText(scope)}>
+            <RowHead>{name}</RowHead>
+            {nutrients.map((nutrient) => {
+              const figure = figures[nutrient];
+              return (
+                <Td key={nutrient} number>
+                  {figure && (
+                    <FigureText
+                      figure={figure}
+                      published={view.numbers(nutrient, scope)}
+                      href={breakdownHref(view.file.episode.id, scope, nutrient)}
+                      whisker
+                    />
+                  )}
+                </Td>
+              );
+            })}
+          </Tr>
+        ))}
+      </Table>
+      {starred && <p className="mt-1 text-fine">* adds up only because of rounding</p>}
+    </>
   );
 }

@@ -6,7 +6,9 @@ import type { RecipeLine, Segment } from '#lib/episode/schema';
 import { addLine, moveLine, removeLine, saveLine } from '../actions';
 import { AgainPart } from './again-part';
 import { DishCooking } from './dish-cooking';
+import { LineGaps } from './bound-offers';
 import { DishFigures } from './dish-figures';
+import { DishRemarks } from './dish-remarks';
 import { AddFromDish, EditFromDish } from './dish-line-part';
 import { EditLink } from './edit-link';
 import { FinishedWeight } from './finished-weight';
@@ -65,6 +67,7 @@ function DishParts({ view, dish }: { readonly view: EpisodeView; readonly dish: 
       <div className="min-w-0">
         {figures && !empty && <DishFigures view={view} dish={figures} />}
         {figures && <MatchPart view={view} dish={dish} figures={figures} />}
+        {figures && !empty && <DishRemarks view={view} dish={dish} />}
         <div className="mt-8">
           {figures && !empty ? (
             <IngredientTable
@@ -159,6 +162,7 @@ function EditLine({
           cancelHref={rowHref(episodeId, line.id)}
         />
       )}
+      <LineGaps view={view} dish={dish} lineId={line.id} />
       <div className="mt-3 flex flex-wrap items-center gap-x-5 gap-y-1">
         {!line.madeFrom && view.editing === line.id && (
           <EditLink href={dishHref(episodeId, line.id)} what={line.text}>

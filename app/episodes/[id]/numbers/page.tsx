@@ -3,6 +3,7 @@ import { notFound } from 'next/navigation';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { ENERGY_STEPS } from '#lib/episode/schema';
 import { publishedNumbers } from '#lib/figures/published-numbers';
+import { countedNutrients } from '#lib/figures/shown-nutrients';
 import { description } from '#lib/publish/description';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { othersOf } from '../others';
@@ -20,7 +21,9 @@ export default async function NumbersPage({ params, searchParams }: Props) {
   const { step } = await searchParams;
   const file = await readEpisodeFile(id, new Date().toISOString());
   if (!file) notFound();
-  const figures = episodeFigures(file);
+  // Whoever asks for net carbohydrate finds it here; what is copied has it only where a target or sentence does.
+  const nutrients = new Set([...countedNutrients(file.episode), 'netCarbohydrate' as const]);
+  const figures = episodeFigures(file, [...nutrients]);
   return (
     <NumbersView
       view={{
@@ -31,7 +34,7 @@ export default async function NumbersPage({ params, searchParams }: Props) {
         others: await othersOf(file),
         editing: null,
       }}
-      description={description(file, figures)}
+      description={description(file)}
       energyStep={ENERGY_STEPS.find((each) => String(each) === step)}
     />
   );

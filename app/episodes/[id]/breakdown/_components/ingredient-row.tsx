@@ -16,7 +16,8 @@ interface Props {
 
 /** An ingredient's part of a number: its food and source, grams, value, what it adds, and its two shares. */
 export function IngredientRow({ printed, unit, dishHref = null }: Props) {
-  const { row, grams, gramsRange, foods, adds, range, shareOfTotal, shareOfUncertainty } = printed;
+  const { row, grams, gramsRange, foods, bounded, adds, range } = printed;
+  const { shareOfTotal, shareOfUncertainty } = printed;
   const known = figureStatus(row.contribution) === 'known';
   return (
     <Tr open={!known} provisional={known && row.provisional} id={`line-${row.lineId}`}>
@@ -24,6 +25,7 @@ export function IngredientRow({ printed, unit, dishHref = null }: Props) {
         {row.text}
         <Fine>
           <FoodWords row={row} foods={foods} dishHref={dishHref} />
+          {bounded && `; ${bounded}`}
           <span className="print:hidden">{sharedWords(row)}</span>
         </Fine>
         {row.provisional && <NotConfirmed />}

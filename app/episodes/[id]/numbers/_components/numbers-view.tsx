@@ -9,12 +9,15 @@ import type { NumberScope } from '#lib/figures/published-numbers';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
 import type { Description } from '#lib/publish/description';
 import { Disclosure } from '../../../../_ui/disclosure';
+import { DishRemarks } from '../../_components/dish-remarks';
 import { MatchPart } from '../../_components/match-part';
 import { PasteForm } from '../../_components/paste-form';
-import type { EpisodeView } from '../../_components/view';
+import { revOf, type EpisodeView } from '../../_components/view';
+import { WrittenStep } from '../../_components/written-step';
 import { breakdownHref } from '../../breakdown/href';
 import { CopyAndLock } from '../../publish/_components/copy-and-lock';
-import { EnergyNote, SayDayPart, SayPart } from './say-part';
+import { NetCarbs } from './net-carbs';
+import { SayDayPart, SayPart } from './say-part';
 
 interface Props {
   readonly view: EpisodeView;
@@ -64,6 +67,7 @@ export function NumbersView({ view, description, energyStep }: Props) {
                 label="Copy the description"
               />
             </div>
+            <WrittenStep episode={episode} rev={revOf(view, episode.id)} />
             <pre
               id={TEXT}
               className="mt-4 border border-line bg-raised px-4 py-3 font-sans text-fine break-words whitespace-pre-wrap"
@@ -102,8 +106,9 @@ function DishNumbers({ view, dish, alone, energyStep }: DishProps) {
       {figures && !empty && (
         <>
           <Amounts view={view} dish={dish} figures={figures} />
-          <EnergyNote view={view} dish={dish} />
+          <NetCarbs view={view} dish={dish} figures={figures} />
           <MatchPart view={view} dish={dish} figures={figures} />
+          <DishRemarks view={view} dish={dish} />
           <SayPart view={view} dish={dish} figures={figures} energyStep={energyStep} />
         </>
       )}

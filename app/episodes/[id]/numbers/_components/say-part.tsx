@@ -4,10 +4,14 @@ import { CopyButton } from '../../../../_ui/copy-button';
 import { Disclosure } from '../../../../_ui/disclosure';
 import { SayLine } from '../../../../_ui/say-line';
 import type { Dish } from '#lib/episode/context';
-import { energyRemark } from '#lib/figures/energy-remark';
 import type { DishFigures } from '#lib/figures/episode-figures';
 import { ENERGY_STEPS, type EnergyStep } from '#lib/episode/schema';
-import { confirmedOnly, type NumberScope } from '#lib/figures/published-numbers';
+import {
+  confirmedOnly,
+  publishedNumbers,
+  type NumberScope,
+  type PublishedNumbers,
+} from '#lib/figures/published-numbers';
 import {
   sayDay,
   sayLine,
@@ -29,7 +33,7 @@ interface Props {
 
 /** The line to say of a dish, how closely it is said, and the other lines that could be said of it. */
 export function SayPart({ view, dish, figures, energyStep }: Props) {
-  const numbers = confirmedOnly(view.numbers);
+  const numbers = spokenNumbers(view);
   const options = { energyStep };
   const { portions } = dish.recipe;
   const first = portions.find((portion) => portion.kind === 'count') ?? null;
@@ -164,7 +168,7 @@ interface DayProps {
 
 /** The line to say of all dishes together; nothing while a number in it is open. */
 export function SayDayPart({ view, energyStep }: DayProps) {
-  const line = sayDay(view.figures, confirmedOnly(view.numbers), { energyStep });
+  const line = sayDay(view.figures, spokenNumbers(view), { energyStep });
   if (!line.ready) return null;
   return (
     <section aria-label="To say: all dishes">
@@ -175,12 +179,7 @@ export function SayDayPart({ view, energyStep }: DayProps) {
   );
 }
 
-/** Where the printed protein, fat and carbohydrate do not give the printed calories, and why. */
-export function EnergyNote({ view, dish }: Pick<Props, 'view' | 'dish'>) {
-  const remark = energyRemark(view.file, view.figures, view.numbers, {
-    kind: 'whole',
-    segmentId: dish.id,
-  });
-  if (!remark) return null;
-  return <p className="mt-4 max-w-[64ch] text-fine text-soft">{remark.words}</p>;
+/** The numbers that lines are made of: to 1 kcal, whatever the written ones are rounded to. */
+function spokenNumbers({ file, figures }: EpisodeView): PublishedNumbers {
+  return confirmedOnly(publishedNumbers(file, figures, { energyStep: 1 }));
 }

@@ -5,6 +5,7 @@ import { printDay } from '#lib/units/print-date';
 import type { Description } from '#lib/publish/description';
 import { printCount } from '#lib/units/print';
 import { DayAnswerForm } from '../../_components/day-answer-form';
+import { WrittenStep } from '../../_components/written-step';
 import { removeWebLink } from '../actions';
 import { AllergenPart } from './allergen-part';
 import { CopyAndLock } from './copy-and-lock';
@@ -82,6 +83,7 @@ function DescriptionPart({ page }: { readonly page: PublishPage }) {
           label={`Copy, ${used}`}
         />
       </div>
+      <WrittenStep episode={page.file.episode} rev={revOf(page, page.file.episode.id)} />
       <p className="mt-2">{lockWords(lock)}</p>
       <p className={`text-fine ${fits ? 'text-soft' : 'font-semibold text-hand'}`}>
         {fits ? '' : 'Too long: shorten a method or the hook. '}

@@ -2,17 +2,15 @@
 
 import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
-import { readPhoto } from '#lib/foods/photo';
-import { LARGEST_PHOTO, tooLargeWords } from '#lib/foods/photo-kinds';
 import { failed, type Result } from '#lib/result';
 import type { Edit } from '#lib/store/command';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
-import { photoEdit } from '#lib/store/photos-of-foods';
 import { readFoodVersions, readStoredFood } from '#lib/store/read-foods';
 import { write } from '#lib/store/write';
 import { parseThenAct } from '../../../../_forms/parse-then-act';
 import type { FormState } from '../../../../_ui/form/form-state';
-import { FILE_FIELDS, photoForm, putBackForm, takeOutForm } from './schema';
+import { photoForm, putBackForm, takeOutForm } from './schema';
+import { photoEdits } from './sent-photo';
 
 const refused = (code: string, message: string) => failed({ path: 'photo', code, message });
 
@@ -32,28 +30,18 @@ async function change(
 
 /** Attaches a photo to a reading of a label, once its bytes are known to be one. */
 export async function attachPhoto(state: FormState, form: FormData): Promise<FormState> {
-  const sent = FILE_FIELDS.map((name) => ({ name, file: form.get(name) })).flatMap(
-    ({ name, file }) => (file instanceof File && file.size > 0 ? [{ name, file }] : []),
-  );
-  const [first] = sent;
-  const act = async ({ foodId, versionId }: { foodId: string; versionId: string }) => {
-    if (!first) return refused('no-file', 'Choose a photo.');
-    if (sent.length > 1) return refused('two-files', 'Choose one of the two photos.');
-    const { file } = first;
-    if (file.size > LARGEST_PHOTO) return refused('too-large', tooLargeWords(file.size));
+  return parseThenAct(photoForm, state, form, async ({ foodId, versionId }) => {
     const [stored, versions] = [await readStoredFood(foodId), await readFoodVersions(foodId)];
     const version = versions.find(({ id }) => id === versionId);
     if (!stored?.own || stored.food.kind !== 'label' || !version) {
       return refused('gone', 'This reading is no longer there: open the page again.');
     }
-    const photo = readPhoto(new Uint8Array(await file.arrayBuffer()));
-    if (!photo.ok) return photo;
-    const edit = await photoEdit(versionId, photo.value, file.name);
-    if (!edit.ok) return edit;
+    const edits = await photoEdits(form, versionId);
+    if (!edits.ok) return edits;
+    if (edits.value === null) return refused('no-file', 'Choose a photo.');
     const label = `Attach a photo to reading ${version.seq} of ${stored.food.name}`;
-    return change(`/pantry/foods/${foodId}`, label, edit.value ? [edit.value] : []);
-  };
-  return parseThenAct(photoForm, state, form, act, () => first?.name ?? 'photo');
+    return change(`/pantry/foods/${foodId}`, label, edits.value);
+  });
 }
 
 /** Takes a photo out of a food's page, which then offers to put it back. */

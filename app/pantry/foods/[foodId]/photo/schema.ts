@@ -5,6 +5,3 @@ import { revision, rowId } from '../../../../_forms/fields';
 export const photoForm = z.object({ foodId: rowId, versionId: rowId });
 export const takeOutForm = z.object({ foodId: rowId, photoId: rowId, rev: revision });
 export const putBackForm = z.object({ foodId: rowId, photoId: rowId });
-
-/** The form's two fields for a file: one that is there, and one taken now. */
-export const FILE_FIELDS = ['photo', 'taken'] as const;

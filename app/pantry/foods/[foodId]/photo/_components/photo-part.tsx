@@ -5,6 +5,7 @@ import { ButtonForm } from '../../../../../_forms/button-form';
 import type { Choice } from '../../../../../_ui/form/field';
 import { putBackPhoto, takeOutPhoto } from '../actions';
 import { PhotoForm } from './photo-form';
+import { PhotosHeading } from './photos-heading';
 
 interface Props {
   readonly foodId: string;
@@ -38,9 +39,7 @@ export function PhotoPart({ foodId, foodName, versions, photos, out }: Props) {
   const before = earlier.filter((version) => of(version).length > 0);
   return (
     <section aria-labelledby="photos" className="min-w-0">
-      <h2 id="photos" tabIndex={-1} className="mb-2">
-        Photo of the panel
-      </h2>
+      <PhotosHeading state={[...photos, out].map((photo) => photo?.id).join(' ')} />
       <div role="status">{out && <TakenOut foodId={foodId} photo={out} versions={versions} />}</div>
       {shown(inUse)}
       {of(inUse).length === 0 && (
