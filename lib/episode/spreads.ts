@@ -30,10 +30,15 @@ export function measureKind(unit: LineUnit, measureName: string): MeasureKind {
   return 'piece';
 }
 
-/** A kitchen's spread for a kind of measure as a share: 0.1 is ± 10 %. */
-export function spreadOf(kitchen: Kitchen, kind: MeasureKind): number {
+/** A kitchen's spread for a kind of measure in thousandths: 150 is ± 15 %. */
+export function spreadPermille(kitchen: Kitchen, kind: MeasureKind): number {
   const own = kitchen.spreads.find((spread) => spread.kind === kind);
-  return (own?.permille ?? DEFAULT_SPREAD_PERMILLE[kind]) / 1000;
+  return own?.permille ?? DEFAULT_SPREAD_PERMILLE[kind];
+}
+
+/** The same as a share: 0.1 is ± 10 %. */
+export function spreadOf(kitchen: Kitchen, kind: MeasureKind): number {
+  return spreadPermille(kitchen, kind) / 1000;
 }
 
 /** Resolution in milligrams of the scale that planned grams are weighed on: the kitchen's first. */

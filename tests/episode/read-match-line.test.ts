@@ -106,7 +106,10 @@ function grams(text: string, name: string | null): boolean {
   const line = { ...lineFromReading(partOf(text), food), id: 'l' };
   expect(recipeLineSchema.safeParse(line).success).toBe(true);
   const context = { foods: new Map(food ? [[food.id, food]] : []), packs: new Map(), kitchen };
-  return writtenAmount(line, food, context as unknown as Parameters<typeof writtenAmount>[2]).massMg !== null;
+  return (
+    writtenAmount(line, food, context as unknown as Parameters<typeof writtenAmount>[2]).massMg !==
+    null
+  );
 }
 
 describe('an ingredient from its reading', () => {

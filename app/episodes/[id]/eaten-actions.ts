@@ -2,7 +2,7 @@
 
 import { plateEaten, typedGrams } from '#lib/episode/plate-eaten';
 import type { Ate, Kitchen, Ratio } from '#lib/episode/schema';
-import { DEFAULT_RESOLUTION_MG, plannedResolutionMg, spreadOf } from '#lib/episode/spreads';
+import { DEFAULT_RESOLUTION_MG, plannedResolutionMg, spreadPermille } from '#lib/episode/spreads';
 import { failed, ok, type Result } from '#lib/result';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { parseThenAct } from '../../_forms/parse-then-act';
@@ -48,7 +48,7 @@ const ALL: Ratio = { num: 1, den: 1 };
 function eatenOf(typed: TypedEaten, kitchen: Kitchen): Result<Eaten> {
   if (typed.kind === 'share') return ok({ share: typed.share, ate: { kind: 'share' } });
   if (typed.kind === 'byEye') {
-    const permille = typed.permille ?? Math.round(spreadOf(kitchen, 'portion') * 1000);
+    const permille = typed.permille ?? spreadPermille(kitchen, 'portion');
     return ok({ share: typed.share, ate: { kind: 'byEye', permille } });
   }
   if (typed.kind === 'mass') {

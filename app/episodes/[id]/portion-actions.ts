@@ -1,7 +1,7 @@
 'use server';
 
 import { v7 as uuid } from 'uuid';
-import { spreadOf } from '#lib/episode/spreads';
+import { spreadPermille } from '#lib/episode/spreads';
 import type { Portion } from '#lib/episode/schema';
 import { failed, type Result } from '#lib/result';
 import { portionColumns } from '#lib/store/episode-columns';
@@ -26,7 +26,7 @@ export async function addPortion(state: FormState, form: FormData): Promise<Form
       const message = `This dish has a portion called “${name}” already: give this one another name.`;
       return failed({ path: 'name', code: 'same', message });
     }
-    const spread = Math.round(spreadOf(file.kitchen, 'portion') * 1000);
+    const spread = spreadPermille(file.kitchen, 'portion');
     const portion = { id: uuid(), name, ...withSpread(typed.portion, spread) };
     const position = await nextPlace('Portion', recipeId);
     return change(episodeId, 'Add a portion', [

@@ -62,8 +62,8 @@ export function DishGap({ view, line, waits }: Props & { readonly waits: Waiting
     case 'noDivisor':
       return (
         <>
-          Nobody knows what {title} weighs when it is done: weigh it finished, or take its
-          change of weight from a table (<Way view={view} recipe={nested} />
+          Nobody knows what {title} weighs when it is done: weigh it finished, or take its change of
+          weight from a table (<Way view={view} recipe={nested} />
           ). Or {edit('give batches or portions of it')}.
         </>
       );

@@ -1,6 +1,6 @@
 import type { PortionSum } from '#lib/episode/portion-sum';
 import type { Kitchen, Portion, Ratio } from '#lib/episode/schema';
-import { DEFAULT_SPREAD_PERMILLE, spreadOf } from '#lib/episode/spreads';
+import { DEFAULT_SPREAD_PERMILLE, spreadPermille } from '#lib/episode/spreads';
 import { printGrams } from '#lib/units/print';
 import { ratioText } from '#lib/units/read-quantity';
 import { permilleTyped } from '#lib/units/read-typed';
@@ -22,7 +22,7 @@ export function kitchenSpread(kitchen: Kitchen): {
   readonly spread: string;
   readonly spreadFrom: string;
 } {
-  const permille = Math.round(spreadOf(kitchen, 'portion') * 1000);
+  const permille = spreadPermille(kitchen, 'portion');
   const byDefault = permille === DEFAULT_SPREAD_PERMILLE.portion;
   return {
     spread: permilleTyped(permille),
