@@ -41,7 +41,7 @@ test('every button, link and field of the episode page is reached and seen by ke
   page,
 }) => {
   // Some hundreds of stops, each looked at.
-  test.setTimeout(150_000);
+  test.setTimeout(480_000);
   await page.goto('/');
   await page
     .getByRole('link', { name: /One oven, three dishes/ })
