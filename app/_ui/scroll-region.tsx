@@ -3,7 +3,10 @@ import type { ReactNode } from 'react';
 /** A region that scrolls must be reached by keyboard to be scrolled (WCAG 2.2, success criterion 2.1.1). */
 const REACHABLE = { tabIndex: 0 } as const;
 
-/** Something wider than a phone, which scrolls in itself and leaves the page alone. */
+/**
+ * Something wider than a phone, which scrolls in itself and leaves the page alone. It is `relative` so
+ * that words meant for screen readers alone, which are placed absolutely, are clipped with the rest.
+ */
 export function ScrollRegion({
   label,
   children,
@@ -12,7 +15,7 @@ export function ScrollRegion({
   readonly children: ReactNode;
 }) {
   return (
-    <div className="overflow-x-auto" role="region" aria-label={label} {...REACHABLE}>
+    <div className="relative overflow-x-auto" role="region" aria-label={label} {...REACHABLE}>
       {children}
     </div>
   );

@@ -9,7 +9,7 @@ export function NumbersInIt({ page }: { readonly page: PublishPage }) {
   return (
     <section aria-labelledby="numbers-in-it">
       <h2 id="numbers-in-it">Where its numbers come from</h2>
-      <div className="mt-2 grid gap-5">
+      <div className="mt-2 grid grid-cols-1 gap-5">
         {dishes.map((dish) => (
           <div key={dish.segmentId}>
             <h3 className="mb-1">{dish.title}</h3>

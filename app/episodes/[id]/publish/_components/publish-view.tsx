@@ -30,9 +30,9 @@ export function PublishView({ page }: { readonly page: PublishPage }) {
           { name: 'Numbers', value: lock ? (lock.broken ? 'lock broken' : 'locked') : 'draft' },
         ]}
       />
-      <div className="grid gap-x-12 gap-y-10 lg:grid-cols-[minmax(0,1.6fr)_minmax(0,1fr)]">
+      <div className="grid grid-cols-1 gap-x-12 gap-y-10 lg:grid-cols-[minmax(0,1.6fr)_minmax(0,1fr)]">
         <DescriptionPart page={page} />
-        <div className="grid min-w-0 content-start gap-10 print:hidden">
+        <div className="grid min-w-0 grid-cols-1 content-start gap-10 print:hidden">
           <InTheWay page={page} />
           <NumbersInIt page={page} />
           <section id="day-answer-part" aria-labelledby="whole-day">
