@@ -63,6 +63,27 @@ export function eatenAmount(
   return { known: true, food, recipe: null, ...eaten };
 }
 
+const kept = new WeakMap<RecipeLine, KeptAmount>();
+
+interface KeptAmount {
+  readonly weighings: readonly Weighing[];
+  readonly context: AmountContext;
+  readonly eaten: EatenAmount;
+}
+
+/** The same, worked out once for an ingredient that is the same object in the same readings and context. */
+export function eatenOnce(
+  line: RecipeLine,
+  weighings: readonly Weighing[],
+  context: AmountContext,
+): EatenAmount {
+  const known = kept.get(line);
+  if (known?.weighings === weighings && known.context === context) return known.eaten;
+  const eaten = eatenAmount(line, weighings, context);
+  kept.set(line, { weighings, context, eaten });
+  return eaten;
+}
+
 function eatenOfRecipe(
   line: RecipeLine,
   weighings: readonly Weighing[],

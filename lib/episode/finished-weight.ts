@@ -1,9 +1,9 @@
 import type { AmountContext } from '#lib/episode/context';
-import { eatenAmount } from '#lib/episode/eaten-amount';
+import { eatenOnce } from '#lib/episode/eaten-amount';
 import { readingAmount } from '#lib/episode/reading';
-import type { Cooking, Recipe, Weighing } from '#lib/episode/schema';
-import { boundsOf } from '#lib/units/bounds';
+import type { Cooking, Kitchen, Recipe, Weighing } from '#lib/episode/schema';
 import type { Interval } from '#lib/units/interval';
+import { quickBounds } from '#lib/units/quick-bounds';
 import { collect, multiply, source, type Sources, type Term } from '#lib/units/sum-of-products';
 
 /** What a finished dish weighs, as something to divide by. */
@@ -36,12 +36,23 @@ export function finishedWeight(
     (best, each) => (best === null || each.at > best.at ? each : best),
     null,
   );
-  return latest ? weighedOn(latest, context) : cited(recipe, context, above);
+  return latest ? weighedOnce(latest, context.kitchen) : cited(recipe, context, above);
 }
 
-function weighedOn(reading: Weighing, context: AmountContext): FinishedWeight | null {
-  const amount = readingAmount(reading, context.kitchen);
-  const { low, value, high } = boundsOf(amount.terms, amount.sources);
+const kept = new WeakMap<Weighing, { kitchen: Kitchen; weight: FinishedWeight | null }>();
+
+/** A reading is never changed, so in the same kitchen it weighs the same. */
+function weighedOnce(reading: Weighing, kitchen: Kitchen): FinishedWeight | null {
+  const known = kept.get(reading);
+  if (known?.kitchen === kitchen) return known.weight;
+  const weight = weighedOn(reading, kitchen);
+  kept.set(reading, { kitchen, weight });
+  return weight;
+}
+
+function weighedOn(reading: Weighing, kitchen: Kitchen): FinishedWeight | null {
+  const amount = readingAmount(reading, kitchen);
+  const { low, value, high } = quickBounds(amount.terms, amount.sources);
   if (low <= 0) return null;
   const ownId = `weighing:${reading.id}`;
   return { basis: 'weighed', ...amount, ownId, interval: { low, value, high } };
@@ -64,7 +75,7 @@ function cited(
     [ownId, { low: left - spread, value: left, high: left + spread }] as const,
   ]);
   const of = multiply(raw.terms, [source(ownId)]);
-  const { low, value, high } = boundsOf(of, inputs);
+  const { low, value, high } = quickBounds(of, inputs);
   if (low <= 0) return null;
   const id = `finished:${recipe.id}`;
   return {
@@ -99,7 +110,7 @@ export function rawMass(
   const all: Term[] = [];
   const sources = new Map<string, Interval>();
   for (const line of recipe.lines) {
-    const eaten = eatenAmount(line, recipe.weighings, context);
+    const eaten = eatenOnce(line, recipe.weighings, context);
     if (!eaten.known || eaten.leftNotWeighed) return null;
     const { massMg, batches } = eaten.amount;
     for (const [id, interval] of eaten.amount.sources) sources.set(id, interval);

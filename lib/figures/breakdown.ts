@@ -4,10 +4,11 @@ import type { BoundedGap, EpisodeFile } from '#lib/episode/schema';
 import { figureParts, type RowParts } from '#lib/figures/breakdown-parts';
 import { uncertaintyOf, type Cause } from '#lib/figures/breakdown-uncertainty';
 import { boundedNutrient } from '#lib/figures/cooking-parts';
+import { episodeFigures } from '#lib/figures/episode-figures';
 import { figureStatus, type Figure } from '#lib/figures/figure';
 import { basisParts, type Region } from '#lib/figures/line-parts';
 import { figureOf } from '#lib/figures/parts';
-import type { NumberScope } from '#lib/figures/published-numbers';
+import { figuresFor, type NumberScope } from '#lib/figures/published-numbers';
 import type { Food } from '#lib/foods/food';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { boundsOf, type Bounds } from '#lib/units/bounds';
@@ -82,7 +83,9 @@ export function breakdown(
   const parts = figureParts(file, scope, nutrient);
   if (!parts) return null;
   const { region } = file.episode;
-  const figure = figureOf(nutrient, parts.total);
+  // The very figure that stands elsewhere, not one that differs from it in its last digit.
+  const figures = episodeFigures(file, [nutrient]);
+  const figure = figuresFor(figures, scope)?.[nutrient] ?? figureOf(nutrient, parts.total);
   const known = figureStatus(figure) === 'known';
   const uncertainty = known
     ? uncertaintyOf(

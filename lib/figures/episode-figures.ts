@@ -1,17 +1,19 @@
 import type { Nutrient } from '#lib/foods/nutrients';
-import { amountContext, dishesOf, type AmountContext, type Dish } from '#lib/episode/context';
-import { eatenAmount, type AmountGap } from '#lib/episode/eaten-amount';
-import type { EpisodeFile } from '#lib/episode/schema';
-import type { Figure } from '#lib/figures/figure';
+import { dishesOf, type Dish } from '#lib/episode/context';
 import { finishedWeight } from '#lib/episode/finished-weight';
+import type { AmountGap, EatenAmount } from '#lib/episode/eaten-amount';
+import type { EpisodeFile, RecipeLine } from '#lib/episode/schema';
+import { compiled } from '#lib/figures/compiled/reckoning';
+import type { Figure } from '#lib/figures/figure';
 import { shareByMass } from '#lib/figures/finished-weight';
 import type { Region } from '#lib/figures/line-parts';
-import { addParts, figureOf, NOTHING, type Parts } from '#lib/figures/parts';
-import { ingredientParts, recipeParts } from '#lib/figures/recipe-parts';
+import { figureOf, NOTHING } from '#lib/figures/parts';
+import type { DishReckoning, Reckoning, WorkedDish } from '#lib/figures/reckoning';
 import { eatenShare, portionShare } from '#lib/figures/shares';
 import { countedNutrients } from '#lib/figures/shown-nutrients';
-import { boundsOf, type Bounds } from '#lib/units/bounds';
+import type { Bounds } from '#lib/units/bounds';
 import type { Interval } from '#lib/units/interval';
+import { quickBounds } from '#lib/units/quick-bounds';
 
 export type Figures = Partial<Readonly<Record<Nutrient, Figure>>>;
 
@@ -64,97 +66,73 @@ export interface EpisodeFigures {
  *
  * @param file the plain data of the episode with its foods and kitchen
  * @param nutrients which to compute; the region's panel and what targets and sentences ask for, unless given
+ * @param reckoning how; both give the same figures
  * @example episodeFigures(file).dishes[0].whole.protein // { value: 71.3, low: 69.9, high: 72.7, … }
  */
 export function episodeFigures(
   file: EpisodeFile,
   nutrients: readonly Nutrient[] = countedNutrients(file.episode),
+  reckoning: (file: EpisodeFile, nutrients: readonly Nutrient[]) => Reckoning = compiled,
 ): EpisodeFigures {
-  const context = amountContext(file);
   const { region, segments, anythingElse } = file.episode;
-  const dishes = dishesOf(segments);
-  const partsOf = (nutrient: Nutrient) =>
-    dishes.map((dish) => recipeParts(dish.recipe, dish.title, context, nutrient, region));
-  const byNutrient = new Map(nutrients.map((nutrient) => [nutrient, partsOf(nutrient)]));
+  const reckon = reckoning(file, nutrients);
+  const dishes = dishesOf(segments).map((dish) => ({
+    dish,
+    ...reckon.dish(dish, (of) => workedDish(dish, of)),
+  }));
   return {
     region,
     nutrients,
-    dishes: dishes.map((dish, index) =>
-      dishFigures(
-        dish,
-        context,
-        region,
-        (nutrient) => byNutrient.get(nutrient)?.[index] ?? NOTHING,
-        nutrients,
-      ),
-    ),
-    day: figuresOf(nutrients, (nutrient) => {
-      if (dishes.length === 0) return withoutDishes(file);
-      return addParts(
-        dishes.map((dish, index) =>
-          eatenShare(dish, finishedWeight(dish.recipe, context)).share(
-            byNutrient.get(nutrient)?.[index] ?? NOTHING,
-          ),
-        ),
-      );
-    }),
+    dishes: dishes.map(({ figures }) => figures),
+    day:
+      dishes.length === 0
+        ? withoutDishes(file, nutrients)
+        : reckon.together(dishes.map(({ dish, eaten }) => ({ dish, share: eaten }))),
     dayIsWhole: anythingElse?.kind === 'nothing',
   };
 }
 
-function figuresOf(nutrients: readonly Nutrient[], parts: (nutrient: Nutrient) => Parts): Figures {
-  return Object.fromEntries(
-    nutrients.map((nutrient) => [nutrient, figureOf(nutrient, parts(nutrient))]),
-  );
-}
-
 /** A day without any dish is open, not nothing eaten. */
-function withoutDishes({ episode }: EpisodeFile): Parts {
-  return { ...NOTHING, open: [{ lineId: episode.id, text: episode.title, reason: 'noLines' }] };
+function withoutDishes({ episode }: EpisodeFile, nutrients: readonly Nutrient[]): Figures {
+  const open = [{ lineId: episode.id, text: episode.title, reason: 'noLines' as const }];
+  return Object.fromEntries(nutrients.map((each) => [each, figureOf(each, { ...NOTHING, open })]));
 }
 
-function dishFigures(
-  dish: Dish,
-  context: AmountContext,
-  region: Region,
-  whole: (nutrient: Nutrient) => Parts,
-  nutrients: readonly Nutrient[],
-): DishFigures {
-  const finished = finishedWeight(dish.recipe, context);
-  return {
+function workedDish(dish: Dish, of: DishReckoning): WorkedDish {
+  const finished = finishedWeight(dish.recipe, of.context);
+  const eaten = eatenShare(dish, finished).share;
+  const figures = {
     segmentId: dish.id,
     title: dish.title,
-    whole: figuresOf(nutrients, whole),
-    per100g: finished
-      ? figuresOf(nutrients, (nutrient) => shareByMass(whole(nutrient), finished, 100_000))
-      : null,
+    whole: of.part((whole) => whole),
+    per100g: finished ? of.part((whole) => shareByMass(whole, finished, 100_000)) : null,
     finishedMg: finished?.interval ?? null,
     portions: dish.recipe.portions.map((portion) => ({
       portionId: portion.id,
       name: portion.name,
-      figures: figuresOf(nutrients, (nutrient) => {
-        return portionShare(dish, portion, finished).share(whole(nutrient));
-      }),
+      figures: of.part(portionShare(dish, portion, finished).share),
     })),
-    eaten: figuresOf(nutrients, (nutrient) => eatenShare(dish, finished).share(whole(nutrient))),
-    lines: dish.recipe.lines.map((line) => {
-      const eaten = eatenAmount(line, dish.recipe.weighings, context);
-      const version = eaten.food?.version;
-      const mass = eaten.known ? eaten.amount.massMg : null;
-      return {
-        lineId: line.id,
-        text: line.text,
-        foodId: line.foodId,
-        foodName: eaten.food?.name ?? null,
-        source: version
-          ? [version.source, version.release, version.sourceNo].filter(Boolean).join(' ')
-          : null,
-        eatenMg: mass && eaten.known ? boundsOf(mass, eaten.amount.sources) : null,
-        gap: eaten.known ? null : eaten.gap,
-        figures: figuresOf(nutrients, (nutrient) =>
-          ingredientParts(line, dish.recipe, context, nutrient, region),
-        ),
-      };
-    }),
+    eaten: of.part(eaten),
+    lines: dish.recipe.lines.map((line) =>
+      of.line(line, (amount, row) => lineRow(line, amount, row)),
+    ),
+  };
+  return { figures, eaten };
+}
+
+function lineRow(line: RecipeLine, eaten: EatenAmount, figures: Figures): LineFigures {
+  const version = eaten.food?.version;
+  const mass = eaten.known ? eaten.amount.massMg : null;
+  return {
+    lineId: line.id,
+    text: line.text,
+    foodId: line.foodId,
+    foodName: eaten.food?.name ?? null,
+    source: version
+      ? [version.source, version.release, version.sourceNo].filter(Boolean).join(' ')
+      : null,
+    eatenMg: mass && eaten.known ? quickBounds(mass, eaten.amount.sources) : null,
+    gap: eaten.known ? null : eaten.gap,
+    figures,
   };
 }

@@ -1,6 +1,6 @@
 import type { Nutrient } from '#lib/foods/nutrients';
 import type { Figure, MissingPart, ProvisionalPart } from '#lib/figures/figure';
-import { boundsOf } from '#lib/units/bounds';
+import { quickBounds } from '#lib/units/quick-bounds';
 import type { Interval } from '#lib/units/interval';
 import {
   collect,
@@ -103,7 +103,7 @@ export function divideParts(parts: Parts, id: string, sources: Sources): Parts {
  * lower bound, with both or with an open part neither.
  */
 export function figureOf(nutrient: Nutrient, parts: Parts): Figure {
-  const bounds = boundsOf(parts.terms, parts.sources);
+  const bounds = quickBounds(parts.terms, parts.sources);
   const noLow = parts.open.length > 0 || parts.below.length > 0;
   const noHigh = parts.open.length > 0 || parts.above.length > 0;
   return {
@@ -133,8 +133,8 @@ export function eitherParts(id: string, a: Parts, b: Parts): Parts {
     [...a.open, ...b.open],
     oncePerLine([...a.provisional, ...b.provisional]),
   ];
-  const first = boundsOf(a.terms, a.sources);
-  const second = boundsOf(b.terms, b.sources);
+  const first = quickBounds(a.terms, a.sources);
+  const second = quickBounds(b.terms, b.sources);
   const interval = {
     low: Math.min(first.low, second.low),
     value: (first.value + second.value) / 2,

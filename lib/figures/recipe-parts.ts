@@ -29,19 +29,22 @@ export function recipeParts(
   region: Region,
   above: readonly string[] = [],
 ): Parts {
-  if (recipe.lines.length === 0) {
-    return { ...NOTHING, open: [{ lineId: recipe.id, text: title, reason: 'noLines' }] };
-  }
+  if (recipe.lines.length === 0) return withoutLines(recipe, title);
   const lines = recipe.lines.map((line) =>
     ingredientParts(line, recipe, context, nutrient, region, above),
   );
   return addParts([...lines, cookingChange(recipe, title, context, nutrient)]);
 }
 
+/** A recipe without ingredients is open. */
+export function withoutLines({ id }: Recipe, title: string): Parts {
+  return { ...NOTHING, open: [{ lineId: id, text: title, reason: 'noLines' }] };
+}
+
 /** One ingredient's part of a nutrient, of a food or of the recipe that it is made from. */
 export function ingredientParts(
   line: RecipeLine,
-  recipe: Recipe,
+  recipe: Pick<Recipe, 'id' | 'weighings'>,
   context: AmountContext,
   nutrient: Nutrient,
   region: Region,

@@ -1,0 +1,128 @@
+import { areAlike, areEqual } from '#lib/figures/compiled/alike';
+import { arrange, type Arrangement, type Entry } from '#lib/figures/compiled/arrangement';
+import { figureAt, figuresFrom, takeBounds, type Figures } from '#lib/figures/compiled/figures';
+import type { Product, Summand } from '#lib/figures/compiled/summand';
+import { keptLists, listsOf, type Lists } from '#lib/figures/compiled/lists';
+import type { Arranged, Memory } from '#lib/figures/compiled/memory';
+import { scopeOf, type Scope, type Share } from '#lib/figures/compiled/scope';
+import { sourceLists } from '#lib/figures/compiled/source-lists';
+import { sumUp, type Sums } from '#lib/figures/compiled/sums';
+import { addParts, figureOf, type Parts } from '#lib/figures/parts';
+import { compileFactor, type Factor } from '#lib/units/compiled-factor';
+import { multiply } from '#lib/units/sum-of-products';
+
+/** Summands that are added up once, whole, and of which shares are then taken. */
+export interface DishSum {
+  readonly summands: readonly Summand[];
+  readonly whole: Added;
+  readonly lists: Lists;
+  /** The whole in a place of the panel as the rules add it up, for what cannot be taken from numbers. */
+  readonly parts: (place: number) => Parts;
+  /** The sum with its amounts multiplied by a share. */
+  readonly shared: (scope: SharedScope) => Added;
+}
+
+type SharedScope = Extract<Scope, { kind: 'by' }>;
+
+/** A sum in numbers; null where it must be taken by terms. */
+export interface Added extends Arranged<Arrangement> {
+  readonly sums: Sums | null;
+}
+
+/** Adds up the summands of a dish, called `id` in the memory. */
+export function dishSum(id: string, summands: readonly Summand[], memory: Memory): DishSum {
+  const { length } = memory.panel.nutrients;
+  const asked: (Parts | undefined)[] = [];
+  const byScope = new Map<string, Added>();
+  const byTerms = new Uint8Array(length);
+  const products: Product[] = [];
+  for (const summand of summands) {
+    for (const product of summand.products) products.push(product);
+    summand.byTerms?.forEach((each, place) => {
+      if (each) byTerms[place] = 1;
+    });
+  }
+  return {
+    summands,
+    whole: addUp(id, products, byTerms, memory),
+    lists: keptLists(
+      memory.lists,
+      id,
+      summands.flatMap(({ lacking, provisional }) => [lacking, provisional]),
+      () => listsOf(summands, length),
+    ),
+    parts: (place) => (asked[place] ??= addParts(summands.map((each) => each.parts(place)))),
+    shared: (scope) => {
+      const known = byScope.get(scope.key);
+      if (known) return known;
+      const entries = products.map((each) => sharedEntry(each, scope));
+      const all = entries.filter((each) => each !== null);
+      const unlike = all.length === entries.length ? byTerms : new Uint8Array(length).fill(1);
+      const added = addUp(`${id}|${scope.shape}`, all, unlike, memory);
+      byScope.set(scope.key, added);
+      return added;
+    },
+  };
+}
+
+const factors = new WeakMap<Parts, { readonly key: string; readonly factor: Factor | null }>();
+
+/** A product with its amount multiplied by a share, null where that makes no factor; the last share is kept with it. */
+function sharedEntry(
+  { amount, of, sign }: Product,
+  { key, terms, sources }: SharedScope,
+): Entry | null {
+  const known = factors.get(amount);
+  if (known?.key === key) return known.factor && { factor: known.factor, of, sign };
+  const all = new Map([...amount.sources, ...sources]);
+  const factor = compileFactor(multiply(amount.terms, terms), all);
+  factors.set(amount, { key, factor });
+  return factor && { factor, of, sign };
+}
+
+/** Adds up entries, in the arrangement that the same sum had before if it still has it. */
+function addUp(id: string, entries: readonly Entry[], byTerms: Uint8Array, memory: Memory): Added {
+  let kept = memory.arranged.get(id);
+  if (
+    !kept ||
+    !areEqual(kept.asked ?? [], byTerms) ||
+    !areAlike(kept.arrangement.entries, entries)
+  ) {
+    kept = {
+      asked: byTerms,
+      arrangement: arrange(entries, byTerms),
+      sources: sourceLists(entries, byTerms.length),
+    };
+    memory.arranged.set(id, kept);
+  }
+  return { ...kept, sums: sumUp(kept.arrangement, entries) };
+}
+
+/** Whether the nutrient in a place can be taken from numbers. */
+export function isInNumbers(
+  { byTerms }: Pick<Arrangement, 'byTerms'>,
+  { special }: Sums,
+  place: number,
+): boolean {
+  return byTerms[place] === 0 && special.get(place) !== null;
+}
+
+/** All figures of a share of a dish. */
+export function shareFigures(dish: DishSum, share: Share, { panel }: Memory): Figures {
+  const scope = scopeOf(share);
+  if (scope.kind === 'without') {
+    return figuresFrom(panel, (nutrient) => figureOf(nutrient, scope.parts));
+  }
+  const byTerms = scope.kind === 'byTerms';
+  const times = byTerms ? 1 : scope.times;
+  const { sums, sources, arrangement } = scope.kind === 'by' ? dish.shared(scope) : dish.whole;
+  const { lacking, provisional } = dish.lists;
+  const bounds = sums && takeBounds(sums, times);
+  return figuresFrom(panel, (nutrient, place) => {
+    const [lack, ids] = [lacking[place], sources[place]];
+    if (byTerms || !bounds || !lack || !ids || !isInNumbers(arrangement, sums, place)) {
+      return figureOf(nutrient, share(dish.parts(place)));
+    }
+    return figureAt(nutrient, bounds, place, lack, provisional, ids);
+  });
+}

@@ -1,0 +1,212 @@
+import type { Sums } from '#lib/figures/compiled/sums';
+import {
+  AMOUNT,
+  BOTH,
+  JOINT,
+  NEITHER,
+  SOURCE,
+  type Layout,
+  type Met,
+  type Tables,
+} from '#lib/figures/compiled/tables';
+
+/**
+ * Squares among the numbers of an amount: its own and those of all its first-order errors, by which the errors of the
+ * food's values are multiplied; and those of errors that no other food has, by which the values are multiplied.
+ */
+export const ALL = 5;
+export const OWN = 6;
+const MIDDLE = 3;
+
+/**
+ * Lays out a source's variance, high, value and way; false where it stands there already with other numbers.
+ * Where only the ways differ it goes both.
+ * @param way how it moves what it is laid out for; `NEITHER` where that is no amount of a food
+ */
+export function placeSource(
+  row: Float64Array,
+  to: number,
+  from: Float64Array,
+  fromAt: number,
+  way: number,
+): boolean {
+  const before = row[to + 3] ?? 0;
+  if (before === 0) {
+    row[to] = from[fromAt] ?? 0;
+    row[to + 1] = from[fromAt + 1] ?? 0;
+    row[to + 2] = from[fromAt + 2] ?? 0;
+    row[to + 3] = way;
+    return true;
+  }
+  if (before === NEITHER) row[to + 3] = way;
+  else if (way !== NEITHER && before !== way) row[to + 3] = BOTH;
+  return (
+    row[to] === from[fromAt] && row[to + 1] === from[fromAt + 1] && row[to + 2] === from[fromAt + 2]
+  );
+}
+
+/** Collects squares of errors by food. */
+export function collectErrors({ compositions, joints, pairs }: Tables, { row, at }: Sums): void {
+  for (let of = at.amounts; of < at.amounts + AMOUNT * compositions.length; of += AMOUNT) {
+    row[of + ALL] = (row[of + MIDDLE] ?? 0) ** 2;
+  }
+  for (let from = 0, move = at.joints; from < joints.length; from += JOINT, move += 1) {
+    const slope = row[move] ?? 0;
+    const error = slope * slope * (row[at.sources + SOURCE * (joints[from + 1] ?? 0)] ?? 0);
+    const of = at.amounts + AMOUNT * (joints[from] ?? 0);
+    row[of + ALL] = (row[of + ALL] ?? 0) + error;
+    if (joints[from + 3] === 0) row[of + OWN] = (row[of + OWN] ?? 0) + error;
+  }
+  for (let from = 0, move = at.pairs; from < pairs.length; from += JOINT, move += 1) {
+    if (pairs[from + 3] !== 0) continue;
+    const slope = row[move] ?? 0;
+    const first = row[at.sources + SOURCE * (pairs[from + 1] ?? 0)] ?? 0;
+    const second = row[at.sources + SOURCE * (pairs[from + 2] ?? 0)] ?? 0;
+    const to = at.amounts + AMOUNT * (pairs[from] ?? 0) + OWN;
+    row[to] = (row[to] ?? 0) + slope * slope * first * second;
+  }
+}
+
+/** Adds the variance of the values of foods, and of amounts that no other food has, two foods at a time. */
+export function addErrors({ compositions }: Tables, { row, at }: Sums): void {
+  const none = compositions[0]?.squares;
+  for (let place = 0; place < compositions.length; place += 2) {
+    const of = at.amounts + AMOUNT * place;
+    const first = compositions[place]?.squares;
+    const second = compositions[place + 1]?.squares;
+    if (!first || !none) continue;
+    const [allA, ownA] = [row[of + ALL] ?? 0, row[of + OWN] ?? 0];
+    const allB = second ? (row[of + AMOUNT + ALL] ?? 0) : 0;
+    const ownB = second ? (row[of + AMOUNT + OWN] ?? 0) : 0;
+    addSquares(row, at.variance, first, allA, ownA, second ?? none, allB, ownB);
+  }
+}
+
+function addSquares(
+  row: Float64Array,
+  at: number,
+  first: Float64Array,
+  allA: number,
+  ownA: number,
+  second: Float64Array,
+  allB: number,
+  ownB: number,
+): void {
+  for (let from = 0, to = at; from < first.length; from += 2, to += 1) {
+    row[to] =
+      (row[to] ?? 0) +
+      (allA * (first[from] ?? 0) + ownA * (first[from + 1] ?? 0)) +
+      (allB * (second[from] ?? 0) + ownB * (second[from + 1] ?? 0));
+  }
+}
+
+/** Adds the variance of sources, and of pairs, that meet several foods: their coefficients meet first. */
+export function addMet({ metJoints, metPairs }: Tables, { row, at }: Sums): void {
+  for (const met of metJoints) {
+    addMetSquares(row, at, met, at.joints, row[at.sources + SOURCE * met.source] ?? 0);
+  }
+  for (const met of metPairs) {
+    const first = row[at.sources + SOURCE * met.source] ?? 0;
+    const second = row[at.sources + SOURCE * met.other] ?? 0;
+    addMetSquares(row, at, met, at.pairs, first * second);
+  }
+}
+
+function addMetSquares(
+  row: Float64Array,
+  { variance, room, amounts }: Layout,
+  { places, middles }: Met,
+  from: number,
+  error: number,
+): void {
+  const [first, second] = middles;
+  if (first && second && places.length === 2) {
+    const [a, b] = [row[from + (places[0] ?? 0)] ?? 0, row[from + (places[1] ?? 0)] ?? 0];
+    addTwoSquares(row, variance, first, a, second, b, error);
+    return;
+  }
+  for (let each = 0; each < places.length; each += 2) {
+    const [one, other] = [middles[each], middles[each + 1]];
+    const move = row[from + (places[each] ?? 0)] ?? 0;
+    const otherMove = other ? (row[from + (places[each + 1] ?? 0)] ?? 0) : 0;
+    if (one) addSlopes(row, room, one, move, other ?? one, otherMove);
+  }
+  for (let at = room, to = variance; at < amounts; at += 1, to += 1) {
+    const slope = row[at] ?? 0;
+    row[to] = (row[to] ?? 0) + slope * slope * error;
+    row[at] = 0;
+  }
+}
+
+/** The same of two foods, in one step. */
+function addTwoSquares(
+  row: Float64Array,
+  at: number,
+  first: Float64Array,
+  a: number,
+  second: Float64Array,
+  b: number,
+  error: number,
+): void {
+  for (let from = 0, to = at; from < first.length; from += 1, to += 1) {
+    const slope = a * (first[from] ?? 0) + b * (second[from] ?? 0);
+    row[to] = (row[to] ?? 0) + slope * slope * error;
+  }
+}
+
+function addSlopes(
+  row: Float64Array,
+  room: number,
+  first: Float64Array,
+  a: number,
+  second: Float64Array,
+  b: number,
+): void {
+  for (let from = 0, to = room; from < first.length; from += 1, to += 1) {
+    row[to] = (row[to] ?? 0) + (a * (first[from] ?? 0) + b * (second[from] ?? 0));
+  }
+}
+
+/** The variance of one nutrient from the start: all joints of a source and all of a pair meet in one coefficient. */
+export function varianceAt(tables: Tables, { row, at }: Sums, place: number): number {
+  const { compositions, joints, pairs, sources, couples } = tables;
+  const slopes = slopesAt(compositions, joints, row, at.joints, place, sources);
+  const mixed = slopesAt(compositions, pairs, row, at.pairs, place, couples);
+  let variance = 0;
+  for (let of = 0; of < compositions.length; of += 1) {
+    const error = compositions[of]?.squares[2 * place] ?? 0;
+    if (error > 0) variance += (row[at.amounts + AMOUNT * of + ALL] ?? 0) * error;
+  }
+  for (let from = 0; from < joints.length; from += JOINT) {
+    const kind = joints[from + 4] ?? 0;
+    const slope = slopes[kind] ?? 0;
+    variance += slope * slope * (row[at.sources + SOURCE * (joints[from + 1] ?? 0)] ?? 0);
+    slopes[kind] = 0;
+  }
+  for (let from = 0; from < pairs.length; from += JOINT) {
+    const kind = pairs[from + 4] ?? 0;
+    const slope = mixed[kind] ?? 0;
+    const first = row[at.sources + SOURCE * (pairs[from + 1] ?? 0)] ?? 0;
+    const second = row[at.sources + SOURCE * (pairs[from + 2] ?? 0)] ?? 0;
+    variance += slope * slope * first * second;
+    mixed[kind] = 0;
+  }
+  return variance;
+}
+
+function slopesAt(
+  compositions: Tables['compositions'],
+  joints: Int32Array,
+  row: Float64Array,
+  begin: number,
+  place: number,
+  kinds: number,
+): Float64Array {
+  const slopes = new Float64Array(kinds);
+  for (let from = 0, move = begin; from < joints.length; from += JOINT, move += 1) {
+    const kind = joints[from + 4] ?? 0;
+    const middle = compositions[joints[from] ?? 0]?.middles[place] ?? 0;
+    slopes[kind] = (slopes[kind] ?? 0) + (row[move] ?? 0) * middle;
+  }
+  return slopes;
+}

@@ -1,0 +1,57 @@
+import { CELL } from '#lib/figures/compiled/composition';
+import { figureAt, figuresFrom, takeBounds, type Figures } from '#lib/figures/compiled/figures';
+import type { CompiledLine } from '#lib/figures/compiled/line';
+import type { Product } from '#lib/figures/compiled/summand';
+import { listsOf } from '#lib/figures/compiled/lists';
+import type { Panel } from '#lib/figures/compiled/panel';
+import type { Sums } from '#lib/figures/compiled/sums';
+import { SUM } from '#lib/figures/compiled/tables';
+import { figureOf } from '#lib/figures/parts';
+import { factorErrors } from '#lib/units/compiled-factor';
+
+/** All figures of one ingredient by itself. */
+export function lineFigures(compiled: CompiledLine, panel: Panel): Figures {
+  const { products, byTerms, parts } = compiled;
+  const [plain] = products.length === 1 && products[0]?.of.only === null ? products : [null];
+  const { length } = panel.nutrients;
+  const { lacking, provisional } = listsOf([compiled], length);
+  const bounds = plain && takeBounds(productSums(plain, length), 1);
+  const sources = plain && (compiled.sources ??= productSources(plain));
+  return figuresFrom(panel, (nutrient, place) => {
+    const [lack, ids] = [lacking[place], sources?.[place]];
+    if (!bounds || !lack || !ids || byTerms?.[place]) return figureOf(nutrient, parts(place));
+    return figureAt(nutrient, bounds, place, lack, provisional, ids);
+  });
+}
+
+/** One amount of one food, in the row of a sum. */
+function productSums({ factor, of }: Product, length: number): Pick<Sums, 'row' | 'at'> {
+  const variance = SUM * length;
+  const excess = variance + length;
+  const room = excess + length;
+  const at = { variance, excess, room, amounts: room, joints: room, pairs: room, sources: room };
+  const row = new Float64Array(room);
+  const [value = 0, low = 0, high = 0, middle = 0, reach = 0] = factor.numbers;
+  const { all, own } = factorErrors(factor);
+  const more = Math.max(0, reach - high);
+  for (let place = 0; place < length; place += 1) {
+    const [to, from] = [SUM * place, CELL * place];
+    const cell = of.middles[place] ?? 0;
+    row[to] = value * (of.cells[from] ?? 0);
+    row[to + 1] = low * (of.cells[from + 1] ?? 0);
+    row[to + 2] = high * (of.cells[from + 2] ?? 0);
+    row[to + 3] = middle * cell;
+    row[variance + place] = (middle * middle + all) * (of.cells[from + 3] ?? 0) + own * cell * cell;
+    row[excess + place] = more * (of.cells[from + 2] ?? 0);
+  }
+  for (const { place, amount } of of.excess) {
+    row[excess + place] = (row[excess + place] ?? 0) + reach * amount;
+  }
+  return { row, at: { ...at, end: room } };
+}
+
+function productSources({ factor, of }: Product): readonly (readonly string[])[] {
+  if (factor.none) return of.ids.map(() => []);
+  const amount = [...factor.ids].sort();
+  return of.ids.map((ids) => (ids.length === 0 ? ids : [...amount, ...ids].sort()));
+}

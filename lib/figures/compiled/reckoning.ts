@@ -1,0 +1,43 @@
+import type { EpisodeFile } from '#lib/episode/schema';
+import { contextOf, keptDish } from '#lib/figures/compiled/compiled-lines';
+import { dayFigures } from '#lib/figures/compiled/day-sum';
+import { shareFigures } from '#lib/figures/compiled/dish-sum';
+import { lineFigures } from '#lib/figures/compiled/line-figures';
+import { memoryOf } from '#lib/figures/compiled/memory';
+import { panelOf } from '#lib/figures/compiled/panel';
+import type { DishReckoning, Reckoning } from '#lib/figures/reckoning';
+import type { Nutrient } from '#lib/foods/nutrients';
+
+/**
+ * Works figures out of what was compiled: each ingredient once for all nutrients, dishes and the day by loops over
+ * these, whatever has not changed as it was. The same figures as by terms, but for rounding in the last digits.
+ */
+export function compiled(file: EpisodeFile, nutrients: readonly Nutrient[]): Reckoning {
+  const memory = memoryOf(file, panelOf(file.episode.region, nutrients));
+  return {
+    dish: (dish, work) => {
+      const kept = keptDish(dish, contextOf(dish.recipe, file, memory), memory);
+      if (kept.worked) return kept.worked;
+      const lines = new Map(kept.lines.map((each) => [each.line, each]));
+      const of: DishReckoning = {
+        context: kept.context,
+        part: (share) => shareFigures(kept.sum, share, memory),
+        line: (line, row) => {
+          const known = lines.get(line);
+          if (!known) throw new Error(`not an ingredient of ${dish.title}: ${line.text}`);
+          return (known.row ??= row(known.eaten, lineFigures(known, memory.panel)));
+        },
+      };
+      kept.worked = work(of);
+      return kept.worked;
+    },
+    together: (parts) =>
+      dayFigures(
+        parts.map(({ dish, share }) => {
+          const context = contextOf(dish.recipe, file, memory);
+          return { dish: keptDish(dish, context, memory).sum, share };
+        }),
+        memory,
+      ),
+  };
+}
