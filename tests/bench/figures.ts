@@ -1,0 +1,188 @@
+import { dishesOf } from '#lib/episode/context';
+import type { EpisodeFile, RecipeLine } from '#lib/episode/schema';
+import { keptDish } from '#lib/figures/compiled/compiled-lines';
+import { arrangeTogether } from '#lib/figures/compiled/arrangement';
+import { takeBounds } from '#lib/figures/compiled/figures';
+import { memoryOf } from '#lib/figures/compiled/memory';
+import { panelOf } from '#lib/figures/compiled/panel';
+import { sumUp, type Sums } from '#lib/figures/compiled/sums';
+import { sumTogether } from '#lib/figures/compiled/sums-together';
+import { episodeFigures, type EpisodeFigures } from '#lib/figures/episode-figures';
+import { byTerms } from '#lib/figures/reckoning';
+import { cellInterval } from '#lib/foods/label-rounding';
+import { NUTRIENT_NAMES } from '#lib/foods/nutrients';
+import { largeEpisode } from '../support/large-episode';
+import { ms, quantile, timed } from './timing';
+
+const ROUNDS = 300;
+/** Bounds beside the bare sum; an episode with all working; one with an edited line. */
+const MOST_TIMES = 6;
+const MOST_MS = { whole: 2, edited: 0.2 } as const;
+
+/**
+ * All figures of an invented episode of 12 dishes with 25 ingredients each, in all nutrients, with both bounds and
+ * working: beside a bare sum of products over the same numbers, turn by turn in one run. What is worked out once is
+ * kept from turn to turn by the objects of ingredients and foods, so each row says what is new in a turn.
+ */
+export async function run(): Promise<void> {
+  const file = largeEpisode();
+  const [bare, bounds] = await turnByTurn(bareSum(file), boundsAlone(file), ROUNDS);
+  const rows = {
+    'bare sum of products': bare,
+    'bounds without working': bounds,
+    'whole episode, its dishes new': await times(() => newDishes(file)),
+    'one line with other grams': await times(editor(file, otherGrams)),
+    'one line of another food': await times(editor(file, otherFood)),
+    'whole episode, every object new': await times(() => structuredClone(file), ROUNDS / 30),
+    'by terms': [(await timed(() => episodeFigures(file, NUTRIENT_NAMES, byTerms))).ms],
+  };
+  console.info(`${file.episode.segments.length} dishes, ${NUTRIENT_NAMES.length} nutrients`);
+  console.table(
+    Object.fromEntries(
+      Object.entries(rows).map(([name, samples]) => [
+        name,
+        {
+          'least ms': ms(Math.min(...samples)),
+          'median ms': ms(quantile(samples, 0.5)),
+          'p95 ms': ms(quantile(samples, 0.95)),
+        },
+      ]),
+    ),
+  );
+  const ratio = quantile(bounds, 0.5) / quantile(bare, 0.5);
+  tell('bounds beside the bare sum', ratio, MOST_TIMES, 'times');
+  const whole = quantile(rows['whole episode, its dishes new'], 0.5);
+  tell('whole episode with working', whole, MOST_MS.whole, 'ms');
+  tell('one edited line', quantile(rows['one line with other grams'], 0.5), MOST_MS.edited, 'ms');
+}
+
+function tell(what: string, found: number, most: number, unit: string): void {
+  const verdict = found <= most ? 'within' : 'OVER';
+  console.info(`${what}: ${found.toPrecision(3)} ${unit}, ${verdict} the ${most} aimed at`);
+}
+
+/** Milligrams eaten times the value per 100 g, as everybody adds up labels; no bounds, no blanks, no sources. */
+function bareSum(file: EpisodeFile): () => unknown {
+  const foods = new Map(
+    file.foods.map(({ id, version }) => [
+      id,
+      NUTRIENT_NAMES.map((nutrient) => cellInterval(version, nutrient)?.value ?? 0),
+    ]),
+  );
+  const dishes = episodeFigures(file, NUTRIENT_NAMES).dishes.map(({ lines }) =>
+    lines.map(({ foodId, eatenMg }) => ({
+      grams: (eatenMg?.value ?? 0) / 1000,
+      values: foods.get(foodId ?? '') ?? [],
+    })),
+  );
+  return () => {
+    const day = new Float64Array(NUTRIENT_NAMES.length);
+    const sums = dishes.map((lines) => {
+      const sum = new Float64Array(NUTRIENT_NAMES.length);
+      for (const { grams, values } of lines) {
+        for (let place = 0; place < sum.length; place += 1) {
+          sum[place] = (sum[place] ?? 0) + (grams * (values[place] ?? 0)) / 100;
+        }
+      }
+      for (let place = 0; place < sum.length; place += 1) {
+        day[place] = (day[place] ?? 0) + (sum[place] ?? 0) / 2;
+      }
+      return sum;
+    });
+    return { sums, day };
+  };
+}
+
+/** Hard and likely bounds of every dish and of the day, from compiled ingredients. */
+function boundsAlone(file: EpisodeFile): () => unknown {
+  const panel = panelOf(file.episode.region, NUTRIENT_NAMES);
+  const memory = memoryOf(file, panel);
+  const dishes = dishesOf(file.episode.segments).map((dish) => {
+    const { sum } = keptDish(dish, memory.context, memory);
+    const entries = sum.summands.flatMap(({ products }) => products);
+    return { entries, arrangement: sum.whole.arrangement };
+  });
+  const together = arrangeTogether(
+    dishes.map(({ arrangement }) => arrangement),
+    NUTRIENT_NAMES.length,
+  );
+  const half = dishes.map(() => 1 / 2);
+  return () => {
+    const sums = dishes.map(({ arrangement, entries }) => known(sumUp(arrangement, entries)));
+    const day = known(sumTogether(together, sums, half));
+    return [...sums, day].map((each) => takeBounds(each, 1));
+  };
+}
+
+function known(sums: Sums | null): Sums {
+  if (!sums) throw new Error('a sum of the bench is asked by terms');
+  return sums;
+}
+
+async function turnByTurn(a: () => unknown, b: () => unknown, rounds: number) {
+  const samples: [number[], number[]] = [[], []];
+  for (let round = 0; round < rounds * 2; round += 1) {
+    const [first, second] = [await timed(a), await timed(b)];
+    if (round < rounds) continue;
+    samples[0].push(first.ms);
+    samples[1].push(second.ms);
+  }
+  return samples;
+}
+
+/** Times all figures of one file after the other, the first half of them not counted. */
+async function times(next: () => EpisodeFile, rounds = ROUNDS): Promise<number[]> {
+  const samples: number[] = [];
+  for (let round = 0; round < rounds * 2; round += 1) {
+    const file = next();
+    const { ms: took, value } = await timed(() => episodeFigures(file, NUTRIENT_NAMES));
+    if (round >= rounds) samples.push(took);
+    if (rowsOf(value) === 0) throw new Error('no working');
+  }
+  return samples;
+}
+
+function rowsOf({ dishes }: EpisodeFigures): number {
+  return dishes.reduce((sum, { lines }) => sum + lines.length, 0);
+}
+
+function newDishes(file: EpisodeFile): EpisodeFile {
+  const segments = file.episode.segments.map((segment) => ({
+    ...segment,
+    recipe: segment.recipe && { ...segment.recipe, lines: [...segment.recipe.lines] },
+  }));
+  return { ...file, episode: { ...file.episode, segments } };
+}
+
+/** Edits one line after the other, dish by dish, each time of the file that the last edit left. */
+function editor(
+  first: EpisodeFile,
+  edit: (line: RecipeLine, turn: number, file: EpisodeFile) => RecipeLine,
+): () => EpisodeFile {
+  let file = first;
+  let turn = 0;
+  return () => {
+    turn += 1;
+    const which = turn % file.episode.segments.length;
+    const segments = file.episode.segments.map((segment, index) => {
+      const { recipe } = segment;
+      if (index !== which || !recipe) return segment;
+      const weighed = recipe.weighings.flatMap(({ shares }) => shares.map(({ lineId }) => lineId));
+      const typed = recipe.lines.filter(({ id, planned }) => planned && !weighed.includes(id));
+      const chosen = typed[turn % typed.length];
+      const lines = recipe.lines.map((line) => (line === chosen ? edit(line, turn, file) : line));
+      return { ...segment, recipe: { ...recipe, lines } };
+    });
+    file = { ...file, episode: { ...file.episode, segments } };
+    return file;
+  };
+}
+
+function otherGrams(line: RecipeLine, turn: number): RecipeLine {
+  const mg = 100_000 + turn;
+  return { ...line, planned: { lowMg: mg, valueMg: mg, highMg: mg } };
+}
+
+function otherFood(line: RecipeLine, turn: number, { foods }: EpisodeFile): RecipeLine {
+  return { ...line, state: 'asIs', foodId: foods[turn % foods.length]?.id ?? null };
+}
