@@ -1,15 +1,23 @@
 /* eslint-disable @typescript-eslint/no-non-null-assertion -- typed arrays under the engine's own indices */
 import { lower, upper } from './atoms';
-import { Deviations, type CostTerm } from './deviations';
 import { always, type Difference } from './differences';
-import { Engine, type Propagator } from './engine';
+import { Draft } from './draft';
+import { Engine } from './engine';
+import { GoalParts } from './goal-parts';
+import { longestPaths, NO_PATH } from './longest-paths';
 import type { Occupation } from './occupation';
 import { cliquesOf } from './cliques';
 import { EdgeFinding } from './edge-finding';
+import { Presence, setApart } from './optional';
 import { after, ordersOf, pairsOf, settlePairs, type Pair, type Places } from './pairs';
 import { Predecessors } from './predecessors';
 import type { Event, ExactPlan, ExactProblem } from './problem';
+import { Rows } from './rows';
+import { addStates, plainSetups } from './states';
 import { Timetable } from './timetable';
+
+/** More variables than this are not closed over for the least lengths of spans. */
+const CLOSED_UP_TO = 420;
 
 /** A problem made into variables and propagators, with the way back from variables to a plan. */
 export interface Model extends Places {
@@ -21,106 +29,69 @@ export interface Model extends Places {
   readonly firstOrder: number;
   /** What the search may decide on: starts, ends that are chosen, orders. */
   readonly chosen: readonly number[];
+  /** By optional task: the variable that is 1 where it is in the plan. */
+  readonly presence: ReadonlyMap<number, number>;
   /** The differences that always hold, forced orders included. */
   readonly differences: readonly Difference[];
+  /** The problem as it is without what optional tasks ask where they are in the plan. */
+  readonly plain: ExactProblem;
 }
 
 /** The plan that the variables now say, once all are fixed. */
-export function planOf({ engine: { trail }, start, end, endOffset }: Model): ExactPlan {
-  return {
+export function planOf({ engine: { trail }, start, end, endOffset, presence }: Model): ExactPlan {
+  const plan = {
     starts: start.map((variable) => trail.low(variable)),
     ends: end.map((variable, task) => trail.low(variable) + endOffset[task]!),
   };
+  if (presence.size === 0) return plan;
+  const absent = [...presence].flatMap(([task, flag]) => (trail.low(flag) === 0 ? [task] : []));
+  return { ...plan, absent };
 }
-
-/** Variables with their first bounds, as they are made one by one. */
-class Variables {
-  readonly lows: number[] = [];
-  readonly highs: number[] = [];
-
-  make(low: number, high: number): number {
-    this.lows.push(low);
-    this.highs.push(high);
-    return this.lows.length - 1;
-  }
-}
-
-/** Costs are kept below this, so that sums of two fit 32 bits. */
-const MOST_COST = 2 ** 30 - 1;
 
 /**
  * Makes the engine for a problem, or null where that alone shows that there is no plan.
  * The problem must be without faults (`faultsOf`).
  */
-export function modelOf(problem: ExactProblem): Model | null {
+export function modelOf(given: ExactProblem): Model | null {
+  const apart = setApart({ ...given, setups: [...given.setups, ...plainSetups(given)] });
+  const problem = apart.plain;
   const { tasks, horizon } = problem;
-  const variables = new Variables();
-  const frozen = new Map(problem.frozen.map((one) => [one.task, one]));
-  const start = tasks.map((task, index) => {
-    const fixed = frozen.get(index)?.start;
-    const low = Math.max(0, task.notBefore ?? 0);
-    const high = Math.min(horizon, task.endBy ?? horizon) - task.minLength;
-    return variables.make(Math.max(low, fixed ?? low), Math.min(high, fixed ?? high));
-  });
-  const end = tasks.map((task, index) => {
-    if (task.minLength === task.maxLength) return start[index]!;
-    const high = Math.min(horizon, task.endBy ?? horizon);
-    const fixed = frozen.get(index)?.end ?? null;
-    return variables.make(fixed ?? 0, Math.min(high, fixed ?? high));
-  });
-  const endOffset = tasks.map((task, index) => (end[index] === start[index] ? task.minLength : 0));
-  for (let x = 0; x < variables.lows.length; x += 1) {
-    if (variables.lows[x]! > variables.highs[x]!) return null;
-  }
-  for (const [index, { end: fixed, start: begun }] of frozen) {
-    const { minLength, maxLength } = tasks[index]!;
-    if (fixed === null) continue;
-    if (fixed - begun < minLength || fixed - begun > maxLength) return null;
-  }
-  const places: Places = { start, end, endOffset };
+  const draft = new Draft();
+  const places = placesIn(problem, draft);
+  if (places === null) return null;
   const differences = differencesOf(problem, places);
   if (differences === null) return null;
+  draft.differences.push(...differences);
   const pairs = pairsOf(problem);
-  const settled = settlePairs(pairs, places, variables.lows.length, differences);
+  const settled = settlePairs(pairs, places, draft.lows.length, draft.differences);
   if (settled === null) return null;
-  differences.push(...settled.forced);
+  draft.differences.push(...settled.forced);
 
-  const chosen = [...new Set([...start, ...end])];
-  const firstOrder = variables.lows.length;
+  draft.chosen.push(...new Set([...places.start, ...places.end]));
+  const firstOrder = draft.lows.length;
+  const plain = [...draft.differences];
   for (const { first, second, between, back } of settled.open) {
-    const order = variables.make(0, 1);
-    chosen.push(order);
+    const order = draft.make(0, 1);
+    draft.chosen.push(order);
     const forth = after(places, first, second, between);
-    differences.push({ ...forth, ifBound: lower(order), ifValue: 1 });
-    differences.push({
+    draft.differences.push({ ...forth, ifBound: lower(order), ifValue: 1 });
+    draft.differences.push({
       ...after(places, second, first, back),
       ifBound: upper(order),
       ifValue: 0,
     });
   }
-  const propagators: Propagator[] = [];
-  const goals = problem.goals.map((goal) => {
-    if (goal.kind === 'latest') {
-      const total = variables.make(0, horizon);
-      for (const event of goal.events) {
-        const [variable, offset] = placeOf(places, event);
-        differences.push(always(variable, total, offset));
-      }
-      return total;
-    }
-    const total = variables.make(0, MOST_COST);
-    const terms = goal.of.flatMap(({ event, due, early, late }): CostTerm[] => {
-      const [variable, offset] = placeOf(places, event);
-      return [
-        { bound: upper(variable), offset: due - offset, weight: early },
-        { bound: lower(variable), offset: offset - due, weight: late },
-      ].filter(({ weight }) => weight > 0);
-    });
-    propagators.push(new Deviations(goal.name, total, terms));
-    return total;
-  });
-  if (!addResources(problem, places, variables, propagators, differences)) return null;
   const orders = ordersOf(tasks.length, settled, firstOrder);
+  const presence = new Presence(draft, places, given, apart.optional);
+  presence.addApart(apart);
+  const rows = new Rows(draft, given, presence, orders, pairs);
+  addStates(given, draft, presence, rows);
+  const parts = new GoalParts(draft, presence, rows, horizon, leastOf(given, firstOrder, plain));
+  const goals = problem.goals.map((goal) => parts.goal(goal));
+  for (const limit of problem.spanSums ?? []) parts.limit(limit);
+  for (const choice of problem.choices ?? []) parts.choice(choice);
+  if (!addResources(problem, places, draft)) return null;
+
   const lengths = tasks.map(({ minLength }) => minLength);
   const single = problem.resources.filter(({ capacity }) =>
     capacity.every(({ units }) => units < 2),
@@ -130,17 +101,64 @@ export function modelOf(problem: ExactProblem): Model | null {
     const name = `${members.length} tasks one at a time`;
     const atoms = (after: number, before: number): number =>
       orders[members[before]! * tasks.length + members[after]!]!;
-    propagators.push(new EdgeFinding(name, occupations));
-    propagators.push(new Predecessors(name, occupations, atoms));
+    draft.propagators.push(new EdgeFinding(name, occupations));
+    draft.propagators.push(new Predecessors(name, occupations, atoms));
   }
   const engine = new Engine({
-    lows: variables.lows,
-    highs: variables.highs,
-    differences,
-    propagators: () => propagators,
+    lows: draft.lows,
+    highs: draft.highs,
+    differences: draft.differences,
+    propagators: () => draft.finished(),
   });
-  const plain = differences.filter(({ ifBound }) => ifBound < 0);
-  return { ...places, engine, goals, pairs: settled.open, firstOrder, chosen, differences: plain };
+  return {
+    ...places,
+    engine,
+    goals,
+    pairs: settled.open,
+    firstOrder,
+    chosen: draft.chosen,
+    presence: presence.all,
+    differences: plain,
+    plain: problem,
+  };
+}
+
+/** The variables of all starts and ends; null where a window is empty. */
+function placesIn({ tasks, horizon, frozen }: ExactProblem, draft: Draft): Places | null {
+  const fixedBy = new Map(frozen.map((one) => [one.task, one]));
+  const start = tasks.map((task, index) => {
+    const fixed = fixedBy.get(index)?.start;
+    const low = Math.max(0, task.notBefore ?? 0);
+    const high = Math.min(horizon, task.endBy ?? horizon) - task.minLength;
+    return draft.make(Math.max(low, fixed ?? low), Math.min(high, fixed ?? high));
+  });
+  const end = tasks.map((task, index) => {
+    if (task.minLength === task.maxLength) return start[index]!;
+    const high = Math.min(horizon, task.endBy ?? horizon);
+    const fixed = fixedBy.get(index)?.end ?? null;
+    return draft.make(fixed ?? 0, Math.min(high, fixed ?? high));
+  });
+  const endOffset = tasks.map((task, index) => (end[index] === start[index] ? task.minLength : 0));
+  if (draft.lows.some((low, variable) => low > draft.highs[variable]!)) return null;
+  for (const [index, { end: fixed, start: begun }] of fixedBy) {
+    const { minLength, maxLength } = tasks[index]!;
+    if (fixed === null) continue;
+    if (fixed - begun < minLength || fixed - begun > maxLength) return null;
+  }
+  return { start, end, endOffset };
+}
+
+/** How much later one variable is than another at least, where the problem has spans that ask for it. */
+function leastOf(
+  problem: ExactProblem,
+  variables: number,
+  differences: readonly Difference[],
+): (from: number, to: number) => number {
+  const spans =
+    (problem.spanSums ?? []).length > 0 ||
+    problem.goals.some((goal) => goal.kind === 'sum' && goal.spans.length > 0);
+  const path = spans && variables <= CLOSED_UP_TO ? longestPaths(variables, differences) : null;
+  return (from, to) => (path === null ? NO_PATH : path[from * variables + to]!);
 }
 
 /** The variable and the offset that give an event's time. */
@@ -177,13 +195,7 @@ function occupationOf(
   return { start: start[task]!, end: end[task]!, endOffset: endOffset[task]!, length, units };
 }
 
-function addResources(
-  problem: ExactProblem,
-  places: Places,
-  variables: Variables,
-  propagators: Propagator[],
-  differences: Difference[],
-): boolean {
+function addResources(problem: ExactProblem, places: Places, draft: Draft): boolean {
   for (const { name, capacity, demands } of problem.resources) {
     const most = Math.max(0, ...capacity.map(({ units }) => units));
     const occupations: Occupation[] = [];
@@ -193,7 +205,7 @@ function addResources(
       if (units > most) {
         // Only a length of nothing takes no units.
         if (minLength > 0) return false;
-        differences.push(always(places.end[task]!, places.start[task]!, 0));
+        draft.differences.push(always(places.end[task]!, places.start[task]!, 0));
         continue;
       }
       occupations.push(occupationOf(problem, places, task, units));
@@ -204,11 +216,11 @@ function addResources(
       const until = Math.min(capacity[index + 1]?.from ?? problem.horizon, problem.horizon);
       const begin = Math.max(0, from);
       if (units === most || until <= begin) continue;
-      const at = variables.make(begin, begin);
+      const at = draft.make(begin, begin);
       const length = until - begin;
       occupations.push({ start: at, end: at, endOffset: length, length, units: most - units });
     }
-    if (occupations.length > 1) propagators.push(new Timetable(name, occupations, most));
+    if (occupations.length > 1) draft.propagators.push(new Timetable(name, occupations, most));
   }
   return true;
 }

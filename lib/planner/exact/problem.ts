@@ -19,6 +19,8 @@ export interface ExactTask {
   /** Earliest start and latest end; null for none of its own. */
   readonly notBefore: number | null;
   readonly endBy: number | null;
+  /** True if a plan may do without it; lags, setups, goals and limits then take no notice of it. */
+  readonly optional?: boolean;
 }
 
 export interface ExactResource {
@@ -46,6 +48,73 @@ export interface ExactSetup {
   readonly back: number;
 }
 
+/** Time from one event to another, 0 if it is negative, times a weight. */
+export interface Span {
+  readonly from: Event;
+  readonly to: Event;
+  readonly weight: number;
+}
+
+/** The sum of the spans is at most `most`. */
+export interface SpanSum {
+  readonly name: string;
+  readonly spans: readonly Span[];
+  readonly most: number;
+}
+
+/** Of these optional tasks at least `least` and at most `most` are in the plan. */
+export interface Choice {
+  readonly name: string;
+  readonly tasks: readonly number[];
+  readonly least: number;
+  readonly most: number;
+}
+
+/** A task that stands in a row; if it began in the past it may have another task's start. */
+export interface RowUser {
+  readonly task: number;
+  readonly begin: Event;
+  readonly kind: number;
+  /** It is over or under way: what rules ask of two such users is not looked at. */
+  readonly past: boolean;
+}
+
+/**
+ * A resource that is in one state (kind) at a time. Its users stand in a row by their starts; of equal starts
+ * those that may have no length come first, then the order of the list. Neighbours of one kind may overlap;
+ * one of another kind begins when all before it are over and the change is made.
+ */
+export interface States {
+  readonly name: string;
+  readonly users: readonly RowUser[];
+  readonly initial: number;
+  /** `[from][to]`: the time of a change, null where they cannot follow each other directly. */
+  readonly change: readonly (readonly (number | null)[])[];
+  /** Tasks of length 0 or more that make the change to the user (by its place) from a kind. */
+  readonly changeTasks: readonly {
+    readonly user: number;
+    readonly from: number;
+    readonly task: number;
+  }[];
+}
+
+/**
+ * What a row costs. A user whose neighbour before it is of another kind: `change[from][to]` and `on` for each
+ * unit of its length; the first of all `first[kind]` and the same. One that follows its own kind: `on` for
+ * each unit from the latest end before it to its own end, at most its length and `keep[kind]`.
+ */
+export interface RowCost {
+  readonly name: string;
+  readonly users: readonly RowUser[];
+  readonly change: readonly (readonly number[])[];
+  readonly first: readonly number[];
+  readonly on: number;
+  /** Null where keeping has no limit. */
+  readonly keep: readonly (number | null)[];
+  /** Users of no length do not stand in the row. */
+  readonly onlyLong: boolean;
+}
+
 /** So much for each unit of time that the event is before or after `due`. */
 export interface Deviation {
   readonly event: Event;
@@ -54,10 +123,23 @@ export interface Deviation {
   readonly late: number;
 }
 
-/** What is to be small: the latest of some events, or a weighted sum of deviations. */
+/** What is to be small: the latest of some events (up to the next `origin + k × step`), or a sum. */
 export type Goal =
-  | { readonly name: string; readonly kind: 'latest'; readonly events: readonly Event[] }
-  | { readonly name: string; readonly kind: 'deviations'; readonly of: readonly Deviation[] };
+  | {
+      readonly name: string;
+      readonly kind: 'latest';
+      readonly events: readonly Event[];
+      readonly grid?: { readonly step: number; readonly origin: number };
+    }
+  | { readonly name: string; readonly kind: 'deviations'; readonly of: readonly Deviation[] }
+  | {
+      readonly name: string;
+      readonly kind: 'sum';
+      readonly deviations: readonly Deviation[];
+      readonly spans: readonly Span[];
+      readonly rows: readonly RowCost[];
+      readonly absent: readonly { readonly task: number; readonly weight: number }[];
+    };
 
 /** A task that has begun: its start, and its end if that is known, are not to be changed. */
 export interface Frozen {
@@ -73,6 +155,9 @@ export interface ExactProblem {
   readonly resources: readonly ExactResource[];
   readonly lags: readonly ExactLag[];
   readonly setups: readonly ExactSetup[];
+  readonly spanSums?: readonly SpanSum[];
+  readonly choices?: readonly Choice[];
+  readonly states?: readonly States[];
   /** One after another: a later goal may not cost anything of an earlier one. */
   readonly goals: readonly Goal[];
   readonly frozen: readonly Frozen[];
@@ -81,9 +166,14 @@ export interface ExactProblem {
 export interface ExactPlan {
   readonly starts: readonly number[];
   readonly ends: readonly number[];
+  /** Optional tasks that are not in the plan; their times mean nothing. */
+  readonly absent?: readonly number[];
 }
 
-/** `best` and `bound` of a goal: null where nothing is known yet. */
+/**
+ * `best` and `bound` of a goal: null where nothing is known yet. The bound is of plans no worse in the goals
+ * before than what was reached there.
+ */
 export interface GoalAnswer {
   readonly name: string;
   readonly best: number | null;
@@ -125,8 +215,11 @@ export interface Exchange {
 
 export interface ExactOptions {
   readonly seed: number;
-  /** Asked every few conflicts; true ends the search with what is known. The only clock there is. */
-  readonly shouldStop: () => boolean;
+  /**
+   * Asked every few conflicts; true ends the work on this goal with what is known, and the next goal begins.
+   * The only clock there is.
+   */
+  readonly shouldStop: (goal?: number) => boolean;
   readonly onProgress?: (progress: Progress) => void;
   /** A plan to begin with; where it breaks a rule it is a hint. */
   readonly warmStart?: ExactPlan;

@@ -86,6 +86,11 @@ export class Search {
     const order = model.start.map((_, task) => task);
     order.sort((a, b) => hint.starts[a]! - hint.starts[b]! || a - b);
     let holds = true;
+    for (const [task, flag] of model.presence) {
+      this.phase[flag] = hint.absent?.includes(task) === true ? 0 : 1;
+      this.hasPhase[flag] = 1;
+      holds = holds && this.fix(flag);
+    }
     for (const task of order) {
       const starts = model.start[task]!;
       const ends = model.end[task]!;
@@ -102,6 +107,12 @@ export class Search {
       const { first, second } = model.pairs[k]!;
       this.phase[order] = hint.starts[first]! <= hint.starts[second]! ? 1 : 0;
       holds = trail.low(order) === trail.high(order) || this.fix(order);
+    }
+    // What the hint says nothing of, as orders of starts that are equal, is tried at its least.
+    for (const variable of model.chosen) {
+      if (!holds || trail.low(variable) === trail.high(variable)) continue;
+      if (this.hasPhase[variable] === 0) this.phase[variable] = trail.low(variable);
+      holds = this.fix(variable);
     }
     if (holds) this.accept();
     this.toRoot();
@@ -147,6 +158,7 @@ export class Search {
     const { engine } = this;
     const { trail } = engine;
     const goal = this.model.goals[index]!;
+    this.stopped = false;
     const result = (state: GoalResult['state']): GoalResult => {
       this.toRoot();
       const best = this.plan === null ? null : this.goalValues[index]!;

@@ -7,11 +7,11 @@ import type {
   Event,
   ExactAnswer,
   ExactOptions,
-  ExactPlan,
   ExactProblem,
+  Goal,
   GoalAnswer,
 } from './problem';
-import { Search } from './search';
+import { Search, type GoalResult } from './search';
 import type { StartsProblem } from './schedule-generation';
 
 /**
@@ -33,33 +33,43 @@ export function solve(problem: ExactProblem, options: ExactOptions): ExactAnswer
   const model = modelOf(problem);
   if (model === null || !model.engine.propagateAll()) return infeasible(problem, 0, 0);
   model.engine.forgetRoot();
-  const search = new Search(model, options);
+  // Whose time it is: a goal that has no plan yet takes that of the goals after it, too.
+  let turn = 0;
+  const search = new Search(model, { ...options, shouldStop: () => options.shouldStop(turn) });
   begin(problem, model, search, options);
-  const answers: GoalAnswer[] = [];
-  let ended: 'proven' | 'infeasible' | 'stopped' = 'proven';
+  const results: GoalResult[] = [];
   for (const [index, goal] of model.goals.entries()) {
     const name = problem.goals[index]!.name;
     const report = (bound: number): void => {
       const best = search.plan === null ? null : search.valueOf(index);
       options.onProgress?.({ goal: index, best, bound, plan: search.plan });
     };
+    turn = Math.max(turn, index);
     if (search.plan !== null) report(model.engine.trail.low(goal));
-    const { best, bound, state } = search.minimise(index, report);
-    answers.push({ name, best, bound, proven: state === 'proven' });
-    ended = state;
-    if (state !== 'proven') break;
-    // What follows may cost nothing of this goal.
-    const kept = model.engine.trail.raise(2 * goal + 1, -best!, -1) && model.engine.propagate();
-    if (!kept) throw new Error(`${name}: the best plan is refused`);
-    report(best!);
-  }
-  for (let index = answers.length; index < problem.goals.length; index += 1) {
-    const best = search.plan === null ? null : search.valueOf(index);
-    answers.push({ name: problem.goals[index]!.name, best, bound: null, proven: false });
+    let result = search.minimise(index, report);
+    while (result.state === 'stopped' && search.plan === null && turn + 1 < model.goals.length) {
+      turn += 1;
+      result = search.minimise(index, report);
+    }
+    results.push(result);
+    if (result.state === 'infeasible' || search.plan === null) break;
+    // Another search has a better plan: what is left to do is done there.
+    if (index === 0 && (options.exchange?.best() ?? Infinity) < result.best!) break;
+    // What follows may cost nothing of this goal, proven or not.
+    const kept = model.engine.trail.raise(2 * goal + 1, -result.best!, -1);
+    if (!kept || !model.engine.propagate()) throw new Error(`${name}: the best plan is refused`);
+    if (result.state === 'proven') report(result.best!);
   }
   const { conflicts, decisions } = search;
-  if (ended === 'infeasible') return infeasible(problem, conflicts, decisions);
-  const status = ended === 'proven' ? 'proven' : search.plan === null ? 'stopped' : 'gap';
+  if (results.at(-1)?.state === 'infeasible') return infeasible(problem, conflicts, decisions);
+  const answers = problem.goals.map(({ name }, index): GoalAnswer => {
+    const best = search.plan === null ? null : search.valueOf(index);
+    const bound = results[index]?.bound ?? null;
+    // A later goal may have found what an earlier one did not.
+    return { name, best, bound, proven: best !== null && best === bound };
+  });
+  const proven = answers.every((answer) => answer.proven);
+  const status = search.plan === null ? 'stopped' : proven ? 'proven' : 'gap';
   return { status, plan: search.plan, goals: answers, statistics: { conflicts, decisions } };
 }
 
@@ -71,32 +81,44 @@ function infeasible(problem: ExactProblem, conflicts: number, decisions: number)
 /** The plan given and the plans of the schedule generator, the best of which the search starts from. */
 function begin(problem: ExactProblem, model: Model, search: Search, options: ExactOptions): void {
   if (options.warmStart !== undefined) search.follow(options.warmStart);
-  const warm = search.plan === null ? Infinity : search.valueOf(0);
-  const starts = startsProblemOf(problem, model);
   const [goal] = problem.goals;
-  const value = (at: ArrayLike<number>): number => {
-    if (goal === undefined) return 0;
-    const time = (event: Event): number =>
-      at[event.task]! + (event.anchor === 'end' ? starts.lengths[event.task]! : 0);
-    let sum = 0;
-    if (goal.kind === 'latest') for (const one of goal.events) sum = Math.max(sum, time(one));
-    else {
-      for (const { event, due, early, late } of goal.of) {
-        const over = time(event) - due;
-        sum += over > 0 ? late * over : early * -over;
-      }
-    }
-    return sum;
-  };
+  // What neighbours cost is not known to the generator; it would only be a guess against a plan.
+  if (search.plan !== null && goal?.kind === 'sum' && goal.rows.length + goal.absent.length > 0)
+    return;
+  const warm = search.plan === null ? Infinity : search.valueOf(0);
+  const starts = startsProblemOf(model.plain, model);
+  const value = (at: ArrayLike<number>): number =>
+    goal === undefined ? 0 : valueOf(goal, at, starts.lengths);
   const bound = model.engine.trail.low(model.goals[0]!);
   if (warm <= bound) return;
   const found = firstPlans(starts, value, bound, seededRandom(options.seed));
   if (found === null || value(found) >= warm) return;
-  const plan: ExactPlan = {
+  search.follow({
     starts: [...found],
     ends: Array.from(found, (start, task) => start + starts.lengths[task]!),
-  };
-  search.follow(plan);
+    absent: [...model.presence.keys()],
+  });
+}
+
+/** What a plan of shortest lengths costs by a goal, but for what neighbours cost in a row. */
+function valueOf(goal: Goal, at: ArrayLike<number>, lengths: readonly number[]): number {
+  const time = ({ task, anchor }: Event): number =>
+    at[task]! + (anchor === 'end' ? lengths[task]! : 0);
+  if (goal.kind === 'latest') {
+    const { step, origin } = goal.grid ?? { step: 1, origin: 0 };
+    const latest = goal.events.reduce((most, event) => Math.max(most, time(event)), 0);
+    return origin + step * Math.ceil((latest - origin) / step);
+  }
+  let sum = 0;
+  for (const { event, due, early, late } of goal.kind === 'sum' ? goal.deviations : goal.of) {
+    const over = time(event) - due;
+    sum += over > 0 ? late * over : early * -over;
+  }
+  if (goal.kind === 'sum') {
+    for (const { from, to, weight } of goal.spans)
+      sum += weight * Math.max(0, time(to) - time(from));
+  }
+  return sum;
 }
 
 /** The problem for the schedule generator, each length the shortest. */
