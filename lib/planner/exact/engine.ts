@@ -16,6 +16,8 @@ export interface Propagator {
   /** 0 is called before 1, and so on: the cheap before the costly. */
   readonly turn: number;
   propagate(trail: Trail): boolean;
+  /** Told which of `wakes` rose, by its place there, before `propagate`; perhaps more often than it rose. */
+  woken?(place: number): void;
 }
 
 const TURNS = 3;
@@ -40,7 +42,10 @@ export class Engine {
   readonly nogoods: Nogoods;
   readonly propagators: readonly Propagator[];
   readonly variables: number;
+  /** By bound: the propagators to wake, and beside them the place of the bound in their `wakes`. */
   private readonly wake: ListsByBound;
+  private readonly wakePlace: Int32Array;
+  private readonly listens: Uint8Array;
   private readonly queued: Uint8Array;
   private readonly queue: Int32Array[];
   private readonly queueHead = new Int32Array(TURNS);
@@ -57,6 +62,11 @@ export class Engine {
       wakes.map((bound) => [bound, index] as const),
     );
     this.wake = packByBound(this.trail.bound.length, pairs);
+    const places = this.propagators.flatMap(({ wakes }) =>
+      wakes.map((bound, place) => [bound, place] as const),
+    );
+    this.wakePlace = packByBound(this.trail.bound.length, places).items;
+    this.listens = Uint8Array.from(this.propagators, ({ woken }) => (woken === undefined ? 0 : 1));
     this.queued = new Uint8Array(this.propagators.length);
     // One slot more than could ever wait, so that head = tail means empty.
     this.queue = Array.from({ length: TURNS }, () => new Int32Array(this.propagators.length + 1));
@@ -92,7 +102,9 @@ export class Engine {
         if (trail.last[b] !== entry) continue;
         if (!this.differences.follow(b)) return this.clear();
         for (let at = wake.start[b]!, end = wake.start[b + 1]!; at < end; at += 1) {
-          if (queued[wake.items[at]!] === 0) this.enqueue(wake.items[at]!);
+          const index = wake.items[at]!;
+          if (this.listens[index] === 1) this.propagators[index]!.woken!(this.wakePlace[at]!);
+          if (queued[index] === 0) this.enqueue(index);
         }
       }
       let turn = 0;

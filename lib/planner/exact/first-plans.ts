@@ -1,6 +1,8 @@
 /* eslint-disable @typescript-eslint/no-non-null-assertion -- typed arrays under the engine's own indices */
 import { mirrored, ScheduleGenerator, type StartsProblem } from './schedule-generation';
 
+/** Placings of tasks at most, each about a microsecond for ten tasks. */
+const PLACINGS = 8_000;
 /** Rounds of forward, backward, forward at most, and how many without gain end them. */
 const ROUNDS = 40;
 const IDLE = 15;
@@ -26,8 +28,9 @@ export function firstPlans(
   let least = Infinity;
   let idle = 0;
   const priority = new Float64Array(problem.lengths.length);
-  const rounds = Math.max(4, Math.min(ROUNDS, Math.ceil(400_000 / problem.lengths.length ** 2)));
-  for (let round = 0; round < rounds && idle < IDLE && least > bound; round += 1) {
+  const enough = (): boolean => forward.placings + backward.placings > PLACINGS;
+  for (let round = 0; round < ROUNDS && idle < IDLE && least > bound; round += 1) {
+    if (round > 1 && enough()) break;
     idle += 1;
     const noise = round === 0 ? 0 : 0.05 + 0.4 * random();
     const scale = Math.max(1, ...tails);
@@ -45,7 +48,7 @@ export function firstPlans(
         best = starts;
         idle = 0;
       } else if (pass > 0) break;
-      if (least <= bound || pass === 2) break;
+      if (least <= bound || pass === 2 || (round > 0 && enough())) break;
       for (let task = 0; task < priority.length; task += 1)
         priority[task] = -(starts[task]! + problem.lengths[task]!);
       const right = backward.run(priority);

@@ -1,6 +1,7 @@
 /* eslint-disable @typescript-eslint/no-non-null-assertion -- typed arrays under the engine's own indices */
+import { lower, upper } from './atoms';
 import type { Propagator } from './engine';
-import { boundsOf, type Occupation } from './occupation';
+import type { Occupation } from './occupation';
 import { ALWAYS, UNKNOWN } from './pairs';
 import type { Trail } from './trail';
 import { UnaryView } from './unary-view';
@@ -16,9 +17,11 @@ import { UnaryView } from './unary-view';
 export class Predecessors implements Propagator {
   readonly wakes: readonly number[];
   readonly turn = 2;
-  private readonly views: readonly UnaryView[];
-  /** `[view][pushed * count + other]`: the order bound that says that `other` is before. */
-  private readonly order: readonly Int32Array[];
+  private readonly sides: readonly Side[];
+  /** For each place in `wakes`: the side, and the task that may start later or whose order is new. */
+  private readonly wakesSide: readonly number[];
+  private readonly wakesTask: readonly number[];
+  private readonly wakesMoved: readonly boolean[];
 
   /** @param orderOf the order bound by which its second argument is before its first (see `ordersOf`) */
   constructor(
@@ -27,37 +30,66 @@ export class Predecessors implements Propagator {
     orderOf: (after: number, before: number) => number,
   ) {
     const count = occupations.length;
-    const forwards = new Int32Array(count * count).fill(UNKNOWN);
-    const backwards = new Int32Array(count * count).fill(UNKNOWN);
-    const orders: number[] = [];
+    this.sides = [true, false].map((forwards) => ({
+      view: new UnaryView(occupations, forwards),
+      order: new Int32Array(count * count).fill(UNKNOWN),
+      // Everything is looked at once.
+      fresh: new Uint8Array(count).fill(1),
+      moved: new Uint8Array(count),
+    }));
+    const wakes: [bound: number, side: number, task: number, moved: boolean][] = [];
+    occupations.forEach(({ start, end }, task) => {
+      wakes.push([lower(start), 0, task, true], [upper(end), 1, task, true]);
+    });
     for (let task = 0; task < count; task += 1) {
       for (let other = 0; other < count; other += 1) {
         if (task === other) continue;
         const bound = orderOf(task, other);
-        forwards[task * count + other] = bound;
-        backwards[other * count + task] = bound;
-        if (bound >= 0) orders.push(bound);
+        this.sides[0]!.order[task * count + other] = bound;
+        this.sides[1]!.order[other * count + task] = bound;
+        if (bound >= 0) wakes.push([bound, 0, task, false], [bound, 1, other, false]);
       }
     }
-    this.order = [forwards, backwards];
-    this.views = [new UnaryView(occupations, true), new UnaryView(occupations, false)];
-    this.wakes = [...new Set([...boundsOf(occupations), ...orders])];
+    this.wakes = wakes.map(([bound]) => bound);
+    this.wakesSide = wakes.map(([, side]) => side);
+    this.wakesTask = wakes.map(([, , task]) => task);
+    this.wakesMoved = wakes.map(([, , , moved]) => moved);
+  }
+
+  woken(place: number): void {
+    const side = this.sides[this.wakesSide[place]!]!;
+    const list = this.wakesMoved[place]! ? side.moved : side.fresh;
+    list[this.wakesTask[place]!] = 1;
   }
 
   propagate(trail: Trail): boolean {
-    for (const [index, view] of this.views.entries()) {
-      view.read(trail);
-      if (!this.push(trail, view, this.order[index]!)) return false;
+    for (const side of this.sides) {
+      side.view.read(trail);
+      if (!this.push(trail, side)) return false;
+      side.fresh.fill(0);
+      side.moved.fill(0);
     }
     return true;
   }
 
-  private push(trail: Trail, view: UnaryView, order: Int32Array): boolean {
+  /** Whether anything that comes before the task has changed since it was looked at. */
+  private concerns(trail: Trail, { view, order, fresh, moved }: Side, task: number): boolean {
+    if (fresh[task] === 1) return true;
+    const row = task * view.count;
+    for (let other = 0; other < view.count; other += 1) {
+      if (moved[other] === 1 && isBefore(trail, order[row + other]!)) return true;
+    }
+    return false;
+  }
+
+  private push(trail: Trail, side: Side): boolean {
+    const { view, order } = side;
     const { count, early, late, length, byEarly } = view;
     for (let place = count - 1; place > 0; place -= 1) {
       const task = byEarly[place]!;
       // A start that is fixed cannot be pushed; that those before it do not fit is an overload.
       if (early[task]! + length[task]! >= late[task]!) continue;
+      if (!this.concerns(trail, side, task)) continue;
       let sum = 0;
       let several = 0;
       let best = early[task]!;
@@ -89,6 +121,16 @@ export class Predecessors implements Propagator {
     }
     return true;
   }
+}
+
+/** Forwards or backwards in time. */
+interface Side {
+  readonly view: UnaryView;
+  /** `[pushed * count + other]`: the order bound that says that `other` is before. */
+  readonly order: Int32Array;
+  /** Tasks of which an order is new, and tasks that start later, since the last fixpoint. */
+  readonly fresh: Uint8Array;
+  readonly moved: Uint8Array;
 }
 
 /** An order's lower bound says so at 1, its upper bound (negated) at 0. */

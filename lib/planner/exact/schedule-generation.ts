@@ -31,6 +31,8 @@ const REPAIRS = 60;
  */
 export class ScheduleGenerator {
   readonly count: number;
+  /** Tasks placed so far, in all runs and repairs. */
+  placings = 0;
   private readonly early: Int32Array;
   private readonly late: Int32Array;
   private readonly base: Int32Array;
@@ -113,6 +115,7 @@ export class ScheduleGenerator {
       const time = this.earliest(task);
       if (time > late[task]!) return this.repair(task, time - late[task]!) ? task : -2;
       start[task] = time;
+      this.placings += 1;
       placed[task] = 1;
       early[task] = time;
       late[task] = time;
