@@ -1,7 +1,7 @@
 import type { PlannerProblem, Task } from '#lib/planner/problem';
 
 /** A problem in which everything that may be left out is said. */
-export type WholeProblem = Required<PlannerProblem> & {
+export type WholeProblem = Omit<Required<PlannerProblem>, 'tasks'> & {
   readonly tasks: readonly Required<Task>[];
 };
 
