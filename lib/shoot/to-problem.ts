@@ -74,7 +74,7 @@ export function toProblem(facts: DayFacts, choice: OvenChoice): DayProblem {
   addWashingUp(facts, tasks, lags);
   const apart = day.kind === 'packed' && day.mealGapMin > 0 ? eatenMeals(facts) : [];
   if (day.kind === 'asLived') addViewingOrder(facts, lags);
-  for (const stepId of apart) addMeal(stepId, tasks, lags);
+  if (apart.length > 1) for (const stepId of apart) addMeal(stepId, tasks, lags);
   return {
     problem: {
       horizon: (day.wrapByMin ?? day.startMin + NO_WRAP_LIMIT) - originMin,
