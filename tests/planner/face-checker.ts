@@ -154,6 +154,11 @@ export function wrongWith(problem: PlannerProblem, { placed, changeovers }: Plan
             one.end <= use.start &&
             (one.start >= free || known),
         );
+        // What takes somebody's time and is not known to have begun has not begun.
+        const takes =
+          Object.keys(resource.changeoverDemands?.[state]?.[use.state] ?? {}).length > 0;
+        if (takes && !fact && own.some((one) => one.start < (past?.now ?? 0)))
+          wrong.push(`${resource.id}: a changeover before now`);
         const length = time ?? 0;
         if (length > 0 && !own.some((one) => one.end - one.start === length))
           wrong.push(`${resource.id}: no changeover before ${use.task.id}`);

@@ -90,7 +90,7 @@ export interface States {
   readonly initial: number;
   /** `[from][to]`: the time of a change, null where they cannot follow each other directly. */
   readonly change: readonly (readonly (number | null)[])[];
-  /** Tasks of length 0 or more that make the change to the user (by its place) from a kind. */
+  /** Tasks of length 0 or more that make the change to the user (by its task) from a kind. */
   readonly changeTasks: readonly {
     readonly user: number;
     readonly from: number;

@@ -144,7 +144,7 @@ function addNeighbours(
     return draft.flag(all, someOf, possible);
   };
 
-  for (const [place, user] of users.entries()) {
+  for (const user of users) {
     if (user.past) continue;
     const { kind } = user;
     if (fresh && kind !== initial) {
@@ -161,7 +161,7 @@ function addNeighbours(
         const next = follows(before, user, third, direct !== null);
         if (next !== null && direct !== null) draft.after(over, startOf(user), direct, [next]);
       }
-      const task = changeTasks.find((one) => one.user === place && one.from === from)?.task;
+      const task = changeTasks.find((one) => one.user === user.task && one.from === from)?.task;
       if (task === undefined || direct === null) continue;
       const next = follows(before, user, (other) => other !== from);
       if (next === null) continue;

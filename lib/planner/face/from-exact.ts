@@ -1,7 +1,7 @@
 import type { PlacedChangeover } from '#lib/planner/answer';
 import type { ExactPlan } from '#lib/planner/exact/problem';
 import type { WholeProblem } from '#lib/planner/face/defaults';
-import type { MappedStates } from '#lib/planner/face/states-to-exact';
+import { inRow, type MappedStates } from '#lib/planner/face/states-to-exact';
 import type { Mapped } from '#lib/planner/face/to-exact';
 import type { Placed, Task } from '#lib/planner/problem';
 
@@ -15,35 +15,24 @@ export function placedOf(problem: WholeProblem, mapped: Mapped, plan: ExactPlan)
   });
 }
 
-/** A use of a stateful resource that begins another state than the use before it. */
-export interface Change {
-  /** Places of the states, and of the user in its row. */
+/** A use of a stateful resource (by its task) that begins another state than the use before it. */
+interface Change {
   readonly from: number;
   readonly to: number;
-  readonly user: number;
+  readonly task: number;
 }
 
-/**
- * The changes of state that a placement asks for, in the order of the row. Uses stand by their starts; of equal
- * starts those that may have no length first, then by their place among the tasks.
- */
-export function changesIn(
+/** The changes of state that a placement asks for, in the order of the row. */
+function changesIn(
   tasks: readonly Task[],
-  { states: { users, initial } }: MappedStates,
-  startOf: (place: number) => number | null,
+  { row, states: { initial } }: MappedStates,
+  timesOf: (place: number) => { readonly start: number; readonly end: number } | null,
 ): Change[] {
-  const row = users
-    .flatMap(({ task, kind }, user) => {
-      const start = startOf(task);
-      const long = (tasks[task]?.minLength ?? 0) > 0 ? 1 : 0;
-      return start === null ? [] : [{ task, kind, user, start, long }];
-    })
-    .sort((a, b) => a.start - b.start || a.long - b.long || a.task - b.task);
   let state = initial;
-  return row.flatMap(({ kind, user }) => {
+  return inRow(tasks, row, ({ task }) => timesOf(task)).flatMap(({ kind, task }) => {
     const from = state;
     state = kind;
-    return from === kind ? [] : [{ from, to: kind, user }];
+    return from === kind ? [] : [{ from, to: kind, task }];
   });
 }
 
@@ -54,15 +43,14 @@ export function changeoversOf(
   plan: ExactPlan,
 ): PlacedChangeover[] {
   const placed = new Map(placedOf(problem, mapped, plan).map((one) => [one.id, one]));
-  const startOf = (place: number): number | null =>
-    placed.get(problem.tasks[place]?.id ?? '')?.start ?? null;
+  const timesOf = (place: number): Placed | null =>
+    placed.get(problem.tasks[place]?.id ?? '') ?? null;
   const all = mapped.states.flatMap((one) => {
     const { names, resource, states } = one;
-    return changesIn(problem.tasks, one, startOf).flatMap(({ from, to, user }) => {
-      const { task: place } = states.users[user] ?? { task: -1 };
+    return changesIn(problem.tasks, one, timesOf).flatMap(({ from, to, task }) => {
       const length = states.change[from]?.[to] ?? 0;
-      const own = states.changeTasks.find((task) => task.user === user && task.from === from);
-      const end = own === undefined ? startOf(place) : plan.ends[own.task];
+      const own = states.changeTasks.find((made) => made.user === task && made.from === from);
+      const end = own === undefined ? timesOf(task)?.start : plan.ends[own.task];
       if (end == null || length === 0) return [];
       const start = own === undefined ? end - length : (plan.starts[own.task] ?? end - length);
       const of = { resource: resource.id, from: names[from] ?? '', to: names[to] ?? '' };
@@ -96,18 +84,18 @@ export function planFrom(
     starts[task] = start;
     if (end !== null) ends[task] = end;
   }
-  const startOf = (place: number): number | null => {
+  const timesOf = (place: number) => {
     if (absent.includes(place)) return null;
-    return starts[startMarks.get(place) ?? place] ?? null;
+    return { start: starts[startMarks.get(place) ?? place] ?? 0, end: ends[place] ?? 0 };
   };
   for (const one of mapped.states) {
-    for (const { from, to, user } of changesIn(problem.tasks, one, startOf)) {
-      const { states } = one;
-      const own = states.changeTasks.find((task) => task.user === user && task.from === from);
-      const begin = startOf(states.users[user]?.task ?? -1);
-      if (own === undefined || begin === null) continue;
-      ends[own.task] = begin;
-      starts[own.task] = begin - (states.change[from]?.[to] ?? 0);
+    for (const { from, to, task } of changesIn(problem.tasks, one, timesOf)) {
+      const { changeTasks, change } = one.states;
+      const own = changeTasks.find((made) => made.user === task && made.from === from);
+      const times = timesOf(task);
+      if (own === undefined || times === null) continue;
+      ends[own.task] = times.start;
+      starts[own.task] = times.start - (change[from]?.[to] ?? 0);
     }
   }
   return { starts, ends, absent };

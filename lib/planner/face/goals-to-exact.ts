@@ -80,7 +80,7 @@ function stateCosts(terms: readonly GoalTerm[], { states }: GoalSources): RowCos
       (sum, term) => sum + (term.kind === kind && term.resource === id ? term.weight : 0),
       0,
     );
-  return states.flatMap(({ resource: { id }, states: { users, initial, change } }) => {
+  return states.flatMap(({ resource: { id }, row, states: { initial, change } }) => {
     const on = weight('stateOn', id);
     const changing = weight('changeover', id);
     if (on === 0 && changing === 0) return [];
@@ -88,8 +88,8 @@ function stateCosts(terms: readonly GoalTerm[], { states }: GoalSources): RowCos
     return [
       {
         name: id,
-        users,
-        change: change.map((row) => row.map((time) => changing * (time ?? 0))),
+        users: row,
+        change: change.map((times) => times.map((time) => changing * (time ?? 0))),
         first: fromInitial.map((time) => changing * (time ?? 0)),
         on,
         keep: fromInitial,

@@ -1,13 +1,14 @@
-import type { ExactLag, ExactTask, RowUser, States } from '#lib/planner/exact/problem';
+import type { Event, ExactLag, ExactTask, RowUser, States } from '#lib/planner/exact/problem';
 import type { WholeProblem } from '#lib/planner/face/defaults';
 import type { PastFacts } from '#lib/planner/face/past';
-import type { ResourceId, StateId, StatefulResource, TaskEvent } from '#lib/planner/problem';
-import type { Event } from '#lib/planner/exact/problem';
+import type { ResourceId, StateId, StatefulResource, Task, TaskEvent } from '#lib/planner/problem';
 
 /** A stateful resource as the engine knows it, its states by their places. */
 export interface MappedStates {
   readonly resource: StatefulResource;
   readonly names: readonly StateId[];
+  /** All uses; those that the past has left behind are not asked of any more in `states`. */
+  readonly row: readonly RowUser[];
   readonly states: States;
 }
 
@@ -41,7 +42,7 @@ export function mapStates(
     const change = names.map((from) =>
       names.map((to) => (from === to ? 0 : (changeover[from]?.[to] ?? null))),
     );
-    const changeTasks = users.flatMap(({ task, index, state }, user) =>
+    const changeTasks = users.flatMap(({ task, index, state }) =>
       past.begun.has(task.id)
         ? []
         : names.flatMap((from, kind) => {
@@ -66,25 +67,63 @@ export function mapStates(
               },
               demands,
             });
-            return [{ user, from: kind, task: place }];
+            return [{ user: index, from: kind, task: place }];
           }),
     );
+    const row = users.map(({ task, index, state }): RowUser => ({
+      task: index,
+      begin: eventOf({ task: task.id, anchor: 'start' }),
+      kind: kindOf(state),
+      past: past.begun.has(task.id),
+    }));
+    const left = leftBehind(problem, past, row);
     return {
       resource,
       names,
+      row,
       states: {
         name: id,
         initial: kindOf(initial),
         change,
         changeTasks,
-        users: users.map(({ task, index, state }): RowUser => ({
-          task: index,
-          begin: eventOf({ task: task.id, anchor: 'start' }),
-          kind: kindOf(state),
-          past: past.begun.has(task.id),
-        })),
+        users: row.filter((user) => !left.has(user)),
       },
     };
   });
   return { mapped, added };
+}
+
+/**
+ * Uses of the past before those of its last state: whatever they were, the resource is now in that state.
+ */
+function leftBehind(
+  { tasks }: WholeProblem,
+  past: PastFacts,
+  row: readonly RowUser[],
+): ReadonlySet<RowUser> {
+  const done = inRow(tasks, row, ({ task }) => past.begun.get(tasks[task]?.id ?? '') ?? null);
+  const last = done.at(-1);
+  const from = done.findLastIndex(({ kind }) => kind !== last?.kind);
+  return new Set(done.slice(0, from + 1));
+}
+
+/**
+ * Users in the order of the row: by their starts; of equal starts those that may have no length first, then
+ * by their place among the tasks. Those without times are left out.
+ */
+export function inRow(
+  tasks: readonly Task[],
+  users: readonly RowUser[],
+  timesOf: (user: RowUser) => { readonly start: number; readonly end: number | null } | null,
+): RowUser[] {
+  return users
+    .flatMap((user) => {
+      const times = timesOf(user);
+      if (times === null) return [];
+      const known = user.past && times.end !== null ? times.end - times.start : null;
+      const long = (known ?? tasks[user.task]?.minLength ?? 0) > 0 ? 1 : 0;
+      return [{ user, start: times.start, long }];
+    })
+    .sort((a, b) => a.start - b.start || a.long - b.long || a.user.task - b.user.task)
+    .map(({ user }) => user);
 }
