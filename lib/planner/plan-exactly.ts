@@ -1,4 +1,5 @@
-import type { ExactPlannerOptions, LevelAnswer, ProvenAnswer } from '#lib/planner/answer';
+import type { Clash, ExactPlannerOptions, LevelAnswer, ProvenAnswer } from '#lib/planner/answer';
+import { clashOf } from '#lib/planner/clash';
 import type { ExactAnswer, ExactPlan } from '#lib/planner/exact/problem';
 import { solve } from '#lib/planner/exact/solve';
 import { completed, type WholeProblem } from '#lib/planner/face/defaults';
@@ -44,14 +45,19 @@ export function planExactly(given: PlannerProblem, options: ExactPlannerOptions)
             }),
         }),
   });
-  return inWords(problem, mapped, answer, clock.seconds());
+  const last = problem.goals.length - 1;
+  const clash =
+    answer.status === 'infeasible' && options.explain !== false
+      ? clashOf(problem, options.seed, () => clock.isOver(last))
+      : null;
+  return inWords(problem, mapped, answer, { seconds: clock.seconds(), clash });
 }
 
 function inWords(
   problem: WholeProblem,
   mapped: Mapped,
   { status, plan, goals, statistics }: ExactAnswer,
-  seconds: number | null,
+  { seconds, clash }: { readonly seconds: number | null; readonly clash: Clash | null },
 ): ProvenAnswer {
   return {
     status,
@@ -61,7 +67,7 @@ function inWords(
       return { id: name, value: best, bound, status: proven ? 'proven' : open };
     }),
     statistics: { ...statistics, seconds },
-    clash: null,
+    clash,
   };
 }
 
