@@ -28,3 +28,27 @@ export function chooseFree(
     if (random() < share) free[task] = 1;
   }
 }
+
+/** One run in so many is a visit at first; after so many visits in vain, one in twice as many. */
+const EVERY = 3;
+const IN_VAIN = 8;
+/** The rarest: one run in EVERY × 2 ** MOST_DOUBLINGS. */
+const MOST_DOUBLINGS = 4;
+
+/** Which runs visit a neighbourhood: the more often that was in vain, the more runs are for the proof. */
+export class Visits {
+  private inVain = 0;
+
+  /** Whether run `run` is a visit; if so it counts as in vain until a plan is found. */
+  isDue(run: number): boolean {
+    const doublings = Math.min(MOST_DOUBLINGS, Math.floor(this.inVain / IN_VAIN));
+    if (run % (EVERY << doublings) !== 0) return false;
+    this.inVain += 1;
+    return true;
+  }
+
+  /** There is a better plan. */
+  found(): void {
+    this.inVain = 0;
+  }
+}

@@ -5,7 +5,7 @@ import { Analysis } from './analysis';
 import { lower, upper } from './atoms';
 import type { Engine } from './engine';
 import { planOf, type Model } from './model';
-import { chooseFree } from './neighbourhoods';
+import { chooseFree, Visits } from './neighbourhoods';
 import type { ExactOptions, ExactPlan } from './problem';
 import { luby } from './restarts';
 import { NO_REASON } from './trail';
@@ -49,6 +49,7 @@ export class Search {
   private readonly taken: Int32Array;
   private takenSize = 0;
   private run = 0;
+  private readonly visits = new Visits();
   private mostNogoods = FIRST_REDUCTION;
   private readonly goalValues: Float64Array;
   private asked = 0;
@@ -139,6 +140,7 @@ export class Search {
   private accept(): void {
     const { engine, model } = this;
     this.plan = planOf(model);
+    this.visits.found();
     for (let x = 0; x < engine.variables; x += 1) {
       this.phase[x] = engine.trail.low(x);
       this.hasPhase[x] = 1;
@@ -207,7 +209,7 @@ export class Search {
     const { trail } = engine;
     this.run += 1;
     const hasPlan = best < Infinity;
-    const visit = this.plan !== null && this.run % 3 === 0 && this.model.pairs.length > 0;
+    const visit = this.plan !== null && this.model.pairs.length > 0 && this.visits.isDue(this.run);
     let left = visit ? VISIT : luby(Math.ceil(this.run / 2)) * RUN;
     let target = hasPlan ? best - 1 : Infinity;
     if (hasPlan && !visit && this.run % 2 === 1) target = this.between(bound, best);
