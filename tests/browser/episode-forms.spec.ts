@@ -1,16 +1,6 @@
-import type { Page } from '@playwright/test';
+import { openDemo } from './demo';
 import { expect, expectAccessible, test } from './fixtures';
 import { freshEpisode } from './fresh-episode';
-
-/** Opens the demo's page. */
-async function openDemo(page: Page): Promise<void> {
-  await page.goto('/');
-  await page
-    .getByRole('link', { name: /One oven, three dishes/ })
-    .first()
-    .click();
-  await expect(page.getByRole('heading', { level: 1 })).toContainText('One oven, three dishes');
-}
 
 test.describe('on a database of its own', () => {
   test.use({ alone: true });
@@ -26,13 +16,18 @@ test.describe('on a database of its own', () => {
     await row.getByRole('link', { name: /^Weigh/ }).press('Enter');
     const panel = page.getByRole('region', { name: /^Weigh: 250 g button mushrooms/ });
     await expect(panel).toContainText('adds to what was weighed: 252 g so far');
-    await expectAccessible(page);
     await panel.getByRole('textbox', { name: 'On the scale, g' }).focus();
     await page.keyboard.type('50');
+    const container = panel.getByRole('textbox', { name: 'Container, g' });
+    // The choice of how it is weighed is one stop, the container used last another.
     await page.keyboard.press('Tab');
+    await expect(panel.getByRole('radio', { name: /^Straight/ })).toBeFocused();
+    await page.keyboard.press('Tab');
+    await expect(panel.getByRole('checkbox', { name: /container used last/ })).toBeFocused();
+    await page.keyboard.press('Tab');
+    await expect(container).toBeFocused();
     await page.keyboard.type('70');
     await page.keyboard.press('Enter');
-    const container = panel.getByRole('textbox', { name: 'Container, g' });
     await expect(container).toHaveAttribute('aria-invalid', 'true');
     await expect(container).toHaveValue('70');
     await expect(panel.getByRole('textbox', { name: 'On the scale, g' })).toHaveValue('50');
@@ -69,7 +64,6 @@ test.describe('on a database of its own', () => {
     await added.getByRole('link', { name: /^Edit/ }).click();
     const amount = targets.getByRole('textbox', { name: 'How much' }).first();
     await expect(amount).toHaveValue('9000');
-    await expectAccessible(page);
     await amount.fill('12.5');
     await page.keyboard.press('Enter');
     const changed = targets.getByRole('listitem').filter({ hasText: '12.5 g protein' });
