@@ -36,6 +36,9 @@ export class Predecessors implements Propagator {
       // Everything is looked at once.
       fresh: new Uint8Array(count).fill(1),
       moved: new Uint8Array(count),
+      movedList: new Int32Array(count),
+      movedSize: 0,
+      isAnyFresh: true,
     }));
     const wakes: [bound: number, side: number, task: number, moved: boolean][] = [];
     occupations.forEach(({ start, end }, task) => {
@@ -58,26 +61,37 @@ export class Predecessors implements Propagator {
 
   woken(place: number): void {
     const side = this.sides[this.wakesSide[place]!]!;
-    const list = this.wakesMoved[place]! ? side.moved : side.fresh;
-    list[this.wakesTask[place]!] = 1;
+    const task = this.wakesTask[place]!;
+    if (!this.wakesMoved[place]!) {
+      side.fresh[task] = 1;
+      side.isAnyFresh = true;
+    } else if (side.moved[task] === 0) {
+      side.moved[task] = 1;
+      side.movedList[side.movedSize] = task;
+      side.movedSize += 1;
+    }
   }
 
   propagate(trail: Trail): boolean {
     for (const side of this.sides) {
+      if (!side.isAnyFresh && side.movedSize === 0) continue;
       side.view.read(trail);
       if (!this.push(trail, side)) return false;
       side.fresh.fill(0);
-      side.moved.fill(0);
+      side.isAnyFresh = false;
+      for (let at = 0; at < side.movedSize; at += 1) side.moved[side.movedList[at]!] = 0;
+      side.movedSize = 0;
     }
     return true;
   }
 
   /** Whether anything that comes before the task has changed since it was looked at. */
-  private concerns(trail: Trail, { view, order, fresh, moved }: Side, task: number): boolean {
+  private concerns(trail: Trail, side: Side, task: number): boolean {
+    const { order, fresh, movedList, movedSize } = side;
     if (fresh[task] === 1) return true;
-    const row = task * view.count;
-    for (let other = 0; other < view.count; other += 1) {
-      if (moved[other] === 1 && isBefore(trail, order[row + other]!)) return true;
+    const row = task * side.view.count;
+    for (let at = 0; at < movedSize; at += 1) {
+      if (isBefore(trail, order[row + movedList[at]!]!)) return true;
     }
     return false;
   }
@@ -131,6 +145,10 @@ interface Side {
   /** Tasks of which an order is new, and tasks that start later, since the last fixpoint. */
   readonly fresh: Uint8Array;
   readonly moved: Uint8Array;
+  /** The tasks marked in `moved`, one after another. */
+  readonly movedList: Int32Array;
+  movedSize: number;
+  isAnyFresh: boolean;
 }
 
 /** An order's lower bound says so at 1, its upper bound (negated) at 0. */

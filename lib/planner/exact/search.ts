@@ -155,6 +155,32 @@ export class Search {
     return this.goalValues[goal]!;
   }
 
+  /**
+   * A bound for a goal without any search (destructive improvement: Klein & Scholl, EJOR 112, 1999): values
+   * are asked for by halving, and what propagation alone refutes is not to be had. At the root; false if
+   * there is no plan at all.
+   */
+  probe(index: number): boolean {
+    const { engine, analysis } = this;
+    const { trail } = engine;
+    const goal = this.model.goals[index]!;
+    let most = Math.min(trail.high(goal), this.goalValues[index]! - 1);
+    while (trail.low(goal) < most && !this.options.shouldStop()) {
+      const asked = trail.low(goal) + ((most - trail.low(goal)) >> 1);
+      this.decide(upper(goal), -asked);
+      if (engine.propagate()) {
+        most = asked;
+        this.toRoot();
+        continue;
+      }
+      // What is learned from one decision alone is a fact.
+      if (!analysis.resolve() || !engine.propagate()) return false;
+      this.putBack();
+    }
+    engine.forgetRoot();
+    return true;
+  }
+
   /** Makes goal `index` as small as it can be; the root must be at its fixpoint. */
   minimise(index: number, report: (bound: number) => void): GoalResult {
     const { engine } = this;
@@ -168,6 +194,7 @@ export class Search {
     };
     // Only the first goal is shared: a later one depends on how the earlier ended here.
     const exchange = index === 0 ? this.options.exchange : undefined;
+    if (!this.probe(index)) return result(this.plan === null ? 'infeasible' : 'proven');
     let bound = trail.low(goal);
     for (;;) {
       // At the root, at a fixpoint.
@@ -253,7 +280,7 @@ export class Search {
   private between(bound: number, best: number): number {
     const { side = 'plans' } = this.options;
     if (side === 'bounds') return bound;
-    return bound + ((best - 1 - bound) >> 1);
+    return bound + ((best - 1 - bound) >> 2);
   }
 
   private decide(b: number, v: number): void {

@@ -3,14 +3,7 @@ import { seededRandom } from '../seeded-random';
 import { faultsOf } from './faults';
 import { firstPlans } from './first-plans';
 import { modelOf, type Model } from './model';
-import type {
-  Event,
-  ExactAnswer,
-  ExactOptions,
-  ExactProblem,
-  Goal,
-  GoalAnswer,
-} from './problem';
+import type { Event, ExactAnswer, ExactOptions, ExactProblem, Goal, GoalAnswer } from './problem';
 import { Search, type GoalResult } from './search';
 import type { StartsProblem } from './schedule-generation';
 
@@ -36,6 +29,7 @@ export function solve(problem: ExactProblem, options: ExactOptions): ExactAnswer
   // Whose time it is: a goal that has no plan yet takes that of the goals after it, too.
   let turn = 0;
   const search = new Search(model, { ...options, shouldStop: () => options.shouldStop(turn) });
+  if (!search.probe(0)) return infeasible(problem, search.conflicts, search.decisions);
   begin(problem, model, search, options);
   const results: GoalResult[] = [];
   for (const [index, goal] of model.goals.entries()) {
