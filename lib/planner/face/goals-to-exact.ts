@@ -109,7 +109,9 @@ function switchCosts(
     const groups = [...new Set(problem.tasks.map(({ group }) => group))];
     const users = problem.tasks.flatMap((task, index): RowUser[] => {
       const begun = past.begun.get(task.id);
-      const most = begun?.end == null ? task.maxLength : begun.end - begun.start;
+      // What is under way is at least as long as it has been.
+      const since = begun === undefined ? 0 : (begun.end ?? past.now ?? 0) - begun.start;
+      const most = begun?.end == null ? Math.max(task.maxLength, since) : since;
       if ((task.demands[term.resource] ?? 0) === 0 || most === 0) return [];
       return [
         {
