@@ -1,44 +1,60 @@
-import type { Goal, GoalTerm } from '#lib/planner/problem';
-import { HANDS, ovenStateId, type DayProblem } from '#lib/shoot/to-problem';
-import type { DayFacts } from '#lib/shoot/day-facts';
+import type { Goal, PlannerProblem } from '#lib/planner/problem';
+import { HANDS, type DayProblem } from '#lib/shoot/to-problem';
 
-/** Minutes of the clock on which a wrap is told. */
-const WRAP_GRID_MIN = 5;
+/** What a day is made small by, the most important first. */
+export const DAY_LEVELS = ['wrap', 'danger', 'oven', 'switches'] as const;
+export type DayLevel = (typeof DAY_LEVELS)[number];
+
+/** Wrap is looked for on a grid of so many minutes of the clock. */
+const GRID_MIN = 5;
+
+/** Shares of the search's time. */
+const SHARES: Readonly<Record<DayLevel, number>> = { wrap: 50, danger: 20, oven: 20, switches: 10 };
 
 /**
- * What a filming day should be good at, the most important first: its wrap with the washing-up done, on
- * five minutes of the clock; minutes of food in the danger zone, summed over its lots; minutes that ovens
- * are on or change; neighbouring hand tasks of different segments. Half of the time goes to the wrap.
+ * The day's problem with its goals, in levels: wrap (the washing-up done) on the clock's 5-minute grid; minutes
+ * that perishable food stands unchilled, summed; minutes that ovens are on or change their temperature; times
+ * that the hands go from one segment to another.
  */
-export function dayGoals({ problem, originMin }: DayProblem, facts: DayFacts): Goal[] {
-  const spans = problem.spanLimits.flatMap((limit) =>
-    limit.spans.map((span): GoalTerm => ({
-      kind: 'span',
-      from: { task: span.from, anchor: span.fromAnchor },
-      to: { task: span.to, anchor: span.toAnchor },
-      weight: 1,
-    })),
-  );
-  const ovens = facts.ovens.flatMap(({ id }): GoalTerm[] => [
-    { kind: 'stateOn', resource: ovenStateId(id), weight: 1 },
-    { kind: 'changeover', resource: ovenStateId(id), weight: 1 },
-  ]);
-  return [
+export function withDayGoals({ problem, originMin }: DayProblem): PlannerProblem {
+  const ovens = problem.stateful.filter(({ id }) => id.startsWith('oven:'));
+  const goals: readonly Goal[] = [
     {
       id: 'wrap',
-      share: 50,
+      share: SHARES.wrap,
       kind: 'latest',
       events: 'all ends',
-      // Minus 0 is no time of day.
-      grid: { step: WRAP_GRID_MIN, origin: 0 - (originMin % WRAP_GRID_MIN) },
+      // Time 0 is the day's start; the grid is the clock's.
+      grid: { step: GRID_MIN, origin: -(originMin % GRID_MIN) },
     },
-    { id: 'danger zone', share: 20, kind: 'sum', terms: spans },
-    { id: 'ovens', share: 20, kind: 'sum', terms: ovens },
+    {
+      id: 'danger',
+      share: SHARES.danger,
+      kind: 'sum',
+      terms: problem.spanLimits.flatMap(({ spans }) =>
+        spans.map((span) => ({
+          kind: 'span',
+          from: { task: span.from, anchor: span.fromAnchor },
+          to: { task: span.to, anchor: span.toAnchor },
+          weight: 1,
+        })),
+      ),
+    },
+    {
+      id: 'oven',
+      share: SHARES.oven,
+      kind: 'sum',
+      terms: ovens.flatMap(({ id: resource }) => [
+        { kind: 'stateOn', resource, weight: 1 },
+        { kind: 'changeover', resource, weight: 1 },
+      ]),
+    },
     {
       id: 'switches',
-      share: 10,
+      share: SHARES.switches,
       kind: 'sum',
       terms: [{ kind: 'switches', resource: HANDS, weight: 1 }],
     },
   ];
+  return { ...problem, goals };
 }

@@ -4,16 +4,24 @@ import type { OvenChoice } from '#lib/shoot/to-problem';
 /** So many ways to share steps among ovens are tried at most. */
 const MOST_CHOICES = 6;
 
+/** An oven step that several ovens could take, by their ids. */
+export interface OpenOvenStep {
+  readonly entry: DayStep;
+  readonly fits: readonly string[];
+}
+
 /**
- * Ways to give each oven step an oven. A step that names one gets it; the others go to an oven with
- * racks enough: by temperature (one oven, one temperature, the load shared), all to one, by turns,
- * then by chance. One way only where there is nothing to choose.
+ * Which oven steps have their oven, and which are open. A step that names an oven gets it; the others go
+ * to any with racks enough, or to any at all where none has.
  *
  * A step that names an oven the kitchen lacks, or that needs one where there is none, gets none.
  */
-export function ovenChoices(facts: DayFacts, random: () => number): OvenChoice[] {
+export function ovenSteps(facts: DayFacts): {
+  readonly fixed: OvenChoice;
+  readonly open: readonly OpenOvenStep[];
+} {
   const fixed = new Map<string, string>();
-  const open: { readonly entry: DayStep; readonly fits: readonly string[] }[] = [];
+  const open: OpenOvenStep[] = [];
   for (const entry of facts.steps) {
     const { step } = entry;
     if (step.oven === null) continue;
@@ -28,6 +36,15 @@ export function ovenChoices(facts: DayFacts, random: () => number): OvenChoice[]
     if (only !== undefined && fits.length === 1) fixed.set(step.id, only);
     else if (only !== undefined) open.push({ entry, fits });
   }
+  return { fixed, open };
+}
+
+/**
+ * Ways to give each open oven step an oven: by temperature (one oven, one temperature, the load shared), all
+ * to one, by turns, then by chance. One way only where there is nothing to choose.
+ */
+export function ovenChoices(facts: DayFacts, random: () => number): OvenChoice[] {
+  const { fixed, open } = ovenSteps(facts);
   if (open.length === 0) return [fixed];
   const choose = (pick: (fits: readonly string[], entry: DayStep, index: number) => string) => {
     const choice = new Map(fixed);
@@ -55,7 +72,7 @@ export function ovenChoices(facts: DayFacts, random: () => number): OvenChoice[]
 function byTemperature(
   facts: DayFacts,
   fixed: OvenChoice,
-  open: readonly { readonly entry: DayStep; readonly fits: readonly string[] }[],
+  open: readonly OpenOvenStep[],
 ): OvenChoice {
   const choice = new Map(fixed);
   const load = new Map<string, number>();

@@ -1,35 +1,31 @@
 import type { EpisodeFile } from '#lib/episode/schema';
-import { compareGoals, goalsOf, type Goals } from '#lib/planner/goals';
-import { planByRules } from '#lib/planner/plan-by-rules';
-import type { PlannerAnswer } from '#lib/planner/problem';
-import { seededRandom } from '#lib/planner/seeded-random';
 import { brokenInWords, brokenWrap } from '#lib/shoot/broken-words';
 import { dayFacts, type DayFacts } from '#lib/shoot/day-facts';
 import { clockText } from '#lib/shoot/day-words';
 import { floorMin } from '#lib/shoot/minutes';
-import { ovenChoices } from '#lib/shoot/oven-choice';
 import { ovenEntries } from '#lib/shoot/oven-entries';
 import type { BrokenRule, LotClock, PlanEntry, ShootPlan } from '#lib/shoot/plan';
 import { reasonFor } from '#lib/shoot/reasons';
-import { taskIdOf, toProblem, washIdOf, type OvenChoice } from '#lib/shoot/to-problem';
-
-interface Solved {
-  readonly choice: OvenChoice;
-  readonly answer: PlannerAnswer;
-  readonly originMin: number;
-}
+import { ruleInWords } from '#lib/shoot/rule-words';
+import { solveDay, type SolvedDay, type SolveOptions } from '#lib/shoot/solve-day';
+import { taskIdOf, washIdOf } from '#lib/shoot/to-problem';
 
 /**
- * The shooting order of the file's filming day, in whole minutes after local midnight. Where several
- * ovens could take a step, several ways to share them are planned and the best is kept.
+ * The shooting order of the file's filming day, in whole minutes after local midnight: the best of its kind as
+ * far as a fixed effort finds and proves it (`solveDay`), which can take seconds.
  *
  * Law: equal file and seed give an equal plan; `feasible` keeps every must-rule of the day; `stuck`
  * names the broken ones in words and still places every step. Throws if the file has no filming day.
  */
-export function planDay(file: EpisodeFile, options: { readonly seed: number }): ShootPlan {
+export function planDay(file: EpisodeFile, options: SolveOptions): ShootPlan {
+  return dayPlan(file, solveDay(dayFacts(file), options));
+}
+
+/** The day in words, as it was solved: titles, reasons, heating, clocks of perishable food, broken rules. */
+export function dayPlan(file: EpisodeFile, solved: SolvedDay): ShootPlan {
   const facts = dayFacts(file);
-  const { choice, answer, originMin } = solve(facts, options.seed);
-  const startOf = new Map(answer.placed.map((placed) => [placed.id, placed]));
+  const { choice, originMin } = solved;
+  const startOf = new Map(solved.placed.map((placed) => [placed.id, placed]));
   const minutes = (id: string): { startMin: number; endMin: number } => {
     const placed = startOf.get(id);
     if (placed === undefined) throw new Error(`The planner left out "${id}"`);
@@ -76,7 +72,7 @@ export function planDay(file: EpisodeFile, options: { readonly seed: number }): 
     .sort(inOrder);
   const lots = lotClocks(facts, entries);
   const broken = uniqueRules([
-    ...answer.broken.map((id) => brokenInWords(id, entries, lots, facts)),
+    ...solved.broken.map((id) => brokenInWords(id, entries, lots, facts)),
     ...brokenAround(facts, entries),
   ]);
   return {
@@ -89,33 +85,9 @@ export function planDay(file: EpisodeFile, options: { readonly seed: number }): 
     entries,
     lots,
     broken,
+    proof: solved.proof,
+    clash: solved.proof.clash.map((id) => ruleInWords(id, facts)),
   };
-}
-
-/**
- * The best plan over all ways to share the ovens: first each in brief, later ones only if they wrap no
- * later than the best so far; at length where there is one way, or none works in brief.
- */
-function solve(facts: DayFacts, seed: number): Solved {
-  const choices = ovenChoices(facts, seededRandom(seed));
-  let best: (Solved & { readonly goals: Goals }) | null = null;
-  for (const brief of choices.length === 1 ? [false] : [true, false]) {
-    for (const choice of choices) {
-      const { problem, originMin } = toProblem(facts, choice);
-      const horizon = best?.answer.status === 'feasible' ? best.goals.wrap : problem.horizon;
-      const answer = planByRules({ ...problem, horizon }, { seed, brief });
-      const goals = goalsOf(problem, answer.placed);
-      const fewer = answer.broken.length - (best?.answer.broken.length ?? Infinity);
-      if (best === null || fewer < 0 || (fewer === 0 && compareGoals(goals, best.goals) < 0)) {
-        best = { choice, answer, originMin, goals };
-      }
-      if (!brief && best.answer.status === 'feasible') return best;
-    }
-    if (best?.answer.status === 'feasible') return best;
-    if (brief) best = null;
-  }
-  if (best === null) throw new Error('There is always at least one way to use the ovens');
-  return best;
 }
 
 function plainEntry(id: string, kind: PlanEntry['kind'], title: string): PlanEntry {

@@ -41,6 +41,28 @@ export interface BrokenRule {
   readonly stepIds: readonly string[];
 }
 
+/** A level of the day's goals: what the plan has, and what no plan of that kind can have less of. */
+export interface LevelProof {
+  /** End of the day as a minute of the day; food unchilled, ovens on: minutes; switches: a count. */
+  readonly level: 'wrap' | 'danger' | 'oven' | 'switches';
+  readonly value: number;
+  /** Null where nothing is known. */
+  readonly bound: number | null;
+  readonly proven: boolean;
+}
+
+/**
+ * What is known of the plan: `proven`: none is better; `gap`: there may be a better one; `clash`: proven that
+ * no plan keeps every rule; `rules`: a plan by rules of thumb, of which nothing is proven.
+ */
+export interface PlanProof {
+  readonly status: 'proven' | 'gap' | 'clash' | 'rules';
+  /** The most important first; empty where there is no proof. */
+  readonly levels: readonly LevelProof[];
+  /** Rules that cannot be kept together, by their ids in the problem: loosen one of them. */
+  readonly clash: readonly string[];
+}
+
 export interface ShootPlan {
   readonly dayId: string;
   readonly date: string;
@@ -53,4 +75,7 @@ export interface ShootPlan {
   readonly entries: readonly PlanEntry[];
   readonly lots: readonly LotClock[];
   readonly broken: readonly BrokenRule[];
+  readonly proof: PlanProof;
+  /** Rules that cannot be kept together, in words; loosening any one may help. Empty if nothing is proven. */
+  readonly clash: readonly string[];
 }

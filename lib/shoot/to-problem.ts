@@ -1,6 +1,14 @@
-import type { Lag, PlannerProblem, Resource, StatefulResource, Task } from '#lib/planner/problem';
+import type {
+  Choice,
+  Lag,
+  PlannerProblem,
+  Resource,
+  StatefulResource,
+  Task,
+} from '#lib/planner/problem';
 import { soilingSteps, type DayFacts } from '#lib/shoot/day-facts';
 import { ceilMin, changeMin, floorMin, lengthRange } from '#lib/shoot/minutes';
+import type { OpenOvenStep } from '#lib/shoot/oven-choice';
 
 /** Which oven each oven step uses, by step id. */
 export type OvenChoice = ReadonlyMap<string, string>;
@@ -17,6 +25,7 @@ export const taskIdOf = (stepId: string): string => `step:${stepId}`;
 export const washIdOf = (segmentId: string): string => `wash:${segmentId}`;
 export const mealIdOf = (stepId: string): string => `meal:${stepId}`;
 export const ovenStateId = (ovenId: string): string => `oven:${ovenId}`;
+export const useId = (stepId: string, ovenId: string): string => `use:${stepId}:${ovenId}`;
 export const HANDS = 'hands';
 export const CAMERA = 'camera';
 export const BURNERS = 'burners';
@@ -32,8 +41,14 @@ const NO_WRAP_LIMIT = 14_400;
  *
  * In a packed day meals are kept apart by an extra task without length at each meal's start: each needs
  * a state of its own of 'meals', and going from one to another takes the gap. Time 0 is the day's start.
+ *
+ * A step of `open` gets an optional task for each oven that fits, as long as itself, and one of them is chosen.
  */
-export function toProblem(facts: DayFacts, choice: OvenChoice): DayProblem {
+export function toProblem(
+  facts: DayFacts,
+  choice: OvenChoice,
+  open: readonly OpenOvenStep[] = [],
+): DayProblem {
   const { day } = facts;
   const originMin = day.startMin;
   const notBefore = new Map<string, number>();
@@ -75,16 +90,18 @@ export function toProblem(facts: DayFacts, choice: OvenChoice): DayProblem {
   const apart = day.kind === 'packed' && day.mealGapMin > 0 ? eatenMeals(facts) : [];
   if (day.kind === 'asLived') addViewingOrder(facts, lags);
   if (apart.length > 1) for (const stepId of apart) addMeal(stepId, tasks, lags);
+  const choices = open.map((step) => addUses(step, tasks, lags));
   return {
     problem: {
       horizon: (day.wrapByMin ?? day.startMin + NO_WRAP_LIMIT) - originMin,
       tasks,
       resources: resourcesOf(facts, originMin),
       stateful: [
-        ...facts.ovens.map((oven) => statesOf(facts, choice, oven)),
+        ...facts.ovens.map((oven) => statesOf(facts, choice, open, oven)),
         ...(apart.length > 1 ? [mealsApart(apart, day.mealGapMin)] : []),
       ],
       lags,
+      choices,
       spanLimits: facts.segments.flatMap((segment) =>
         segment.perishables
           .filter((lot) => !lot.thrownAway)
@@ -164,6 +181,35 @@ function addMeal(stepId: string, tasks: Task[], lags: Lag[]): void {
   lags.push({ ...lag(id, id, 'start', taskIdOf(stepId), 0), max: 0 });
 }
 
+/** One task for each oven that could take the step, of which one is in the plan. */
+function addUses({ entry, fits }: OpenOvenStep, tasks: Task[], lags: Lag[]): Choice {
+  const { step, segment } = entry;
+  const id = taskIdOf(step.id);
+  const length = lengthRange(step);
+  const uses = fits.map((ovenId) => useId(step.id, ovenId));
+  fits.forEach((ovenId, index) => {
+    const use = uses[index] ?? '';
+    tasks.push({
+      id: use,
+      minLength: length.min,
+      maxLength: length.max,
+      notBefore: null,
+      endBy: null,
+      demands: step.racks > 0 ? { [`racks:${ovenId}`]: step.racks } : {},
+      needs:
+        step.oven === null
+          ? null
+          : { resource: ovenStateId(ovenId), state: String(step.oven.milliC) },
+      group: segment.id,
+      optional: true,
+    });
+    for (const anchor of ['start', 'end'] as const) {
+      lags.push({ ...lag(use, id, anchor, use, 0), toAnchor: anchor, max: 0 });
+    }
+  });
+  return { id: `use:${step.id}`, tasks: uses, least: 1, most: 1 };
+}
+
 function mealsApart(stepIds: readonly string[], gap: number): StatefulResource {
   const states = stepIds.map(mealIdOf);
   const toAll = (own: string | null) =>
@@ -219,6 +265,7 @@ function handsOverTheDay(facts: DayFacts, originMin: number): Resource['capacity
 function statesOf(
   facts: DayFacts,
   choice: OvenChoice,
+  open: readonly OpenOvenStep[],
   oven: DayFacts['ovens'][number],
 ): StatefulResource {
   const temperatures = [
@@ -226,6 +273,9 @@ function statesOf(
       oven.coldMilliC,
       ...facts.steps.flatMap(({ step }) =>
         step.oven !== null && choice.get(step.id) === oven.id ? [step.oven.milliC] : [],
+      ),
+      ...open.flatMap(({ entry: { step }, fits }) =>
+        step.oven !== null && fits.includes(oven.id) ? [step.oven.milliC] : [],
       ),
     ]),
   ];

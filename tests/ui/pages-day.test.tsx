@@ -19,7 +19,17 @@ function pageOf(file: EpisodeFile, editing: string | null = null): DayPage {
   if (!file.day) throw new Error('this file has no day');
   const plan = planDay(file, { seed: 1 });
   const sheet = daySheet(file, plan);
-  return { file, day: file.day, plan, sheet, spans: [], revs: {}, editing, at: null };
+  return {
+    file,
+    day: file.day,
+    plan,
+    searching: false,
+    sheet,
+    spans: [],
+    revs: {},
+    editing,
+    at: null,
+  };
 }
 
 const html = (page: DayPage) => renderToStaticMarkup(<DayView page={page} />);

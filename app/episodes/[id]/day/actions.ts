@@ -1,9 +1,11 @@
 'use server';
 
+import { revalidatePath } from 'next/cache';
 import { v7 as uuid } from 'uuid';
 import { ok } from '#lib/result';
 import { nextPlace } from '#lib/store/next-place';
 import { localDate } from '#lib/units/local-date';
+import { keepOrderSoFar } from '#lib/work/day-searches';
 import { parseThenAct } from '../../../_forms/parse-then-act';
 import type { FormState } from '../../../_ui/form/form-state';
 import { newRow } from './_components/view';
@@ -13,6 +15,7 @@ import type { Edit } from '#lib/store/command';
 import { readLastStep, readTied } from '#lib/store/read-step-ties';
 import {
   dayForm,
+  keepOrderForm,
   linkForm,
   makeDayForm,
   newLinkForm,
@@ -33,6 +36,17 @@ export async function makeDay(state: FormState, form: FormData): Promise<FormSta
     if (read.file.day) return ok('There is a filming day already.');
     const today = localDate(new Date(), read.file.kitchen.zone);
     return change(episodeId, 'Make a filming day', newDayEdits(read.file, read.revs, today));
+  });
+}
+
+/** Ends the search for a better order at once; the best so far is the day's order from then on. */
+export async function keepOrder(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(keepOrderForm, state, form, async ({ episodeId }) => {
+    const read = await readDay(episodeId);
+    if (!read?.file.day) return GONE;
+    keepOrderSoFar(read.file);
+    revalidatePath(`/episodes/${episodeId}`, 'layout');
+    return ok('This order is kept.');
   });
 }
 

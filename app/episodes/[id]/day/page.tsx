@@ -4,12 +4,11 @@ import { ButtonForm } from '../../../_forms/button-form';
 import { EmptyState } from '../../../_ui/empty-state';
 import { SlateHead } from '../../../_ui/slate-head';
 import { daySheet } from '#lib/shoot/day-sheet';
-import { planDay } from '#lib/shoot/plan-day';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { makeDay } from './actions';
 import { DayView } from './_components/day-view';
-import { PLAN_SEED } from './plan-seed';
 import { readSpans } from '#lib/store/read-step-ties';
+import { plannedDay } from '#lib/work/day-searches';
 
 export const metadata: Metadata = { title: 'Day' };
 
@@ -44,11 +43,12 @@ export default async function DayPage({ params, searchParams }: Props) {
       </>
     );
   }
-  const plan = planDay(file, { seed: PLAN_SEED });
+  const { plan, searching } = await plannedDay(file, 'first look');
   const page = {
     file,
     day: file.day,
     plan,
+    searching,
     sheet: daySheet(file, plan),
     spans: await readSpans(id),
     revs: await readRevisions(id),

@@ -22,6 +22,8 @@ const episodeId = rowId;
 
 export const makeDayForm = z.object({ episodeId });
 
+export const keepOrderForm = z.object({ episodeId });
+
 export const switchKindForm = z.object({
   episodeId,
   dayId: rowId,

@@ -14,6 +14,7 @@ import { dayColumnsOf } from './day-columns-of';
 import { DayForm } from './day-form';
 import { DayOrder } from './day-order';
 import { PrintedSheet } from './printed-sheet';
+import { Proof } from './proof';
 import { SegmentSteps } from './segment-steps';
 import { revOf, type DayPage } from './view';
 
@@ -105,6 +106,7 @@ export function DayView({ page }: { readonly page: DayPage }) {
               Text file
             </ButtonLink>
           </div>
+          <Proof page={page} />
           {plan.entries.length === 0 ? (
             <p className="text-soft">
               Nothing to do yet: add steps to a segment below, and they are put in order here.

@@ -9,6 +9,8 @@ export interface DayPage {
   readonly file: EpisodeFile;
   readonly day: FilmingDay;
   readonly plan: ShootPlan;
+  /** Whether a better order is still looked for. */
+  readonly searching: boolean;
   readonly sheet: DaySheet;
   /** Stretches of the perishable lots, as their rows. */
   readonly spans: readonly SpanRow[];

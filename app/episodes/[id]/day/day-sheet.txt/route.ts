@@ -1,7 +1,6 @@
 import { daySheetText } from '#lib/shoot/day-sheet-text';
-import { planDay } from '#lib/shoot/plan-day';
 import { readEpisodeFile } from '#lib/store/read-episode';
-import { PLAN_SEED } from '../plan-seed';
+import { plannedDay } from '#lib/work/day-searches';
 
 interface Context {
   readonly params: Promise<{ readonly id: string }>;
@@ -11,7 +10,8 @@ interface Context {
 export async function GET(_request: Request, { params }: Context): Promise<Response> {
   const file = await readEpisodeFile((await params).id, new Date().toISOString());
   if (!file?.day) return new Response('There is no filming day here.\n', { status: 404 });
-  return new Response(daySheetText(file, planDay(file, { seed: PLAN_SEED })), {
+  const { plan } = await plannedDay(file, 'whole');
+  return new Response(daySheetText(file, plan), {
     headers: {
       'content-type': 'text/plain; charset=utf-8',
       'content-disposition': 'attachment; filename="day-sheet.txt"',

@@ -3,11 +3,10 @@ import { notFound } from 'next/navigation';
 import { ButtonLink } from '../../../../_ui/button';
 import { EmptyState } from '../../../../_ui/empty-state';
 import { daySheet } from '#lib/shoot/day-sheet';
-import { planDay } from '#lib/shoot/plan-day';
 import { readDayEvents } from '#lib/store/read-day-events';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { printDay } from '#lib/units/print-date';
-import { PLAN_SEED } from '../plan-seed';
+import { plannedDay } from '#lib/work/day-searches';
 import { LiveDay } from './_components/live-day';
 import { liveRows } from './live-row';
 
@@ -31,7 +30,8 @@ export default async function LiveDayPage({ params }: Props) {
       </EmptyState>
     );
   }
-  const sheet = daySheet(file, planDay(file, { seed: PLAN_SEED }));
+  const { plan } = await plannedDay(file, 'whole');
+  const sheet = daySheet(file, plan);
   return (
     <>
       <div className="mb-4 flex flex-wrap items-baseline justify-between gap-x-6">
