@@ -64,7 +64,10 @@ export class EdgeFinding implements Propagator {
     }
     tree.beginLambda();
     for (let index = count - 1; index > 0; index -= 1) {
-      tree.toLambda(place[byLate[index]!]!);
+      const last = byLate[index]!;
+      tree.toLambda(place[last]!);
+      // A start that is fixed cannot be pushed.
+      if (early[last]! + length[last]! >= late[last]!) tree.drop(place[last]!);
       const limit = late[byLate[index - 1]!]!;
       while (tree.lambdaEnd > limit && tree.lambdaPlace >= 0) {
         const at = tree.lambdaPlace;

@@ -17,6 +17,8 @@ const FIRST_REDUCTION = 6000;
 const REDUCTION_GROWTH = 1.08;
 /** Conflicts of one visit to a neighbourhood. */
 const VISIT = 120;
+/** Bound and best are near each other when so many times the gap is less than the best. */
+const NEAR = 20;
 /** How often the clock is asked. */
 const ASK = 16;
 
@@ -276,11 +278,15 @@ export class Search {
     }
   }
 
-  /** A bound to ask for between what is proven and what is had. */
+  /**
+   * A bound to ask for between what is proven and what is had: in the middle while they are far apart, nearer
+   * to what is proven when it is likely to be had.
+   */
   private between(bound: number, best: number): number {
     const { side = 'plans' } = this.options;
     if (side === 'bounds') return bound;
-    return bound + ((best - 1 - bound) >> 2);
+    const gap = best - bound;
+    return bound + ((gap - 1) >> (NEAR * gap < best ? 3 : 1));
   }
 
   private decide(b: number, v: number): void {
