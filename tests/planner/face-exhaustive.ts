@@ -5,8 +5,13 @@ import { worth, wrongWith } from './face-checker';
 /**
  * The least values of a small problem's goals by trying every task in and out, every start, every length and
  * every moment of every changeover; null if there is no plan.
+ *
+ * @param limit only of plans that cost at most so much by another goal
  */
-export function bestOfAll(problem: PlannerProblem): readonly number[] | null {
+export function bestOfAll(
+  problem: PlannerProblem,
+  limit?: { readonly goal: Goal; readonly most: number },
+): readonly number[] | null {
   const goals: readonly Goal[] = problem.goals ?? [
     { id: 'end', share: 1, kind: 'latest', events: 'all ends' },
   ];
@@ -17,6 +22,7 @@ export function bestOfAll(problem: PlannerProblem): readonly number[] | null {
     if (task === undefined) {
       const values = goals.map((goal) => worth(problem, goal, placed));
       if (best !== null && !isLess(values, best)) return;
+      if (limit !== undefined && worth(problem, limit.goal, placed) > limit.most) return;
       if (anyChangeovers(problem, placed)) best = values;
       return;
     }

@@ -4,7 +4,7 @@ import { Deviations, type CostTerm } from './deviations';
 import type { Draft, Moment } from './draft';
 import { Grid } from './grid';
 import type { Presence } from './optional';
-import type { Choice, Deviation, Goal, Span, SpanSum } from './problem';
+import type { Choice, Deviation, Event, ExactProblem, Goal, Span, SpanSum } from './problem';
 import { MOST_COST, type Rows } from './rows';
 
 /** Makes the variables of goals and of limits on sums. */
@@ -13,7 +13,7 @@ export class GoalParts {
     private readonly draft: Draft,
     private readonly presence: Presence,
     private readonly rows: Rows,
-    private readonly horizon: number,
+    private readonly problem: ExactProblem,
     /** How much later the one variable is than the other at least, or `-Infinity`. */
     private readonly least: (from: number, to: number) => number,
   ) {}
@@ -23,7 +23,8 @@ export class GoalParts {
     const { draft, presence } = this;
     if (goal.kind === 'latest') {
       const step = goal.grid?.step ?? 1;
-      const total = draft.make(0, this.horizon + step);
+      const most = this.problem.horizon + step;
+      const total = draft.make(Math.min(leastEnd(this.problem, goal.events), most), most);
       for (const event of goal.events)
         draft.after(presence.momentOf(event), [total, 0], 0, presence.of(event.task));
       if (goal.grid !== undefined && step > 1)
@@ -90,7 +91,7 @@ export class GoalParts {
       }
       const at: Moment = [variable, offset];
       const goal: Moment = [draft.zero, due];
-      const most = this.horizon + Math.abs(due);
+      const most = this.problem.horizon + Math.abs(due);
       return [
         { from: at, to: goal, weight: early },
         { from: goal, to: at, weight: late },
@@ -108,11 +109,27 @@ export class GoalParts {
     const there = presence.of(from.task, to.task);
     const begin = presence.momentOf(from);
     const end = presence.momentOf(to);
-    const cost = draft.span(begin, end, this.horizon, there);
+    const cost = draft.span(begin, end, this.problem.horizon, there);
     if (there.length === 0) {
       const least = this.least(begin[0], end[0]) + end[1] - begin[1];
-      draft.lows[cost] = Math.max(draft.lows[cost]!, Math.min(least, this.horizon));
+      draft.lows[cost] = Math.max(draft.lows[cost]!, Math.min(least, this.problem.horizon));
     }
     return [{ bound: lower(cost), offset: 0, weight }];
   }
+}
+
+/**
+ * What has to be done on a resource by the tasks that must be over, by the most units it ever has: none can all
+ * be over before that, wherever they stand.
+ */
+function leastEnd({ tasks, resources }: ExactProblem, events: readonly Event[]): number {
+  const ends = new Set(events.flatMap(({ task, anchor }) => (anchor === 'end' ? [task] : [])));
+  let least = 0;
+  for (const { capacity, demands } of resources) {
+    const most = Math.max(0, ...capacity.map(({ units }) => units));
+    let work = 0;
+    for (const task of ends) work += demands[task]! * tasks[task]!.minLength;
+    if (most > 0) least = Math.max(least, Math.ceil(work / most));
+  }
+  return least;
 }

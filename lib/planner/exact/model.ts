@@ -55,7 +55,7 @@ export function planOf({ engine: { trail }, start, end, endOffset, presence }: M
 export function modelOf(given: ExactProblem): Model | null {
   const apart = setApart({ ...given, setups: [...given.setups, ...plainSetups(given)] });
   const problem = apart.plain;
-  const { tasks, horizon } = problem;
+  const { tasks } = problem;
   const draft = new Draft();
   const places = placesIn(problem, draft);
   if (places === null) return null;
@@ -86,7 +86,7 @@ export function modelOf(given: ExactProblem): Model | null {
   presence.addApart(apart);
   const rows = new Rows(draft, given, presence, orders, pairs);
   addStates(given, draft, presence, rows);
-  const parts = new GoalParts(draft, presence, rows, horizon, leastOf(given, firstOrder, plain));
+  const parts = new GoalParts(draft, presence, rows, problem, leastOf(given, firstOrder, plain));
   const goals = problem.goals.map((goal) => parts.goal(goal));
   for (const limit of problem.spanSums ?? []) parts.limit(limit);
   for (const choice of problem.choices ?? []) parts.choice(choice);

@@ -25,23 +25,27 @@ export function isStrict(problem: ExactProblem, pair: Pair): boolean {
 export class Rows {
   private readonly known = new Map<string, Atom>();
 
+  private strictPairs: ReadonlySet<number> | null = null;
+
   /** @param orders see `ordersOf`; those of `pairs` that are strict say who starts first */
   constructor(
     private readonly draft: Draft,
     private readonly problem: ExactProblem,
     private readonly presence: Presence,
     private readonly orders: Int32Array,
-    pairs: readonly Pair[],
-  ) {
-    const count = problem.tasks.length;
-    this.strict = new Set(
-      pairs
-        .filter((pair) => isStrict(problem, pair))
+    private readonly pairs: readonly Pair[],
+  ) {}
+
+  /** Found when first asked for, since most problems have no rows and some have many pairs. */
+  private get strict(): ReadonlySet<number> {
+    const count = this.problem.tasks.length;
+    this.strictPairs ??= new Set(
+      this.pairs
+        .filter((pair) => isStrict(this.problem, pair))
         .flatMap(({ first, second }) => [first * count + second, second * count + first]),
     );
+    return this.strictPairs;
   }
-
-  private readonly strict: ReadonlySet<number>;
 
   /** Where `a` stands before `b`; true or false where that is certain. */
   before(a: RowUser, b: RowUser): Atom | boolean {
