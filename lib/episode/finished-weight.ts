@@ -100,28 +100,51 @@ export function leavesWeight({
   return 1000 + moisturePermille + fatPermille - spreadPermille > 0;
 }
 
+/** Milligrams of something, as a sum over uncertain sources. */
+export interface Mass {
+  readonly terms: readonly Term[];
+  readonly sources: Sources;
+}
+
 /** Milligrams of all that goes into a recipe; null where one ingredient's are not known. */
 export function rawMass(
   recipe: Recipe,
   context: AmountContext,
   above: readonly string[] = [],
-): { readonly terms: readonly Term[]; readonly sources: Sources } | null {
+): Mass | null {
+  const masses = rawMasses(recipe, context, above);
+  return masses && sumOfMasses(masses);
+}
+
+export function sumOfMasses(masses: readonly Mass[]): Mass {
+  return {
+    terms: collect(masses.flatMap(({ terms }) => terms)),
+    sources: new Map(masses.flatMap(({ sources }) => [...sources])),
+  };
+}
+
+/** The same, ingredient by ingredient. */
+export function rawMasses(
+  recipe: Recipe,
+  context: AmountContext,
+  above: readonly string[] = [],
+): readonly Mass[] | null {
   if (above.includes(recipe.id) || recipe.lines.length === 0) return null;
-  const all: Term[] = [];
-  const sources = new Map<string, Interval>();
+  const masses: Mass[] = [];
   for (const line of recipe.lines) {
     const eaten = eatenOnce(line, recipe.weighings, context);
     if (!eaten.known || eaten.leftNotWeighed) return null;
-    const { massMg, batches } = eaten.amount;
-    for (const [id, interval] of eaten.amount.sources) sources.set(id, interval);
+    const { massMg, batches, sources } = eaten.amount;
     if (massMg) {
-      all.push(...massMg);
+      masses.push({ terms: massMg, sources });
       continue;
     }
     const nested = eaten.recipe && finishedWeight(eaten.recipe, context, [...above, recipe.id]);
     if (!nested || !batches) return null;
-    all.push(...multiply(batches, nested.terms));
-    for (const [id, interval] of nested.sources) sources.set(id, interval);
+    masses.push({
+      terms: multiply(batches, nested.terms),
+      sources: new Map([...sources, ...nested.sources]),
+    });
   }
-  return { terms: collect(all), sources };
+  return masses;
 }

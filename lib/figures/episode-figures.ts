@@ -8,6 +8,7 @@ import type { Figure } from '#lib/figures/figure';
 import { shareByMass } from '#lib/figures/finished-weight';
 import type { Region } from '#lib/figures/line-parts';
 import { figureOf, NOTHING } from '#lib/figures/parts';
+import { once } from '#lib/figures/once';
 import type { DishReckoning, Reckoning, WorkedDish } from '#lib/figures/reckoning';
 import { eatenShare, portionShare } from '#lib/figures/shares';
 import { countedNutrients } from '#lib/figures/shown-nutrients';
@@ -62,7 +63,8 @@ export interface EpisodeFigures {
 }
 
 /**
- * Every figure of an episode with its breakdown: per ingredient, dish, portion and day.
+ * Every figure of an episode with its breakdown: per ingredient, dish, portion and day. Each set of figures is worked
+ * out when it is first read.
  *
  * @param file the plain data of the episode with its foods and kitchen
  * @param nutrients which to compute; the region's panel and what targets and sentences ask for, unless given
@@ -80,14 +82,18 @@ export function episodeFigures(
     dish,
     ...reckon.dish(dish, (of) => workedDish(dish, of)),
   }));
+  const day = once(() =>
+    dishes.length === 0
+      ? withoutDishes(file, nutrients)
+      : reckon.together(dishes.map(({ dish, eaten }) => ({ dish, share: eaten }))),
+  );
   return {
     region,
     nutrients,
     dishes: dishes.map(({ figures }) => figures),
-    day:
-      dishes.length === 0
-        ? withoutDishes(file, nutrients)
-        : reckon.together(dishes.map(({ dish, eaten }) => ({ dish, share: eaten }))),
+    get day() {
+      return day();
+    },
     dayIsWhole: anythingElse?.kind === 'nothing',
   };
 }
@@ -100,29 +106,45 @@ function withoutDishes({ episode }: EpisodeFile, nutrients: readonly Nutrient[])
 
 function workedDish(dish: Dish, of: DishReckoning): WorkedDish {
   const finished = finishedWeight(dish.recipe, of.context);
-  const eaten = eatenShare(dish, finished).share;
-  const figures = {
+  const share = eatenShare(dish, finished).share;
+  const whole = once(() => of.part((all) => all));
+  const per100g = once(() => finished && of.part((all) => shareByMass(all, finished, 100_000)));
+  const eaten = once(() => of.part(share));
+  const lines = once(() => of.lines(lineRow));
+  const figures: DishFigures = {
     segmentId: dish.id,
     title: dish.title,
-    whole: of.part((whole) => whole),
-    per100g: finished ? of.part((whole) => shareByMass(whole, finished, 100_000)) : null,
+    get whole() {
+      return whole();
+    },
+    get per100g() {
+      return per100g();
+    },
     finishedMg: finished?.interval ?? null,
-    portions: dish.recipe.portions.map((portion) => ({
-      portionId: portion.id,
-      name: portion.name,
-      figures: of.part(portionShare(dish, portion, finished).share),
-    })),
-    eaten: of.part(eaten),
-    lines: dish.recipe.lines.map((line) =>
-      of.line(line, (amount, row) => lineRow(line, amount, row)),
-    ),
+    portions: dish.recipe.portions.map((portion) => {
+      const own = once(() => of.part(portionShare(dish, portion, finished).share));
+      return {
+        portionId: portion.id,
+        name: portion.name,
+        get figures() {
+          return own();
+        },
+      };
+    }),
+    get eaten() {
+      return eaten();
+    },
+    get lines() {
+      return lines();
+    },
   };
-  return { figures, eaten };
+  return { figures, eaten: share };
 }
 
-function lineRow(line: RecipeLine, eaten: EatenAmount, figures: Figures): LineFigures {
+function lineRow(line: RecipeLine, eaten: EatenAmount, figures: () => Figures): LineFigures {
   const version = eaten.food?.version;
   const mass = eaten.known ? eaten.amount.massMg : null;
+  const own = once(figures);
   return {
     lineId: line.id,
     text: line.text,
@@ -133,6 +155,8 @@ function lineRow(line: RecipeLine, eaten: EatenAmount, figures: Figures): LineFi
       : null,
     eatenMg: mass && eaten.known ? quickBounds(mass, eaten.amount.sources) : null,
     gap: eaten.known ? null : eaten.gap,
-    figures,
+    get figures() {
+      return own();
+    },
   };
 }

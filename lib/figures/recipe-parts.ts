@@ -1,6 +1,12 @@
 import type { AmountContext } from '#lib/episode/context';
 import { eatenAmount } from '#lib/episode/eaten-amount';
-import { finishedWeight, rawMass } from '#lib/episode/finished-weight';
+import {
+  finishedWeight,
+  rawMass,
+  rawMasses,
+  sumOfMasses,
+  type Mass,
+} from '#lib/episode/finished-weight';
 import type { Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
 import { asEaten, fatParts } from '#lib/figures/cooking-parts';
 import type { MissingPart } from '#lib/figures/figure';
@@ -94,12 +100,22 @@ export function cookingChange(
   context: AmountContext,
   nutrient: Nutrient,
 ): Parts {
-  if (nutrient === 'water') return waterChange(recipe, context);
+  return addParts(cookingChanges(recipe, title, context, nutrient));
+}
+
+/** The same, in parts that add up to it: of water, the finished weight and the weight of each ingredient. */
+export function cookingChanges(
+  recipe: Recipe,
+  title: string,
+  context: AmountContext,
+  nutrient: Nutrient,
+): readonly Parts[] {
+  if (nutrient === 'water') return waterChanges(recipe, context);
   const fat = recipe.cooking?.fatPermille ?? 0;
-  if (!recipe.cooking || fat === 0) return NOTHING;
+  if (!recipe.cooking || fat === 0) return [];
   const mass = rawMass(recipe, context);
   const missing = (reason: MissingPart['reason']) => ({ lineId: recipe.id, text: title, reason });
-  if (!mass) return { ...NOTHING, open: [missing('noGrams')] };
+  if (!mass) return [{ ...NOTHING, open: [missing('noGrams')] }];
   const id = `fat:${recipe.id}`;
   const share = Math.abs(fat) / 1000;
   const sources = new Map([
@@ -112,20 +128,29 @@ export function cookingChange(
     nutrient,
     missing('fatLeft'),
   );
-  return scaleParts(change, Math.sign(fat));
+  return [scaleParts(change, Math.sign(fat))];
 }
 
 /** Changes of fat are published in whole percent. */
 const HALF_PERCENT = 0.005;
 
-function waterChange(recipe: Recipe, context: AmountContext): Parts {
+function waterChanges(recipe: Recipe, context: AmountContext): readonly Parts[] {
   const finished = finishedWeight(recipe, context);
-  const mass = finished && rawMass(recipe, context);
-  if (!finished || !mass) return NOTHING;
-  const milligrams = [...finished.terms, ...scale(mass.terms, -1)];
-  return {
-    ...NOTHING,
-    terms: scale(milligrams, 1e-3),
-    sources: new Map([...mass.sources, ...finished.sources]),
-  };
+  const masses = finished && rawMasses(recipe, context);
+  if (!finished || !masses) return [];
+  // What one ingredient's weight takes away of another's is no part by itself: of a running total, the next reading.
+  const apart = masses.every(({ terms }) => terms.every(({ coefficient }) => coefficient > 0));
+  const raw = apart ? masses : [sumOfMasses(masses)];
+  return [grams(finished, 1e-3), ...raw.map((mass) => grams(mass, -1e-3))];
+}
+
+const kept = new WeakMap<Mass['terms'], { perMg: number; of: Mass['sources']; parts: Parts }>();
+
+/** Milligrams as grams of water, added or taken away; kept by the amount, which is never changed. */
+function grams({ terms, sources }: Mass, perMg: number): Parts {
+  const known = kept.get(terms);
+  if (known?.perMg === perMg && known.of === sources) return known.parts;
+  const parts = { ...NOTHING, terms: scale(terms, perMg), sources };
+  kept.set(terms, { perMg, of: sources, parts });
+  return parts;
 }

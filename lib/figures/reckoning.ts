@@ -27,11 +27,10 @@ export interface DishReckoning {
   readonly context: AmountContext;
   /** The figures of a part of the dish. */
   readonly part: (share: Taking) => Figures;
-  /** The row of an ingredient, put together by `row`; that of before where nothing in it has changed. */
-  readonly line: (
-    line: RecipeLine,
-    row: (eaten: EatenAmount, figures: Figures) => LineFigures,
-  ) => LineFigures;
+  /** The rows of its ingredients, put together by `row`; those of before where nothing in them has changed. */
+  readonly lines: (
+    row: (line: RecipeLine, eaten: EatenAmount, figures: () => Figures) => LineFigures,
+  ) => readonly LineFigures[];
 }
 
 /** Works everything out by terms, nutrient by nutrient: the definition of every figure. */
@@ -58,10 +57,11 @@ export function byTerms(file: EpisodeFile, nutrients: readonly Nutrient[]): Reck
       work({
         context,
         part: (share) => figures((nutrient) => share(wholeOf(dish, nutrient))),
-        line: (line, row) =>
-          row(
-            eatenAmount(line, dish.recipe.weighings, context),
-            figures((nutrient) => ingredientParts(line, dish.recipe, context, nutrient, region)),
+        lines: (row) =>
+          dish.recipe.lines.map((line) =>
+            row(line, eatenAmount(line, dish.recipe.weighings, context), () =>
+              figures((nutrient) => ingredientParts(line, dish.recipe, context, nutrient, region)),
+            ),
           ),
       }),
     together: (parts) =>

@@ -102,7 +102,7 @@ describe('compiled figures', () => {
       const { sum } = keptDish(dish, memory.context, memory);
       const finished = finishedWeight(dish.recipe, memory.context);
       const scope = scopeOf((whole) => (finished ? shareByMass(whole, finished, 1000) : whole));
-      const all = [sum.whole, scope.kind === 'by' ? sum.shared(scope) : sum.whole];
+      const all = [sum.whole(), scope.kind === 'by' ? sum.shared(scope) : sum.whole()];
       return all.flatMap(({ arrangement, sums }) =>
         NUTRIENT_NAMES.filter((_, place) => !sums || !isInNumbers(arrangement, sums, place)),
       );

@@ -4,7 +4,7 @@ import { dishSum, type DishSum } from '#lib/figures/compiled/dish-sum';
 import { compileLine, type CompiledLine } from '#lib/figures/compiled/line';
 import { askedSummand } from '#lib/figures/compiled/summand';
 import type { KeptDish, Memory } from '#lib/figures/compiled/memory';
-import { cookingChange, withoutLines } from '#lib/figures/recipe-parts';
+import { cookingChanges, withoutLines } from '#lib/figures/recipe-parts';
 
 /** The ingredients of a recipe, compiled; each that is the same object in the same readings and context, once. */
 export function compiledLines(
@@ -85,10 +85,10 @@ function sumOf(
 ): DishSum {
   const { panel } = memory;
   if (lines.length === 0) {
-    return dishSum(recipe.id, [askedSummand(panel, () => withoutLines(recipe, title))], memory);
+    return dishSum(recipe.id, [askedSummand(panel, () => [withoutLines(recipe, title)])], memory);
   }
   const cooking = askedSummand(panel, (place) =>
-    cookingChange(recipe, title, context, panel.nutrients[place] ?? 'water'),
+    cookingChanges(recipe, title, context, panel.nutrients[place] ?? 'water'),
   );
   return dishSum(recipe.id, [...lines, cooking], memory);
 }

@@ -9,6 +9,7 @@ import { scopeOf, type Scope, type Share } from '#lib/figures/compiled/scope';
 import { sourceLists } from '#lib/figures/compiled/source-lists';
 import type { Sums } from '#lib/figures/compiled/sums';
 import { sumTogether } from '#lib/figures/compiled/sums-together';
+import { once } from '#lib/figures/once';
 import { addParts, figureOf } from '#lib/figures/parts';
 
 /** What of a dish counts to a day. */
@@ -31,11 +32,11 @@ export function dayFigures(eaten: readonly Eaten[], memory: Memory): Figures {
       lists.push(listsWithout(scope, memory));
       continue;
     }
-    lists.push(dish.lists);
+    lists.push(dish.lists());
     if (scope.kind === 'byTerms') byTerms = true;
     else {
       times.push(scope.times);
-      parts.push(scope.kind === 'by' ? dish.shared(scope) : dish.whole);
+      parts.push(scope.kind === 'by' ? dish.shared(scope) : dish.whole());
     }
   }
   const { arrangement, sources } = arrangedTogether(parts, memory);
@@ -44,8 +45,9 @@ export function dayFigures(eaten: readonly Eaten[], memory: Memory): Figures {
     listsTogether(lists, length),
   );
   const bounds = sums && takeBounds(sums, 1);
+  const all = sources();
   return figuresFrom(panel, (nutrient, place) => {
-    const [lack, ids] = [lacking[place], sources[place]];
+    const [lack, ids] = [lacking[place], all[place]];
     if (!bounds || !lack || !ids || !isInNumbers(arrangement, sums, place)) {
       return figureOf(nutrient, addParts(eaten.map((of) => of.share(of.dish.parts(place)))));
     }
@@ -65,7 +67,7 @@ function arrangedTogether(parts: readonly Added[], memory: Memory): Arranged<Tog
   const made = {
     asked: null,
     arrangement: arrangeTogether(arrangements, length),
-    sources: sourceLists(entries, length),
+    sources: once(() => sourceLists(entries, length)),
   };
   memory.together = made;
   return made;
@@ -85,7 +87,7 @@ const without = new WeakMap<Scope, Lists>();
 function listsWithout(scope: Extract<Scope, { kind: 'without' }>, { panel }: Memory): Lists {
   const known = without.get(scope);
   if (known) return known;
-  const lists = listsOf([askedSummand(panel, () => scope.parts)], panel.nutrients.length);
+  const lists = listsOf([askedSummand(panel, () => [scope.parts])], panel.nutrients.length);
   without.set(scope, lists);
   return lists;
 }

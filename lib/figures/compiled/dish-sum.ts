@@ -7,6 +7,7 @@ import type { Arranged, Memory } from '#lib/figures/compiled/memory';
 import { scopeOf, type Scope, type Share } from '#lib/figures/compiled/scope';
 import { sourceLists } from '#lib/figures/compiled/source-lists';
 import { sumUp, type Sums } from '#lib/figures/compiled/sums';
+import { once } from '#lib/figures/once';
 import { addParts, figureOf, type Parts } from '#lib/figures/parts';
 import { compileFactor, type Factor } from '#lib/units/compiled-factor';
 import { multiply } from '#lib/units/sum-of-products';
@@ -14,8 +15,8 @@ import { multiply } from '#lib/units/sum-of-products';
 /** Summands that are added up once, whole, and of which shares are then taken. */
 export interface DishSum {
   readonly summands: readonly Summand[];
-  readonly whole: Added;
-  readonly lists: Lists;
+  readonly whole: () => Added;
+  readonly lists: () => Lists;
   /** The whole in a place of the panel as the rules add it up, for what cannot be taken from numbers. */
   readonly parts: (place: number) => Parts;
   /** The sum with its amounts multiplied by a share. */
@@ -44,12 +45,14 @@ export function dishSum(id: string, summands: readonly Summand[], memory: Memory
   }
   return {
     summands,
-    whole: addUp(id, products, byTerms, memory),
-    lists: keptLists(
-      memory.lists,
-      id,
-      summands.flatMap(({ lacking, provisional }) => [lacking, provisional]),
-      () => listsOf(summands, length),
+    whole: once(() => addUp(id, products, byTerms, memory)),
+    lists: once(() =>
+      keptLists(
+        memory.lists,
+        id,
+        summands.flatMap(({ lacking, provisional }) => [lacking, provisional]),
+        () => listsOf(summands, length),
+      ),
     ),
     parts: (place) => (asked[place] ??= addParts(summands.map((each) => each.parts(place)))),
     shared: (scope) => {
@@ -91,7 +94,7 @@ function addUp(id: string, entries: readonly Entry[], byTerms: Uint8Array, memor
     kept = {
       asked: byTerms,
       arrangement: arrange(entries, byTerms),
-      sources: sourceLists(entries, byTerms.length),
+      sources: once(() => sourceLists(entries, byTerms.length)),
     };
     memory.arranged.set(id, kept);
   }
@@ -115,11 +118,12 @@ export function shareFigures(dish: DishSum, share: Share, { panel }: Memory): Fi
   }
   const byTerms = scope.kind === 'byTerms';
   const times = byTerms ? 1 : scope.times;
-  const { sums, sources, arrangement } = scope.kind === 'by' ? dish.shared(scope) : dish.whole;
-  const { lacking, provisional } = dish.lists;
+  const { sums, sources, arrangement } = scope.kind === 'by' ? dish.shared(scope) : dish.whole();
+  const { lacking, provisional } = dish.lists();
+  const all = sources();
   const bounds = sums && takeBounds(sums, times);
   return figuresFrom(panel, (nutrient, place) => {
-    const [lack, ids] = [lacking[place], sources[place]];
+    const [lack, ids] = [lacking[place], all[place]];
     if (byTerms || !bounds || !lack || !ids || !isInNumbers(arrangement, sums, place)) {
       return figureOf(nutrient, share(dish.parts(place)));
     }

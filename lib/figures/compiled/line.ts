@@ -70,7 +70,7 @@ export function compileLine(
   };
   const product = isPlain(line) ? productOf(eaten, panel) : null;
   const common = { line, eaten, row: null, sources: null };
-  if (!product) return { ...common, ...askedSummand(panel, parts) };
+  if (!product) return { ...common, ...askedSummand(panel, (place) => [parts(place)]) };
   const products = [product];
   const { byTerms } = product.of;
   const [same] = before?.line.text === line.text ? before.products : [];

@@ -13,7 +13,7 @@ export interface Arranged<A> {
   /** What was to be asked by terms, by nutrient. */
   readonly asked: Uint8Array | null;
   readonly arrangement: A;
-  readonly sources: readonly (readonly string[])[];
+  readonly sources: () => readonly (readonly string[])[];
 }
 
 /**

@@ -18,15 +18,14 @@ export function compiled(file: EpisodeFile, nutrients: readonly Nutrient[]): Rec
     dish: (dish, work) => {
       const kept = keptDish(dish, contextOf(dish.recipe, file, memory), memory);
       if (kept.worked) return kept.worked;
-      const lines = new Map(kept.lines.map((each) => [each.line, each]));
       const of: DishReckoning = {
         context: kept.context,
         part: (share) => shareFigures(kept.sum, share, memory),
-        line: (line, row) => {
-          const known = lines.get(line);
-          if (!known) throw new Error(`not an ingredient of ${dish.title}: ${line.text}`);
-          return (known.row ??= row(known.eaten, lineFigures(known, memory.panel)));
-        },
+        lines: (row) =>
+          kept.lines.map(
+            (each) =>
+              (each.row ??= row(each.line, each.eaten, () => lineFigures(each, memory.panel))),
+          ),
       };
       kept.worked = work(of);
       return kept.worked;

@@ -1,7 +1,7 @@
 import { lacksAny, oneOf, type Composition } from '#lib/figures/compiled/composition';
 import type { Panel } from '#lib/figures/compiled/panel';
 import type { MissingPart, ProvisionalPart } from '#lib/figures/figure';
-import { NOTHING, type Parts } from '#lib/figures/parts';
+import { addParts, NOTHING, type Parts } from '#lib/figures/parts';
 import { compileFactor, type Factor } from '#lib/units/compiled-factor';
 import type { Term } from '#lib/units/sum-of-products';
 
@@ -34,24 +34,31 @@ export interface Summand {
 }
 
 /**
- * A summand of which nothing is known but what the rules answer, nutrient by nutrient. Where they answer with amounts
- * alone and no value of a food, these are what is added and what is taken away of that nutrient.
+ * A summand of which nothing is known but what the rules answer, nutrient by nutrient, in parts that add up to it.
+ * Where they answer with amounts alone and no value of a food, these are what is added and what is taken away of that
+ * nutrient.
  */
-export function askedSummand(panel: Panel, parts: (place: number) => Parts): Summand {
+export function askedSummand(panel: Panel, answer: (place: number) => readonly Parts[]): Summand {
   const byTerms = new Uint8Array(panel.nutrients.length);
   const products: Product[] = [];
   const lacking: [number, LineLack][] = [];
   for (let place = 0; place < byTerms.length; place += 1) {
-    const of = parts(place);
-    if (lacksAny(of)) lacking.push([place, of]);
-    if (of.terms.length === 0) continue;
-    const found = amountsAlone(of, oneOf(place, panel));
-    if (found) products.push(...found);
+    const all = answer(place);
+    const found = amountsOf(all, oneOf(place, panel));
+    if (found) for (const product of found) products.push(product);
     else byTerms[place] = 1;
+    for (const of of all) if (lacksAny(of)) lacking.push([place, of]);
   }
-  const all = lacking.length > 0 ? lacking : NO_LACKS;
-  const asked = byTerms.includes(1) ? byTerms : null;
-  return { products, byTerms: asked, lacking: all, provisional: parts(0).provisional, parts };
+  const parts = (place: number) => addParts(answer(place));
+  const { provisional } = parts(0);
+  return {
+    products,
+    byTerms: byTerms.includes(1) ? byTerms : null,
+    lacking: lacking.length > 0 ? lacking : NO_LACKS,
+    // The same empty list each time: sums that lack the same are then found to be the same.
+    provisional: provisional.length > 0 ? provisional : NOTHING.provisional,
+    parts,
+  };
 }
 
 const NO_LACKS: Summand['lacking'] = [];
@@ -59,7 +66,30 @@ const NO_LACKS: Summand['lacking'] = [];
 /** What ids of the values of foods begin with; see `statedNutrient`. */
 const FOOD = 'food:';
 
-function amountsAlone({ terms, sources }: Parts, of: Composition): readonly Product[] | null {
+/** Parts as amounts of one thing; null where they are none, or not each by itself. */
+function amountsOf(all: readonly Parts[], of: Composition): readonly Product[] | null {
+  const products: Product[] = [];
+  for (const parts of all) {
+    const found = amountsAlone(parts, of);
+    if (!found) return null;
+    for (const product of found) products.push(product);
+  }
+  return products;
+}
+
+const kept = new WeakMap<Parts, { readonly of: Composition; readonly products: Products }>();
+type Products = readonly Product[] | null;
+
+/** What is added and what is taken away in parts, worked out once for the same object. */
+function amountsAlone(parts: Parts, of: Composition): Products {
+  const known = kept.get(parts);
+  if (known?.of === of) return known.products;
+  const products = signedAmounts(parts, of);
+  kept.set(parts, { of, products });
+  return products;
+}
+
+function signedAmounts({ terms, sources }: Parts, of: Composition): Products {
   const ofFood = (ids: readonly string[]) => ids.some((id) => id.startsWith(FOOD));
   if (terms.some(({ up, down }) => ofFood(up) || ofFood(down))) return null;
   const products: Product[] = [];
