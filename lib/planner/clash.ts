@@ -4,8 +4,8 @@ import { solve } from '#lib/planner/exact/solve';
 import type { WholeProblem } from '#lib/planner/face/defaults';
 import { toExact } from '#lib/planner/face/to-exact';
 
-/** Units and times that no problem reaches. */
-const PLENTY = 2 ** 27;
+/** The most units and the longest time that a problem may have. */
+const PLENTY = 2 ** 28;
 
 /**
  * A smallest set of rules that cannot be kept together, for a problem that has no plan: the set alone is

@@ -5,7 +5,7 @@ import type { Draft, Moment } from './draft';
 import { Grid } from './grid';
 import type { Presence } from './optional';
 import type { Choice, Deviation, Event, ExactProblem, Goal, Span, SpanSum } from './problem';
-import { MOST_COST, type Rows } from './rows';
+import { leastOfRow, MOST_COST, type Rows } from './rows';
 
 /** Makes the variables of goals and of limits on sums. */
 export class GoalParts {
@@ -32,7 +32,8 @@ export class GoalParts {
       return total;
     }
     if (goal.kind === 'deviations') return this.sum(goal.name, MOST_COST, this.deviations(goal.of));
-    return this.sum(goal.name, MOST_COST, [
+    const least = goal.rows.reduce((sum, row) => sum + leastOfRow(this.problem, row), 0);
+    const terms = [
       ...this.deviations(goal.deviations),
       ...goal.spans.flatMap((span) => this.span(span)),
       ...goal.rows.flatMap((row) =>
@@ -44,7 +45,10 @@ export class GoalParts {
           ? []
           : [{ bound: upper(flag), offset: 1, weight }];
       }),
-    ]);
+    ];
+    const total = this.sum(goal.name, MOST_COST, terms);
+    draft.lows[total] = Math.min(least, MOST_COST);
+    return total;
   }
 
   limit({ name, spans, most }: SpanSum): void {

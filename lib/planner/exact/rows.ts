@@ -118,3 +118,28 @@ export class Rows {
     return members.map(({ cost }) => cost);
   }
 }
+
+/**
+ * What a row costs at least, whatever its order: each kind that is surely there is come to at least once, one of
+ * them as the first of all, and lasts as long as its longest user.
+ */
+export function leastOfRow({ tasks }: ExactProblem, { users, change, first, on }: RowCost): number {
+  const longest = new Map<number, number>();
+  for (const { task, kind } of users) {
+    const { minLength, optional } = tasks[task]!;
+    if (minLength > 0 && optional !== true)
+      longest.set(kind, Math.max(minLength, longest.get(kind) ?? 0));
+  }
+  if (longest.size === 0) return 0;
+  const present = new Set(users.map(({ kind }) => kind));
+  let least = 0;
+  // What it saves that one of them is the first of all; nothing where a kind that need not be there may be.
+  let saved = [...present].some((kind) => !longest.has(kind)) ? 0 : Infinity;
+  for (const [kind, length] of longest) {
+    const ways = [...present].flatMap((from) => (from === kind ? [] : [change[from]![kind]!]));
+    const between = ways.length === 0 ? first[kind]! : Math.min(...ways);
+    least += between + on * length;
+    saved = Math.min(saved, first[kind]! - between);
+  }
+  return least + saved;
+}
