@@ -1,5 +1,5 @@
 import type { EpisodeFigures } from '#lib/figures/episode-figures';
-import { figureStatus, type Figure } from '#lib/figures/figure';
+import { figureStatus, type Figure, type FigureStatus } from '#lib/figures/figure';
 import { printCount, printTo, roundTo } from '#lib/units/print';
 
 /** Every way in which a value could be printed, from a tenth to its rounding to ten. */
@@ -21,6 +21,19 @@ export function telling(figure: Pick<Figure, 'value'>): readonly string[] {
 
 /** Every printing of what is known of an open figure that is no printing of a figure that may be shown. */
 export function openNumbers(figures: EpisodeFigures): readonly string[] {
+  return numbersOnlyOf(figures, (status) => status === 'open');
+}
+
+/** Every printing of an incomplete figure that is no printing of a known one: it stands with "at least" or "at most". */
+export function incompleteNumbers(figures: EpisodeFigures): readonly string[] {
+  return numbersOnlyOf(figures, (status) => status === 'atLeast' || status === 'atMost');
+}
+
+/** The telling printings of the figures of such a status that no figure of another status but open has. */
+function numbersOnlyOf(
+  figures: EpisodeFigures,
+  asked: (status: FigureStatus) => boolean,
+): readonly string[] {
   const all = [
     ...Object.values(figures.day),
     ...figures.dishes.flatMap(({ whole, eaten, per100g, portions, lines }) => [
@@ -28,13 +41,17 @@ export function openNumbers(figures: EpisodeFigures): readonly string[] {
       ...[...portions, ...lines].flatMap((of) => Object.values(of.figures)),
     ]),
   ];
-  const isOpen = (figure: Figure) => figureStatus(figure) === 'open';
+  const others = all.filter((figure) => {
+    const status = figureStatus(figure);
+    return !asked(status) && status !== 'open';
+  });
   const shown = new Set(
-    all
-      .filter((figure) => !isOpen(figure))
-      .flatMap(({ value, low, high }) => [value, low ?? value, high ?? value].flatMap(printings)),
+    others.flatMap(({ value, low, high }) =>
+      [value, low ?? value, high ?? value].flatMap(printings),
+    ),
   );
-  return [...new Set(all.filter(isOpen).flatMap(telling))].filter((text) => !shown.has(text));
+  const found = all.filter((figure) => asked(figureStatus(figure))).flatMap(telling);
+  return [...new Set(found)].filter((text) => !shown.has(text));
 }
 
 /** Where a number stands in a text as one of its own, with what stands before it. */
