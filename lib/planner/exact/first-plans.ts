@@ -10,7 +10,8 @@ const IDLE = 15;
 /**
  * Good starts in milliseconds: schedule generation by latest start with more and more chance in it, each
  * plan justified to the right and to the left again (Valls, Ballestín, Quintanilla, EJOR 165, 2005), which
- * never makes it longer. `value` is what a plan costs; it ends early at `bound`.
+ * never makes it longer. `value` is what a plan costs; it ends early at `bound`, and once there is a plan when
+ * `shouldStop` says so.
  *
  * @returns the best starts found, or null
  */
@@ -19,6 +20,7 @@ export function firstPlans(
   value: (starts: ArrayLike<number>) => number,
   bound: number,
   random: () => number,
+  shouldStop: () => boolean,
 ): Int32Array | null {
   const horizon = Math.max(0, ...problem.high.map((high, task) => high + problem.lengths[task]!));
   const forward = new ScheduleGenerator(problem);
@@ -30,7 +32,7 @@ export function firstPlans(
   const priority = new Float64Array(problem.lengths.length);
   const enough = (): boolean => forward.placings + backward.placings > PLACINGS;
   for (let round = 0; round < ROUNDS && idle < IDLE && least > bound; round += 1) {
-    if (round > 1 && enough()) break;
+    if ((round > 1 && enough()) || (round > 0 && shouldStop())) break;
     idle += 1;
     const noise = round === 0 ? 0 : 0.05 + 0.4 * random();
     const scale = Math.max(1, ...tails);
@@ -48,7 +50,7 @@ export function firstPlans(
         best = starts;
         idle = 0;
       } else if (pass > 0) break;
-      if (least <= bound || pass === 2 || (round > 0 && enough())) break;
+      if (least <= bound || pass === 2 || (round > 0 && enough()) || shouldStop()) break;
       for (let task = 0; task < priority.length; task += 1)
         priority[task] = -(starts[task]! + problem.lengths[task]!);
       const right = backward.run(priority);

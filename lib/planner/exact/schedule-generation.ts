@@ -18,14 +18,16 @@ export interface StartsProblem {
   readonly setups: readonly (readonly [number, number, number, number])[];
 }
 
-/** Repairs of maximum lags in one run, at most. */
+/** Repairs of maximum lags in one run, at most; fewer where each run takes long. */
 const REPAIRS = 60;
+const REPAIRED_TASKS = 12_000;
 
 /**
  * Serial schedule generation: in the order of priorities each task gets the earliest start that lags,
  * resources and setups leave (Kelley 1963; Kolisch, EJOR 90, 1996). Where a maximum lag has left no start,
  * the tasks that hold it there are moved later by what is missing and the run begins again (unscheduling as
- * in Franck, Neumann, Schwindt, OR Spektrum 23, 2001), up to a number of repairs.
+ * in Franck, Neumann, Schwindt, OR Spektrum 23, 2001), up to a number of repairs. Where these do not suffice,
+ * a second try places first what a placed task holds, and takes back only what was placed since the holder.
  *
  * Invariant: `early` and `late` of every task follow from the starts placed so far over all lags.
  */
@@ -45,6 +47,9 @@ export class ScheduleGenerator {
   private readonly uses: [number, number][][];
   private readonly inUse: UnitsInUse[];
   private readonly work: number[] = [];
+  /** What is placed, in the order of placing. */
+  private readonly order: Int32Array;
+  private placedSize = 0;
 
   constructor(private readonly problem: StartsProblem) {
     const { lengths, lags, resources, setups } = problem;
@@ -55,6 +60,7 @@ export class ScheduleGenerator {
     this.base = new Int32Array(count);
     this.start = new Int32Array(count);
     this.placed = new Uint8Array(count);
+    this.order = new Int32Array(count);
     this.waits = new Int32Array(count);
     this.after = Array.from(lengths, () => []);
     this.before = Array.from(lengths, () => []);
@@ -79,44 +85,84 @@ export class ScheduleGenerator {
 
   /** Starts in the order of `priority` (the least first), or null if the repairs did not suffice. */
   run(priority: ArrayLike<number>): Int32Array | null {
+    const repairs = Math.min(REPAIRS, Math.ceil(REPAIRED_TASKS / (this.count + 1)));
     this.base.set(this.problem.low);
-    for (let repair = 0; repair <= REPAIRS; repair += 1) {
-      const stuck = this.place(priority);
+    for (let repair = 0; repair <= repairs; repair += 1) {
+      if (!this.begin()) return null;
+      const stuck = this.place(priority, false);
       if (stuck === -1) return this.start.slice();
       if (stuck === -2) return null;
+    }
+    this.base.set(this.problem.low);
+    if (!this.begin()) return null;
+    for (let repair = 0; repair <= REPAIRS + this.count / 4; repair += 1) {
+      const stuck = this.place(priority, true);
+      if (stuck === -1) return this.start.slice();
+      if (stuck === -2 || !this.takeBack()) return null;
     }
     return null;
   }
 
-  /** -1 if all are placed, -2 if no repair can help, else the task that was stuck; `base` is repaired. */
-  private place(priority: ArrayLike<number>): number {
-    const { count, early, late, placed, waits, start, problem } = this;
-    early.set(this.base);
-    late.set(problem.high);
-    placed.fill(0);
+  /** Nothing is placed. False if the lags alone leave some task no start. */
+  private begin(): boolean {
+    this.placed.fill(0);
+    this.placedSize = 0;
+    return this.renew();
+  }
+
+  /** Takes back all from the first placed task on that has to move. False if that leaves no start. */
+  private takeBack(): boolean {
+    const { early, start, placed, order, placedSize } = this;
+    // What has to move moves what it depends on by maximum lags.
+    if (!this.begin()) return false;
+    let keep = 0;
+    while (keep < placedSize && early[order[keep]!]! <= start[order[keep]!]!) keep += 1;
+    for (let at = 0; at < keep; at += 1) placed[order[at]!] = 1;
+    this.placedSize = keep;
+    return this.renew();
+  }
+
+  /** `early`, `late`, `waits` and units in use from `base` and what is placed. */
+  private renew(): boolean {
+    const { count, early, late, placed, waits, start, work, order, problem } = this;
     this.inUse.forEach((inUse, resource) => {
       inUse.clear();
-      for (const [time, length, units] of problem.resources[resource]!.taken)
-        inUse.add(time, length, units);
+      for (const part of problem.resources[resource]!.taken) inUse.add(...part);
     });
-    for (let task = 0; task < count; task += 1) {
-      waits[task] = 0;
-      for (const [, w] of this.before[task]!) if (w > 0) waits[task]! += 1;
-      this.work.push(task);
+    for (let at = 0; at < this.placedSize; at += 1) {
+      const task = order[at]!;
+      for (const [resource, units] of this.uses[task]!)
+        this.inUse[resource]!.add(start[task]!, problem.lengths[task]!, units);
     }
-    if (!this.spread()) return -2;
-    for (let step = 0; step < count; step += 1) {
-      let task = -1;
-      for (let other = 0; other < count; other += 1) {
-        if (placed[other] === 1 || waits[other]! > 0) continue;
-        if (task < 0 || priority[other]! < priority[task]!) task = other;
+    early.set(this.base);
+    late.set(problem.high);
+    work.length = 0;
+    for (let task = 0; task < count; task += 1) {
+      if (placed[task] === 1) {
+        early[task] = start[task]!;
+        late[task] = start[task]!;
       }
+      waits[task] = 0;
+      for (const [other, w] of this.before[task]!)
+        if (w > 0 && placed[other] === 0) waits[task]! += 1;
+      work.push(task);
+    }
+    return this.spread();
+  }
+
+  /** -1 if all are placed, -2 if no repair can help, else the task that was stuck; `base` is repaired. */
+  private place(priority: ArrayLike<number>, heldFirst: boolean): number {
+    const { count, early, late, waits, start, problem } = this;
+    while (this.placedSize < count) {
+      const task = this.nextOf(priority, heldFirst);
       if (task < 0) return -2;
       const time = this.earliest(task);
       if (time > late[task]!) return this.repair(task, time - late[task]!) ? task : -2;
       start[task] = time;
       this.placings += 1;
-      placed[task] = 1;
+      this.placed[task] = 1;
+      this.order[this.placedSize] = task;
+      this.placedSize += 1;
       early[task] = time;
       late[task] = time;
       for (const [resource, units] of this.uses[task]!)
@@ -126,6 +172,23 @@ export class ScheduleGenerator {
       if (!this.spread()) return this.repair(task, 1) ? task : -2;
     }
     return -1;
+  }
+
+  /** The task to place next: by priority, or before that the most urgent whose latest start is held. */
+  private nextOf(priority: ArrayLike<number>, heldFirst: boolean): number {
+    const { count, late, placed, waits, problem } = this;
+    let found = -1;
+    let urgent = Infinity;
+    for (let task = 0; task < count; task += 1) {
+      if (placed[task] === 1 || waits[task]! > 0) continue;
+      const limit = heldFirst && late[task]! < problem.high[task]! ? late[task]! : Infinity;
+      if (found >= 0 && limit >= urgent) {
+        if (limit > urgent || priority[task]! >= priority[found]!) continue;
+      }
+      found = task;
+      urgent = limit;
+    }
+    return found;
   }
 
   /** Carries changes of `early` and `late` over all lags; false where a window is empty. */

@@ -80,21 +80,19 @@ export class Search {
   }
 
   /**
-   * Tries the starts and ends of `hint`: each is decided in order of time. Where they keep every rule they
+   * Tries the starts and ends of `hint`: each is decided. Where they keep every rule they
    * become the plan; where not they stay as the values tried first. Must be called at the root.
    */
   follow(hint: ExactPlan): boolean {
     const { engine, model } = this;
     const { trail } = engine;
-    const order = model.start.map((_, task) => task);
-    order.sort((a, b) => hint.starts[a]! - hint.starts[b]! || a - b);
     let holds = true;
     for (const [task, flag] of model.presence) {
       this.phase[flag] = hint.absent?.includes(task) === true ? 0 : 1;
       this.hasPhase[flag] = 1;
       holds = holds && this.fix(flag);
     }
-    for (const task of order) {
+    for (let task = 0; task < model.start.length; task += 1) {
       const starts = model.start[task]!;
       const ends = model.end[task]!;
       this.phase[starts] = hint.starts[task]!;
@@ -103,8 +101,10 @@ export class Search {
         this.phase[ends] = hint.ends[task]! - model.endOffset[task]!;
         this.hasPhase[ends] = 1;
       }
-      holds = holds && this.fix(starts) && this.fix(ends);
+      holds = holds && this.assume(starts) && this.assume(ends);
     }
+    // All at once: whether they keep every rule needs one fixpoint, not one for each of them.
+    holds = holds && engine.propagate();
     for (let k = 0; holds && k < model.pairs.length; k += 1) {
       const order = model.firstOrder + k;
       const { first, second } = model.pairs[k]!;
@@ -123,18 +123,17 @@ export class Search {
   }
 
   private fix(variable: number): boolean {
+    return this.assume(variable) && this.engine.propagate();
+  }
+
+  /** Decides that the variable has the value of its phase, and lets nothing follow yet. */
+  private assume(variable: number): boolean {
     const { engine } = this;
     const { trail } = engine;
     const value = this.phase[variable]!;
     if (trail.low(variable) > value || trail.high(variable) < value) return false;
-    if (trail.low(variable) < value) {
-      engine.decide(lower(variable), value);
-      if (!engine.propagate()) return false;
-    }
-    if (trail.high(variable) > value) {
-      engine.decide(upper(variable), -value);
-      if (!engine.propagate()) return false;
-    }
+    if (trail.low(variable) < value) engine.decide(lower(variable), value);
+    if (trail.high(variable) > value) engine.decide(upper(variable), -value);
     return true;
   }
 
@@ -274,7 +273,7 @@ export class Search {
       }
       this.branch(variable);
       this.asked += 1;
-      if (this.asked % 512 === 0 && this.options.shouldStop()) return this.stop();
+      if (this.asked % ASK === 0 && this.options.shouldStop()) return this.stop();
     }
   }
 

@@ -85,7 +85,9 @@ function begin(problem: ExactProblem, model: Model, search: Search, options: Exa
     goal === undefined ? 0 : valueOf(goal, at, starts.lengths);
   const bound = model.engine.trail.low(model.goals[0]!);
   if (warm <= bound) return;
-  const found = firstPlans(starts, value, bound, seededRandom(options.seed));
+  const found = firstPlans(starts, value, bound, seededRandom(options.seed), () =>
+    options.shouldStop(0),
+  );
   if (found === null || value(found) >= warm) return;
   search.follow({
     starts: [...found],
