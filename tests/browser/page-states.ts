@@ -71,6 +71,45 @@ const partsOfADish = async (page: Page) => {
   await expect(cooking.getByRole('alert')).not.toBeEmpty();
 };
 
+/** Follows the link to the first own label of the pantry, and to a part of it. */
+const ownLabel =
+  (part = '') =>
+  async (page: Page) => {
+    const href = await page
+      .getByRole('link', { name: 'Brinkleaf grainy mustard' })
+      .first()
+      .getAttribute('href');
+    await page.goto(`${href ?? ''}${part}`);
+    await expect(page.getByRole('heading', { level: 1 })).toContainText('Brinkleaf');
+    await unfold(page);
+  };
+
+/** A photo that is no photo: refused. */
+const photoRefused = async (page: Page) => {
+  await ownLabel()(page);
+  const panel = page.getByLabel('A photo of the panel');
+  await panel.setInputFiles({
+    name: 'panel.jpg',
+    mimeType: 'image/jpeg',
+    buffer: Buffer.from('no photo'),
+  });
+  await page.getByRole('button', { name: 'Attach the photo' }).click();
+  await expect(page.locator('main [role=alert]:not(:empty)').first()).toBeVisible();
+};
+
+/** In the dish that is remarked on: all of the form of the ingredient whose food lacks values, one of them refused. */
+const gapRefused = async (page: Page) => {
+  const row = page.locator('tr[data-member]').filter({ hasText: '0.6 g paprika' });
+  const href = await row.getByRole('link', { name: /^Edit/ }).getAttribute('href');
+  await page.goto(href ?? '');
+  await unfold(page);
+  await page.locator('form[id^="line-"]').getByLabel('Left behind, grams').fill('0.1-0.2');
+  const most = page.getByLabel('At most in 100 g, g').first();
+  await most.fill('101');
+  await most.press('Enter');
+  await expect(most).toHaveAttribute('aria-invalid', 'true');
+};
+
 const keysOpen = async (page: Page) => {
   await page.getByRole('button', { name: 'Keys' }).click();
   await expect(page.getByRole('dialog')).toBeVisible();
@@ -95,6 +134,7 @@ export const WITH_DEMO: readonly PageState[] = [
   { name: 'episode, a target’s form', path: '.', enter: editing(-1), byDay: true },
   { name: 'episode, refused', path: '.', enter: refused('new-dish') },
   { name: 'numbers', path: './numbers' },
+  { name: 'numbers, all open', path: './numbers', enter: unfold, byDay: true },
   { name: 'breakdown of the day', path: './breakdown/day/energyKcal' },
   { name: 'breakdown, open', path: './breakdown/day/sodium', byDay: true },
   { name: 'no such breakdown', path: './breakdown/day/luck', byDay: true },
@@ -112,11 +152,22 @@ export const WITH_DEMO: readonly PageState[] = [
   { name: 'food', path: FOOD, enter: unfold },
   { name: 'food, refused', path: FOOD, enter: refused('new-lot'), byDay: true },
   { name: 'food, a cooked weight refused', path: FOOD, enter: refused('yield'), byDay: true },
+  { name: 'own food, all open', path: '/pantry', enter: ownLabel(), byDay: true },
+  { name: 'own food, its label again', path: '/pantry', enter: ownLabel('/again'), byDay: true },
+  { name: 'own food, a photo refused', path: '/pantry', enter: photoRefused, byDay: true },
   { name: 'kitchen, all open', path: '/kitchen', enter: unfold },
   { name: 'phones', path: '/phones', enter: unfold },
   { name: 'what changed', path: '/changes' },
   { name: 'look', path: '/look' },
   { name: 'no such page', path: '/no-such-page' },
+];
+
+/** An episode whose numbers are remarked on (`tests/support/remarked-episode.ts`). */
+export const REMARKED: readonly PageState[] = [
+  { name: 'remarks, offers and two states', path: '.', enter: unfold },
+  { name: 'a range refused', path: '.', enter: gapRefused },
+  { name: 'numbers with remarks', path: './numbers', enter: unfold },
+  { name: 'breakdown of what is incomplete', path: './breakdown/day/fibre' },
 ];
 
 /** Before anything was entered, and an episode that has only its title. */

@@ -1,21 +1,33 @@
 import type { Page } from '@playwright/test';
+import { remarkedEpisode } from '../support/remarked-episode';
+import { bringIn } from './bring-in';
+import { demo } from './demo';
 import { expect, expectAccessible, test } from './fixtures';
 import { freshEpisode } from './fresh-episode';
-import { EMPTY, enterState, PRINTED, tooWide, unfold, WITH_DEMO } from './page-states';
-
-/** The address of the demo's page. */
-async function demo(page: Page): Promise<string> {
-  await page.goto('/');
-  const link = page.getByRole('link', { name: /One oven, three dishes/ }).first();
-  const href = await link.getAttribute('href');
-  if (href === null) throw new Error('the season does not lead to the demo');
-  return href;
-}
+import { EMPTY, enterState, PRINTED, REMARKED, tooWide, unfold, WITH_DEMO } from './page-states';
 
 /** Pages of what would be printed, counted in the file itself. */
 async function printedPages(page: Page): Promise<number> {
   const pdf = (await page.pdf({ format: 'A4', preferCSSPageSize: false })).toString('latin1');
   return pdf.match(/\/Type \/Page\b(?!s)/g)?.length ?? 0;
+}
+
+/** At 320 px, and at 640 px as 1280 px are at 200 % zoom, nothing scrolls sideways, all unfolded. */
+async function expectFitsNarrow(page: Page): Promise<void> {
+  await unfold(page);
+  const screen = await page.context().newCDPSession(page);
+  for (const [width, deviceScaleFactor] of [
+    [320, 1],
+    [640, 2],
+  ] as const) {
+    const size = { width, height: 512, deviceScaleFactor, mobile: false };
+    await screen.send('Emulation.setDeviceMetricsOverride', size);
+    await expect
+      .poll(() => page.evaluate(() => [innerWidth, devicePixelRatio]))
+      .toEqual([width, deviceScaleFactor]);
+    expect(await tooWide(page), `at ${width} px`).toBe(0);
+  }
+  await screen.detach();
 }
 
 for (const [width, theme] of [
@@ -32,37 +44,13 @@ for (const [width, theme] of [
         await enterState(page, state, await demo(page));
         await expectAccessible(page);
         expect(await tooWide(page)).toBe(0);
+        if (theme === 'day') await expectFitsNarrow(page);
         // A page that is not there is told as an error by the browser itself.
         if (!state.name.startsWith('no such')) expect(pageErrors).toEqual([]);
       });
     }
   });
 }
-
-test('at 320 px, and at 640 px as 1280 px are at 200 % zoom, nothing scrolls sideways', async ({
-  browser,
-  baseURL,
-}) => {
-  test.slow();
-  for (const [width, scale] of [
-    [320, 1],
-    [640, 2],
-  ] as const) {
-    const context = await browser.newContext({
-      ...(baseURL === undefined ? {} : { baseURL }),
-      viewport: { width, height: 512 },
-      deviceScaleFactor: scale,
-    });
-    const page = await context.newPage();
-    const episode = await demo(page);
-    for (const state of WITH_DEMO) {
-      await enterState(page, state, episode);
-      await unfold(page);
-      expect(await tooWide(page), `${state.name} at ${width} px`).toBe(0);
-    }
-    await context.close();
-  }
-});
 
 test.describe('with an empty database', () => {
   test.use({ empty: true, viewport: { width: 390, height: 844 } });
@@ -80,6 +68,32 @@ test.describe('with an empty database', () => {
         await expectAccessible(page);
         expect(await tooWide(page), state.name).toBe(0);
       }
+    }
+    expect(pageErrors).toEqual([]);
+  });
+});
+
+test.describe('where numbers are remarked on', () => {
+  test.use({ alone: true });
+
+  test('every page and state is accessible and fits, by day and at night', async ({
+    page,
+    pageErrors,
+  }) => {
+    test.slow();
+    const episode = await bringIn(page, remarkedEpisode());
+    for (const state of REMARKED) {
+      await enterState(page, state, episode);
+      for (const [colorScheme, width] of [
+        ['light', 1440],
+        ['dark', 390],
+      ] as const) {
+        await page.emulateMedia({ colorScheme });
+        await page.setViewportSize({ width, height: 900 });
+        await expectAccessible(page);
+        expect(await tooWide(page), state.name).toBe(0);
+      }
+      await expectFitsNarrow(page);
     }
     expect(pageErrors).toEqual([]);
   });
