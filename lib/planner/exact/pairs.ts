@@ -10,6 +10,8 @@ export interface Pair {
   readonly second: number;
   readonly between: number;
   readonly back: number;
+  /** A setup asks for it; else a resource keeps them apart even if the pair is left out. */
+  readonly asked: boolean;
 }
 
 /** Where a task's start and end stand among the variables. */
@@ -37,6 +39,7 @@ export function pairsOf(problem: ExactProblem): Pair[] {
       second: Math.max(first, second),
       between: Math.max(old?.between ?? -Infinity, turned ? back : between),
       back: Math.max(old?.back ?? -Infinity, turned ? between : back),
+      asked: true,
     });
   }
   for (const { capacity, demands } of problem.resources) {
@@ -54,6 +57,7 @@ export function pairsOf(problem: ExactProblem): Pair[] {
           second,
           between: Math.max(0, old?.between ?? 0),
           back: Math.max(0, old?.back ?? 0),
+          asked: old?.asked ?? false,
         });
       }
     }
@@ -88,7 +92,7 @@ export function settlePairs(
   differences: readonly Difference[],
 ): SettledPairs | null {
   if (variables > CLOSED_UP_TO) {
-    const some = pairs.length > MOST_PAIRS ? pairs.filter(hasGap) : pairs;
+    const some = pairs.length > MOST_PAIRS ? pairs.filter(({ asked }) => asked) : pairs;
     return { open: some, forced: [], ordered: [] };
   }
   const path = longestPaths(variables, differences);
@@ -127,11 +131,11 @@ export function settlePairs(
     if (left.length === open.length) break;
     open = left;
   }
-  return { open: open.length > MOST_PAIRS ? open.filter(hasGap) : open, forced, ordered };
-}
-
-function hasGap({ between, back }: Pair): boolean {
-  return between !== 0 || back !== 0;
+  return {
+    open: open.length > MOST_PAIRS ? open.filter(({ asked }) => asked) : open,
+    forced,
+    ordered,
+  };
 }
 
 /** In `ordersOf`: this order always holds, or nothing is known of it. */

@@ -11,7 +11,7 @@ import { RowCosts, type RowMember } from './row-costs';
 export const MOST_COST = 2 ** 30 - 1;
 
 /** Whether the two can never begin at the same time. */
-export function isStrict(problem: ExactProblem, pair: Pair): boolean {
+export function isStrict(problem: ExactProblem, pair: Omit<Pair, 'asked'>): boolean {
   const { first, second, between, back } = pair;
   if (between < 0 || back < 0) return false;
   const long = problem.tasks[first]!.minLength > 0 && problem.tasks[second]!.minLength > 0;
