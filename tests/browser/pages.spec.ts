@@ -41,6 +41,8 @@ for (const [width, theme] of [
     });
     for (const state of WITH_DEMO.filter(({ byDay }) => theme === 'day' || !byDay)) {
       test(`${state.name} is accessible and fits`, async ({ page, pageErrors }) => {
+        // The demo's own page is by far the largest; all of it is looked at.
+        if (state.path === '.') test.slow();
         await enterState(page, state, await demo(page));
         await expectAccessible(page);
         expect(await tooWide(page)).toBe(0);
