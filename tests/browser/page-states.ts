@@ -181,6 +181,7 @@ export const EMPTY: readonly PageState[] = [
   { name: 'numbers', path: './numbers' },
   { name: 'breakdown', path: './breakdown/day/protein' },
   { name: 'day', path: './day' },
+  { name: 'on the day', path: './day/live' },
   { name: 'shopping', path: './shopping' },
   { name: 'publish', path: './publish', enter: unfold },
 ];
@@ -190,6 +191,7 @@ export const PRINTED: readonly PageState[] = [
   { name: 'episode', path: '.' },
   { name: 'breakdown', path: './breakdown/day/energyKcal' },
   { name: 'day', path: './day' },
+  { name: 'on the day', path: './day/live' },
   { name: 'shopping', path: './shopping' },
   { name: 'publish', path: './publish' },
 ];

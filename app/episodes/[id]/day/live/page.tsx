@@ -25,9 +25,12 @@ export default async function LiveDayPage({ params }: Props) {
   if (!day) {
     const action = <ButtonLink href={dayPage}>To the day page</ButtonLink>;
     return (
-      <EmptyState title="No filming day yet" action={action}>
-        Once there is a filming day with steps, this page shows what is to be done now and next.
-      </EmptyState>
+      <>
+        <h1 className="mb-4 text-title">On the day</h1>
+        <EmptyState title="No filming day yet" action={action}>
+          Once there is a filming day with steps, this page shows what is to be done now and next.
+        </EmptyState>
+      </>
     );
   }
   const { plan } = await plannedDay(file, 'whole');
