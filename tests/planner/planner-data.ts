@@ -24,6 +24,12 @@ const SETS: readonly { readonly set: string; readonly folder: string; readonly t
   { set: 'days', folder: 'synthetic-days', table: 'reference.csv' },
 ];
 
+/**
+ * Where the table beside the set cannot be right: it says that 227 is least, but a plan of 224 keeps every rule,
+ * and CP-SAT 9.15 proves 224 from a reading of the file of its own.
+ */
+const CORRECTED: Readonly<Record<string, number>> = { 'j60_19_6-wet.dzn': 224 };
+
 /** All instances below `root` that stand in a table, in the order of their names; empty if it is absent. */
 export function instancesIn(root: string): Instance[] {
   return SETS.flatMap(({ set, folder, table }) => {
@@ -42,7 +48,7 @@ export function instancesIn(root: string): Instance[] {
         const path = `${root}/${folder}/${file}`;
         const lower = Number(cell('lower') || cell('optimum'));
         const upper = Number(cell('upper') || cell('optimum'));
-        const one = lower === upper ? lower : { lower, upper };
+        const one = CORRECTED[name] ?? (lower === upper ? lower : { lower, upper });
         const known = cell('status') === 'infeasible' ? 'infeasible' : one;
         return { set, name, path, known } as const;
       })
