@@ -31,10 +31,12 @@ async function expectOrder(page: Page, ...words: readonly string[]): Promise<voi
 
 /** Opens the form of an ingredient by keys: Enter on its row. */
 async function openRow(page: Page, words: string): Promise<Locator> {
-  await row(page, words).focus();
-  await page.keyboard.press('Enter');
   const form = page.locator('form[id^="line-"]');
-  await expect(form).toBeVisible();
+  // A page that is still being written may take the focus once more for what was done last.
+  await expect(async () => {
+    if (!(await form.isVisible())) await row(page, words).press('Enter', { timeout: 2_000 });
+    await expect(form).toBeVisible({ timeout: 4_000 });
+  }).toPass({ timeout: 20_000 });
   return form;
 }
 
