@@ -38,7 +38,9 @@ test.describe('on a server that has searched nothing yet', () => {
     const proven = page.getByText('Proven: no order of this kind is better.');
     await expect(keep.or(proven)).toBeVisible();
     const order = page.getByRole('region', { name: 'Shooting order' });
-    await expect(order.getByText('Weigh and chop for the skillet').last()).toBeVisible();
+    await expect(
+      order.getByText('Weigh and chop for the skillet', { exact: true }).first(),
+    ).toBeVisible();
     if (await keep.isVisible()) {
       await expectAccessible(page);
       await keep.click();

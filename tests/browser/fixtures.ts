@@ -100,10 +100,14 @@ export const test = base.extend<Fixtures, { readonly site: Site }>({
   empty: [false, { option: true }],
   site: [async ({}, provide) => withSite(provide), { scope: 'worker', timeout: 90_000 }],
   phone: [false, { option: true }],
-  served: async ({ site, alone, empty, phone }, provide) => {
-    if (alone || empty || phone) await withSite(provide, { empty, phone });
-    else await provide(site);
-  },
+  served: [
+    async ({ site, alone, empty, phone }, provide) => {
+      if (alone || empty || phone) await withSite(provide, { empty, phone });
+      else await provide(site);
+    },
+    // A server that starts from a cold disk is not the test's own time.
+    { timeout: 120_000 },
+  ],
   baseURL: async ({ served }, provide) => provide(served.url),
   door: async ({ served }, provide) => {
     if (served.door === null) throw new Error('Say test.use({ phone: true }) to have a door.');
