@@ -5,7 +5,8 @@ const REACHABLE = { tabIndex: 0 } as const;
 
 /**
  * Something wider than a phone, which scrolls in itself and leaves the page alone. It is `relative` so
- * that words meant for screen readers alone, which are placed absolutely, are clipped with the rest.
+ * that words meant for screen readers alone, which are placed absolutely, are clipped with the rest; its
+ * sides have room for the ring of what has the focus.
  */
 export function ScrollRegion({
   label,
@@ -15,7 +16,12 @@ export function ScrollRegion({
   readonly children: ReactNode;
 }) {
   return (
-    <div className="relative overflow-x-auto" role="region" aria-label={label} {...REACHABLE}>
+    <div
+      className="relative -mx-1 overflow-x-auto px-1 print:mx-0 print:px-0"
+      role="region"
+      aria-label={label}
+      {...REACHABLE}
+    >
       {children}
     </div>
   );
