@@ -3,8 +3,9 @@ import { fileURLToPath } from 'node:url';
 
 /** `npm run bench -- NAME` runs `tests/bench/NAME.ts`; without a name it lists them. */
 const here = fileURLToPath(new URL('.', import.meta.url));
+const PARTS = ['run.ts', 'timing.ts', 'planner-mip.ts', 'planner-peers.ts'];
 const names = readdirSync(here)
-  .filter((file) => file.endsWith('.ts') && !['run.ts', 'timing.ts'].includes(file))
+  .filter((file) => file.endsWith('.ts') && !PARTS.includes(file))
   .map((file) => file.slice(0, -'.ts'.length))
   .sort();
 const name = process.argv[2];
