@@ -1,7 +1,7 @@
 import type { PlanToExplain } from '#lib/planner/bindings';
 import { completed, type WholeProblem } from '#lib/planner/face/defaults';
 import { pastFacts } from '#lib/planner/face/past';
-import { inRow, mapStates } from '#lib/planner/face/states-to-exact';
+import { inRow, statesOf } from '#lib/planner/face/states-to-exact';
 import type { Placed, PlannerProblem, TaskId } from '#lib/planner/problem';
 
 /** A part of the plan that can be moved as a whole, or the blocks and the beginning that cannot. */
@@ -155,15 +155,7 @@ function stateArcs(
   changes: readonly (Part & { readonly change: PlanToExplain['changeovers'][number] })[],
 ): Arc[] {
   const byId = new Map(tasks.map((part) => [part.id, part]));
-  const past = pastFacts(problem);
-  const placeOf = new Map(problem.tasks.map(({ id }, place) => [id, place]));
-  const { mapped } = mapStates(
-    problem,
-    past,
-    ({ task, anchor }) => ({ task: placeOf.get(task) ?? -1, anchor }),
-    problem.tasks.length,
-  );
-  return mapped.flatMap(({ resource, states }) => {
+  return statesOf(problem, pastFacts(problem)).flatMap(({ resource, states }) => {
     const own = changes.filter(({ change }) => change.resource === resource.id);
     const arcs: Arc[] = [];
     let before: Part[] = [];

@@ -1,7 +1,7 @@
 import type { Binding, PlanToExplain } from '#lib/planner/bindings';
 import type { WholeProblem } from '#lib/planner/face/defaults';
 import { pastFacts, type PastFacts } from '#lib/planner/face/past';
-import { inRow, mapStates, type MappedStates } from '#lib/planner/face/states-to-exact';
+import { inRow, statesOf, type MappedStates } from '#lib/planner/face/states-to-exact';
 import type { Placed } from '#lib/planner/problem';
 
 /** Stateful resources that would not be in the right state in time, if `one` started a unit earlier. */
@@ -9,14 +9,7 @@ export function stateBindings(problem: WholeProblem, one: Placed, plan: PlanToEx
   const needs = problem.tasks.find(({ id }) => id === one.id)?.needs ?? null;
   if (needs === null) return [];
   const past = pastFacts(problem);
-  const placeOf = new Map(problem.tasks.map(({ id }, place) => [id, place]));
-  const { mapped } = mapStates(
-    problem,
-    past,
-    ({ task, anchor }) => ({ task: placeOf.get(task) ?? -1, anchor }),
-    problem.tasks.length,
-  );
-  const states = mapped.find(({ resource }) => resource.id === needs.resource);
+  const states = statesOf(problem, past).find(({ resource }) => resource.id === needs.resource);
   if (states === undefined) return [];
   const found = firstClash(problem, past, states, one, plan);
   if (found === null) return [];

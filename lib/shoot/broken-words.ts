@@ -1,9 +1,9 @@
 import { HORIZON } from '#lib/planner/broken-rules';
 import type { Anchor } from '#lib/planner/problem';
-import type { DayFacts } from '#lib/shoot/day-facts';
+import { stepTitle, type DayFacts } from '#lib/shoot/day-facts';
 import { clockText, minutesText } from '#lib/shoot/day-words';
-import { ceilMin, floorMin } from '#lib/shoot/minutes';
 import type { BrokenRule, LotClock, PlanEntry } from '#lib/shoot/plan';
+import { reasonOf, tieAsks } from '#lib/shoot/rule-words';
 
 /** A broken rule of the planner, by its id in the problem, in the words of the day. */
 export function brokenInWords(
@@ -14,7 +14,6 @@ export function brokenInWords(
 ): BrokenRule {
   const own = id.slice(id.indexOf(':') + 1);
   const kind = id.includes(':') ? id.slice(0, id.indexOf(':')) : id;
-  const titleOf = (stepId: string): string => facts.stepById.get(stepId)?.step.title ?? stepId;
   switch (kind) {
     case 'link':
       return brokenLink(own, entries, facts);
@@ -32,7 +31,7 @@ export function brokenInWords(
     case 'step':
       return {
         rule: 'start',
-        message: `${titleOf(own)} cannot stand where its pin, the day's start and its length ask for.`,
+        message: `${stepTitle(facts, own)} cannot stand where its pin, the day's start and its length ask for.`,
         stepIds: [own],
       };
     case 'wash':
@@ -79,15 +78,10 @@ function brokenLink(id: string, entries: readonly PlanEntry[], facts: DayFacts):
   const at = (entry: PlanEntry, anchor: Anchor): number =>
     anchor === 'start' ? entry.startMin : entry.endMin;
   const gap = at(to, link.toAnchor) - at(from, link.fromAnchor);
-  const least = !link.minLagS ? null : `at least ${minutesText(ceilMin(link.minLagS))}`;
-  const most = link.maxLagS === null ? null : `at most ${minutesText(floorMin(link.maxLagS))}`;
-  const asked =
-    [least, most].filter((part) => part !== null).join(' and ') || 'no earlier than 0 min';
-  const reason = link.reason === '' ? '' : ` (${link.reason})`;
   const found = gap < 0 ? `${minutesText(-gap)} before it` : `${minutesText(gap)} after it`;
   return {
     rule: 'link',
-    message: `The ${link.toAnchor} of ${to.title} should come ${asked} after the ${link.fromAnchor} of ${from.title}${reason}; here it comes ${found}.`,
+    message: `The ${link.toAnchor} of ${to.title} should come ${tieAsks(link)} after the ${link.fromAnchor} of ${from.title}${reasonOf(link)}; here it comes ${found}.`,
     stepIds: [link.fromStepId, link.toStepId],
   };
 }

@@ -60,3 +60,8 @@ export function dayFacts(file: EpisodeFile): DayFacts {
 export function soilingSteps(segment: Segment): readonly Step[] {
   return segment.steps.filter((step) => SOILING.has(step.role));
 }
+
+/** The title of a step of the day; its id where the day does not have it. */
+export function stepTitle(facts: DayFacts, stepId: string): string {
+  return facts.stepById.get(stepId)?.step.title ?? stepId;
+}

@@ -1,9 +1,14 @@
 import type { Goal, PlannerProblem } from '#lib/planner/problem';
+import type { DayLevel } from '#lib/shoot/plan';
 import { HANDS, type DayProblem } from '#lib/shoot/to-problem';
 
 /** What a day is made small by, the most important first. */
-export const DAY_LEVELS = ['wrap', 'danger', 'oven', 'switches'] as const;
-export type DayLevel = (typeof DAY_LEVELS)[number];
+export const DAY_LEVELS = [
+  'wrap',
+  'danger',
+  'oven',
+  'switches',
+] as const satisfies readonly DayLevel[];
 
 /** Wrap is looked for on a grid of so many minutes of the clock. */
 const GRID_MIN = 5;

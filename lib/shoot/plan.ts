@@ -41,10 +41,13 @@ export interface BrokenRule {
   readonly stepIds: readonly string[];
 }
 
+/** What a day is made small by. */
+export type DayLevel = 'wrap' | 'danger' | 'oven' | 'switches';
+
 /** A level of the day's goals: what the plan has, and what no plan of that kind can have less of. */
 export interface LevelProof {
   /** End of the day as a minute of the day; food unchilled, ovens on: minutes; switches: a count. */
-  readonly level: 'wrap' | 'danger' | 'oven' | 'switches';
+  readonly level: DayLevel;
   readonly value: number;
   /** Null where nothing is known. */
   readonly bound: number | null;

@@ -1,8 +1,8 @@
 import { clockText, minutesText } from '#lib/shoot/day-words';
-import type { LevelProof, PlanProof } from '#lib/shoot/plan';
+import type { DayLevel, PlanProof } from '#lib/shoot/plan';
 import type { DayProgress } from '#lib/shoot/solve-day';
 
-const NAMES: Readonly<Record<LevelProof['level'], string>> = {
+const NAMES: Readonly<Record<DayLevel, string>> = {
   wrap: 'Wrap, on the 5-minute grid',
   danger: 'Food unchilled, summed',
   oven: 'Ovens on or changing',
@@ -43,7 +43,7 @@ export function levelLines({ levels }: PlanProof): LevelLine[] {
   }));
 }
 
-function amountText(level: LevelProof['level'], amount: number): string {
+function amountText(level: DayLevel, amount: number): string {
   if (level === 'wrap') return clockText(amount);
   return level === 'switches' ? `${amount} times` : minutesText(amount);
 }

@@ -1,5 +1,6 @@
+import type { StepLink } from '#lib/episode/schema';
 import { HORIZON } from '#lib/planner/broken-rules';
-import type { DayFacts } from '#lib/shoot/day-facts';
+import { stepTitle, type DayFacts } from '#lib/shoot/day-facts';
 import { clockText, minutesText } from '#lib/shoot/day-words';
 import { ceilMin, floorMin, lengthRange } from '#lib/shoot/minutes';
 
@@ -12,7 +13,6 @@ export function ruleInWords(id: string, facts: DayFacts): string {
   const cut = id.indexOf(':');
   const kind = cut < 0 ? id : id.slice(0, cut);
   const own = id.slice(cut + 1);
-  const titleOf = (stepId: string): string => facts.stepById.get(stepId)?.step.title ?? stepId;
   const segmentOf = (segmentId: string): string =>
     facts.segments.find((segment) => segment.id === segmentId)?.title ?? segmentId;
   switch (kind) {
@@ -31,17 +31,17 @@ export function ruleInWords(id: string, facts: DayFacts): string {
       const [segmentId = own, stepId] = own.split(':');
       return stepId === undefined
         ? `${segmentOf(segmentId)} is washed up.`
-        : `${segmentOf(segmentId)} is washed up after ${titleOf(stepId)}.`;
+        : `${segmentOf(segmentId)} is washed up after ${stepTitle(facts, stepId)}.`;
     }
     case 'order':
-      return `${titleOf(own)} comes in viewing order: not after the next meal.`;
+      return `${stepTitle(facts, own)} comes in viewing order: not after the next meal.`;
     case 'gap':
-      return `The next meal begins at least ${minutesText(facts.day.mealGapMin)} after ${titleOf(own)} begins.`;
+      return `The next meal begins at least ${minutesText(facts.day.mealGapMin)} after ${stepTitle(facts, own)} begins.`;
     case 'meal':
     case 'meals':
       return `Meals begin at least ${minutesText(facts.day.mealGapMin)} apart.`;
     case 'use':
-      return `${titleOf(own.split(':')[0] ?? own)} takes one of the ovens.`;
+      return `${stepTitle(facts, own.split(':')[0] ?? own)} takes one of the ovens.`;
     case HORIZON:
       return facts.day.wrapByMin === null
         ? 'The day ends within ten days.'
@@ -54,14 +54,18 @@ export function ruleInWords(id: string, facts: DayFacts): string {
 function link(id: string, facts: DayFacts): string {
   const found = facts.links.find((each) => each.id === id);
   if (found === undefined) return `A tie between two steps (${id}).`;
-  const titleOf = (stepId: string): string => facts.stepById.get(stepId)?.step.title ?? stepId;
-  const asked = [
-    found.minLagS === null ? null : `at least ${minutesText(ceilMin(found.minLagS))}`,
-    found.maxLagS === null ? null : `at most ${minutesText(floorMin(found.maxLagS))}`,
-  ].filter((part) => part !== null);
-  const reason = found.reason === '' ? '' : ` (${found.reason})`;
-  return `The ${found.toAnchor} of ${titleOf(found.toStepId)} comes ${asked.join(' and ')} after the ${found.fromAnchor} of ${titleOf(found.fromStepId)}${reason}.`;
+  return `The ${found.toAnchor} of ${stepTitle(facts, found.toStepId)} comes ${tieAsks(found)} after the ${found.fromAnchor} of ${stepTitle(facts, found.fromStepId)}${reasonOf(found)}.`;
 }
+
+/** What a tie asks of the time from one step to the other: "at least 5 min and at most 1 h". */
+export function tieAsks({ minLagS, maxLagS }: StepLink): string {
+  const least = !minLagS ? null : `at least ${minutesText(ceilMin(minLagS))}`;
+  const most = maxLagS === null ? null : `at most ${minutesText(floorMin(maxLagS))}`;
+  return [least, most].filter((part) => part !== null).join(' and ') || 'no earlier than 0 min';
+}
+
+/** Why a tie is there, in brackets; empty where nothing was said. */
+export const reasonOf = ({ reason }: StepLink): string => (reason === '' ? '' : ` (${reason})`);
 
 function step(id: string, facts: DayFacts): string {
   const found = facts.stepById.get(id)?.step;

@@ -32,6 +32,8 @@ export interface SolveOptions {
   readonly seed: number;
   /** How much is searched, see `USUAL_EFFORT`; 0 is the plan by rules. */
   readonly effort?: number;
+  /** `solveByRules` of the same facts and seed, where a caller has it already. */
+  readonly first?: SolvedDay;
   /** Ends the search with what is known. */
   readonly shouldStop?: () => boolean;
   readonly onProgress?: (progress: DayProgress) => void;
@@ -49,7 +51,7 @@ export const USUAL_EFFORT = 400;
  */
 export function solveDay(facts: DayFacts, options: SolveOptions): SolvedDay {
   const { seed, effort = USUAL_EFFORT, shouldStop, onProgress } = options;
-  const first = solveByRules(facts, seed);
+  const first = options.first ?? solveByRules(facts, seed);
   const { fixed, open } = ovenSteps(facts);
   const day = toProblem(facts, fixed, open);
   if (effort === 0 || day.problem.tasks.length === 0) return first;

@@ -39,10 +39,27 @@ export function boundsOf(terms: readonly Term[], sources: Sources): Bounds {
   const value = evaluate(terms, at);
   const low = extreme(terms, inputs, -1);
   const high = extreme(terms, inputs, 1);
-  const slack = OUTWARD * magnitude(terms, inputs);
+  const { centre, spread } = likely(terms, inputs);
+  return settled({ value, low, high, centre, spread }, magnitude(terms, inputs));
+}
+
+/**
+ * Bounds from extremes and a likely middle: the hard ones a step outward for what adding up such magnitudes may
+ * have cost, the likely ones clipped to them, and both stretched to hold the value.
+ */
+export function settled(
+  {
+    value,
+    low,
+    high,
+    centre,
+    spread,
+  }: Readonly<Record<'value' | 'low' | 'high' | 'centre' | 'spread', number>>,
+  magnitudes: number,
+): Bounds {
+  const slack = OUTWARD * magnitudes;
   const hardLow = Math.min(low - slack, value);
   const hardHigh = Math.max(high + slack, value);
-  const { centre, spread } = likely(terms, inputs);
   return {
     value,
     low: hardLow,

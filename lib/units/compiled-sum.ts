@@ -1,4 +1,4 @@
-import { OUTWARD, type Bounds } from '#lib/units/bounds';
+import { settled, type Bounds } from '#lib/units/bounds';
 import type { Interval } from '#lib/units/interval';
 import type { Sources, Term } from '#lib/units/sum-of-products';
 
@@ -61,18 +61,9 @@ export function compiledBounds(sum: CompiledSum): Bounds {
   const middle = middleOf(intervals);
   const low = extreme(sum, middle, -1);
   const high = extreme(sum, middle, 1);
-  const slack = OUTWARD * magnitude(sum);
-  const hardLow = Math.min(low - slack, value);
-  const hardHigh = Math.max(high + slack, value);
   const centre = evaluateAt(sum.terms, middle);
   const spread = 2 * Math.sqrt(varianceOf(sum, middle));
-  return {
-    value,
-    low: hardLow,
-    high: hardHigh,
-    likelyLow: Math.min(value, Math.max(hardLow, centre - spread)),
-    likelyHigh: Math.max(value, Math.min(hardHigh, centre + spread)),
-  };
+  return settled({ value, low, high, centre, spread }, magnitude(sum));
 }
 
 /** The sum where each source stands at the given point. */

@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { Worker } from 'node:worker_threads';
+import type { Worker } from 'node:worker_threads';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { dayFacts, type DayFacts } from '#lib/shoot/day-facts';
 import { ovenSteps } from '#lib/shoot/oven-choice';
@@ -9,6 +9,7 @@ import { dayPlan } from '#lib/shoot/plan-day';
 import { solveByRules, type DayProgress, type SolvedDay } from '#lib/shoot/solve-day';
 import { toProblem } from '#lib/shoot/to-problem';
 import type { DayMessage, DayTask } from './day-thread';
+import { startThread } from './typescript-thread';
 
 /** The seed of every plan that is shown or downloaded: page, calendar and text tell the same order. */
 const SEED = 1;
@@ -119,19 +120,15 @@ class DaySearches {
     this.queue = this.queue.filter((each) => each !== search);
     if (search === undefined) return;
     this.running = search;
-    const { facts, stop } = search;
-    const task: DayTask = { facts, seed: SEED, stop };
+    const { facts, first, stop } = search;
+    const task: DayTask = { facts, first, seed: SEED, stop };
     this.thread().postMessage(task);
   }
 
   private thread(): Worker {
     if (this.worker !== null) return this.worker;
-    // The program is started in its own folder. Threads do not inherit the loader of TypeScript.
-    const entry = pathToFileURL(path.join(process.cwd(), 'lib/work/day-thread.ts')).href;
-    const worker = new Worker(
-      `import('tsx/esm/api').then(({ register }) => { register(); return import(${JSON.stringify(entry)}); });`,
-      { eval: true },
-    );
+    // Not from this file's own address, which the build changes; the program is started in its own folder.
+    const worker = startThread(pathToFileURL(path.join(process.cwd(), 'lib/work/day-thread.ts')));
     worker.unref();
     worker.on('message', (message: DayMessage) => this.hear(message));
     worker.on('error', (error) => {

@@ -1,4 +1,3 @@
-import { Worker } from 'node:worker_threads';
 import type { ExactAnswer, ExactProblem } from '#lib/planner/exact/problem';
 import { solve } from '#lib/planner/exact/solve';
 import {
@@ -8,6 +7,7 @@ import {
   type ThreadMessage,
   type ThreadTask,
 } from './search-thread';
+import { startThread } from './typescript-thread';
 
 /**
  * Solves here, or with two searches in threads of their own: one works on plans, the other on the bound, and
@@ -31,12 +31,7 @@ export async function planInThreads(
 
 function inThread(workerData: ThreadTask): Promise<ExactAnswer> {
   return new Promise((resolve, reject) => {
-    // Threads do not inherit the loader of TypeScript.
-    const entry = new URL('./search-thread.ts', import.meta.url);
-    const worker = new Worker(
-      `import('tsx/esm/api').then(({ register }) => { register(); return import(${JSON.stringify(entry.href)}); });`,
-      { eval: true, workerData },
-    );
+    const worker = startThread(new URL('./search-thread.ts', import.meta.url), workerData);
     worker.on('message', (message: ThreadMessage) => {
       if (message.kind === 'answer') resolve(message.answer);
     });

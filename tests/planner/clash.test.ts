@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { planExactly } from '#lib/planner/plan-exactly';
 import type { Lag, PlannerProblem, Task } from '#lib/planner/problem';
+import { aTask } from './a-task';
 import { wrongWith } from './face-checker';
 import { bestOfAll } from './face-exhaustive';
 import { faceProblems, type FaceFeatures } from './face-random';
@@ -82,17 +83,7 @@ describe('rules that clash', () => {
 });
 
 describe('bad problems are named', () => {
-  const task = (id: string, more: Partial<Task> = {}): Task => ({
-    id,
-    minLength: 2,
-    maxLength: 2,
-    notBefore: null,
-    endBy: null,
-    demands: {},
-    needs: null,
-    group: null,
-    ...more,
-  });
+  const task = (id: string, more: Partial<Task> = {}) => aTask(id, 2, more);
   const lag = (
     id: string,
     from: string,

@@ -5,6 +5,7 @@ import { chainsOf, criticalChain } from '#lib/planner/explain';
 import { planExactly } from '#lib/planner/plan-exactly';
 import type { PlannerProblem, Task } from '#lib/planner/problem';
 import { slackOf } from '#lib/planner/slack';
+import { aTask } from './a-task';
 import { anyChangeovers } from './face-exhaustive';
 import { faceProblems, type FaceFeatures } from './face-random';
 
@@ -97,17 +98,8 @@ describe('slack', () => {
 });
 
 describe('a small day', () => {
-  const task = (id: string, length: number, more: Partial<Task> = {}): Task => ({
-    id,
-    minLength: length,
-    maxLength: length,
-    notBefore: null,
-    endBy: null,
-    demands: { hands: 1 },
-    needs: null,
-    group: null,
-    ...more,
-  });
+  const task = (id: string, length: number, more: Partial<Task> = {}) =>
+    aTask(id, length, { demands: { hands: 1 }, ...more });
   // Knead, let the dough rest, bake in an oven that takes 8 to heat; stir the sauce meanwhile.
   const problem: PlannerProblem = {
     horizon: 100,

@@ -3,19 +3,10 @@ import { completed } from '#lib/planner/face/defaults';
 import { faultsOfProblem } from '#lib/planner/face/faults';
 import { planExactly } from '#lib/planner/plan-exactly';
 import type { Goal, PlannerProblem, Task } from '#lib/planner/problem';
+import { aTask } from './a-task';
 import { wrongWith } from './face-checker';
 
-const task = (id: string, more: Partial<Task> = {}): Task => ({
-  id,
-  minLength: 2,
-  maxLength: 2,
-  notBefore: null,
-  endBy: null,
-  demands: {},
-  needs: null,
-  group: null,
-  ...more,
-});
+const task = (id: string, more: Partial<Task> = {}) => aTask(id, 2, more);
 const base: PlannerProblem = {
   horizon: 20,
   tasks: [task('a'), task('b')],

@@ -1,22 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { planByRules } from '#lib/planner/plan-by-rules';
-import type { PlannerProblem, Task } from '#lib/planner/problem';
+import type { PlannerProblem } from '#lib/planner/problem';
+import { aTask as task } from './a-task';
 import { earliestWrap } from './brute-force';
 import { smallProblem } from './random-problem';
 import { faultsOf } from './tiny-checker';
 
-const task = (id: string, length: number, more: Partial<Task> = {}): Task => ({
-  id,
-  minLength: length,
-  maxLength: length,
-  notBefore: null,
-  endBy: null,
-  demands: {},
-  needs: null,
-  group: null,
-  ...more,
-});
 const problem = (more: Partial<PlannerProblem>): PlannerProblem => ({
   horizon: 1000,
   tasks: [],

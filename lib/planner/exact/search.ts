@@ -242,7 +242,6 @@ export class Search {
     let target = hasPlan ? best - 1 : Infinity;
     if (hasPlan && !visit && this.run % 2 === 1) target = this.between(bound, best);
     if (visit) chooseFree(this.model, this.plan!, this.free, this.random);
-    const first = analysis.conflicts;
     for (;;) {
       if (!engine.propagate()) {
         const before = trail.low(goal);
@@ -264,7 +263,7 @@ export class Search {
         this.decide(upper(goal), -target);
         continue;
       }
-      if (visit && this.keepOrder(analysis.conflicts - first)) continue;
+      if (visit && this.keepOrder()) continue;
       const variable = hasPlan || this.run > 1 ? this.next() : this.earliest();
       if (variable < 0) {
         this.accept();
@@ -294,7 +293,7 @@ export class Search {
   }
 
   /** Decides one more order as the best plan has it, among pairs that are not both free. */
-  private keepOrder(_conflicts: number): boolean {
+  private keepOrder(): boolean {
     const { model, free } = this;
     const { trail } = this.engine;
     for (let k = 0; k < model.pairs.length; k += 1) {

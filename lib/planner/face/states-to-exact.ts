@@ -93,6 +93,17 @@ export function mapStates(
   return { mapped, added };
 }
 
+/** The stateful resources of a problem by themselves, for what is said of a plan of it. */
+export function statesOf(problem: WholeProblem, past: PastFacts): readonly MappedStates[] {
+  const placeOf = new Map(problem.tasks.map(({ id }, place) => [id, place]));
+  return mapStates(
+    problem,
+    past,
+    ({ task, anchor }) => ({ task: placeOf.get(task) ?? -1, anchor }),
+    problem.tasks.length,
+  ).mapped;
+}
+
 /**
  * Uses of the past before those of its last state: whatever they were, the resource is now in that state.
  */

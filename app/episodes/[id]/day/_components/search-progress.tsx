@@ -22,5 +22,10 @@ export function SearchProgress({
     });
     return () => source.close();
   }, [address, router]);
-  return <span role="status">{words}</span>;
+  return (
+    <>
+      <span role="status">{words}</span>
+      <noscript>Open the page again to see what it has found.</noscript>
+    </>
+  );
 }
