@@ -173,6 +173,9 @@ describe('a day that cannot be kept', () => {
     const text = words(screen(html(page)));
     expect(page.plan.broken.length).toBeGreaterThan(0);
     for (const { message } of page.plan.broken) expect(text).toContain(message);
+    expect(page.plan.clash.length).toBeGreaterThan(1);
+    expect(text).toContain('These rules cannot all be kept. Loosen or drop one of them:');
+    for (const rule of page.plan.clash) expect(text).toContain(rule);
     for (const { title } of page.plan.entries) expect(text).toContain(title);
     expect(words(paper(html(page)))).toContain(page.plan.broken[0]?.message);
   });

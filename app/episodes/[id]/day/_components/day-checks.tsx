@@ -8,7 +8,7 @@ const PART = 'mt-10';
 
 /** Must-rules that this day cannot keep, each in words. The order below them still says what to do. */
 export function BrokenRules({ page }: { readonly page: DayPage }) {
-  const { broken } = page.plan;
+  const { broken, clash } = page.plan;
   if (broken.length === 0) return null;
   return (
     <section aria-labelledby="broken" className="mb-8 border-l-[6px] border-hand py-1 pl-4">
@@ -23,6 +23,16 @@ export function BrokenRules({ page }: { readonly page: DayPage }) {
           <li key={rule.message}>{rule.message}</li>
         ))}
       </ul>
+      {clash.length < 2 ? null : (
+        <>
+          <p className="mt-2">These rules cannot all be kept. Loosen or drop one of them:</p>
+          <ul className="mt-1 list-disc pl-5">
+            {clash.map((rule) => (
+              <li key={rule}>{rule}</li>
+            ))}
+          </ul>
+        </>
+      )}
     </section>
   );
 }
