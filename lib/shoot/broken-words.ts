@@ -81,7 +81,7 @@ function brokenLink(id: string, entries: readonly PlanEntry[], facts: DayFacts):
   const found = gap < 0 ? `${minutesText(-gap)} before it` : `${minutesText(gap)} after it`;
   return {
     rule: 'link',
-    message: `The ${link.toAnchor} of ${to.title} should come ${tieAsks(link)} after the ${link.fromAnchor} of ${from.title}${reasonOf(link)}; here it comes ${found}.`,
+    message: `The ${link.toAnchor} of ${to.title} should come ${tieAsks(link)} the ${link.fromAnchor} of ${from.title}${reasonOf(link)}; here it comes ${found}.`,
     stepIds: [link.fromStepId, link.toStepId],
   };
 }

@@ -54,14 +54,15 @@ export function ruleInWords(id: string, facts: DayFacts): string {
 function link(id: string, facts: DayFacts): string {
   const found = facts.links.find((each) => each.id === id);
   if (found === undefined) return `A tie between two steps (${id}).`;
-  return `The ${found.toAnchor} of ${stepTitle(facts, found.toStepId)} comes ${tieAsks(found)} after the ${found.fromAnchor} of ${stepTitle(facts, found.fromStepId)}${reasonOf(found)}.`;
+  return `The ${found.toAnchor} of ${stepTitle(facts, found.toStepId)} comes ${tieAsks(found)} the ${found.fromAnchor} of ${stepTitle(facts, found.fromStepId)}${reasonOf(found)}.`;
 }
 
-/** What a tie asks of the time from one step to the other: "at least 5 min and at most 1 h". */
+/** What a tie asks of the time from one step to the other: "at least 5 min and at most 1 h after", or "after". */
 export function tieAsks({ minLagS, maxLagS }: StepLink): string {
   const least = !minLagS ? null : `at least ${minutesText(ceilMin(minLagS))}`;
   const most = maxLagS === null ? null : `at most ${minutesText(floorMin(maxLagS))}`;
-  return [least, most].filter((part) => part !== null).join(' and ') || 'no earlier than 0 min';
+  const asked = [least, most].filter((part) => part !== null).join(' and ');
+  return asked === '' ? 'after' : `${asked} after`;
 }
 
 /** Why a tie is there, in brackets; empty where nothing was said. */
