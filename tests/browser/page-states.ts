@@ -111,7 +111,7 @@ const gapRefused = async (page: Page) => {
 };
 
 const keysOpen = async (page: Page) => {
-  await page.getByRole('button', { name: 'Keys' }).click();
+  await page.getByRole('button', { name: 'Keys', exact: true }).click();
   await expect(page.getByRole('dialog')).toBeVisible();
 };
 

@@ -108,7 +108,7 @@ test.describe('by keyboard', () => {
     await expect(page.getByRole('link', { name: 'Skip to the page' })).toBeFocused();
     await page.keyboard.press('Enter');
     await expect(page.locator('main')).toBeFocused();
-    const keys = page.getByRole('button', { name: 'Keys' });
+    const keys = page.getByRole('button', { name: 'Keys', exact: true });
     await keys.focus();
     await page.keyboard.press('Enter');
     await expect(page.getByRole('dialog')).toBeVisible();
