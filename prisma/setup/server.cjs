@@ -1,4 +1,5 @@
 'use strict';
+const http = require('node:http');
 const net = require('node:net');
 const { nextBin, childEnv, instanceOf } = require('./project.cjs');
 const { SetupFailure, lastLines } = require('./failure.cjs');
@@ -17,12 +18,37 @@ const addressOf = (port) => `http://${HOST}:${port}`;
 /** @param {number} ms @returns {Promise<void>} */
 const sleep = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
 
-/** @param {number} port @returns {Promise<Alive | null>} */
-async function askAlive(port) {
+/**
+ * What answers on a port, if it is this program. By `http.get` with a connection and a timer of its own: a `fetch`
+ * whose signal is `AbortSignal.timeout` was seen (Node 20, a loaded machine) neither to come back nor to be ended.
+ * @param {number} port
+ * @returns {Promise<Alive | null>}
+ */
+function askAlive(port) {
+  return new Promise((resolve) => {
+    /** @param {Alive | null} alive */
+    const end = (alive) => {
+      clearTimeout(timer);
+      asked.destroy();
+      resolve(alive);
+    };
+    const asked = http.get(`${addressOf(port)}/alive`, { agent: false }, (answer) => {
+      let said = '';
+      answer.setEncoding('utf8');
+      answer.on('data', (part) => (said += part));
+      answer.once('error', () => end(null));
+      answer.once('end', () => end(aliveIn(said)));
+    });
+    const timer = setTimeout(() => end(null), 3000);
+    asked.once('error', () => end(null));
+  });
+}
+
+/** @param {string} said @returns {Alive | null} */
+function aliveIn(said) {
   try {
-    const answer = await fetch(`${addressOf(port)}/alive`, { signal: AbortSignal.timeout(3000) });
-    const said = await answer.json();
-    return said?.name === 'scale-and-slate' ? said : null;
+    const alive = JSON.parse(said);
+    return alive?.name === 'scale-and-slate' ? alive : null;
   } catch {
     return null;
   }
