@@ -2,6 +2,7 @@ import { FILE_FORMAT, FILE_VERSION, type EpisodeFile } from '#lib/episode/schema
 import type { Food } from '#lib/foods/food';
 import { SKILLET, SKILLET_LINKS } from '#seed/demo/barley-skillet';
 import { DAY, DAY_LINKS } from '#seed/demo/day';
+import { GLAZE } from '#seed/demo/glaze';
 import { INTRO, OUTRO } from '#seed/demo/intro-and-outro';
 import { CREATOR, KITCHEN } from '#seed/demo/kitchen';
 import { LABEL_FOODS } from '#seed/demo/label-foods';
@@ -19,7 +20,7 @@ export function demoFile(references: readonly Food[]): EpisodeFile {
   return {
     format: FILE_FORMAT,
     version: FILE_VERSION,
-    recipes: [],
+    recipes: [GLAZE],
     savedAt: '2026-12-10T18:00:00.000Z',
     creator: CREATOR,
     kitchen: KITCHEN,

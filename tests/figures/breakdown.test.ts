@@ -341,7 +341,7 @@ describe('the picture', () => {
     const [energy] = pictureBars(demo, { kind: 'whole', segmentId: 'seg-loaf' });
     const parts = energy?.parts ?? [];
     expect(parts).toHaveLength(6);
-    expect(parts[5]).toMatchObject({ name: '8 others', rest: true });
+    expect(parts[5]).toMatchObject({ name: '7 others', rest: true });
     expect(parts.reduce((sum, { value }) => sum + value, 0)).toBeCloseTo(
       energy?.figure.value ?? NaN,
       6,

@@ -214,6 +214,24 @@ describe('ways to give an amount in the demo', () => {
     expect(left.map((line) => line.id)).toEqual(['line-loaf-oil']);
   });
 
+  it('a running total: the oats go onto the turkey, ± half a gram at both ends, and the scale’s 0.2 %', () => {
+    const readings = dishesOf(segments).flatMap(({ recipe }) => recipe.weighings);
+    const following = readings.filter(({ afterId }) => afterId !== null);
+    expect(following.map(({ id, afterId }) => [id, afterId])).toEqual([
+      ['weigh-loaf-oats', 'weigh-turkey'],
+    ]);
+    const row = dish('seg-loaf').lines.find((each) => each.lineId === 'line-loaf-oats');
+    expect(row?.eatenMg?.value).toBe(50_000);
+    expect(row?.eatenMg?.low).toBeCloseTo(49_000 * 0.998, 3);
+    expect(row?.eatenMg?.high).toBeCloseTo(51_000 * 1.002, 3);
+  });
+
+  it('a dish as an ingredient: the glaze brings what its passata and honey hold', () => {
+    const row = dish('seg-loaf').lines.find((each) => each.lineId === 'line-loaf-glaze');
+    // 130 g at 35 kcal in the label's 125 g, and a tablespoon of honey, 21 g at 304 kcal in 100 g (USDA SR28, 19296).
+    expect(row?.figures.energyKcal?.value).toBeCloseTo((130 * 35) / 125 + 21 * 3.04, 6);
+  });
+
   it('zucchini is eaten without its ends', () => {
     // 318 g as bought, refuse 5 % (USDA SR28, FOOD_DES 11477): 302.1 g.
     const row = dish('seg-loaf').lines.find((each) => each.lineId === 'line-loaf-zucchini');
