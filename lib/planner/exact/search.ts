@@ -3,9 +3,12 @@ import { seededRandom } from '../seeded-random';
 import { Activity } from './activity';
 import { Analysis } from './analysis';
 import { lower, upper } from './atoms';
+import { Branching } from './branching';
 import type { Engine } from './engine';
+import { followPlan } from './follow';
 import { planOf, type Model } from './model';
 import { chooseFree, Visits } from './neighbourhoods';
+import { Phases } from './phases';
 import type { ExactOptions, ExactPlan } from './problem';
 import { luby } from './restarts';
 import { NO_REASON } from './trail';
@@ -46,10 +49,8 @@ export class Search {
   private readonly analysis: Analysis;
   private readonly activity: Activity;
   private readonly random: () => number;
-  private readonly phase: Int32Array;
-  private readonly hasPhase: Uint8Array;
-  private readonly taken: Int32Array;
-  private takenSize = 0;
+  private readonly phases: Phases;
+  private readonly branching: Branching;
   private run = 0;
   private readonly visits = new Visits();
   private mostNogoods = FIRST_REDUCTION;
@@ -68,9 +69,8 @@ export class Search {
     this.analysis = new Analysis(this.engine, {
       involved: (variable) => this.activity.bump(variable),
     });
-    this.phase = new Int32Array(this.engine.variables);
-    this.hasPhase = new Uint8Array(this.engine.variables);
-    this.taken = new Int32Array(2 * this.engine.variables + 16);
+    this.phases = new Phases(this.engine.variables);
+    this.branching = new Branching(model, this.activity, this.phases, (b, v) => this.decide(b, v));
     this.goalValues = new Float64Array(model.goals.length).fill(Infinity);
     this.free = new Uint8Array(model.start.length);
   }
@@ -84,57 +84,10 @@ export class Search {
    * become the plan; where not they stay as the values tried first. Must be called at the root.
    */
   follow(hint: ExactPlan): boolean {
-    const { engine, model } = this;
-    const { trail } = engine;
-    let holds = true;
-    for (const [task, flag] of model.presence) {
-      this.phase[flag] = hint.absent?.includes(task) === true ? 0 : 1;
-      this.hasPhase[flag] = 1;
-      holds = holds && this.fix(flag);
-    }
-    for (let task = 0; task < model.start.length; task += 1) {
-      const starts = model.start[task]!;
-      const ends = model.end[task]!;
-      this.phase[starts] = hint.starts[task]!;
-      this.hasPhase[starts] = 1;
-      if (ends !== starts) {
-        this.phase[ends] = hint.ends[task]! - model.endOffset[task]!;
-        this.hasPhase[ends] = 1;
-      }
-      holds = holds && this.assume(starts) && this.assume(ends);
-    }
-    // All at once: whether they keep every rule needs one fixpoint, not one for each of them.
-    holds = holds && engine.propagate();
-    for (let k = 0; holds && k < model.pairs.length; k += 1) {
-      const order = model.firstOrder + k;
-      const { first, second } = model.pairs[k]!;
-      this.phase[order] = hint.starts[first]! <= hint.starts[second]! ? 1 : 0;
-      holds = trail.low(order) === trail.high(order) || this.fix(order);
-    }
-    // What the hint says nothing of, as orders of starts that are equal, is tried at its least.
-    for (const variable of model.chosen) {
-      if (!holds || trail.low(variable) === trail.high(variable)) continue;
-      if (this.hasPhase[variable] === 0) this.phase[variable] = trail.low(variable);
-      holds = this.fix(variable);
-    }
+    const holds = followPlan(this.model, this.phases, hint, (b, v) => this.decide(b, v));
     if (holds) this.accept();
     this.toRoot();
     return holds;
-  }
-
-  private fix(variable: number): boolean {
-    return this.assume(variable) && this.engine.propagate();
-  }
-
-  /** Decides that the variable has the value of its phase, and lets nothing follow yet. */
-  private assume(variable: number): boolean {
-    const { engine } = this;
-    const { trail } = engine;
-    const value = this.phase[variable]!;
-    if (trail.low(variable) > value || trail.high(variable) < value) return false;
-    if (trail.low(variable) < value) engine.decide(lower(variable), value);
-    if (trail.high(variable) > value) engine.decide(upper(variable), -value);
-    return true;
   }
 
   /** Takes the variables' values as the best plan. */
@@ -142,10 +95,7 @@ export class Search {
     const { engine, model } = this;
     this.plan = planOf(model);
     this.visits.found();
-    for (let x = 0; x < engine.variables; x += 1) {
-      this.phase[x] = engine.trail.low(x);
-      this.hasPhase[x] = 1;
-    }
+    for (let x = 0; x < engine.variables; x += 1) this.phases.set(x, engine.trail.low(x));
     model.goals.forEach((goal, index) => {
       this.goalValues[index] = engine.trail.low(goal);
     });
@@ -176,7 +126,7 @@ export class Search {
       }
       // What is learned from one decision alone is a fact.
       if (!analysis.resolve() || !engine.propagate()) return false;
-      this.putBack();
+      this.branching.putBack();
     }
     engine.forgetRoot();
     return true;
@@ -188,6 +138,7 @@ export class Search {
     const { trail } = engine;
     const goal = this.model.goals[index]!;
     this.stopped = false;
+    this.branching.leftwards = this.model.plain.goals[index]!.kind === 'latest';
     const result = (state: GoalResult['state']): GoalResult => {
       this.toRoot();
       const best = this.plan === null ? null : this.goalValues[index]!;
@@ -240,7 +191,8 @@ export class Search {
     const visit = this.plan !== null && this.model.pairs.length > 0 && this.visits.isDue(this.run);
     let left = visit ? VISIT : luby(Math.ceil(this.run / 2)) * RUN;
     let target = hasPlan ? best - 1 : Infinity;
-    if (hasPlan && !visit && this.run % 2 === 1) target = this.between(bound, best);
+    const bold = visit ? this.random() < 0.5 : this.run % 2 === 1;
+    if (hasPlan && bold) target = this.between(bound, best);
     if (visit) chooseFree(this.model, this.plan!, this.free, this.random);
     for (;;) {
       if (!engine.propagate()) {
@@ -248,7 +200,7 @@ export class Search {
         if (!analysis.resolve()) return 'none';
         this.activity.decay();
         left -= 1;
-        this.putBack();
+        this.branching.putBack();
         if (trail.level === 0) {
           if (!engine.propagate()) return 'none';
           if (trail.low(goal) > before || visit) return this.restart();
@@ -263,14 +215,12 @@ export class Search {
         this.decide(upper(goal), -target);
         continue;
       }
-      if (visit && this.keepOrder()) continue;
-      const variable = hasPlan || this.run > 1 ? this.next() : this.earliest();
-      if (variable < 0) {
+      if (visit && this.branching.keepOrder(this.free)) continue;
+      if (!this.branching.branch(hasPlan || this.run > 1)) {
         this.accept();
         this.toRoot();
         return 'plan';
       }
-      this.branch(variable);
       this.asked += 1;
       if (this.asked % ASK === 0 && this.options.shouldStop()) return this.stop();
     }
@@ -292,91 +242,9 @@ export class Search {
     this.engine.decide(b, v);
   }
 
-  /** Decides one more order as the best plan has it, among pairs that are not both free. */
-  private keepOrder(): boolean {
-    const { model, free } = this;
-    const { trail } = this.engine;
-    for (let k = 0; k < model.pairs.length; k += 1) {
-      const { first, second } = model.pairs[k]!;
-      if (free[first] === 1 || free[second] === 1) continue;
-      const order = model.firstOrder + k;
-      if (trail.low(order) === trail.high(order)) continue;
-      if (this.phase[order] === 1) this.decide(lower(order), 1);
-      else this.decide(upper(order), 0);
-      return true;
-    }
-    return false;
-  }
-
-  /** The open variable that was most active in conflicts. */
-  private next(): number {
-    const { trail } = this.engine;
-    for (;;) {
-      const variable = this.activity.take();
-      if (variable < 0) return this.anyOpen();
-      this.taken[this.takenSize] = variable;
-      this.takenSize += 1;
-      if (this.takenSize === this.taken.length) this.putBack();
-      if (trail.low(variable) < trail.high(variable)) return variable;
-    }
-  }
-
-  private anyOpen(): number {
-    const { trail } = this.engine;
-    for (const variable of this.model.chosen) {
-      if (trail.low(variable) < trail.high(variable)) return variable;
-    }
-    return -1;
-  }
-
-  /** The open start that can be earliest, for a first plan. */
-  private earliest(): number {
-    const { trail } = this.engine;
-    let found = -1;
-    for (const variable of this.model.start) {
-      const low = trail.low(variable);
-      if (low === trail.high(variable)) continue;
-      if (
-        found < 0 ||
-        low < trail.low(found) ||
-        (low === trail.low(found) && trail.high(variable) < trail.high(found))
-      )
-        found = variable;
-    }
-    return found < 0 ? this.anyOpen() : found;
-  }
-
-  private branch(variable: number): void {
-    const { trail } = this.engine;
-    const low = trail.low(variable);
-    const high = trail.high(variable);
-    const { firstOrder, pairs } = this.model;
-    let value = this.hasPhase[variable] === 1 ? this.phase[variable]! : low;
-    if (this.hasPhase[variable] === 0 && variable >= firstOrder) {
-      const pair = pairs[variable - firstOrder];
-      if (pair !== undefined) {
-        const first = this.model.start[pair.first]!;
-        const second = this.model.start[pair.second]!;
-        value = trail.low(first) <= trail.low(second) ? 1 : 0;
-      }
-    }
-    if (value <= low) this.decide(upper(variable), -low);
-    else if (value >= high) this.decide(lower(variable), high);
-    else {
-      this.decide(upper(variable), -value);
-      // Still open from below.
-      this.activity.put(variable);
-    }
-  }
-
-  private putBack(): void {
-    for (let at = 0; at < this.takenSize; at += 1) this.activity.put(this.taken[at]!);
-    this.takenSize = 0;
-  }
-
   private toRoot(): void {
     this.engine.backTo(0);
-    this.putBack();
+    this.branching.putBack();
   }
 
   private stop(): 'stopped' {
