@@ -24,23 +24,23 @@ export interface Factor {
   readonly intervals: readonly Interval[];
   /** Whether it rises with a source, or falls. */
   readonly rises: readonly boolean[];
-  /** Least and most of its first derivative by each source in turn, wherever the others stand. */
-  readonly ranges: readonly number[];
   /** Pairs of sources that are multiplied, as places in `ids`. */
   readonly pairs: readonly Pick<Pair, 'a' | 'b'>[];
   /**
    * Its numbers in one row: value, low, high, where each source stands in the middle of its interval, and the sum of
-   * magnitudes for the step outward; from `FACTOR` on, for each source
-   * in turn the first derivative in the middle, variance, high, value and the way, 1 where it rises with it, −1 where it
-   * falls; then the mixed derivative of each pair.
+   * magnitudes for the step outward; where it is one product of sources that differ, the coefficient of that and how
+   * many sources it is multiplied by, the first ones, before it is divided by the others, else 0 and −1; from `FACTOR`
+   * on, for each source in turn the first derivative in the middle, variance, high, value and the way, 1 where it rises
+   * with it, −1 where it falls, the least and most of that derivative wherever the others stand, and low; then the mixed
+   * derivative of each pair.
    */
   readonly numbers: Float64Array;
   readonly sum: CompiledSum;
 }
 
 /** How many numbers a factor begins with, and how many there are of each source. */
-export const FACTOR = 5;
-export const FACTOR_SOURCE = 5;
+export const FACTOR = 7;
+export const FACTOR_SOURCE = 8;
 
 /**
  * Compiles a factor. Null where the terms are none: it may be negative, it may move both ways with a source,
@@ -61,7 +61,11 @@ export function compileFactor(terms: readonly Term[], sources: Sources): Factor 
   const slopes = slopesAt(sum, middle);
   const pairs = pairsAt(sum, middle);
   const numbers = new Float64Array(FACTOR + FACTOR_SOURCE * slopes.length + pairs.length);
-  numbers.set([value, low, high, evaluateAt(sum.terms, middle), magnitude(sum)]);
+  numbers.set([value, low, high, evaluateAt(sum.terms, middle), magnitude(sum), 0, -1]);
+  const [term] = sum.terms;
+  if (term && sum.terms.length === 1 && term.up.length + term.down.length === sum.ids.length) {
+    numbers.set([term.coefficient, term.up.length], FACTOR - 2);
+  }
   let at = FACTOR;
   for (let place = 0; place < slopes.length; place += 1, at += FACTOR_SOURCE) {
     const interval = sum.intervals[place];
@@ -71,13 +75,16 @@ export function compileFactor(terms: readonly Term[], sources: Sources): Factor 
     numbers[at + 2] = interval.high;
     numbers[at + 3] = interval.value;
     numbers[at + 4] = rises[place] ? 1 : -1;
+    numbers[at + 5] = ranges[2 * place] ?? 0;
+    numbers[at + 6] = ranges[2 * place + 1] ?? 0;
+    numbers[at + 7] = interval.low;
   }
   for (const { slope } of pairs) {
     numbers[at] = slope;
     at += 1;
   }
   const { ids, intervals } = sum;
-  return { none: terms.length === 0, ids, intervals, rises, ranges, pairs, numbers, sum };
+  return { none: terms.length === 0, ids, intervals, rises, pairs, numbers, sum };
 }
 
 function valuesOf(intervals: readonly Interval[]): number[] {

@@ -1,7 +1,7 @@
-import type { Entry } from '#lib/figures/compiled/arrangement';
+import type { Product } from '#lib/figures/compiled/summand';
 
 /** Whether two sums have the same arrangement: the same foods and sources in the same order, whatever the numbers. */
-export function areAlike(a: readonly Entry[], b: readonly Entry[]): boolean {
+export function areAlike(a: readonly Product[], b: readonly Product[]): boolean {
   if (a.length !== b.length) return false;
   for (let place = 0; place < a.length; place += 1) {
     if (!isAlike(a[place], b[place])) return false;
@@ -9,7 +9,7 @@ export function areAlike(a: readonly Entry[], b: readonly Entry[]): boolean {
   return true;
 }
 
-function isAlike(a: Entry | undefined, b: Entry | undefined): boolean {
+function isAlike(a: Product | undefined, b: Product | undefined): boolean {
   if (!a || !b || a.of !== b.of || a.sign !== b.sign) return false;
   const [first, second] = [a.factor, b.factor];
   if (first === second) return true;

@@ -1,12 +1,11 @@
+import { holdingIn, type Holding } from '#lib/figures/compiled/holding';
+import { meetingIn, type Meeting } from '#lib/figures/compiled/meeting';
 import type { Product } from '#lib/figures/compiled/summand';
 import { JOINT, TableMaker, type Tables } from '#lib/figures/compiled/tables';
 
-/** A product as it counts in a sum. */
-export type Entry = Omit<Product, 'amount'>;
-
 /** How ingredients meet in a sum. */
 export interface Arrangement extends Tables {
-  readonly entries: readonly Entry[];
+  readonly entries: readonly Product[];
   /** Ids of the amount sources. */
   readonly ids: readonly string[];
   /**
@@ -14,12 +13,16 @@ export interface Arrangement extends Tables {
    * and the source; how many pairs, and of each the pair.
    */
   readonly route: Int32Array;
+  /** Of each of `specials`, what its variance comes from. */
+  readonly meetings: readonly Meeting[];
+  /** Of each of `specials`, the entries that hold it. */
+  readonly holding: readonly Holding[];
   /** Where a food's sum of magnitudes is more than its upper bound: food, nutrient and by how much. */
   readonly excess: Float64Array;
 }
 
 /** Arranges products; `byTerms` is 1 for the nutrients that they are not all of. */
-export function arrange(entries: readonly Entry[], byTerms: Uint8Array): Arrangement {
+export function arrange(entries: readonly Product[], byTerms: Uint8Array): Arrangement {
   const maker = new TableMaker(byTerms);
   const ids: string[] = [];
   const route: number[] = [];
@@ -40,18 +43,23 @@ export function arrange(entries: readonly Entry[], byTerms: Uint8Array): Arrange
   const excess = tables.compositions.flatMap((food, of) =>
     food.excess.flatMap(({ place, amount }) => [of, place, amount]),
   );
+  const places = Int32Array.from(route);
   return {
     ...tables,
+    meetings: tables.specials.map((place) => meetingIn(place, tables)),
+    holding: tables.specials.map((place) => holdingIn(place, entries, places, excess, ids.length)),
     excess: Float64Array.from(excess),
     entries,
     ids,
-    route: Int32Array.from(route),
+    route: places,
   };
 }
 
 /** Sums that are added together, with the place of each of their foods, sources, joints and pairs in the whole. */
 export interface Together extends Tables {
   readonly parts: readonly Arrangement[];
+  /** Of each of `specials`, what its variance comes from. */
+  readonly meetings: readonly Meeting[];
   readonly places: readonly Places[];
 }
 
@@ -87,5 +95,7 @@ export function arrangeTogether(parts: readonly Arrangement[], length: number): 
       pairs: placed(part.pairs, (food, a, b) => maker.pair(food, a, b)),
     };
   });
-  return { ...maker.tables(), parts, places };
+  const tables = maker.tables();
+  const meetings = tables.specials.map((place) => meetingIn(place, tables));
+  return { ...tables, parts, places, meetings };
 }

@@ -1,15 +1,15 @@
 import { areAlike, areEqual } from '#lib/figures/compiled/alike';
-import { arrange, type Arrangement, type Entry } from '#lib/figures/compiled/arrangement';
+import { arrange, type Arrangement } from '#lib/figures/compiled/arrangement';
 import { figureAt, figuresFrom, takeBounds, type Figures } from '#lib/figures/compiled/figures';
-import type { Product, Summand } from '#lib/figures/compiled/summand';
+import { productOf, type Product, type Summand } from '#lib/figures/compiled/summand';
 import { keptLists, listsOf, type Lists } from '#lib/figures/compiled/lists';
 import type { Arranged, Memory } from '#lib/figures/compiled/memory';
 import { scopeOf, type Scope, type Share } from '#lib/figures/compiled/scope';
 import { sourceLists } from '#lib/figures/compiled/source-lists';
 import { sumUp, type Sums } from '#lib/figures/compiled/sums';
 import { once } from '#lib/figures/once';
-import { addParts, figureOf, type Parts } from '#lib/figures/parts';
-import { compileFactor, type Factor } from '#lib/units/compiled-factor';
+import { addParts, figureOf, NOTHING, type Parts } from '#lib/figures/parts';
+import { compileFactor } from '#lib/units/compiled-factor';
 import { multiply } from '#lib/units/sum-of-products';
 
 /** Summands that are added up once, whole, and of which shares are then taken. */
@@ -58,7 +58,7 @@ export function dishSum(id: string, summands: readonly Summand[], memory: Memory
     shared: (scope) => {
       const known = byScope.get(scope.key);
       if (known) return known;
-      const entries = products.map((each) => sharedEntry(each, scope));
+      const entries = products.map((each) => sharedProduct(each, scope));
       const all = entries.filter((each) => each !== null);
       const unlike = all.length === entries.length ? byTerms : new Uint8Array(length).fill(1);
       const added = addUp(`${id}|${scope.shape}`, all, unlike, memory);
@@ -68,23 +68,31 @@ export function dishSum(id: string, summands: readonly Summand[], memory: Memory
   };
 }
 
-const factors = new WeakMap<Parts, { readonly key: string; readonly factor: Factor | null }>();
+const shares = new WeakMap<Parts, { readonly key: string; readonly product: Product | null }>();
 
 /** A product with its amount multiplied by a share, null where that makes no factor; the last share is kept with it. */
-function sharedEntry(
+function sharedProduct(
   { amount, of, sign }: Product,
   { key, terms, sources }: SharedScope,
-): Entry | null {
-  const known = factors.get(amount);
-  if (known?.key === key) return known.factor && { factor: known.factor, of, sign };
+): Product | null {
+  const known = shares.get(amount);
+  if (known?.key === key) return known.product;
   const all = new Map([...amount.sources, ...sources]);
-  const factor = compileFactor(multiply(amount.terms, terms), all);
-  factors.set(amount, { key, factor });
-  return factor && { factor, of, sign };
+  const multiplied = multiply(amount.terms, terms);
+  const factor = compileFactor(multiplied, all);
+  const product =
+    factor && productOf({ ...NOTHING, terms: multiplied, sources: all }, factor, of, sign);
+  shares.set(amount, { key, product });
+  return product;
 }
 
 /** Adds up entries, in the arrangement that the same sum had before if it still has it. */
-function addUp(id: string, entries: readonly Entry[], byTerms: Uint8Array, memory: Memory): Added {
+function addUp(
+  id: string,
+  entries: readonly Product[],
+  byTerms: Uint8Array,
+  memory: Memory,
+): Added {
   let kept = memory.arranged.get(id);
   if (
     !kept ||

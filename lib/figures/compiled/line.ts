@@ -7,6 +7,7 @@ import { compositionOf, type Composition, type Lack } from '#lib/figures/compile
 import type { Panel } from '#lib/figures/compiled/panel';
 import {
   askedSummand,
+  productOf,
   type LineLack,
   type Product,
   type Summand,
@@ -68,7 +69,7 @@ export function compileLine(
     if (!nutrient) return NOTHING;
     return (asked[place] ??= ingredientParts(line, recipe, context, nutrient, panel.region));
   };
-  const product = isPlain(line) ? productOf(eaten, panel) : null;
+  const product = isPlain(line) ? eatenProduct(eaten, panel) : null;
   const common = { line, eaten, row: null, sources: null };
   if (!product) return { ...common, ...askedSummand(panel, (place) => [parts(place)]) };
   const products = [product];
@@ -103,7 +104,7 @@ function saysNothing(said: unknown): boolean {
 }
 
 /** What is eaten of a food as a product, unless more is said of it than how much. */
-function productOf(eaten: EatenAmount, panel: Panel): Product | null {
+function eatenProduct(eaten: EatenAmount, panel: Panel): Product | null {
   if (!eaten.known || !eaten.food) return null;
   const { known: _known, amount, food, ...more } = eaten;
   if (!Object.values(more).every(saysNothing)) return null;
@@ -111,7 +112,7 @@ function productOf(eaten: EatenAmount, panel: Panel): Product | null {
   const factor = units && compileFactor(collect(units.terms), units.sources);
   if (!factor) return null;
   const of = compositionOf(food, panel);
-  return { amount: { ...NOTHING, ...units }, factor, of, sign: 1 };
+  return productOf({ ...NOTHING, ...units }, factor, of);
 }
 
 function lackOfLine({ id, text }: RecipeLine, { above, below, open }: Lack): LineLack {

@@ -1,5 +1,5 @@
 import type { Composition } from '#lib/figures/compiled/composition';
-import type { Entry } from '#lib/figures/compiled/arrangement';
+import type { Product } from '#lib/figures/compiled/summand';
 
 /** What ids of food values begin with; see `statedNutrient`. */
 const FOOD = 'food:';
@@ -9,7 +9,7 @@ const FOOD = 'food:';
  * @param length how many nutrients the panel has
  */
 export function sourceLists(
-  entries: readonly Entry[],
+  entries: readonly Product[],
   length: number,
 ): readonly (readonly string[])[] {
   const used = entries

@@ -1,74 +1,69 @@
-import type { Arrangement, Entry } from '#lib/figures/compiled/arrangement';
-import { CELL } from '#lib/figures/compiled/composition';
+import type { Product } from '#lib/figures/compiled/summand';
+import type { Holding } from '#lib/figures/compiled/holding';
 import type { Sums } from '#lib/figures/compiled/sums';
-import { AMOUNT, SUM } from '#lib/figures/compiled/tables';
-import type { Factor } from '#lib/units/compiled-factor';
-import { evaluateAt } from '#lib/units/compiled-sum';
+import { AMOUNT } from '#lib/figures/compiled/tables';
+import { FACTOR, FACTOR_SOURCE, type Factor } from '#lib/units/compiled-factor';
+import type { Interval } from '#lib/units/interval';
+
+/** Hard bounds of a nutrient, its sum of magnitudes and the way of each source: 1, −1, or 0 for one not in it. */
+export interface SpecialBounds {
+  readonly ways: Int8Array;
+  readonly low: number;
+  readonly high: number;
+  readonly reach: number;
+}
 
 /**
  * Hard bounds of a nutrient that amounts alone are in, added or taken away, beside the foods that hold it: the water
  * that cooking took is what the dish weighs less than its ingredients, so it has their errors with the other sign.
  * Where each source moves the whole one way, wherever the others stand, it stands at that end.
- * @returns the way of each source: 1, −1, or 0 for one that is not in it; null where one has no way
+ * @returns null where a source has no way
  */
-export function addSpecial(
-  arrangement: Arrangement,
-  entries: readonly Entry[],
+export function specialBounds(
+  holding: Holding,
+  entries: readonly Product[],
   { row, at }: Sums,
-  place: number,
-): Int8Array | null {
-  const ways = waysOf(arrangement, entries, place);
+): SpecialBounds | null {
+  const ways = waysOf(holding, entries);
   if (!ways) return null;
-  const { route } = arrangement;
+  const { route, ends, excess } = holding;
   let low = 0;
   let high = 0;
   let reach = 0;
-  let step = 0;
-  for (const { factor, of, sign } of entries) {
-    const sources = step + 3;
-    step += 2 + 2 * factor.ids.length;
-    step += 1 + (route[step] ?? 0);
-    if (of.present[place] === 0) continue;
-    const { numbers } = factor;
-    const agreement = agreementOf(factor, ways, route, sources);
-    const least = sign * (of.cells[CELL * place + 1] ?? 0);
-    const most = sign * (of.cells[CELL * place + 2] ?? 0);
-    if (agreement === 'none') {
-      low += least * atEnds(factor, ways, route, sources, -1);
-      high += most * atEnds(factor, ways, route, sources, 1);
-    } else {
-      low += least * (numbers[agreement === 'all' ? 1 : 2] ?? 0);
-      high += most * (numbers[agreement === 'all' ? 2 : 1] ?? 0);
+  for (let step = 0, end = 0; step < route.length; end += 2) {
+    const entry = entries[route[step] ?? 0];
+    const last = step + 2 + (route[step + 1] ?? 0);
+    step += 2;
+    if (!entry) continue;
+    const { numbers } = entry;
+    const [least, most] = [ends[end] ?? 0, ends[end + 1] ?? 0];
+    const multiplied = numbers[6] ?? -1;
+    let [small, large] = [numbers[5] ?? 0, numbers[5] ?? 0];
+    if (multiplied < 0) {
+      small = atEnds(entry.factor, ways, route, step, -1);
+      large = atEnds(entry.factor, ways, route, step, 1);
+      step = last;
     }
+    const divided = step + multiplied;
+    for (let from = FACTOR; step < last; step += 1, from += FACTOR_SOURCE) {
+      const way = ways[route[step] ?? 0] ?? 0;
+      const [bottom, top] = [numbers[from + 7] ?? 0, numbers[from + 2] ?? 0];
+      if (step < divided) {
+        small *= way < 0 ? top : bottom;
+        large *= way > 0 ? top : bottom;
+      } else {
+        small /= way < 0 ? top : bottom;
+        large /= way > 0 ? top : bottom;
+      }
+    }
+    low += least * small;
+    high += most * large;
     reach += Math.abs(most) * (numbers[4] ?? 0);
   }
-  for (let each = 0; each < arrangement.excess.length; each += 3) {
-    if (arrangement.excess[each + 1] !== place) continue;
-    const amount = at.amounts + AMOUNT * (arrangement.excess[each] ?? 0);
-    reach += (row[amount + 4] ?? 0) * (arrangement.excess[each + 2] ?? 0);
+  for (const { food, amount } of excess) {
+    reach += (row[at.amounts + AMOUNT * food + 4] ?? 0) * amount;
   }
-  row[SUM * place + 1] = low;
-  row[SUM * place + 2] = high;
-  row[at.excess + place] = reach - high;
-  return ways;
-}
-
-/** Whether the sum moves with all sources of a factor as the factor does, or the other way with all. */
-function agreementOf(
-  { rises }: Factor,
-  ways: Int8Array,
-  route: Int32Array,
-  sources: number,
-): 'all' | 'opposite' | 'none' {
-  let agreeing = 0;
-  let opposed = 0;
-  for (let each = 0; each < rises.length; each += 1) {
-    const way = ways[route[sources + 2 * each] ?? 0] ?? 0;
-    if (way === (rises[each] ? 1 : -1)) agreeing += 1;
-    else if (way !== 0) opposed += 1;
-  }
-  if (agreeing === rises.length) return 'all';
-  return opposed === rises.length ? 'opposite' : 'none';
+  return { ways, low, high, reach };
 }
 
 /** A factor where all sources stand at the ends that make the sum least (−1) or most (1). */
@@ -79,47 +74,56 @@ function atEnds(
   sources: number,
   end: 1 | -1,
 ): number {
-  const at: number[] = [];
-  for (let each = 0; each < intervals.length; each += 1) {
-    const way = ways[route[sources + 2 * each] ?? 0] ?? 0;
-    const { low = NaN, high = NaN } = intervals[each] ?? {};
-    at.push(way === end ? high : low);
+  let all = 0;
+  for (const { coefficient, up, down } of sum.terms) {
+    let product = coefficient;
+    for (const place of up)
+      product *= endOf(intervals[place], ways[route[sources + place] ?? 0], end);
+    for (const place of down)
+      product /= endOf(intervals[place], ways[route[sources + place] ?? 0], end);
+    all += product;
   }
-  return evaluateAt(sum.terms, at);
+  return all;
 }
 
-function waysOf(
-  { route, sources }: Arrangement,
-  entries: readonly Entry[],
-  place: number,
-): Int8Array | null {
-  const least = new Float64Array(sources);
-  const most = new Float64Array(sources);
-  let step = 0;
-  for (const { factor, of, sign } of entries) {
-    const { ranges } = factor;
-    let to = step + 3;
-    step += 2 + ranges.length;
-    step += 1 + (route[step] ?? 0);
-    if (of.present[place] === 0) continue;
-    const low = sign * (of.cells[CELL * place + 1] ?? 0);
-    const high = sign * (of.cells[CELL * place + 2] ?? 0);
-    for (let each = 0; each < ranges.length; each += 2, to += 2) {
-      const source = route[to] ?? 0;
-      const first = ranges[each] ?? 0;
-      const last = ranges[each + 1] ?? 0;
-      const a = Math.min(first * low, first * high);
-      const b = Math.min(last * low, last * high);
-      const c = Math.max(first * low, first * high);
-      const d = Math.max(last * low, last * high);
-      least[source] = (least[source] ?? 0) + Math.min(a, b);
-      most[source] = (most[source] ?? 0) + Math.max(c, d);
+function endOf(interval: Interval | undefined, way: number | undefined, end: 1 | -1): number {
+  if (!interval) return NaN;
+  return way === end ? interval.high : interval.low;
+}
+
+/** Room to add up what each source moves; grows with the largest sum. */
+let room = new Float64Array(0);
+
+/** Which way each source moves the sum: the least and the most of its derivatives are added up over all entries. */
+function waysOf({ route, ends, sources }: Holding, entries: readonly Product[]): Int8Array | null {
+  if (room.length < 2 * sources) room = new Float64Array(4 * sources);
+  else room.fill(0, 0, 2 * sources);
+  for (let step = 0, end = 0; step < route.length; end += 2) {
+    const numbers = entries[route[step] ?? 0]?.numbers;
+    const last = step + 2 + (route[step + 1] ?? 0);
+    step += 2;
+    if (!numbers) continue;
+    const least = ends[end] ?? 0;
+    const most = ends[end + 1] ?? 0;
+    const added = most > 0;
+    for (let from = FACTOR; step < last; step += 1, from += FACTOR_SOURCE) {
+      const to = 2 * (route[step] ?? 0);
+      const first = numbers[from + 5] ?? 0;
+      const second = numbers[from + 6] ?? 0;
+      const rises = (numbers[from + 4] ?? 0) > 0;
+      // Nearest to nothing, and furthest from it.
+      const small = rises ? first : second;
+      const large = rises ? second : first;
+      const [near, far] = [small * least, large * most];
+      const up = added === rises;
+      room[to] = (room[to] ?? 0) + (up ? near : far);
+      room[to + 1] = (room[to + 1] ?? 0) + (up ? far : near);
     }
   }
   const ways = new Int8Array(sources);
   for (let source = 0; source < sources; source += 1) {
-    const from = least[source] ?? 0;
-    const to = most[source] ?? 0;
+    const from = room[2 * source] ?? 0;
+    const to = room[2 * source + 1] ?? 0;
     if (from < 0 && to > 0) return null;
     ways[source] = to > 0 ? 1 : from < 0 ? -1 : 0;
   }

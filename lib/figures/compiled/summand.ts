@@ -17,8 +17,20 @@ export interface Product {
   /** The amount before it was compiled. */
   readonly amount: Parts;
   readonly factor: Factor;
+  /** Those of the factor, where loops look for them. */
+  readonly numbers: Float64Array;
   readonly of: Composition;
   readonly sign: 1 | -1;
+}
+
+/** An amount times a composition, with the amount compiled. */
+export function productOf(
+  amount: Parts,
+  factor: Factor,
+  of: Composition,
+  sign: 1 | -1 = 1,
+): Product {
+  return { amount, factor, numbers: factor.numbers, of, sign };
 }
 
 /** A summand of figures with everything that they need, worked out once. */
@@ -100,7 +112,7 @@ function signedAmounts({ terms, sources }: Parts, of: Composition): Products {
     if (signed.length === 0) continue;
     const factor = compileFactor(signed, sources);
     if (!factor) return null;
-    products.push({ amount: { ...NOTHING, terms: signed, sources }, factor, of, sign });
+    products.push(productOf({ ...NOTHING, terms: signed, sources }, factor, of, sign));
   }
   return products;
 }

@@ -1,11 +1,6 @@
 import type { Together } from '#lib/figures/compiled/arrangement';
-import {
-  addErrors,
-  addMet,
-  collectErrors,
-  placeSource,
-  varianceAt,
-} from '#lib/figures/compiled/errors';
+import { addErrors, addMet, collectErrors, placeSource } from '#lib/figures/compiled/errors';
+import { varianceOf } from '#lib/figures/compiled/meeting';
 import type { Sums } from '#lib/figures/compiled/sums';
 import { AMOUNT, BOTH, NEITHER, SOURCE, SUM } from '#lib/figures/compiled/tables';
 
@@ -45,8 +40,8 @@ export function sumTogether(
   collectErrors(together, added);
   addErrors(together, added);
   addMet(together, added);
-  for (const place of together.specials) {
-    row[at.variance + place] = varianceAt(together, added, place);
+  for (const meeting of together.meetings) {
+    row[at.variance + meeting.place] = varianceOf(meeting, added);
   }
   return added;
 }

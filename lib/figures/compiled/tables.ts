@@ -25,9 +25,8 @@ export interface Tables {
   readonly singles: readonly number[];
   /** The nutrients that these are of. */
   readonly specials: readonly number[];
-  /** How many amount sources there are, and how many pairs of them that are multiplied. */
+  /** How many amount sources there are. */
   readonly sources: number;
-  readonly couples: number;
   /** `JOINT` numbers of each joint, and of each pair. */
   readonly joints: Int32Array;
   readonly pairs: Int32Array;
@@ -123,7 +122,6 @@ export class TableMaker {
       singles: only.flatMap((place, index) => (place === null ? [] : [index])),
       specials: [...new Set(only.filter((place) => place !== null))],
       sources: this.ids.size,
-      couples: pairs.kinds,
       joints: joints.table,
       pairs: pairs.table,
       metJoints: joints.met,
@@ -159,7 +157,7 @@ function metOf(
   bySource: ReadonlyMap<number, readonly Place[]>,
   count: number,
   compositions: readonly Composition[],
-): { table: Int32Array; met: Met[]; kinds: number } {
+): { table: Int32Array; met: Met[] } {
   const table = new Int32Array(JOINT * count);
   const met: Met[] = [];
   let kinds = 0;
@@ -181,7 +179,7 @@ function metOf(
       });
     }
   }
-  return { table, met, kinds };
+  return { table, met };
 }
 
 function layoutOf(

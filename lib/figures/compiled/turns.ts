@@ -1,4 +1,5 @@
-import type { Arrangement, Entry } from '#lib/figures/compiled/arrangement';
+import type { Arrangement } from '#lib/figures/compiled/arrangement';
+import type { Product } from '#lib/figures/compiled/summand';
 import { CELL } from '#lib/figures/compiled/composition';
 import type { Sums } from '#lib/figures/compiled/sums';
 import { AMOUNT, BOTH, SOURCE, SUM } from '#lib/figures/compiled/tables';
@@ -14,7 +15,7 @@ import { cornerSlopes } from '#lib/units/compiled-factor';
  */
 export function addTurns(
   { route, byTerms, sources }: Arrangement,
-  entries: readonly Entry[],
+  entries: readonly Product[],
   { row, at }: Sums,
 ): boolean {
   const turning = turningSources(row, at.sources, sources);
