@@ -177,7 +177,10 @@ export function figuresOf(tokens: readonly Token[]): FiguresAt[] {
       };
     } else groups.push({ from: raw.from, next: raw.next, settings });
   });
-  return groups;
+  // 'fan' after the last figure belongs to its words.
+  return groups.map((group) =>
+    isFan(word(tokens, group.next)) ? { ...group, next: group.next + 1 } : group,
+  );
 }
 
 /** A figure without a unit takes that of its neighbour. */

@@ -1,0 +1,98 @@
+import type { Episode, Oven, Segment, Step } from '#lib/episode/schema';
+import { foundWords, noteOf, type Found } from '#lib/method/found-words';
+import type { MethodStep, OvenSetting, ReadMethod } from '#lib/method/read-method';
+import {
+  addingRules,
+  LONGER_THAN_A_DAY_S,
+  shownRules,
+  type Rule,
+  type ShownRule,
+} from '#lib/method/rules';
+
+/** A step as it is offered, before the person has ticked or changed anything. */
+export interface ProposedStep {
+  /** Names it within the proposal: its place. */
+  readonly key: string;
+  readonly title: string;
+  readonly role: Step['role'];
+  readonly lowS: number;
+  readonly usualS: number;
+  readonly highS: number;
+  readonly hands: boolean;
+  readonly burners: number;
+  /** 1 where it is in the oven, whose degrees are then needed. */
+  readonly racks: number;
+  readonly oven: OvenSetting | null;
+  readonly coreMilliC: number | null;
+  readonly note: string;
+  /** Runs beside the step before it. */
+  readonly meanwhile: boolean;
+  /** The sentence it was read from. */
+  readonly sentence: string;
+  /** What was read, each with the words it was read from. */
+  readonly found: readonly Found[];
+  /** Ticked at first. */
+  readonly ticked: boolean;
+  /** Why it is not ticked, or what is still to be said; empty where nothing is. */
+  readonly remark: string;
+}
+
+/** What a method comes to: its steps, the rules that add to them, and what the plan does anyway. */
+export interface Proposal {
+  readonly steps: readonly ProposedStep[];
+  readonly rules: readonly Rule[];
+  readonly shown: readonly ShownRule[];
+}
+
+/** Where a method is to be cooked. */
+export interface ForDish {
+  readonly ovens: readonly Oven[];
+  readonly segment: Pick<Segment, 'washUpS'>;
+  readonly region: Episode['region'];
+}
+
+/**
+ * The steps of a method as they are offered, and the rules of this kitchen and dish. Nothing is added by it.
+ * A step longer than a filming day is offered without its tick.
+ */
+export function propose(method: ReadMethod, dish: ForDish): Proposal {
+  const steps = method.steps.map((step, index) => proposed(method, step, index, dish.region));
+  return {
+    steps,
+    rules: addingRules(method.steps, dish.segment.washUpS),
+    shown: shownRules(method, dish),
+  };
+}
+
+function proposed(
+  { text }: ReadMethod,
+  step: MethodStep,
+  index: number,
+  region: Episode['region'],
+): ProposedStep {
+  const { read, time, oven } = step;
+  const inOven = read.equipment === 'oven';
+  const long = time.usualS >= LONGER_THAN_A_DAY_S;
+  const said = long
+    ? 'Longer than a filming day: begin it the evening before, or tick it.'
+    : inOven && !oven
+      ? 'No degrees in the text: say them, or take its tick away.'
+      : '';
+  return {
+    key: String(index),
+    title: step.title,
+    role: step.role,
+    ...time,
+    hands: read.hands === 'by hand',
+    burners: read.equipment === 'burner' ? 1 : 0,
+    racks: inOven ? 1 : 0,
+    oven,
+    coreMilliC: step.insideMilliC,
+    note: noteOf(step),
+    meanwhile: read.meanwhile && index > 0,
+    sentence: text.slice(step.sentence.start, step.sentence.end),
+    found: foundWords(text, step, region),
+    ticked: !long,
+    remark: said,
+  };
+}
