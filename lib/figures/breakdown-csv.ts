@@ -73,7 +73,7 @@ function record({ row, foods, bounded }: PrintedRow): string[] {
     ...numbersOf(contribution),
     share(shareOfTotal),
     share(shareOfUncertainty),
-    [remarkOf(contribution), bounded, provisional ? 'not confirmed' : '']
+    [remarkOf(contribution), row.turned, bounded, provisional ? 'not confirmed' : '']
       .filter(Boolean)
       .join('; '),
   ];

@@ -1,6 +1,7 @@
 import { recipeTitles } from '#lib/episode/context';
 import type { AmountGap } from '#lib/episode/eaten-amount';
 import type { BoundedGap, EpisodeFile } from '#lib/episode/schema';
+import { yieldWords } from '#lib/episode/yield-words';
 import { figureParts, type RowParts } from '#lib/figures/breakdown-parts';
 import { uncertaintyOf, type Cause } from '#lib/figures/breakdown-uncertainty';
 import { boundedNutrient } from '#lib/figures/cooking-parts';
@@ -36,6 +37,8 @@ export interface BreakdownRow {
   readonly madeFrom: { readonly recipeId: string; readonly title: string } | null;
   /** Milligrams in this amount of the dish, in the state in which the food's value holds. */
   readonly massMg: Bounds | null;
+  /** How an amount in another state than the food's came to it, by which yield; empty where it did not have to. */
+  readonly turned: string;
   /** Why there are none. */
   readonly gap: AmountGap | null;
   /** What it adds, with bounds; what is missing of it stands in it. */
@@ -110,6 +113,7 @@ export function breakdown(
       foods: named.map(valueOf),
       madeFrom: dishOf(line.madeFrom, titles),
       massMg: massMg.terms.length > 0 ? boundsOf(massMg.terms, massMg.sources) : null,
+      turned: turnedWords(named, line),
       gap: eaten && !eaten.known ? eaten.gap : null,
       contribution: figureOf(nutrient, row.parts),
       value,
@@ -131,6 +135,10 @@ function shareOfTotal({ parts }: RowParts, value: number, figure: Figure): numbe
   if ((status !== 'known' && status !== 'atLeast') || !(figure.value > 0)) return null;
   const lacks = parts.above.length + parts.below.length + parts.open.length > 0;
   return lacks && parts.terms.length === 0 ? null : value / figure.value;
+}
+
+function turnedWords(foods: readonly Food[], line: RowParts['line']): string {
+  return [...new Set(foods.flatMap((food) => yieldWords(food, line) ?? []))].join(' or ');
 }
 
 function dishOf(

@@ -262,6 +262,15 @@ describe('what a row says', () => {
     });
   });
 
+  it('says how grams in another state came to those of the food, and nothing where they did not have to', () => {
+    const rows = breakdown(demo, { kind: 'whole', segmentId: 'seg-skillet' }, 'protein')?.rows;
+    const turned = rows?.filter((row) => row.turned !== '');
+    // The demo’s own two cooks, see seed/demo/reference-foods.ts: about 73 % of the raw weight is left.
+    expect(turned?.map(({ lineId, turned: words }) => [lineId, words])).toEqual([
+      ['line-skillet-turkey', 'cooked to raw by 73 % (72–73 %): browned in a pan, your 2 cooks'],
+    ]);
+  });
+
   it('says which rows share an error, and that a food waits for the person’s word', () => {
     const file = fileOf(
       grams('oats, below', 'oats', 40),

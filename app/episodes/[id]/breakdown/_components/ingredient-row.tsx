@@ -25,6 +25,7 @@ export function IngredientRow({ printed, unit, dishHref = null }: Props) {
         {row.text}
         <Fine>
           <FoodWords row={row} foods={foods} dishHref={dishHref} />
+          {row.turned && `; ${row.turned}`}
           {bounded && `; ${bounded}`}
           <span className="print:hidden">{sharedWords(row)}</span>
         </Fine>
