@@ -46,16 +46,21 @@ export interface ListsByBound {
   readonly items: Int32Array;
 }
 
-/** Packs pairs of bound and number into flat lists, in the order given. */
-export function packByBound(bounds: number, pairs: readonly (readonly [number, number])[]) {
+/** Packs numbers (`numbers[k]` belongs to bound `keys[k]`) into flat lists, in the order given. */
+export function packByBound(
+  bounds: number,
+  keys: ArrayLike<number>,
+  numbers: ArrayLike<number>,
+): ListsByBound {
   const start = new Int32Array(bounds + 1);
-  for (const [bound] of pairs) start[bound + 1]! += 1;
+  for (let k = 0; k < keys.length; k += 1) start[keys[k]! + 1]! += 1;
   for (let bound = 0; bound < bounds; bound += 1) start[bound + 1]! += start[bound]!;
   const next = start.slice();
-  const items = new Int32Array(pairs.length);
-  for (const [bound, item] of pairs) {
-    items[next[bound]!] = item;
+  const items = new Int32Array(keys.length);
+  for (let k = 0; k < keys.length; k += 1) {
+    const bound = keys[k]!;
+    items[next[bound]!] = numbers[k]!;
     next[bound]! += 1;
   }
-  return { start, items } satisfies ListsByBound;
+  return { start, items };
 }

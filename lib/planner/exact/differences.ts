@@ -45,17 +45,16 @@ export class Differences {
     this.weight = new Int32Array(count);
     this.ifBound = new Int32Array(count);
     this.ifValue = new Int32Array(count);
-    const out: [number, number][] = [];
-    const when: [number, number][] = [];
     differences.forEach((difference, index) => {
       const { from, to, weight, ifBound, ifValue } = difference;
       this.set(2 * index, 2 * from, 2 * to, weight, ifBound, ifValue);
       this.set(2 * index + 1, 2 * to + 1, 2 * from + 1, weight, ifBound, ifValue);
-      out.push([2 * from, 2 * index], [2 * to + 1, 2 * index + 1]);
-      if (ifBound >= 0) when.push([ifBound, 2 * index], [ifBound, 2 * index + 1]);
     });
-    this.out = packByBound(trail.bound.length, out);
-    this.when = packByBound(trail.bound.length, when);
+    const arcs = this.from.map((_, arc) => arc);
+    const conditional = arcs.filter((arc) => this.ifBound[arc]! >= 0);
+    const conditions = conditional.map((arc) => this.ifBound[arc]!);
+    this.out = packByBound(trail.bound.length, this.from, arcs);
+    this.when = packByBound(trail.bound.length, conditions, conditional);
   }
 
   private set(arc: number, from: number, to: number, weight: number, ifB: number, ifV: number) {

@@ -12,7 +12,7 @@ export interface Propagator {
   /** The constraint's name, for a person. */
   readonly name: string;
   /** The bounds whose rise concerns it. */
-  readonly wakes: readonly number[];
+  readonly wakes: ArrayLike<number>;
   /** 0 is called before 1, and so on: the cheap before the costly. */
   readonly turn: number;
   propagate(trail: Trail): boolean;
@@ -58,14 +58,21 @@ export class Engine {
     this.differences = new Differences(this.trail, parts.differences);
     this.nogoods = new Nogoods(this.trail);
     this.propagators = parts.propagators(this.trail);
-    const pairs = this.propagators.flatMap(({ wakes }, index) =>
-      wakes.map((bound) => [bound, index] as const),
-    );
-    this.wake = packByBound(this.trail.bound.length, pairs);
-    const places = this.propagators.flatMap(({ wakes }) =>
-      wakes.map((bound, place) => [bound, place] as const),
-    );
-    this.wakePlace = packByBound(this.trail.bound.length, places).items;
+    const wakes = this.propagators.reduce((sum, propagator) => sum + propagator.wakes.length, 0);
+    const woken = new Int32Array(wakes);
+    const places = new Int32Array(wakes);
+    const bounds = new Int32Array(wakes);
+    let at = 0;
+    this.propagators.forEach((propagator, index) => {
+      for (let place = 0; place < propagator.wakes.length; place += 1) {
+        bounds[at] = propagator.wakes[place]!;
+        woken[at] = index;
+        places[at] = place;
+        at += 1;
+      }
+    });
+    this.wake = packByBound(this.trail.bound.length, bounds, woken);
+    this.wakePlace = packByBound(this.trail.bound.length, bounds, places).items;
     this.listens = Uint8Array.from(this.propagators, ({ woken }) => (woken === undefined ? 0 : 1));
     this.queued = new Uint8Array(this.propagators.length);
     // One slot more than could ever wait, so that head = tail means empty.

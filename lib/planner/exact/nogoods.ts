@@ -38,8 +38,8 @@ export class Nogoods {
   private readonly units: number[] = [];
 
   constructor(private readonly trail: Trail) {
-    this.values = Array.from(trail.bound, () => new Int32Array(0));
-    this.atoms = Array.from(trail.bound, () => new Int32Array(0));
+    this.values = Array.from(trail.bound, () => NOTHING);
+    this.atoms = Array.from(trail.bound, () => NOTHING);
     this.atomCount = new Int32Array(trail.bound.length);
   }
 
@@ -276,6 +276,9 @@ export class Nogoods {
     this.enrol(to);
   }
 }
+
+/** The lists of all bounds of which nothing is watched yet; replaced, never written to. */
+const NOTHING = new Int32Array(0);
 
 const STAYS = 0;
 const MOVED = 1;

@@ -15,13 +15,13 @@ import { UnaryView } from './unary-view';
  * their lengths give the new start.
  */
 export class Predecessors implements Propagator {
-  readonly wakes: readonly number[];
+  readonly wakes: Int32Array;
   readonly turn = 2;
   private readonly sides: readonly Side[];
   /** For each place in `wakes`: the side, and the task that may start later or whose order is new. */
-  private readonly wakesSide: readonly number[];
-  private readonly wakesTask: readonly number[];
-  private readonly wakesMoved: readonly boolean[];
+  private readonly wakesSide: Uint8Array;
+  private readonly wakesTask: Int32Array;
+  private readonly wakesMoved: Uint8Array;
 
   /** @param orderOf the order bound by which its second argument is before its first (see `ordersOf`) */
   constructor(
@@ -40,9 +40,22 @@ export class Predecessors implements Propagator {
       movedSize: 0,
       isAnyFresh: true,
     }));
-    const wakes: [bound: number, side: number, task: number, moved: boolean][] = [];
+    const most = 2 * count * count;
+    const wakes = new Int32Array(most);
+    this.wakesSide = new Uint8Array(most);
+    this.wakesTask = new Int32Array(most);
+    this.wakesMoved = new Uint8Array(most);
+    let size = 0;
+    const wake = (bound: number, side: number, task: number, moved: number): void => {
+      wakes[size] = bound;
+      this.wakesSide[size] = side;
+      this.wakesTask[size] = task;
+      this.wakesMoved[size] = moved;
+      size += 1;
+    };
     occupations.forEach(({ start, end }, task) => {
-      wakes.push([lower(start), 0, task, true], [upper(end), 1, task, true]);
+      wake(lower(start), 0, task, 1);
+      wake(upper(end), 1, task, 1);
     });
     for (let task = 0; task < count; task += 1) {
       for (let other = 0; other < count; other += 1) {
@@ -50,19 +63,18 @@ export class Predecessors implements Propagator {
         const bound = orderOf(task, other);
         this.sides[0]!.order[task * count + other] = bound;
         this.sides[1]!.order[other * count + task] = bound;
-        if (bound >= 0) wakes.push([bound, 0, task, false], [bound, 1, other, false]);
+        if (bound < 0) continue;
+        wake(bound, 0, task, 0);
+        wake(bound, 1, other, 0);
       }
     }
-    this.wakes = wakes.map(([bound]) => bound);
-    this.wakesSide = wakes.map(([, side]) => side);
-    this.wakesTask = wakes.map(([, , task]) => task);
-    this.wakesMoved = wakes.map(([, , , moved]) => moved);
+    this.wakes = wakes.subarray(0, size);
   }
 
   woken(place: number): void {
     const side = this.sides[this.wakesSide[place]!]!;
     const task = this.wakesTask[place]!;
-    if (!this.wakesMoved[place]!) {
+    if (this.wakesMoved[place] === 0) {
       side.fresh[task] = 1;
       side.isAnyFresh = true;
     } else if (side.moved[task] === 0) {
