@@ -5,12 +5,11 @@ import type { AmountGap, EatenAmount } from '#lib/episode/eaten-amount';
 import type { EpisodeFile, RecipeLine } from '#lib/episode/schema';
 import { compiled } from '#lib/figures/compiled/reckoning';
 import type { Figure } from '#lib/figures/figure';
-import { shareByMass } from '#lib/figures/finished-weight';
 import type { Region } from '#lib/figures/line-parts';
-import { figureOf, NOTHING } from '#lib/figures/parts';
+import { figureOf, NOTHING, type Parts } from '#lib/figures/parts';
 import { once } from '#lib/figures/once';
 import type { DishReckoning, Reckoning, WorkedDish } from '#lib/figures/reckoning';
-import { eatenShare, portionShare } from '#lib/figures/shares';
+import { eatenShare, massShare, portionShare } from '#lib/figures/shares';
 import { countedNutrients } from '#lib/figures/shown-nutrients';
 import type { Bounds } from '#lib/units/bounds';
 import type { Interval } from '#lib/units/interval';
@@ -104,11 +103,14 @@ function withoutDishes({ episode }: EpisodeFile, nutrients: readonly Nutrient[])
   return Object.fromEntries(nutrients.map((each) => [each, figureOf(each, { ...NOTHING, open })]));
 }
 
+/** All of a dish. */
+const all = (parts: Parts): Parts => parts;
+
 function workedDish(dish: Dish, of: DishReckoning): WorkedDish {
   const finished = finishedWeight(dish.recipe, of.context);
   const share = eatenShare(dish, finished).share;
-  const whole = once(() => of.part((all) => all));
-  const per100g = once(() => finished && of.part((all) => shareByMass(all, finished, 100_000)));
+  const whole = once(() => of.part(all));
+  const per100g = once(() => finished && of.part(massShare(dish, finished, 100_000).share));
   const eaten = once(() => of.part(share));
   const lines = once(() => of.lines(lineRow));
   const figures: DishFigures = {

@@ -13,12 +13,36 @@ export interface Share {
   readonly own: readonly string[];
 }
 
-const exact = (of: number): Share => ({ share: (whole) => scaleParts(whole, of), own: [] });
+/** Shares that are kept so that what is known of them is found again; beyond this many they are forgotten. */
+const MOST = 256;
+const exactShares = new Map<number, Share>();
+
+/** An exact number of times the dish. */
+function exact(of: number): Share {
+  const known = exactShares.get(of);
+  if (known) return known;
+  if (exactShares.size >= MOST) exactShares.clear();
+  const share: Share = { share: (whole) => scaleParts(whole, of), own: [] };
+  exactShares.set(of, share);
+  return share;
+}
+
+const massShares = new WeakMap<FinishedWeight, Map<number, Share>>();
 
 /** So many milligrams of the finished dish; open where it was not weighed and no change of weight is cited. */
 export function massShare(dish: Dish, finished: FinishedWeight | null, massMg: number): Share {
   if (!finished) return { share: () => withoutDivisor(dish.recipe), own: [] };
-  return { share: (whole) => shareByMass(whole, finished, massMg), own: [finished.ownId] };
+  const byMass = massShares.get(finished) ?? new Map<number, Share>();
+  massShares.set(finished, byMass);
+  const known = byMass.get(massMg);
+  if (known) return known;
+  if (byMass.size >= MOST) byMass.clear();
+  const share: Share = {
+    share: (whole) => shareByMass(whole, finished, massMg),
+    own: [finished.ownId],
+  };
+  byMass.set(massMg, share);
+  return share;
 }
 
 /**

@@ -1,6 +1,6 @@
 import { arrangeTogether, type Arrangement } from '#lib/figures/compiled/arrangement';
-import { isInNumbers, type Added, type DishSum } from '#lib/figures/compiled/dish-sum';
-import { figureAt, figuresFrom, takeBounds, type Figures } from '#lib/figures/compiled/figures';
+import { askedOf, type Added, type DishSum } from '#lib/figures/compiled/dish-sum';
+import { figuresFrom, figuresInNumbers, type Figures } from '#lib/figures/compiled/figures';
 import { askedSummand } from '#lib/figures/compiled/summand';
 import { keptLists, listsOf, listsTogether, type Lists } from '#lib/figures/compiled/lists';
 import type { Arranged, Memory } from '#lib/figures/compiled/memory';
@@ -11,6 +11,7 @@ import type { Sums } from '#lib/figures/compiled/sums';
 import { sumTogether } from '#lib/figures/compiled/sums-together';
 import { once } from '#lib/figures/once';
 import { addParts, figureOf } from '#lib/figures/parts';
+import type { Nutrient } from '#lib/foods/nutrients';
 
 /** What of a dish counts to a day. */
 export interface Eaten {
@@ -41,18 +42,11 @@ export function dayFigures(eaten: readonly Eaten[], memory: Memory): Figures {
   }
   const { arrangement, sources } = arrangedTogether(parts, memory);
   const sums = byTerms ? null : togetherSums(arrangement, parts, times);
-  const { lacking, provisional } = keptLists(memory.lists, 'day', lists, () =>
-    listsTogether(lists, length),
-  );
-  const bounds = sums && takeBounds(sums, 1);
-  const all = sources();
-  return figuresFrom(panel, (nutrient, place) => {
-    const [lack, ids] = [lacking[place], all[place]];
-    if (!bounds || !lack || !ids || !isInNumbers(arrangement, sums, place)) {
-      return figureOf(nutrient, addParts(eaten.map((of) => of.share(of.dish.parts(place)))));
-    }
-    return figureAt(nutrient, bounds, place, lack, provisional, ids);
-  });
+  const all = keptLists(memory.lists, 'day', lists, () => listsTogether(lists, length));
+  const byRules = (nutrient: Nutrient, place: number) =>
+    figureOf(nutrient, addParts(eaten.map((of) => of.share(of.dish.parts(place)))));
+  if (!sums) return figuresFrom(panel, byRules);
+  return figuresInNumbers(panel, sums, 1, all, sources(), askedOf(arrangement, sums), byRules);
 }
 
 function arrangedTogether(parts: readonly Added[], memory: Memory): Arranged<Together> {

@@ -1,6 +1,6 @@
 import { areAlike, areEqual } from '#lib/figures/compiled/alike';
 import { arrange, type Arrangement } from '#lib/figures/compiled/arrangement';
-import { figureAt, figuresFrom, takeBounds, type Figures } from '#lib/figures/compiled/figures';
+import { figuresFrom, figuresInNumbers, type Figures } from '#lib/figures/compiled/figures';
 import { productOf, type Product, type Summand } from '#lib/figures/compiled/summand';
 import { keptLists, listsOf, type Lists } from '#lib/figures/compiled/lists';
 import type { Arranged, Memory } from '#lib/figures/compiled/memory';
@@ -10,6 +10,7 @@ import { sumUp, type Sums } from '#lib/figures/compiled/sums';
 import { once } from '#lib/figures/once';
 import { addParts, figureOf, NOTHING, type Parts } from '#lib/figures/parts';
 import { compileFactor } from '#lib/units/compiled-factor';
+import type { Nutrient } from '#lib/foods/nutrients';
 import { multiply } from '#lib/units/sum-of-products';
 
 /** Summands that are added up once, whole, and of which shares are then taken. */
@@ -118,23 +119,26 @@ export function isInNumbers(
   return byTerms[place] === 0 && special.get(place) !== null;
 }
 
+/** By nutrient: 1 where it cannot be taken from numbers. */
+export function askedOf(arrangement: Pick<Arrangement, 'byTerms'>, sums: Sums): Uint8Array {
+  const out = [...sums.special.keys()].filter((place) => !isInNumbers(arrangement, sums, place));
+  if (out.length === 0) return arrangement.byTerms;
+  const asked = arrangement.byTerms.slice();
+  for (const place of out) asked[place] = 1;
+  return asked;
+}
+
 /** All figures of a share of a dish. */
 export function shareFigures(dish: DishSum, share: Share, { panel }: Memory): Figures {
   const scope = scopeOf(share);
   if (scope.kind === 'without') {
     return figuresFrom(panel, (nutrient) => figureOf(nutrient, scope.parts));
   }
-  const byTerms = scope.kind === 'byTerms';
-  const times = byTerms ? 1 : scope.times;
+  const byRules = (nutrient: Nutrient, place: number) =>
+    figureOf(nutrient, share(dish.parts(place)));
+  if (scope.kind === 'byTerms') return figuresFrom(panel, byRules);
   const { sums, sources, arrangement } = scope.kind === 'by' ? dish.shared(scope) : dish.whole();
-  const { lacking, provisional } = dish.lists();
-  const all = sources();
-  const bounds = sums && takeBounds(sums, times);
-  return figuresFrom(panel, (nutrient, place) => {
-    const [lack, ids] = [lacking[place], all[place]];
-    if (byTerms || !bounds || !lack || !ids || !isInNumbers(arrangement, sums, place)) {
-      return figureOf(nutrient, share(dish.parts(place)));
-    }
-    return figureAt(nutrient, bounds, place, lack, provisional, ids);
-  });
+  if (!sums) return figuresFrom(panel, byRules);
+  const asked = askedOf(arrangement, sums);
+  return figuresInNumbers(panel, sums, scope.times, dish.lists(), sources(), asked, byRules);
 }

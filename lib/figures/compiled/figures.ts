@@ -1,9 +1,9 @@
 import type { Nutrient } from '#lib/foods/nutrients';
-import type { Lacking } from '#lib/figures/compiled/lists';
+import { NO_HIGH, NO_LOW, type Lists } from '#lib/figures/compiled/lists';
 import type { Panel } from '#lib/figures/compiled/panel';
 import { SUM } from '#lib/figures/compiled/tables';
 import type { Sums } from '#lib/figures/compiled/sums';
-import type { Figure, ProvisionalPart } from '#lib/figures/figure';
+import type { Figure } from '#lib/figures/figure';
 import { OUTWARD } from '#lib/units/bounds';
 
 export type Figures = Partial<Readonly<Record<Nutrient, Figure>>>;
@@ -27,12 +27,13 @@ export const BOUNDS = 5;
 /**
  * Takes the bounds of all nutrients of a sum, times an exact number above zero: one step outward, likely bounds
  * clipped to the hard ones and stretched to hold the value. By nutrient `BOUNDS` numbers; some may be below 0.
+ * @param bounds where they are written
  */
 export function takeBounds(
   { row, at: { variance, excess } }: Pick<Sums, 'row' | 'at'>,
   times: number,
+  bounds = new Float64Array((BOUNDS * variance) / SUM),
 ): Float64Array {
-  const bounds = new Float64Array((BOUNDS * variance) / SUM);
   for (let from = 0, place = 0, to = 0; from < variance; from += SUM, place += 1, to += BOUNDS) {
     const value = times * (row[from] ?? 0);
     const most = times * (row[from + 2] ?? 0);
@@ -50,25 +51,62 @@ export function takeBounds(
   return bounds;
 }
 
-/** The figure of one nutrient: its bounds, not below 0, and sides that are not bounded left open. */
-export function figureAt(
+/** Bounds between a sum and its figures; as many as the longest panel has. */
+let room = new Float64Array(0);
+
+/**
+ * Figures from the numbers of a sum, times an exact number above zero.
+ * @param sources by nutrient, the ids that its figure names
+ * @param asked by nutrient: 1 where `byRules` must be asked
+ */
+export function figuresInNumbers(
+  { nutrients }: Panel,
+  sums: Pick<Sums, 'row' | 'at'>,
+  times: number,
+  { missing, unbounded, provisional }: Lists,
+  sources: readonly (readonly string[])[],
+  asked: Uint8Array | null,
+  byRules: (nutrient: Nutrient, place: number) => Figure,
+): Figures {
+  if (room.length < BOUNDS * nutrients.length) room = new Float64Array(BOUNDS * nutrients.length);
+  takeBounds(sums, times, room);
+  const figures: Partial<Record<Nutrient, Figure>> = {};
+  const later: number[] = [];
+  for (let place = 0; place < nutrients.length; place += 1) {
+    const nutrient = nutrients[place];
+    const lacks = missing[place];
+    const ids = sources[place];
+    if (!nutrient || !lacks || !ids) continue;
+    const open = unbounded[place] ?? 0;
+    figures[nutrient] = figureAt(nutrient, BOUNDS * place, open, lacks, provisional, ids);
+    if (asked !== null && asked[place] === 1) later.push(place);
+  }
+  // Asked once all bounds are read: what the rules work out may need the room.
+  for (const place of later) {
+    const nutrient = nutrients[place];
+    if (nutrient) figures[nutrient] = byRules(nutrient, place);
+  }
+  return figures;
+}
+
+/** The figure of one nutrient from the room: its bounds, not below 0, and sides that are not bounded left open. */
+function figureAt(
   nutrient: Nutrient,
-  bounds: Float64Array,
-  place: number,
-  { open, below, above, missing }: Lacking,
-  provisional: readonly ProvisionalPart[],
-  sources: readonly string[],
+  at: number,
+  unbounded: number,
+  missing: Figure['missing'],
+  provisional: Figure['provisional'],
+  sources: Figure['sources'],
 ): Figure {
-  const at = BOUNDS * place;
-  const noLow = open.length > 0 || below.length > 0;
-  const noHigh = open.length > 0 || above.length > 0;
+  const noLow = (unbounded & NO_LOW) !== 0;
+  const noHigh = (unbounded & NO_HIGH) !== 0;
   return {
     nutrient,
-    value: Math.max(0, bounds[at] ?? 0),
-    low: noLow ? null : Math.max(0, bounds[at + 1] ?? 0),
-    high: noHigh ? null : Math.max(0, bounds[at + 2] ?? 0),
-    likelyLow: noLow ? null : Math.max(0, bounds[at + 3] ?? 0),
-    likelyHigh: noHigh ? null : Math.max(0, bounds[at + 4] ?? 0),
+    value: Math.max(0, room[at] ?? 0),
+    low: noLow ? null : Math.max(0, room[at + 1] ?? 0),
+    high: noHigh ? null : Math.max(0, room[at + 2] ?? 0),
+    likelyLow: noLow ? null : Math.max(0, room[at + 3] ?? 0),
+    likelyHigh: noHigh ? null : Math.max(0, room[at + 4] ?? 0),
     missing,
     provisional,
     sources,

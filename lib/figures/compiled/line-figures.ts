@@ -1,5 +1,5 @@
 import { CELL } from '#lib/figures/compiled/composition';
-import { figureAt, figuresFrom, takeBounds, type Figures } from '#lib/figures/compiled/figures';
+import { figuresFrom, figuresInNumbers, type Figures } from '#lib/figures/compiled/figures';
 import type { CompiledLine } from '#lib/figures/compiled/line';
 import type { Product } from '#lib/figures/compiled/summand';
 import { listsOf } from '#lib/figures/compiled/lists';
@@ -7,6 +7,7 @@ import type { Panel } from '#lib/figures/compiled/panel';
 import type { Sums } from '#lib/figures/compiled/sums';
 import { SUM } from '#lib/figures/compiled/tables';
 import { figureOf } from '#lib/figures/parts';
+import type { Nutrient } from '#lib/foods/nutrients';
 import { factorErrors } from '#lib/units/compiled-factor';
 
 /** All figures of one ingredient by itself. */
@@ -14,14 +15,11 @@ export function lineFigures(compiled: CompiledLine, panel: Panel): Figures {
   const { products, byTerms, parts } = compiled;
   const [plain] = products.length === 1 && products[0]?.of.only === null ? products : [null];
   const { length } = panel.nutrients;
-  const { lacking, provisional } = listsOf([compiled], length);
-  const bounds = plain && takeBounds(productSums(plain, length), 1);
-  const sources = plain && (compiled.sources ??= productSources(plain));
-  return figuresFrom(panel, (nutrient, place) => {
-    const [lack, ids] = [lacking[place], sources?.[place]];
-    if (!bounds || !lack || !ids || byTerms?.[place]) return figureOf(nutrient, parts(place));
-    return figureAt(nutrient, bounds, place, lack, provisional, ids);
-  });
+  const byRules = (nutrient: Nutrient, place: number) => figureOf(nutrient, parts(place));
+  if (!plain) return figuresFrom(panel, byRules);
+  const sources = (compiled.sources ??= productSources(plain));
+  const lists = listsOf([compiled], length);
+  return figuresInNumbers(panel, productSums(plain, length), 1, lists, sources, byTerms, byRules);
 }
 
 /** One amount of one food, in the row of a sum. */

@@ -11,8 +11,14 @@ export interface Lacking extends LineLack {
 /** What a sum lacks, by nutrient, and who waits in it. */
 export interface Lists {
   readonly lacking: readonly Lacking[];
+  /** By nutrient, what its figure names; and which of its sides are not bounded, `NO_LOW` and `NO_HIGH` together. */
+  readonly missing: readonly (readonly MissingPart[])[];
+  readonly unbounded: Uint8Array;
   readonly provisional: readonly ProvisionalPart[];
 }
+
+export const NO_LOW = 1;
+export const NO_HIGH = 2;
 
 const NO_PARTS: readonly MissingPart[] = [];
 const NOTHING_LACKS: Lacking = {
@@ -36,7 +42,7 @@ export function listsOf(summands: readonly Listed[], length: number): Lists {
     }
     for (const part of provisional) waiting.push(part);
   }
-  return { lacking: all.map(together), provisional: oncePerLine(waiting) };
+  return listsFrom(all, oncePerLine(waiting));
 }
 
 /** Lists of several sums together, in their order. */
@@ -51,10 +57,21 @@ export function listsTogether(lists: readonly Lists[], length: number): Lists {
       else all[place] = [lack];
     }
   }
-  return {
-    lacking: all.map(together),
-    provisional: oncePerLine(lists.flatMap(({ provisional }) => provisional)),
-  };
+  return listsFrom(all, oncePerLine(lists.flatMap(({ provisional }) => provisional)));
+}
+
+function listsFrom(
+  all: readonly (readonly LineLack[] | undefined)[],
+  provisional: readonly ProvisionalPart[],
+): Lists {
+  const lacking = all.map(together);
+  const unbounded = Uint8Array.from(
+    lacking,
+    ({ open, below, above }) =>
+      (open.length + below.length > 0 ? NO_LOW : 0) |
+      (open.length + above.length > 0 ? NO_HIGH : 0),
+  );
+  return { lacking, missing: lacking.map(({ missing }) => missing), unbounded, provisional };
 }
 
 /** The lists of the last sum of a name, and of what; taken again where they are of the very same. */

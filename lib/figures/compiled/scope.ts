@@ -79,5 +79,18 @@ function sharedBy(times: number, terms: readonly Term[], sources: Sources): Scop
   for (const [id, { low, value, high }] of sources) {
     if (id !== PROBE) key += `${id}:${low}:${value}:${high};`;
   }
-  return { kind: 'by', times, terms, sources, shape, key };
+  return { kind: 'by', times, terms, sources, shape, key: oneOf(key) };
+}
+
+/** Shares of an episode's dishes have a key each; beyond this many they are forgotten. */
+const MOST = 1024;
+const keys = new Map<string, string>();
+
+/** The same text as the same string each time, so that comparing it needs no look at its letters. */
+function oneOf(key: string): string {
+  const known = keys.get(key);
+  if (known !== undefined) return known;
+  if (keys.size >= MOST) keys.clear();
+  keys.set(key, key);
+  return key;
 }

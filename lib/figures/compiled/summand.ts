@@ -1,7 +1,7 @@
 import { lacksAny, oneOf, type Composition } from '#lib/figures/compiled/composition';
 import type { Panel } from '#lib/figures/compiled/panel';
 import type { MissingPart, ProvisionalPart } from '#lib/figures/figure';
-import { addParts, NOTHING, type Parts } from '#lib/figures/parts';
+import { addParts, NOTHING, oncePerLine, type Parts } from '#lib/figures/parts';
 import { compileFactor, type Factor } from '#lib/units/compiled-factor';
 import type { Term } from '#lib/units/sum-of-products';
 
@@ -54,22 +54,23 @@ export function askedSummand(panel: Panel, answer: (place: number) => readonly P
   const byTerms = new Uint8Array(panel.nutrients.length);
   const products: Product[] = [];
   const lacking: [number, LineLack][] = [];
+  let provisional: readonly ProvisionalPart[] = [];
   for (let place = 0; place < byTerms.length; place += 1) {
     const all = answer(place);
+    if (place === 0) provisional = oncePerLine(all.flatMap((parts) => parts.provisional));
+    if (all.length === 0) continue;
     const found = amountsOf(all, oneOf(place, panel));
     if (found) for (const product of found) products.push(product);
     else byTerms[place] = 1;
     for (const of of all) if (lacksAny(of)) lacking.push([place, of]);
   }
-  const parts = (place: number) => addParts(answer(place));
-  const { provisional } = parts(0);
   return {
     products,
     byTerms: byTerms.includes(1) ? byTerms : null,
     lacking: lacking.length > 0 ? lacking : NO_LACKS,
     // The same empty list each time: sums that lack the same are then found to be the same.
     provisional: provisional.length > 0 ? provisional : NOTHING.provisional,
-    parts,
+    parts: (place) => addParts(answer(place)),
   };
 }
 
