@@ -32,6 +32,14 @@ const refused = (form: string) => async (page: Page) => {
   await expect(page.locator(`#${form} [role=alert]`)).not.toBeEmpty();
 };
 
+/** Fills a field with what cannot be, sends its form, and waits for its fault. */
+const refusedFor = (form: string, field: string, typed: string) => async (page: Page) => {
+  await unfold(page);
+  await page.locator(`#${form} [name="${field}"]`).fill(typed);
+  await refused(form)(page);
+  await expect(page.locator(`#${form} [name="${field}"]`)).toHaveAttribute('aria-invalid', 'true');
+};
+
 /** Follows the link in `main` that leads to the form of a row, the one at a place in their order. */
 const editing = (at: number) => async (page: Page) => {
   const hrefs = await page
@@ -84,6 +92,12 @@ const ownLabel =
     await unfold(page);
   };
 
+/** Peel and trim of more than all: refused. */
+const trimRefused = async (page: Page) => {
+  await ownLabel()(page);
+  await refusedFor('refuse', 'refusePercent', '101')(page);
+};
+
 /** A photo that is no photo: refused. */
 const photoRefused = async (page: Page) => {
   await ownLabel()(page);
@@ -108,6 +122,27 @@ const gapRefused = async (page: Page) => {
   await most.fill('101');
   await most.press('Enter');
   await expect(most).toHaveAttribute('aria-invalid', 'true');
+};
+
+/** The form of the first dish's method on its filming day, with the steps that were read of it. */
+const methodRead = async (page: Page) => {
+  const link = page.locator('main a[href*="edit=new-method-"]').first();
+  await page.goto((await link.getAttribute('href')) ?? '');
+  await page.waitForLoadState('networkidle');
+  await page
+    .getByLabel('Method', { exact: true })
+    .fill('Heat the oven to 200 °C. Soak the beans overnight. Bake for 40–50 minutes. Serve.');
+  await page.getByRole('button', { name: 'Read the method' }).click();
+  await expect(page.getByRole('heading', { name: 'Steps that were read' })).toBeVisible();
+};
+
+/** The same, refused: a bake without degrees and minutes that are none. */
+const methodRefused = async (page: Page) => {
+  await methodRead(page);
+  await page.getByLabel(/^Oven, °/).fill('');
+  await page.getByLabel('Usual').last().fill('soon');
+  await page.getByRole('button', { name: 'Add these steps' }).click();
+  await expect(page.getByLabel('Usual').last()).toHaveAttribute('aria-invalid', 'true');
 };
 
 const keysOpen = async (page: Page) => {
@@ -141,6 +176,8 @@ export const WITH_DEMO: readonly PageState[] = [
   { name: 'day', path: './day' },
   { name: 'day, all open', path: './day', enter: unfold },
   { name: 'day, a row’s form', path: './day', enter: editing(2), byDay: true },
+  { name: 'day, a method read', path: './day', enter: methodRead, byDay: true },
+  { name: 'day, a method refused', path: './day', enter: methodRefused },
   { name: 'on the day', path: './day/live' },
   { name: 'shopping, all open', path: './shopping', enter: unfold, byDay: true },
   { name: 'publish, all open', path: './publish', enter: unfold },
@@ -155,7 +192,14 @@ export const WITH_DEMO: readonly PageState[] = [
   { name: 'own food, all open', path: '/pantry', enter: ownLabel(), byDay: true },
   { name: 'own food, its label again', path: '/pantry', enter: ownLabel('/again'), byDay: true },
   { name: 'own food, a photo refused', path: '/pantry', enter: photoRefused, byDay: true },
+  { name: 'own food, peel and trim refused', path: '/pantry', enter: trimRefused, byDay: true },
   { name: 'kitchen, all open', path: '/kitchen', enter: unfold },
+  {
+    name: 'kitchen, a spread refused',
+    path: '/kitchen',
+    enter: refusedFor('spreads', 'spoon', '-5'),
+    byDay: true,
+  },
   { name: 'phones', path: '/phones', enter: unfold },
   { name: 'what changed', path: '/changes' },
   { name: 'look', path: '/look' },

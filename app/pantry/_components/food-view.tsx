@@ -97,7 +97,7 @@ export function FoodView({
           <Packs stored={stored} />
           <Allergens stored={stored} />
           {own && (
-            <Section id="refuse" title="Peel and trim">
+            <Section id="peel-and-trim" title="Peel and trim">
               <RefuseForm
                 key={food.version.id}
                 foodId={food.id}
