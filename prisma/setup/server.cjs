@@ -148,8 +148,8 @@ async function startServer({ port, folder, database, build = '', quiet = false, 
     child.kill('SIGKILL');
     await ended;
   };
-  const began = Date.now();
-  while (!over && Date.now() - began < 60_000) {
+  const began = performance.now();
+  while (!over && performance.now() - began < 60_000) {
     const alive = await askAlive(port);
     if (alive?.instance === instance) {
       serving = true;
