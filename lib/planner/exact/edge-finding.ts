@@ -16,7 +16,7 @@ import { UnaryView } from './unary-view';
  */
 export class EdgeFinding implements Propagator {
   readonly wakes: readonly number[];
-  readonly turn = 1;
+  readonly turn = 2;
   private readonly views: readonly UnaryView[];
   private readonly byLate: Int32Array;
   private readonly place: Int32Array;

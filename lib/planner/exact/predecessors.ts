@@ -16,7 +16,7 @@ import { UnaryView } from './unary-view';
  */
 export class Predecessors implements Propagator {
   readonly wakes: Int32Array;
-  readonly turn = 2;
+  readonly turn = 1;
   private readonly sides: readonly Side[];
   /** For each place in `wakes`: the side, and the task that may start later or whose order is new. */
   private readonly wakesSide: Uint8Array;

@@ -22,6 +22,8 @@ const REDUCTION_GROWTH = 1.08;
 const VISIT = 120;
 /** Bound and best are near each other when so many times the gap is less than the best. */
 const NEAR = 20;
+/** Where bound and best are far apart, so many better plans close the gap at most. */
+const STEPS = 16;
 /** How often the clock is asked. */
 const ASK = 16;
 
@@ -190,7 +192,8 @@ export class Search {
     const hasPlan = best < Infinity;
     const visit = this.plan !== null && this.model.pairs.length > 0 && this.visits.isDue(this.run);
     let left = visit ? VISIT : luby(Math.ceil(this.run / 2)) * RUN;
-    let target = hasPlan ? best - 1 : Infinity;
+    const step = visit ? 1 : 1 + Math.floor((best - bound) / STEPS);
+    let target = hasPlan ? best - step : Infinity;
     const bold = visit ? this.random() < 0.5 : this.run % 2 === 1;
     if (hasPlan && bold) target = this.between(bound, best);
     if (visit) chooseFree(this.model, this.plan!, this.free, this.random);
