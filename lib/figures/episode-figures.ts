@@ -146,7 +146,8 @@ function workedDish(dish: Dish, of: DishReckoning): WorkedDish {
 function lineRow(line: RecipeLine, eaten: EatenAmount, figures: () => Figures): LineFigures {
   const version = eaten.food?.version;
   const mass = eaten.known ? eaten.amount.massMg : null;
-  const own = once(figures);
+  // Rows are many, and read again with every edit: the figures stand where the getter finds them at once.
+  let own: Figures | null = null;
   return {
     lineId: line.id,
     text: line.text,
@@ -158,7 +159,7 @@ function lineRow(line: RecipeLine, eaten: EatenAmount, figures: () => Figures): 
     eatenMg: mass && eaten.known ? quickBounds(mass, eaten.amount.sources) : null,
     gap: eaten.known ? null : eaten.gap,
     get figures() {
-      return own();
+      return (own ??= figures());
     },
   };
 }

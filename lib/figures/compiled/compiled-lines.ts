@@ -36,7 +36,7 @@ export function compiledLines(
  * What a recipe's amounts are read against: of recipes only those that it is made from, at any depth. The same object
  * as before while these are the same.
  */
-export function contextOf(
+function contextOf(
   recipe: Recipe,
   file: Pick<EpisodeFile, 'episode' | 'recipes'>,
   memory: Memory,
@@ -65,6 +65,20 @@ function madeFromOf(
     madeFromOf(nested, all, found);
   }
   return found;
+}
+
+/**
+ * A dish of a file with its sum. One that was kept in the context without recipes needs none: its ingredients are
+ * then not looked through for what they are made from.
+ */
+export function dishIn(
+  file: Pick<EpisodeFile, 'episode' | 'recipes'>,
+  dish: Dish,
+  memory: Memory,
+): KeptDish {
+  const known = memory.dishes.get(dish);
+  if (known?.context === memory.context) return known;
+  return keptDish(dish, contextOf(dish.recipe, file, memory), memory);
 }
 
 /** A dish with its sum, worked out once as long as it is the same object in the same context. */

@@ -1,5 +1,5 @@
 import type { EpisodeFile } from '#lib/episode/schema';
-import { contextOf, keptDish } from '#lib/figures/compiled/compiled-lines';
+import { dishIn } from '#lib/figures/compiled/compiled-lines';
 import { dayFigures } from '#lib/figures/compiled/day-sum';
 import { shareFigures } from '#lib/figures/compiled/dish-sum';
 import { lineFigures } from '#lib/figures/compiled/line-figures';
@@ -16,7 +16,7 @@ export function compiled(file: EpisodeFile, nutrients: readonly Nutrient[]): Rec
   const memory = memoryOf(file, panelOf(file.episode.region, nutrients));
   return {
     dish: (dish, work) => {
-      const kept = keptDish(dish, contextOf(dish.recipe, file, memory), memory);
+      const kept = dishIn(file, dish, memory);
       if (kept.worked) return kept.worked;
       const of: DishReckoning = {
         context: kept.context,
@@ -32,10 +32,7 @@ export function compiled(file: EpisodeFile, nutrients: readonly Nutrient[]): Rec
     },
     together: (parts) =>
       dayFigures(
-        parts.map(({ dish, share }) => {
-          const context = contextOf(dish.recipe, file, memory);
-          return { dish: keptDish(dish, context, memory).sum, share };
-        }),
+        parts.map(({ dish, share }) => ({ dish: dishIn(file, dish, memory).sum, share })),
         memory,
       ),
   };
