@@ -32,7 +32,7 @@ export function settingText({ value, unit, fan }: Setting): string {
  */
 export function foundWords(text: string, step: MethodStep, region: Episode['region']): Found[] {
   const { read, oven, insideMilliC } = step;
-  const words = (of: Stretch | null) => (of ? text.slice(of.start, of.end) : null);
+  const words = (of: Stretch | null) => (of ? closed(text, of) : null);
   const place = PLACES[read.equipment];
   return [
     read.minutes === null
@@ -54,6 +54,12 @@ export function foundWords(text: string, step: MethodStep, region: Episode['regi
       ? []
       : [{ what: `${degreesText(insideMilliC, region)} inside`, from: words(read.insideFrom) }]),
   ];
+}
+
+/** Words with the bracket that they open closed. */
+function closed(text: string, { start, end }: Stretch): string {
+  const written = text.slice(start, end);
+  return /\([^)]*$/.test(written) && text[end] === ')' ? `${written})` : written;
 }
 
 function timeText({ read, time: { lowS, highS } }: MethodStep): string {

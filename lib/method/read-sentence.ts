@@ -173,7 +173,10 @@ function asOne(acts: readonly Act[]): Act[] {
   const [first, last] = [acts[0], acts.at(-1)];
   if (!first || !last) return [];
   const words = { start: first.step.words.start, end: last.step.words.end };
-  return [{ ...last, step: { ...last.step, words } }];
+  const prepared =
+    last.step.hands === 'by hand' && acts.some(({ clause }) => clause.kind === 'prep');
+  const kind = prepared ? 'prep' : last.step.kind;
+  return [{ ...last, step: { ...last.step, words, kind } }];
 }
 
 /** A 'pan' that something is put into before it is baked is a tin. */

@@ -1,6 +1,6 @@
 import type { Stretch } from '#lib/method/method-step';
 
-/** Up to here a title may hold a list; a longer one is cut at its first comma. In characters. */
+/** Up to here a title may hold a list; a longer one is cut at its last comma before it. In characters. */
 const WITH_COMMAS = 48;
 /** A title is cut here, at a blank. In characters. */
 const LONGEST = 70;
@@ -26,7 +26,8 @@ export function stepTitle(
   );
   const until = /\(|;|:| until | till | or until |–|—/.exec(whole)?.index ?? whole.length;
   const uncut = whole.slice(0, Math.min(...at, until));
-  let title = uncut.length > WITH_COMMAS ? (uncut.split(',')[0] ?? uncut) : uncut;
+  const comma = uncut.lastIndexOf(',', WITH_COMMAS);
+  let title = uncut.length > WITH_COMMAS && comma > 0 ? uncut.slice(0, comma) : uncut;
   for (let before = ''; before !== title;) {
     before = title;
     title = title.replace(HANGING, '').trim();
