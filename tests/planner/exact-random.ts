@@ -7,6 +7,8 @@ export interface Features {
   readonly lengths?: boolean;
   readonly windows?: boolean;
   readonly setups?: boolean;
+  /** A setup between any two tasks: all are one at a time. */
+  readonly allApart?: boolean;
   readonly steps?: boolean;
   readonly frozen?: boolean;
   readonly unary?: boolean;
@@ -66,6 +68,10 @@ export function problems(features: Features): fc.Arbitrary<ExactProblem> {
         setups: fc.array(fc.record({ first: index, second: index, between: gap, back: gap }), {
           maxLength: features.setups === true ? 3 : 0,
         }),
+        apart: fc.array(fc.record({ between: gap, back: gap }), {
+          minLength: features.allApart === true ? (count * (count - 1)) / 2 : 0,
+          maxLength: features.allApart === true ? (count * (count - 1)) / 2 : 0,
+        }),
         deviations: fc.array(deviation, { maxLength: features.deviations === true ? 4 : 0 }),
         first: fc.boolean(),
         frozen: fc.array(fc.record({ task: index, start: fc.integer({ min: 0, max: 4 }) }), {
@@ -81,6 +87,13 @@ export function problems(features: Features): fc.Arbitrary<ExactProblem> {
       };
       const sum: Goal = { name: 'deviations', kind: 'deviations', of: made.deviations };
       const both = made.first ? [wrap, sum] : [sum, wrap];
+      const couples = made.tasks.flatMap((_, first) =>
+        made.tasks.slice(first + 1).map((_, more) => ({ first, second: first + 1 + more })),
+      );
+      const apart = made.apart.map((gaps, index) => ({
+        ...(couples[index] ?? { first: 0, second: 0 }),
+        ...gaps,
+      }));
       return {
         horizon,
         tasks: made.tasks.map(({ minLength, more, notBefore, endBy }, index) => ({
@@ -95,7 +108,7 @@ export function problems(features: Features): fc.Arbitrary<ExactProblem> {
           ...resource,
         })),
         lags: made.lags.map((lag, index) => ({ name: `lag ${index}`, ...lag })),
-        setups: made.setups
+        setups: [...made.setups, ...apart]
           .filter(({ first, second }) => first !== second)
           .map((setup, index) => ({ name: `setup ${index}`, ...setup })),
         goals: features.deviations === true ? both : [wrap],

@@ -34,6 +34,8 @@ const FEATURES: [string, Features, number][] = [
   ['lengths of choice', { lengths: true, maxLags: true }, 400],
   ['windows', { windows: true, maxLags: true }, 300],
   ['setups', { setups: true, unary: true }, 300],
+  ['setups between all', { allApart: true, maxLags: true, lengths: true, windows: true }, 300],
+  ['setups between all, fixed lengths', { allApart: true }, 300],
   ['capacities that change over time', { steps: true, maxLags: true }, 400],
   ['two goals, one of them a weighted sum', { deviations: true }, 400],
   ['frozen starts', { frozen: true, maxLags: true }, 200],

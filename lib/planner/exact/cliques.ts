@@ -57,3 +57,22 @@ export function cliquesOf(
     members.reduce((sum, task) => sum + lengths[task]!, 0);
   return cliques.sort((a, b) => total(b) - total(a)).slice(0, most);
 }
+
+/**
+ * For each of `members` (which stand in pairs, each with each) the least time after its end before any other of
+ * them can begin. With so much added to length and end, they are still one at a time: what a set of them
+ * takes then counts the setups between them, if only at their least.
+ *
+ * @example gapsAfter([0, 1], [{ first: 0, second: 1, between: 3, back: 5, … }]) // [3, 5]
+ */
+export function gapsAfter(members: readonly number[], pairs: readonly Pair[]): number[] {
+  const gaps = new Map(members.map((task) => [task, Infinity]));
+  for (const { first, second, between, back } of pairs) {
+    const forth = gaps.get(first);
+    const other = gaps.get(second);
+    if (forth === undefined || other === undefined) continue;
+    gaps.set(first, Math.min(forth, between));
+    gaps.set(second, Math.min(other, back));
+  }
+  return members.map((task) => gaps.get(task)!);
+}

@@ -6,7 +6,7 @@ import { Engine } from './engine';
 import { GoalParts } from './goal-parts';
 import { longestPaths, NO_PATH } from './longest-paths';
 import type { Occupation } from './occupation';
-import { cliquesOf } from './cliques';
+import { cliquesOf, gapsAfter } from './cliques';
 import { EdgeFinding } from './edge-finding';
 import { Presence, setApart } from './optional';
 import { after, ordersOf, pairsOf, settlePairs, type Pair, type Places } from './pairs';
@@ -97,7 +97,11 @@ export function modelOf(given: ExactProblem): Model | null {
     capacity.every(({ units }) => units < 2),
   );
   for (const members of cliquesOf(lengths, pairs, single.length + 2)) {
-    const occupations = members.map((task) => occupationOf(problem, places, task, 1));
+    const gaps = gapsAfter(members, pairs);
+    const occupations = members.map((task, index) => {
+      const { length, endOffset, ...rest } = occupationOf(problem, places, task, 1);
+      return { ...rest, length: length + gaps[index]!, endOffset: endOffset + gaps[index]! };
+    });
     const name = `${members.length} tasks one at a time`;
     const atoms = (after: number, before: number): number =>
       orders[members[before]! * tasks.length + members[after]!]!;
