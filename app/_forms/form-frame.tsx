@@ -27,8 +27,8 @@ interface Props {
   /** Unique on the page; the ids of the fields begin with it. */
   readonly id: string;
   readonly action: FormAction;
-  /** Names of the fields that are seen, so that a fault can lead to its own. */
-  readonly fields: readonly string[];
+  /** Names of the fields that are seen, so that a fault can lead to its own; some forms show more once they were sent. */
+  readonly fields: readonly string[] | ((state: FormState) => readonly string[]);
   /** Sent with the rest: the rows that the form is about. */
   readonly hidden?: Readonly<Record<string, string | number>>;
   /** Null where nothing was kept; left out where the server keeps nothing of this form. */
@@ -97,7 +97,11 @@ function Frame({ id, action, fields, hidden = {}, kept, children }: Props) {
         noValidate
         aria-busy={pending}
       >
-        <ErrorList form={id} state={state} fields={fields} />
+        <ErrorList
+          form={id}
+          state={state}
+          fields={typeof fields === 'function' ? fields(state) : fields}
+        />
         <Theirs state={state} />
         {Object.entries(hidden).map(([field, value]) => (
           <input

@@ -15,6 +15,7 @@ import {
   saveStep,
 } from '../actions';
 import { LinkForm, type LinkText } from './link-form';
+import { MethodForm } from './method-form';
 import { Adding, Part } from './part';
 import { Row } from './row';
 import { SegmentLots } from './segment-lots';
@@ -40,6 +41,7 @@ export function SegmentSteps({ page, segment }: Props) {
   const rows = [
     segment.id,
     newRow('step', segment.id),
+    newRow('method', segment.id),
     ...own,
     ...tied,
     ...shown,
@@ -65,7 +67,12 @@ export function SegmentSteps({ page, segment }: Props) {
         {segment.steps.map((step) => (
           <StepRow key={step.id} page={page} segment={segment} step={step} />
         ))}
-        <NewStep page={page} segment={segment} />
+        <>
+          <NewStep page={page} segment={segment} />
+          {segment.recipe && (
+            <NewMethod page={page} segment={segment} method={segment.recipe.method} />
+          )}
+        </>
       </Part>
       {segment.steps.length > 0 && (
         <Part
@@ -144,6 +151,20 @@ function NewStep({ page, segment }: Props) {
         roles={ROLE_CHOICES}
         ovens={ovenChoices(kitchen.ovens)}
         submit="Add the step"
+        cancelHref={rowHref(page, row)}
+      />
+    </Adding>
+  );
+}
+
+function NewMethod({ page, segment, method }: Props & { readonly method: string }) {
+  const row = newRow('method', segment.id);
+  return (
+    <Adding page={page} row={row} words="Add steps from the method" to={segment.title}>
+      <MethodForm
+        id={row}
+        hidden={{ episodeId: page.file.episode.id, segmentId: segment.id }}
+        method={method}
         cancelHref={rowHref(page, row)}
       />
     </Adding>

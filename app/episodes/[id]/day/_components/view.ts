@@ -39,7 +39,7 @@ export function rowHref(page: Pick<DayPage, 'file'>, row: string): string {
 
 /** Names a row that is not there yet: of a segment, a lot (span) or a day (appointment). */
 export function newRow(
-  what: 'step' | 'shot' | 'link' | 'pin' | 'lot' | 'span' | 'appointment',
+  what: 'step' | 'method' | 'shot' | 'link' | 'pin' | 'lot' | 'span' | 'appointment',
   parentId: string,
 ): string {
   return `new-${what}-${parentId}`;

@@ -1,0 +1,108 @@
+'use server';
+
+import { failed, ok } from '#lib/result';
+import { nextPlace } from '#lib/store/next-place';
+import { readLastStep } from '#lib/store/read-step-ties';
+import { stepsToAdd } from '#lib/method/steps-to-add';
+import { parseThenAct, typedTexts } from '../../../_forms/parse-then-act';
+import type { FormState } from '../../../_ui/form/form-state';
+import { changeAndClose, fieldOf, GONE, readDay } from './change';
+import { choiceOf } from './method-choice';
+import { methodEdits } from './method-edits';
+import { offeredTexts, offerOf, proposalOf, unitOf } from './method-offer';
+import { methodForm, type MethodSent } from './method-schema';
+
+/** How many steps a dish holds. */
+const MOST_STEPS = 200;
+
+/** Reads a method and offers its steps; adds those that are ticked once the other button is pressed. */
+export async function pasteMethod(state: FormState, form: FormData): Promise<FormState> {
+  const adding = form.get('act') === 'add';
+  const next = adding ? await addSteps(state, form) : await readSteps(state, form);
+  return withOffer(next);
+}
+
+/** Nothing is stored by reading. A text that was read already keeps what was ticked and typed. */
+async function readSteps(state: FormState, form: FormData): Promise<FormState> {
+  let texts: Record<string, string> | null = null;
+  const next = await parseThenAct(methodForm, state, form, async (sent) => {
+    const found = await find(sent);
+    if (!found) return GONE;
+    const proposal = proposalOf(found.file, found.segment, sent.method);
+    if (!proposal.ok) return proposal;
+    const { episodeId, segmentId, method } = sent;
+    const own = { episodeId, segmentId, method, read: method };
+    texts =
+      sent.read === method
+        ? { ...typedTexts(form), ...own }
+        : { ...offeredTexts(proposal.value, unitOf(found.file)), ...own };
+    const count = proposal.value.steps.length;
+    return ok(
+      `${count === 1 ? 'One step was' : `${count} steps were`} read. Nothing is added before you say so.`,
+    );
+  });
+  return texts === null ? next : { ...next, round: state.round, typed: texts };
+}
+
+async function addSteps(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(
+    methodForm,
+    state,
+    form,
+    async (sent) => {
+      const found = await find(sent);
+      if (!found) return GONE;
+      const { file, segment, rev } = found;
+      if (sent.method !== sent.read) return CHANGED;
+      const proposal = proposalOf(file, segment, sent.read);
+      if (!proposal.ok) return proposal;
+      const chosen = choiceOf(proposal.value, sent, unitOf(file));
+      if (!chosen.ok) return chosen;
+      const { episodeId, segmentId } = sent;
+      const lastStepId = await readLastStep(segmentId);
+      const add = stepsToAdd(proposal.value, chosen.value, lastStepId !== null);
+      const most = MOST_STEPS - segment.steps.length;
+      if (add.steps.length > most) return tooMany(add.steps.length, most);
+      const { edits, firstId } = methodEdits(add, {
+        episodeId,
+        segmentId,
+        segmentRev: rev,
+        lastStepId,
+        stepPlace: await nextPlace('Step', segmentId),
+        tiePlace: await nextPlace('StepLink', episodeId),
+      });
+      const count = add.steps.length === 1 ? 'a step' : `${add.steps.length} steps`;
+      return changeAndClose(episodeId, firstId, `Add ${count} to ${segment.title}`, edits);
+    },
+    fieldOf,
+  );
+}
+
+const CHANGED = failed({
+  path: 'method',
+  code: 'changed',
+  message: 'The text was changed since it was read: read it again, then add its steps.',
+});
+
+function tooMany(count: number, most: number) {
+  const message = `A dish holds ${MOST_STEPS} steps: ${most} more fit, and these are ${count}. Take some ticks away.`;
+  return failed({ path: 'method', code: 'too-many', message });
+}
+
+async function find({ episodeId, segmentId }: Pick<MethodSent, 'episodeId' | 'segmentId'>) {
+  const read = await readDay(episodeId);
+  const segment = read?.file.episode.segments.find(({ id }) => id === segmentId);
+  if (!read || !segment) return null;
+  return { file: read.file, segment, rev: read.revs[segmentId] ?? 0 };
+}
+
+/** What was read last stands in the form whatever came of it; drawn from the text, not from what was sent. */
+async function withOffer(state: FormState): Promise<FormState> {
+  const { episodeId, segmentId, read, offer: _old, ...typed } = state.typed;
+  if (!episodeId || !segmentId || !read) return state;
+  const found = await find({ episodeId, segmentId });
+  if (!found) return state;
+  const proposal = proposalOf(found.file, found.segment, read);
+  const offer = proposal.ok ? JSON.stringify(offerOf(proposal.value, unitOf(found.file))) : '';
+  return { ...state, typed: { ...typed, episodeId, segmentId, read, offer } };
+}

@@ -1,0 +1,65 @@
+import type { Proposal, ProposedStep } from '#lib/method/proposal';
+import type { RuleName } from '#lib/method/rules';
+import type { Chosen, ChosenStep } from '#lib/method/steps-to-add';
+import { failed, ok, type Problem, type Result } from '#lib/result';
+import { degreesTyped, minutesSaid, offBy, readDegrees } from '#lib/units/read-typed';
+import { minutes } from '../../../_forms/number-fields';
+import { ruleFields, stepFields } from './method-fields';
+
+type Texts = Readonly<Record<string, unknown>>;
+
+const OVEN = { min: 30_000, max: 350_000 } as const;
+
+/** What was ticked and typed of a proposal, or what to put right, each at its field. */
+export function choiceOf(proposal: Proposal, sent: Texts, unit: 'C' | 'F'): Result<Chosen> {
+  const problems: Problem[] = [];
+  const fault = (path: string, message: string) => {
+    problems.push({ path, code: 'custom', message });
+    return 0;
+  };
+  const text = (name: string): string => {
+    const value = sent[name];
+    return typeof value === 'string' ? value.trim() : '';
+  };
+  const seconds = (name: string, what: string): number => {
+    const read = minutes(what).safeParse(text(name));
+    return read.success ? read.data : fault(name, read.error.issues[0]?.message ?? `Say ${what}.`);
+  };
+  const chosenStep = ({ key, racks }: ProposedStep): ChosenStep => {
+    const field = stepFields(key);
+    const usualS = seconds(field.usual, 'how long it usually takes');
+    const lowS = text(field.low) === '' ? usualS : seconds(field.low, 'the shortest time');
+    const highS = text(field.high) === '' ? usualS : seconds(field.high, 'the longest time');
+    if (problems.every(({ path }) => path !== field.usual)) {
+      const short = offBy(lowS, { min: 0, max: usualS }, minutesSaid);
+      if (short !== null) fault(field.low, `The shortest time: ${short}`);
+      const long = offBy(highS, { min: usualS, max: Infinity }, minutesSaid);
+      if (long !== null && problems.every(({ path }) => path !== field.high)) {
+        fault(field.high, `The longest time: ${long}`);
+      }
+    }
+    const ovenMilliC = racks > 0 ? degrees(field.oven) : null;
+    return { key, lowS, usualS, highS, ovenMilliC };
+  };
+  const degrees = (name: string): number => {
+    const typed = text(name);
+    if (typed === '') return fault(name, 'Say its degrees, or take its tick away.');
+    const own = /f$/i.test(typed) ? 'F' : /c$/i.test(typed) ? 'C' : unit;
+    const milliC = readDegrees(typed, own);
+    const wrong =
+      milliC === null
+        ? 'Write degrees as 180.'
+        : offBy(milliC, OVEN, (each) => `${degreesTyped(each, own)} °${own}`);
+    return wrong === null ? (milliC ?? 0) : fault(name, wrong);
+  };
+  const steps = proposal.steps
+    .filter(({ key }) => sent[stepFields(key).tick] === 'on')
+    .map(chosenStep);
+  const rules = new Map<RuleName, number>();
+  for (const { name } of proposal.rules) {
+    const field = ruleFields(name);
+    if (sent[field.tick] === 'on') rules.set(name, seconds(field.minutes, 'how long it takes'));
+  }
+  if (steps.length === 0) fault('method', 'Nothing is ticked: tick the steps to add.');
+  return problems.length > 0 ? failed(...problems) : ok({ steps, rules });
+}

@@ -1,0 +1,63 @@
+import { v7 as uuid } from 'uuid';
+import { LAST, type StepsToAdd } from '#lib/method/steps-to-add';
+import type { Edit } from '#lib/store/command';
+
+interface Into {
+  readonly episodeId: string;
+  readonly segmentId: string;
+  readonly segmentRev: number;
+  /** The step that the dish had last, and the places after its steps and the episode's ties. */
+  readonly lastStepId: string | null;
+  readonly stepPlace: number;
+  readonly tiePlace: number;
+}
+
+/** The edits that add steps with their ties to a dish, in one act, and the id of the first of them. */
+export function methodEdits(add: StepsToAdd, into: Into): { edits: Edit[]; firstId: string } {
+  const ids = new Map(add.steps.map(({ key }) => [key, uuid()]));
+  if (into.lastStepId !== null) ids.set(LAST, into.lastStepId);
+  const idOf = (key: string): string => ids.get(key) ?? '';
+  const { episodeId, segmentId } = into;
+  const steps = add.steps.map(({ key, ...step }, index): Edit => ({
+    op: 'create',
+    entity: 'Step',
+    row: {
+      id: idOf(key),
+      segmentId,
+      position: into.stepPlace + index,
+      perishableClass: null,
+      ...step,
+      chooseMinS: null,
+      chooseMaxS: null,
+      ovenId: null,
+      restS: 0,
+      onCamera: false,
+      daylight: false,
+    },
+  }));
+  const ties = add.ties.map(({ from, to, ...tie }, index): Edit => ({
+    op: 'create',
+    entity: 'StepLink',
+    row: {
+      id: uuid(),
+      episodeId,
+      position: into.tiePlace + index,
+      fromStepId: idOf(from),
+      toStepId: idOf(to),
+      ...tie,
+    },
+  }));
+  const washUp: Edit[] =
+    add.washUpS === null
+      ? []
+      : [
+          {
+            op: 'update',
+            entity: 'Segment',
+            id: segmentId,
+            rev: into.segmentRev,
+            patch: { washUpS: add.washUpS },
+          },
+        ];
+  return { edits: [...steps, ...ties, ...washUp], firstId: idOf(add.steps[0]?.key ?? '') };
+}

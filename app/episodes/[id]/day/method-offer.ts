@@ -1,0 +1,61 @@
+import type { EpisodeFile, Segment } from '#lib/episode/schema';
+import { propose, type Proposal } from '#lib/method/proposal';
+import { readMethod } from '#lib/method/read-method';
+import type { Result } from '#lib/result';
+import { degreesTyped, minutesTyped } from '#lib/units/read-typed';
+import { ruleFields, stepFields, type MethodOffer } from './method-fields';
+
+/** The unit in which the oven's degrees are typed. */
+export const unitOf = (file: Pick<EpisodeFile, 'episode'>): 'C' | 'F' =>
+  file.episode.region === 'US' ? 'F' : 'C';
+
+/** The proposal for a dish from a text. */
+export function proposalOf(file: EpisodeFile, segment: Segment, text: string): Result<Proposal> {
+  const { region } = file.episode;
+  const method = readMethod(text, region);
+  if (!method.ok) return method;
+  return { ok: true, value: propose(method.value, { ovens: file.kitchen.ovens, segment, region }) };
+}
+
+/** What the form draws of a proposal. */
+export function offerOf(proposal: Proposal, unit: 'C' | 'F'): MethodOffer {
+  return {
+    steps: proposal.steps.map(({ key, title, hands, racks, sentence, found, remark }) => ({
+      key,
+      title,
+      hands,
+      inOven: racks > 0,
+      sentence,
+      found,
+      remark,
+    })),
+    rules: proposal.rules.map(({ name, title, words, basis, steps }) => ({
+      name,
+      title,
+      words,
+      basis,
+      adds: steps.map((step) => step.title),
+    })),
+    shown: proposal.shown,
+    unit,
+  };
+}
+
+/** The fields of a proposal as they stand at first. */
+export function offeredTexts(proposal: Proposal, unit: 'C' | 'F'): Record<string, string> {
+  const texts: Record<string, string> = {};
+  for (const { key, ticked, lowS, usualS, highS, racks, oven } of proposal.steps) {
+    const field = stepFields(key);
+    if (ticked) texts[field.tick] = 'on';
+    texts[field.low] = minutesTyped(lowS);
+    texts[field.usual] = minutesTyped(usualS);
+    texts[field.high] = minutesTyped(highS);
+    if (racks > 0) texts[field.oven] = oven ? degreesTyped(oven.milliC, unit) : '';
+  }
+  for (const { name, usualS } of proposal.rules) {
+    const field = ruleFields(name);
+    texts[field.tick] = 'on';
+    texts[field.minutes] = minutesTyped(usualS);
+  }
+  return texts;
+}
