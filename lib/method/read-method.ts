@@ -38,6 +38,8 @@ export interface ReadMethod {
   readonly ovenHeatings: readonly MethodStep[];
 }
 
+/** How many steps a dish holds. */
+export const MOST_STEPS = 200;
 /** What a step of the plan can hold. */
 const OVEN = { least: 30_000, most: 350_000 } as const;
 const INSIDE_MOST = 120_000;
@@ -71,6 +73,12 @@ export function readMethod(text: string, region: 'US' | 'EU'): Result<ReadMethod
     return refusal(
       'none',
       'No step was found in this text. Say what is to be done, as in “Bake for 20 minutes at 180 °C.”',
+    );
+  }
+  if (steps.length > MOST_STEPS) {
+    return refusal(
+      'too-many',
+      `A dish holds ${MOST_STEPS} steps: these are ${steps.length}. Paste the method of one dish.`,
     );
   }
   const heats = ({ read }: MethodStep) => read.preheats && read.equipment === 'oven';

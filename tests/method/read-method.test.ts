@@ -72,6 +72,7 @@ describe('a text that cannot be read', () => {
     ['The batter will look thin.', 'method none'],
     ['x'.repeat(LONGEST_METHOD + 1), 'method too-long'],
     ['Bake. '.repeat(MOST_SENTENCES + 1), 'method too-many'],
+    ['Bake for 20 minutes, fry for 5 minutes. '.repeat(101), 'method too-many'],
   ])('%#', (text, expected) => {
     expect(code(text)).toBe(expected);
   });

@@ -3,6 +3,7 @@
 import { failed, ok } from '#lib/result';
 import { nextPlace } from '#lib/store/next-place';
 import { readLastStep } from '#lib/store/read-step-ties';
+import { MOST_STEPS } from '#lib/method/read-method';
 import { stepsToAdd } from '#lib/method/steps-to-add';
 import { parseThenAct, typedTexts } from '../../../_forms/parse-then-act';
 import type { FormState } from '../../../_ui/form/form-state';
@@ -11,9 +12,6 @@ import { choiceOf } from './method-choice';
 import { methodEdits } from './method-edits';
 import { offeredTexts, offerOf, proposalOf, unitOf } from './method-offer';
 import { methodForm, type MethodSent } from './method-schema';
-
-/** How many steps a dish holds. */
-const MOST_STEPS = 200;
 
 /** Reads a method and offers its steps; adds those that are ticked once the other button is pressed. */
 export async function pasteMethod(state: FormState, form: FormData): Promise<FormState> {
