@@ -25,7 +25,10 @@ export function yieldPercent({
  * where none is needed. Without one it says so.
  * @example 'raw to cooked by 72 % (67–77 %): patty, USDA SR28, Weight file'
  */
-export function yieldWords(food: Food, line: RecipeLine): string | null {
+export function yieldWords(
+  food: Food,
+  line: Pick<RecipeLine, 'id' | 'state' | 'cookMethod'>,
+): string | null {
   if (statesMatch(line.state, food.version.state)) return null;
   const factor = yieldFactor(food, line);
   if (!factor) return NONE;

@@ -12,7 +12,10 @@ import type { Nutrient } from '#lib/foods/nutrients';
 export interface RowParts {
   readonly dish: Dish;
   /** Without a food where it is what cooking changes, which is no ingredient. */
-  readonly line: Pick<RecipeLine, 'id' | 'text' | 'foodId' | 'orFoodId' | 'madeFrom'>;
+  readonly line: Pick<
+    RecipeLine,
+    'id' | 'text' | 'foodId' | 'orFoodId' | 'madeFrom' | 'state' | 'cookMethod'
+  >;
   readonly eaten: EatenAmount | null;
   readonly parts: Parts;
   /** Milligrams of the ingredient in the amount; without terms where they are not known. */
@@ -83,13 +86,22 @@ function dishRows(
   });
   const changes = change.terms.length + change.open.length > 0;
   const text = 'gained or lost in cooking';
-  const line = { id: `cooking-${id}`, text, foodId: null, orFoodId: null, madeFrom: null };
+  const line = { ...NO_FOOD, id: `cooking-${id}`, text };
   const cooking: RowParts = { dish, line, eaten: null, massMg: NOTHING, parts: share(change) };
   return {
     rows: changes ? [...rows, cooking] : rows,
     total: share(recipeParts(dish.recipe, dish.title, context, nutrient, region)),
   };
 }
+
+/** What stands where the ingredient would, in a row that is none. */
+const NO_FOOD = {
+  foodId: null,
+  orFoodId: null,
+  madeFrom: null,
+  state: 'asIs',
+  cookMethod: null,
+} as const;
 
 function shareOf(
   dish: Dish,
