@@ -6,6 +6,8 @@ import { modelOf, type Model } from './model';
 import type { Event, ExactAnswer, ExactOptions, ExactProblem, Goal, GoalAnswer } from './problem';
 import { Search, type GoalResult } from './search';
 import type { StartsProblem } from './schedule-generation';
+import { NO_REASON } from './trail';
+import { workloadBound } from './workload';
 
 /**
  * The best plan, with proof where the time suffices: goals one after another, each no worse for those that
@@ -25,6 +27,7 @@ export function solve(problem: ExactProblem, options: ExactOptions): ExactAnswer
   }
   const model = modelOf(problem);
   if (model === null || !model.engine.propagateAll()) return infeasible(problem, 0, 0);
+  if (!raiseToWorkload(problem, model)) return infeasible(problem, 0, 0);
   model.engine.forgetRoot();
   // Whose time it is: a goal that has no plan yet takes that of the goals after it, too.
   let turn = 0;
@@ -65,6 +68,14 @@ export function solve(problem: ExactProblem, options: ExactOptions): ExactAnswer
   const proven = answers.every((answer) => answer.proven);
   const status = search.plan === null ? 'stopped' : proven ? 'proven' : 'gap';
   return { status, plan: search.plan, goals: answers, statistics: { conflicts, decisions } };
+}
+
+/** Holds a first goal that is a wrap to what the work alone takes. False if that is more than there is. */
+function raiseToWorkload({ goals: [goal] }: ExactProblem, model: Model): boolean {
+  if (goal?.kind !== 'latest') return true;
+  const bound = workloadBound(model, goal.events);
+  const { engine } = model;
+  return engine.trail.raise(2 * model.goals[0]!, bound, NO_REASON) && engine.propagateAll();
 }
 
 function infeasible(problem: ExactProblem, conflicts: number, decisions: number): ExactAnswer {
