@@ -1,14 +1,8 @@
 import { z } from 'zod';
+import { OVEN_MILLI_C } from '#lib/episode/step-limits';
 import { isZone } from '#lib/units/local-date';
-import {
-  degreesTyped,
-  offBy,
-  permilleTyped,
-  ppmTyped,
-  readDegrees,
-  readPermille,
-  readPpm,
-} from '#lib/units/read-typed';
+import { offBy, permilleTyped, ppmTyped, readPermille, readPpm } from '#lib/units/read-typed';
+import { checkDegrees } from '../_forms/degrees';
 import { grams, requiredText, revision, rowId } from '../_forms/fields';
 import { minutes, optionalNumber, whole } from '../_forms/number-fields';
 
@@ -47,9 +41,7 @@ interface Degrees {
 }
 
 function degrees(sent: Degrees, context: z.RefinementCtx): number {
-  const milliC = readDegrees(sent.text, sent.unit);
-  const say = (each: number) => `${degreesTyped(each, sent.unit)} °${sent.unit}`;
-  const wrong = milliC === null ? 'Write degrees as 180.' : offBy(milliC, sent, say);
+  const { milliC, wrong } = checkDegrees(sent.text, sent.unit, sent);
   if (wrong !== null) context.addIssue({ code: 'custom', path: [sent.path], message: wrong });
   return milliC ?? 0;
 }
@@ -83,7 +75,7 @@ export const changeForm = z
     took: minutes('how long it took', 86_400),
   })
   .transform(({ ovenId, took, ...sent }, context) => {
-    const limits = { min: 0, max: 350_000 };
+    const limits = { min: 0, max: OVEN_MILLI_C.max };
     const from = { text: sent.from, unit: sent.fromUnit, path: 'from', ...limits };
     const to = { text: sent.to, unit: sent.toUnit, path: 'to', ...limits };
     return {

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { NUTRIENT_NAMES, STATED_NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import { foodSchema, stateSchema } from '#lib/foods/food';
+import { CORE_MILLI_C, LONGEST_STEP_S, MOST_STEPS, OVEN_MILLI_C } from '#lib/episode/step-limits';
 import { isZone } from '#lib/units/local-date';
 
 /**
@@ -20,10 +21,7 @@ const oneLine = (max: number) =>
   text(max).regex(/^[^\r\n\u2028\u2029]*$/, 'must be one line, without line breaks');
 const count = z.int().min(0).max(1_000_000);
 const massMg = z.int().min(0).max(1_000_000_000);
-const seconds = z
-  .int()
-  .min(0)
-  .max(7 * 86_400);
+const seconds = z.int().min(0).max(LONGEST_STEP_S);
 const localDate = z.iso.date();
 const instant = z.iso.datetime();
 
@@ -242,9 +240,14 @@ export const stepSchema = z
     /** Racks it takes in the oven; 0 where it needs none. */
     racks: z.int().min(0).max(12),
     /** The oven it needs and the temperature the oven must hold throughout. */
-    oven: z.object({ ovenId: id.nullable(), milliC: z.int().min(30_000).max(350_000) }).nullable(),
+    oven: z
+      .object({
+        ovenId: id.nullable(),
+        milliC: z.int().min(OVEN_MILLI_C.min).max(OVEN_MILLI_C.max),
+      })
+      .nullable(),
     /** Inside temperature to reach, and how long it must then rest. */
-    coreMilliC: z.int().min(0).max(120_000).nullable(),
+    coreMilliC: z.int().min(CORE_MILLI_C.min).max(CORE_MILLI_C.max).nullable(),
     restS: seconds,
     /** On camera: takes the camera and, where `daylight` is true, the light. */
     onCamera: z.boolean(),
@@ -329,7 +332,7 @@ export const segmentSchema = z.object({
   outFrame: count.nullable(),
   plannedS: seconds,
   recipe: recipeSchema.nullable(),
-  steps: z.array(stepSchema).max(200),
+  steps: z.array(stepSchema).max(MOST_STEPS),
   perishables: z.array(perishableSchema).max(40),
   shots: z.array(shotSchema).max(200),
   talkingPoints: z.array(talkingPointSchema).max(100),

@@ -1,4 +1,5 @@
 import type { Step } from '#lib/episode/schema';
+import { CORE_MILLI_C, MOST_STEPS, OVEN_MILLI_C } from '#lib/episode/step-limits';
 import { failed, ok, type Problem, type Result } from '#lib/result';
 import { milliCOf } from '#lib/method/gas-mark';
 import type { ReadStep, Setting, Stretch } from '#lib/method/method-step';
@@ -37,12 +38,6 @@ export interface ReadMethod {
   /** The heating of an oven that the text asks for: no step, for the plan makes it. */
   readonly ovenHeatings: readonly MethodStep[];
 }
-
-/** How many steps a dish holds. */
-export const MOST_STEPS = 200;
-/** What a step of the plan can hold. */
-const OVEN = { least: 30_000, most: 350_000 } as const;
-const INSIDE_MOST = 120_000;
 
 /**
  * Steps from a method as it was pasted, in its order, one for each timed or tempered action. A bake whose sentence
@@ -106,7 +101,7 @@ function stepsOf(text: string, sentences: readonly Stretch[], region: 'US' | 'EU
           role: roleOf(read),
           time: stepTime(read),
           oven: own ?? carried,
-          insideMilliC: inside !== null && inside >= 0 && inside <= INSIDE_MOST ? inside : null,
+          insideMilliC: inside !== null && isWithin(inside, CORE_MILLI_C) ? inside : null,
           sentence,
           read,
         };
@@ -115,15 +110,17 @@ function stepsOf(text: string, sentences: readonly Stretch[], region: 'US' | 'EU
   );
 }
 
+function isWithin(milliC: number, { min, max }: { readonly min: number; readonly max: number }) {
+  return milliC >= min && milliC <= max;
+}
+
 /** The figure that the oven is set to: without a fan if one is said, in the region's unit if one is. */
 function ovenSetting({ degrees, degreesFrom }: ReadStep, region: 'US' | 'EU'): OvenSetting | null {
   const unit = region === 'US' ? 'F' : 'C';
   const rank = (setting: Setting) => (setting.fan ? 2 : 0) + (setting.unit === unit ? 0 : 1);
   const fitting = degrees.flatMap((setting) => {
     const milliC = milliCOf(setting);
-    return milliC !== null && milliC >= OVEN.least && milliC <= OVEN.most
-      ? [{ setting, milliC }]
-      : [];
+    return milliC !== null && isWithin(milliC, OVEN_MILLI_C) ? [{ setting, milliC }] : [];
   });
   const [best] = fitting.sort((a, b) => rank(a.setting) - rank(b.setting));
   return best ? { ...best, from: degreesFrom, earlier: false } : null;

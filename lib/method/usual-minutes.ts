@@ -1,3 +1,4 @@
+import { LONGEST_STEP_S } from '#lib/episode/step-limits';
 import type { ActionKind, ReadStep } from '#lib/method/method-step';
 
 /** Shortest, usual and longest time of a step, in seconds. */
@@ -6,9 +7,6 @@ export interface StepTime {
   readonly usualS: number;
   readonly highS: number;
 }
-
-/** A step lasts seven days at most. */
-export const LONGEST_S = 7 * 86_400;
 
 /** Minutes of a step whose text says none, by what is done: common practice, no source. Shown as a guess. */
 const GUESSES: Readonly<Record<ActionKind, readonly [number, number, number]>> = {
@@ -39,6 +37,6 @@ export function stepTime({ minutes, kind }: Pick<ReadStep, 'minutes' | 'kind'>):
   }
   const low = minutes.low ?? minutes.high ?? 0;
   const high = minutes.high ?? minutes.low ?? 0;
-  const seconds = (value: number) => Math.min(LONGEST_S, Math.round(value * 60));
+  const seconds = (value: number) => Math.min(LONGEST_STEP_S, Math.round(value * 60));
   return { lowS: seconds(low), usualS: seconds((low + high) / 2), highS: seconds(high) };
 }

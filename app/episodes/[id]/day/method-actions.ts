@@ -3,7 +3,7 @@
 import { failed, ok } from '#lib/result';
 import { nextPlace } from '#lib/store/next-place';
 import { readLastStep } from '#lib/store/read-step-ties';
-import { MOST_STEPS } from '#lib/method/read-method';
+import { MOST_STEPS } from '#lib/episode/step-limits';
 import { stepsToAdd } from '#lib/method/steps-to-add';
 import { parseThenAct, typedTexts } from '../../../_forms/parse-then-act';
 import type { FormState } from '../../../_ui/form/form-state';

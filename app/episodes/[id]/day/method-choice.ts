@@ -1,14 +1,14 @@
+import { OVEN_MILLI_C } from '#lib/episode/step-limits';
 import type { Proposal, ProposedStep } from '#lib/method/proposal';
 import type { RuleName } from '#lib/method/rules';
 import type { Chosen, ChosenStep } from '#lib/method/steps-to-add';
 import { failed, ok, type Problem, type Result } from '#lib/result';
-import { degreesTyped, minutesSaid, offBy, readDegrees } from '#lib/units/read-typed';
+import { checkDegrees } from '../../../_forms/degrees';
 import { minutes } from '../../../_forms/number-fields';
 import { ruleFields, stepFields } from './method-fields';
+import { checkTimes } from './step-times';
 
 type Texts = Readonly<Record<string, unknown>>;
-
-const OVEN = { min: 30_000, max: 350_000 } as const;
 
 /** What was ticked and typed of a proposal, or what to put right, each at its field. */
 export function choiceOf(proposal: Proposal, sent: Texts, unit: 'C' | 'F'): Result<Chosen> {
@@ -30,13 +30,11 @@ export function choiceOf(proposal: Proposal, sent: Texts, unit: 'C' | 'F'): Resu
     const usualS = seconds(field.usual, 'how long it usually takes');
     const lowS = text(field.low) === '' ? usualS : seconds(field.low, 'the shortest time');
     const highS = text(field.high) === '' ? usualS : seconds(field.high, 'the longest time');
-    if (problems.every(({ path }) => path !== field.usual)) {
-      const short = offBy(lowS, { min: 0, max: usualS }, minutesSaid);
-      if (short !== null) fault(field.low, `The shortest time: ${short}`);
-      const long = offBy(highS, { min: usualS, max: Infinity }, minutesSaid);
-      if (long !== null && problems.every(({ path }) => path !== field.high)) {
-        fault(field.high, `The longest time: ${long}`);
-      }
+    const isRight = (name: string) => problems.every(({ path }) => path !== name);
+    if (isRight(field.usual)) {
+      const { low, high } = checkTimes(lowS, usualS, highS);
+      if (low !== null) fault(field.low, low);
+      if (high !== null && isRight(field.high)) fault(field.high, high);
     }
     const ovenMilliC = racks > 0 ? degrees(field.oven) : null;
     return { key, lowS, usualS, highS, ovenMilliC };
@@ -45,11 +43,7 @@ export function choiceOf(proposal: Proposal, sent: Texts, unit: 'C' | 'F'): Resu
     const typed = text(name);
     if (typed === '') return fault(name, 'Say its degrees, or take its tick away.');
     const own = /f$/i.test(typed) ? 'F' : /c$/i.test(typed) ? 'C' : unit;
-    const milliC = readDegrees(typed, own);
-    const wrong =
-      milliC === null
-        ? 'Write degrees as 180.'
-        : offBy(milliC, OVEN, (each) => `${degreesTyped(each, own)} °${own}`);
+    const { milliC, wrong } = checkDegrees(typed, own, OVEN_MILLI_C);
     return wrong === null ? (milliC ?? 0) : fault(name, wrong);
   };
   const steps = proposal.steps

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { STEP_ROLES } from '#lib/episode/schema';
-import { degreesTyped, minutesSaid, offBy, readDegrees } from '#lib/units/read-typed';
+import { CORE_MILLI_C, OVEN_MILLI_C } from '#lib/episode/step-limits';
+import { checkDegrees } from '../../../_forms/degrees';
 import {
   optionalId,
   optionalText,
@@ -17,6 +18,7 @@ import {
   optionalMinutes,
   whole,
 } from '../../../_forms/number-fields';
+import { checkTimes } from './step-times';
 
 const episodeId = rowId;
 
@@ -67,11 +69,7 @@ function degrees(
   context: z.RefinementCtx,
 ): number | null {
   if (sent.text === '') return null;
-  const milliC = readDegrees(sent.text, sent.unit);
-  const wrong =
-    milliC === null
-      ? 'Write degrees as 180.'
-      : offBy(milliC, limits, (each) => `${degreesTyped(each, sent.unit)} °${sent.unit}`);
+  const { milliC, wrong } = checkDegrees(sent.text, sent.unit, limits);
   if (wrong !== null) context.addIssue({ code: 'custom', path: [sent.path], message: wrong });
   return milliC;
 }
@@ -100,24 +98,15 @@ const stepTexts = z
   })
   .transform((sent, context) => {
     const { low, usual, high, oven, ovenUnit, core, coreUnit, hands, ...rest } = sent;
-    const ovenMilliC = degrees(
-      { text: oven, unit: ovenUnit, path: 'oven' },
-      { min: 30_000, max: 350_000 },
-      context,
-    );
-    const coreMilliC = degrees(
-      { text: core, unit: coreUnit, path: 'core' },
-      { min: 0, max: 120_000 },
-      context,
-    );
+    const ovenMilliC = degrees({ text: oven, unit: ovenUnit, path: 'oven' }, OVEN_MILLI_C, context);
+    const coreMilliC = degrees({ text: core, unit: coreUnit, path: 'core' }, CORE_MILLI_C, context);
     const fault = (path: string, message: string) =>
       context.addIssue({ code: 'custom', path: [path], message });
     const lowS = low ?? usual;
     const highS = high ?? usual;
-    const short = offBy(lowS, { min: 0, max: usual }, minutesSaid);
-    if (short !== null) fault('low', `The shortest time: ${short}`);
-    const long = offBy(highS, { min: usual, max: Infinity }, minutesSaid);
-    if (long !== null) fault('high', `The longest time: ${long}`);
+    const times = checkTimes(lowS, usual, highS);
+    if (times.low !== null) fault('low', times.low);
+    if (times.high !== null) fault('high', times.high);
     if (ovenMilliC === null && rest.ovenId !== null) {
       fault('oven', 'A step in the oven needs its temperature.');
     }

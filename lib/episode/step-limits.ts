@@ -1,0 +1,10 @@
+/** What a step of the filming day can hold: the file format, the forms and the reader of methods keep to it. */
+
+/** Thousandths of a degree Celsius that an oven is set to. */
+export const OVEN_MILLI_C = { min: 30_000, max: 350_000 } as const;
+/** Thousandths of a degree Celsius inside the food. */
+export const CORE_MILLI_C = { min: 0, max: 120_000 } as const;
+/** Seconds: seven days. */
+export const LONGEST_STEP_S = 7 * 86_400;
+/** How many steps a segment holds. */
+export const MOST_STEPS = 200;
