@@ -47,10 +47,7 @@ export interface Figure {
   readonly missing: readonly MissingPart[];
   /** Ingredients in it whose food nobody has confirmed; while there are any it is never copied. */
   readonly provisional: readonly ProvisionalPart[];
-  /**
-   * Ids of the uncertain inputs it rests on; the same id is one error. Where an amount is added as a whole and taken
-   * away again ingredient by ingredient, as of water, one that cancels out may still be named.
-   */
+  /** Ids of the uncertain inputs it rests on; the same id is one error. */
   readonly sources: readonly string[];
 }
 

@@ -7,6 +7,7 @@ import type { Arranged, Memory } from '#lib/figures/compiled/memory';
 import { scopeOf, type Scope, type Share } from '#lib/figures/compiled/scope';
 import { sourceLists } from '#lib/figures/compiled/source-lists';
 import { sumUp, type Sums } from '#lib/figures/compiled/sums';
+import { withoutCancelled } from '#lib/figures/compiled/without-cancelled';
 import { once } from '#lib/figures/once';
 import { addParts, figureOf, NOTHING, type Parts } from '#lib/figures/parts';
 import { compileFactor } from '#lib/units/compiled-factor';
@@ -37,13 +38,15 @@ export function dishSum(id: string, summands: readonly Summand[], memory: Memory
   const asked: (Parts | undefined)[] = [];
   const byScope = new Map<string, Added>();
   const byTerms = new Uint8Array(length);
-  const products: Product[] = [];
+  const own: Product[] = [];
   for (const summand of summands) {
-    for (const product of summand.products) products.push(product);
+    for (const product of summand.products) own.push(product);
     summand.byTerms?.forEach((each, place) => {
       if (each) byTerms[place] = 1;
     });
   }
+  // Only what a dish within the dish adds can be taken away again by what cooking changes.
+  const products = summands.filter(hasAmountsAlone).length > 1 ? withoutCancelled(own) : own;
   return {
     summands,
     whole: once(() => addUp(id, products, byTerms, memory)),
@@ -68,6 +71,9 @@ export function dishSum(id: string, summands: readonly Summand[], memory: Memory
     },
   };
 }
+
+const hasAmountsAlone = ({ products }: Summand): boolean =>
+  products.some(({ of }) => of.only !== null);
 
 const shares = new WeakMap<Parts, { readonly key: string; readonly product: Product | null }>();
 
