@@ -22,6 +22,9 @@ test('a method becomes steps: read, put right, added and undone', async ({ page,
   test.slow();
   await openMethod(page);
   const text = page.getByLabel('Method', { exact: true });
+  await expect(
+    page.getByText('This dish has 8 steps already: what you add comes after.'),
+  ).toBeVisible();
   // What the dish has as its text stands there already.
   await expect(text).toHaveValue(/^Toast the barley/);
   await text.fill('The batter is thin.');

@@ -14,6 +14,8 @@ interface Props {
   readonly hidden: Readonly<Record<string, string | number>>;
   /** The method that the dish has as its text. */
   readonly method: string;
+  /** How many steps the dish has already. */
+  readonly has: number;
   readonly cancelHref: string;
 }
 
@@ -37,13 +39,19 @@ function fieldsOf(state: FormState): readonly string[] {
 }
 
 /** A method that becomes steps: its text, and once it was read what each sentence comes to, to be ticked and changed. */
-export function MethodForm({ id, hidden, method, cancelHref }: Props) {
+export function MethodForm({ id, hidden, method, has, cancelHref }: Props) {
   return (
     <FormFrame id={id} action={pasteMethod} fields={fieldsOf} hidden={hidden}>
       {(state, pending) => {
         const offer = offerIn(state);
         return (
           <div className="grid gap-4">
+            {has > 0 && (
+              <p>
+                This dish has {has === 1 ? 'a step' : `${has} steps`} already: what you add comes
+                after.
+              </p>
+            )}
             <div className="max-w-3xl">
               <AreaField
                 form={id}

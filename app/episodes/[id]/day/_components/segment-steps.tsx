@@ -165,6 +165,7 @@ function NewMethod({ page, segment, method }: Props & { readonly method: string 
         id={row}
         hidden={{ episodeId: page.file.episode.id, segmentId: segment.id }}
         method={method}
+        has={segment.steps.length}
         cancelHref={rowHref(page, row)}
       />
     </Adding>
