@@ -1,5 +1,13 @@
 import { z } from 'zod';
-import { NOTE_MAX, storable, type DayEvent } from '#lib/shoot/day-log';
+import { CORE_MILLI_C } from '#lib/episode/step-limits';
+import {
+  LONGER_MAX,
+  NOTE_MAX,
+  ORDER_MAX,
+  ROW_KINDS,
+  storable,
+  type DayEvent,
+} from '#lib/shoot/day-log';
 
 const INT_MAX = 2_147_483_647;
 
@@ -22,6 +30,10 @@ const row = z.union([z.strictObject({ stepId: id }), z.strictObject({ entryId: i
 });
 const nothing = z.strictObject({});
 
+const rowOrNone = z.union([row, nothing], {
+  error: 'Names one row, by stepId or entryId, or none',
+});
+
 const text = z
   .string()
   .max(NOTE_MAX, `A note has at most ${NOTE_MAX} characters`)
@@ -30,13 +42,71 @@ const text = z
     error: 'The note holds a character that cannot be stored',
   });
 
+const degrees = { error: 'An inside temperature lies between 0 and 120 °C, in thousandths' };
+const milliC = z.int(degrees).min(CORE_MILLI_C.min, degrees).max(CORE_MILLI_C.max, degrees);
+
+const longer = { error: `Minutes are a whole number from 1 to ${LONGER_MAX}` };
+const minutes = z.int(longer).min(1, longer).max(LONGER_MAX, longer);
+
+/** Minutes of the day that an order may name: a night before it and some days after. */
+const minute = z.int().min(-1440).max(20_160);
+/** A plan's own ids have two others in them. */
+const entryId = z.string().regex(/^[\w:.-]{1,160}$/, 'Names an entry of the plan');
+const inOrder = { id: entryId, startMin: minute, endMin: minute, ovenId: id.nullable() };
+const ends = ({ startMin, endMin }: { readonly startMin: number; readonly endMin: number }) =>
+  startMin <= endMin;
+const backwards = { error: 'An entry ends before it starts' };
+const heatTitle = z
+  .string()
+  .min(1)
+  .max(NOTE_MAX)
+  .refine((title) => storable(title) === title, {
+    error: 'A title holds a character that cannot be stored',
+  });
+const most = { error: `An order has at most ${ORDER_MAX} rows` };
+const order = z.strictObject({
+  rows: z.array(z.strictObject(inOrder).refine(ends, backwards)).min(1).max(ORDER_MAX, most),
+  heats: z
+    .array(
+      z
+        .strictObject({ ...inOrder, kind: z.enum(['preheat', 'coolDown']), title: heatTitle })
+        .refine(ends, backwards),
+    )
+    .max(ORDER_MAX, most),
+});
+
 /** One event of a filming day as it is sent and kept; its type is the domain's own. */
 export const dayEventSchema: z.ZodType<DayEvent> = z.discriminatedUnion('kind', [
-  z.strictObject({ ...made, kind: z.enum(['done', 'takenBack']), refs: row, payload: nothing }),
+  z.strictObject({ ...made, kind: z.enum(ROW_KINDS), refs: row, payload: nothing }),
   z.strictObject({
     ...made,
-    kind: z.literal('note'),
-    refs: z.union([row, nothing], { error: 'Names one row, by stepId or entryId, or none' }),
+    kind: z.enum(['note', 'pickup']),
+    refs: rowOrNone,
     payload: z.strictObject({ text }),
   }),
+  z.strictObject({
+    ...made,
+    kind: z.literal('take'),
+    refs: rowOrNone,
+    payload: z.strictObject({ shotId: id, good: z.boolean() }),
+  }),
+  z.strictObject({
+    ...made,
+    kind: z.literal('without'),
+    refs: rowOrNone,
+    payload: z.strictObject({ shotId: id }),
+  }),
+  z.strictObject({
+    ...made,
+    kind: z.literal('temperature'),
+    refs: z.strictObject({ stepId: id }, { error: 'A reading names its step' }),
+    payload: z.strictObject({ milliC }),
+  }),
+  z.strictObject({
+    ...made,
+    kind: z.literal('longer'),
+    refs: row,
+    payload: z.strictObject({ minutes }),
+  }),
+  z.strictObject({ ...made, kind: z.literal('replanned'), refs: nothing, payload: order }),
 ]);

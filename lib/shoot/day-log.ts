@@ -18,19 +18,106 @@ interface Made {
   readonly at: string;
 }
 
+/** What is marked about a row; of the marks of one row the last counts. */
+export const ROW_KINDS = ['started', 'done', 'skipped', 'redo', 'takenBack'] as const;
+
+/**
+ * `started`: it is under way. `done`, `skipped`: it needs nobody any more. `redo`: it is made again, from the
+ * beginning. `takenBack`: not done (or skipped) after all; of a row that is neither, not started after all.
+ */
 export interface RowEvent extends Made {
-  readonly kind: 'done' | 'takenBack';
+  readonly kind: (typeof ROW_KINDS)[number];
   readonly refs: RowRef;
   readonly payload: Readonly<Record<string, never>>;
 }
 
+/** About one row, or about the day. */
+type AboutRow = RowRef | Readonly<Record<string, never>>;
+
 export interface NoteEvent extends Made {
   readonly kind: 'note';
-  readonly refs: RowRef | Readonly<Record<string, never>>;
+  readonly refs: AboutRow;
   readonly payload: { readonly text: string };
 }
 
-export type DayEvent = RowEvent | NoteEvent;
+/** Something to get later; `pickupRef` is the row that it makes, which is marked like any other. */
+export interface PickupEvent extends Made {
+  readonly kind: 'pickup';
+  readonly refs: AboutRow;
+  readonly payload: { readonly text: string };
+}
+
+/** A take of a shot, which ended when this was pressed: good, or to be made again. */
+export interface TakeEvent extends Made {
+  readonly kind: 'take';
+  readonly refs: AboutRow;
+  readonly payload: { readonly shotId: string; readonly good: boolean };
+}
+
+/** A shot that the day does without. */
+export interface WithoutEvent extends Made {
+  readonly kind: 'without';
+  readonly refs: AboutRow;
+  readonly payload: { readonly shotId: string };
+}
+
+/** An inside temperature that was read, in thousandths of a degree Celsius. */
+export interface TemperatureEvent extends Made {
+  readonly kind: 'temperature';
+  readonly refs: { readonly stepId: string };
+  readonly payload: { readonly milliC: number };
+}
+
+/** A row takes so many more minutes from now; it is under way, if it was not. */
+export interface LongerEvent extends Made {
+  readonly kind: 'longer';
+  readonly refs: RowRef;
+  readonly payload: { readonly minutes: number };
+}
+
+/** Where a row stands in an order that was taken: minutes after local midnight of the filming day. */
+export interface OrderedRow {
+  /** The entry's id in the plan. */
+  readonly id: string;
+  readonly startMin: number;
+  readonly endMin: number;
+  readonly ovenId: string | null;
+}
+
+/** A change of an oven in an order that was taken; not a step, so its words travel with it. */
+export interface OrderedHeat extends OrderedRow {
+  readonly kind: 'preheat' | 'coolDown';
+  readonly title: string;
+}
+
+/** Another order from now on, taken by the person: every device has it, also without the server. */
+export interface ReplannedEvent extends Made {
+  readonly kind: 'replanned';
+  readonly refs: Readonly<Record<string, never>>;
+  readonly payload: {
+    readonly rows: readonly OrderedRow[];
+    readonly heats: readonly OrderedHeat[];
+  };
+}
+
+export type DayEvent =
+  | RowEvent
+  | NoteEvent
+  | PickupEvent
+  | TakeEvent
+  | WithoutEvent
+  | TemperatureEvent
+  | LongerEvent
+  | ReplannedEvent;
+
+/** What a device adds to an entry by itself. */
+export type Entry = DistributiveOmit<DayEvent, keyof Made>;
+type DistributiveOmit<T, K extends PropertyKey> = T extends unknown ? Omit<T, K> : never;
+
+/** Minutes that a row may take longer at once. */
+export const LONGER_MAX = 720;
+/** Rows of an order, and changes of ovens in it, at most. */
+export const ORDER_MAX = 500;
 
 /** Longest note, in UTF-16 units. */
 export const NOTE_MAX = 400;
@@ -38,20 +125,6 @@ export const NOTE_MAX = 400;
 /** Text without what no database keeps: NUL, and halves of surrogate pairs. */
 export function storable(text: string): string {
   return text.replaceAll('\0', '').replaceAll(/\p{Surrogate}/gu, '');
-}
-
-export interface DayNote {
-  readonly id: string;
-  readonly at: string;
-  readonly text: string;
-  /** The key of the row that it is about; null where it is about the day. */
-  readonly rowKey: string | null;
-}
-
-/** What the day's log says: which rows are done and since when, and the notes in order. */
-export interface DayFold {
-  readonly doneAt: ReadonlyMap<string, string>;
-  readonly notes: readonly DayNote[];
 }
 
 /** The row that an entry of the plan stands for. */
@@ -64,7 +137,12 @@ export function rowKey(ref: RowRef): string {
   return 'stepId' in ref ? `step ${ref.stepId}` : `entry ${ref.entryId}`;
 }
 
-/** The key of the row that an event is about; null for a note about the day. */
+/** The row that a pickup makes, so that it can be done as other rows are. */
+export function pickupRef(pickupId: string): RowRef {
+  return { entryId: `pickup:${pickupId}` };
+}
+
+/** The key of the row that an event is about; null for one about the day. */
 export function keyOfEvent({ refs }: Pick<DayEvent, 'refs'>): string | null {
   return 'stepId' in refs || 'entryId' in refs ? rowKey(refs as RowRef) : null;
 }
@@ -88,37 +166,26 @@ export function inDayOrder(events: readonly DayEvent[]): DayEvent[] {
 }
 
 /**
- * The state of the day. A row is done from its first 'done' on, until that is taken back.
- *
- * Law: the same for every order and any repetition of its input.
- *
- * @example foldDay([done at 10:00, takenBack at 10:01, done at 10:05]).doneAt → the row, 10:05
+ * The instant of a new entry: `now`, or a millisecond after the latest that is known of the same row and in the
+ * same matter (an order that was taken is one of its own). So what is pressed last counts, also where two
+ * devices' clocks differ.
  */
-export function foldDay(events: readonly DayEvent[]): DayFold {
-  const doneAt = new Map<string, string>();
-  const notes: DayNote[] = [];
-  for (const event of inDayOrder(events)) {
-    const key = keyOfEvent(event);
-    if (event.kind === 'note') {
-      notes.push({ id: event.id, at: event.at, text: event.payload.text, rowKey: key });
-    } else if (key !== null) {
-      if (event.kind === 'takenBack') doneAt.delete(key);
-      else if (!doneAt.has(key)) doneAt.set(key, event.at);
-    }
-  }
-  return { doneAt, notes };
+export function instantAfter(now: Date, known: readonly DayEvent[], about: About): string {
+  const matter = matterOf(about);
+  const times =
+    matter === null
+      ? []
+      : known.filter((event) => matterOf(event) === matter).map(({ at }) => Date.parse(at) + 1);
+  return new Date(Math.max(now.getTime(), ...times)).toISOString();
 }
 
-/**
- * The instant of a new entry about a row: `now`, or a millisecond after the latest that is known about
- * that row. So what is pressed last counts, also where two devices' clocks differ.
- */
-export function instantAfter(now: Date, known: readonly DayEvent[], ref: RowRef): string {
-  const key = rowKey(ref);
-  const times = known
-    .filter((event) => event.kind !== 'note' && keyOfEvent(event) === key)
-    .map(({ at }) => Date.parse(at) + 1);
-  return new Date(Math.max(now.getTime(), ...times)).toISOString();
+type About = Pick<DayEvent, 'kind' | 'refs'>;
+
+/** What an entry decides together with others; null for one that only adds to what is there. */
+function matterOf(about: About): string | null {
+  if (about.kind === 'replanned') return 'order';
+  if (about.kind === 'note' || about.kind === 'pickup') return null;
+  return `row ${keyOfEvent(about) ?? ''}`;
 }
 
 function byTime(a: DayEvent, b: DayEvent): number {

@@ -1,4 +1,5 @@
-import { rowKey, rowRefOf, type DayFold } from '#lib/shoot/day-log';
+import { rowKey, rowRefOf } from '#lib/shoot/day-log';
+import type { DayFold } from '#lib/shoot/fold-day';
 import type { PlanEntry } from '#lib/shoot/plan';
 
 /** What is looked at in a row of the day sheet. */
@@ -10,7 +11,7 @@ export interface OrderRow {
 }
 
 export interface NowAndNext<R> {
-  /** The first row that is not done; null where all are. */
+  /** The first row that asks for somebody; null where none does. */
   readonly now: R | null;
   readonly next: R | null;
   /** Minutes since the planned end of `now`; null where it is not past, or the day is another. */
@@ -20,34 +21,42 @@ export interface NowAndNext<R> {
 /** Minutes after midnight up to which a filming day may still go on: the day and the night after it. */
 const DAY_ENDS_MIN = 2880;
 
+/** The marks of the rows that say which are behind. */
+type Marks = Pick<DayFold, 'doneAt' | 'skippedAt'>;
+
 /**
  * The one thing now, and the one next, in the order of the sheet. `nowMin` counts from local midnight of
- * the filming day and may lie on another day.
+ * the filming day and may lie on another day. `running` are the rows that run by themselves and whose time is
+ * not over; they ask for nobody.
  *
- * Law: neither is done; every row before `now` is behind us.
+ * Law: neither is done, skipped or runs by itself; every row before `now` is behind us or runs.
  */
 export function nowAndNext<R extends OrderRow>(
   rows: readonly R[],
-  fold: Pick<DayFold, 'doneAt'>,
+  fold: Marks,
   nowMin: number | null,
+  running: ReadonlySet<string> = new Set(),
 ): NowAndNext<R> {
-  const [now = null, next = null] = rows.filter((row) => !isBehind(row, rows, fold, nowMin));
+  const [now = null, next = null] = rows.filter(
+    (row) => !isBehind(row, rows, fold, nowMin) && !running.has(rowKey(rowRefOf(row.entry))),
+  );
   const late = now === null || nowMin === null ? 0 : nowMin - now.entry.endMin;
   const today = nowMin !== null && nowMin >= 0 && nowMin < DAY_ENDS_MIN;
   return { now, next, behindMin: today && late > 0 ? late : null };
 }
 
 /**
- * Whether a row needs nobody any more: it was marked done; an appointment also once its time is over,
+ * Whether a row needs nobody any more: it was marked done or skipped; an appointment also once its time is over,
  * an oven's heating or cooling also once a step that waited for it in that oven is done.
  */
 export function isBehind(
   { entry }: OrderRow,
   rows: readonly OrderRow[],
-  { doneAt }: Pick<DayFold, 'doneAt'>,
+  { doneAt, skippedAt }: Marks,
   nowMin: number | null,
 ): boolean {
-  if (doneAt.has(rowKey(rowRefOf(entry)))) return true;
+  const key = rowKey(rowRefOf(entry));
+  if (doneAt.has(key) || skippedAt.has(key)) return true;
   if (entry.kind === 'appointment') return nowMin !== null && nowMin >= entry.endMin;
   if (entry.kind !== 'preheat' && entry.kind !== 'coolDown') return false;
   return rows.some(

@@ -1,10 +1,12 @@
 import 'server-only';
+import type { z } from 'zod';
 import type { Problem } from '#lib/result';
 import type { DayEvent } from '#lib/shoot/day-log';
 import { database } from '#lib/store/client';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { ALIVE } from '#lib/store/load';
 import { problemAt } from '#lib/store/refusals';
+import type { jsonObject } from '#lib/store/rows-basic';
 import { write } from '#lib/store/write';
 
 /** What became of each event that was sent, by its id. Each id stands in one of the first three. */
@@ -53,7 +55,7 @@ export async function keepDayEvents(
       edits: fresh.map((event) => ({
         op: 'create',
         entity: 'DayEvent',
-        row: { ...event, dayId, at: new Date(event.at), refs: { ...event.refs } },
+        row: { ...event, dayId, at: new Date(event.at), ...plainJson(event) },
       })),
     });
     if (written.ok) return { ...answer, unknownSteps: await withoutStep(fresh) };
@@ -142,14 +144,30 @@ async function withoutStep(events: readonly DayEvent[]): Promise<string[]> {
   });
 }
 
+/** What an event is about and what it says, as the table keeps them. */
+function plainJson({ refs, payload }: DayEvent): Record<'refs' | 'payload', Json> {
+  return JSON.parse(JSON.stringify({ refs, payload })) as Record<'refs' | 'payload', Json>;
+}
+
+type Json = z.infer<typeof jsonObject>;
+
 /** In a person's words, for the journal and "undo". */
 function labelOf(events: readonly DayEvent[]): string {
   const [only] = events;
   if (events.length !== 1 || only === undefined) return `${events.length} entries on the day`;
-  const words = {
+  const words: Readonly<Record<DayEvent['kind'], string>> = {
+    started: 'Started on the day',
     done: 'Done on the day',
+    skipped: 'Skipped on the day',
+    redo: 'Made again on the day',
     takenBack: 'Not done after all',
     note: 'Note on the day',
+    pickup: 'To get later',
+    take: 'Take of a shot',
+    without: 'A shot the day does without',
+    temperature: 'Inside temperature read',
+    longer: 'Takes longer on the day',
+    replanned: 'Another order from now on',
   };
   return words[only.kind];
 }

@@ -2,16 +2,21 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dayEventSchema } from '#lib/shoot/day-event-schema';
 import {
-  foldDay,
   inDayOrder,
   instantAfter,
   NOTE_MAX,
+  LONGER_MAX,
+  pickupRef,
+  ROW_KINDS,
   rowKey,
   storable,
   type DayEvent,
+  type Entry,
+  type RowEvent,
   type RowRef,
 } from '#lib/shoot/day-log';
 import { entryClock } from '#lib/shoot/entry-clock';
+import { foldDay, isUnderWay } from '#lib/shoot/fold-day';
 import { isBehind, nowAndNext, type OrderRow } from '#lib/shoot/now-and-next';
 
 const ROWS: readonly RowRef[] = [{ stepId: 'a' }, { stepId: 'b' }, { entryId: 'a' }];
@@ -24,14 +29,51 @@ const made = fc.record({
   deviceSeq: fc.integer({ min: 1, max: 12 }),
   at: fc.nat(5).map((n) => new Date(START + n * 60_000).toISOString()),
 });
-const event: fc.Arbitrary<DayEvent> = fc.oneof(
+const rowRef = fc.constantFrom(...ROWS);
+const about = fc.constantFrom<RowRef | Record<string, never>>(...ROWS, {});
+const shotId = fc.constantFrom('cut', 'bite');
+const ordered = fc.record({
+  id: fc.constantFrom('step:a', 'wash:b'),
+  startMin: fc.integer({ min: 0, max: 700 }),
+  endMin: fc.integer({ min: 700, max: 1500 }),
+  ovenId: fc.constantFrom('oven', null),
+});
+/** Every kind of entry, whatever it is about. */
+const entry: fc.Arbitrary<Entry> = fc.oneof(
+  {
+    weight: 4,
+    arbitrary: fc
+      .tuple(fc.constantFrom(...ROW_KINDS), rowRef)
+      .map(([kind, refs]): Entry => ({ kind, refs, payload: {} })),
+  },
   fc
-    .tuple(made, fc.constantFrom('done', 'takenBack'), fc.constantFrom(...ROWS))
-    .map(([m, kind, refs]): DayEvent => ({ ...m, kind, refs, payload: {} })),
+    .tuple(rowRef, fc.integer({ min: 1, max: LONGER_MAX }))
+    .map(([refs, minutes]): Entry => ({ kind: 'longer', refs, payload: { minutes } })),
   fc
-    .tuple(made, fc.constantFrom<RowRef | Record<string, never>>(...ROWS, {}), fc.string())
-    .map(([m, refs, text]): DayEvent => ({ ...m, kind: 'note', refs, payload: { text } })),
+    .tuple(fc.constantFrom('note' as const, 'pickup' as const), about, fc.string())
+    .map(([kind, refs, text]): Entry => ({ kind, refs, payload: { text } })),
+  fc
+    .tuple(about, fc.record({ shotId, good: fc.boolean() }))
+    .map(([refs, payload]): Entry => ({ kind: 'take', refs, payload })),
+  fc
+    .tuple(about, fc.record({ shotId }))
+    .map(([refs, payload]): Entry => ({ kind: 'without', refs, payload })),
+  fc.integer({ min: 0, max: 120_000 }).map((milliC): Entry => ({
+    kind: 'temperature',
+    refs: { stepId: 'a' },
+    payload: { milliC },
+  })),
+  fc
+    .tuple(fc.array(ordered, { minLength: 1, maxLength: 3 }), fc.array(ordered, { maxLength: 2 }))
+    .map(([rows, changes]): Entry => {
+      const heats = changes.map((row) => ({ ...row, kind: 'preheat' as const, title: 'Heat' }));
+      return { kind: 'replanned', refs: {}, payload: { rows, heats } };
+    }),
 );
+const event: fc.Arbitrary<DayEvent> = fc
+  .tuple(made, entry)
+  .map(([m, e]) => ({ ...m, ...e }) as DayEvent);
+const isMark = (e: DayEvent): e is RowEvent => (ROW_KINDS as readonly string[]).includes(e.kind);
 
 /** A log as devices really write it: ids and numbers unlike, the clock of each as it likes. */
 const log = fc
@@ -40,7 +82,7 @@ const log = fc
 
 const at = (minute: number) => new Date(START + minute * 60_000).toISOString();
 let seq = 0;
-function mark(kind: 'done' | 'takenBack', minute: number, refs: RowRef, deviceId = 'phone') {
+function mark(kind: RowEvent['kind'], minute: number, refs: RowRef, deviceId = 'phone') {
   seq += 1;
   return {
     id: `m${seq}`,
@@ -102,39 +144,120 @@ describe('the fold of a day', () => {
           (e) => `${e.at} ${e.deviceId.padEnd(8)} ${String(e.deviceSeq).padStart(4, '0')}`,
         );
         expect(places).toEqual([...places].sort());
-        const notes = events.filter(({ kind }) => kind === 'note');
-        expect(foldDay(events).notes).toHaveLength(notes.length);
+        const fold = foldDay(events);
+        const of = (kind: DayEvent['kind']) => events.filter((e) => e.kind === kind).length;
+        expect(fold.notes).toHaveLength(of('note'));
+        expect(fold.pickups).toHaveLength(of('pickup'));
+        expect(fold.takes).toHaveLength(of('take'));
+        expect(fold.readings).toHaveLength(of('temperature'));
+        const orders = kept.flatMap((e) => (e.kind === 'replanned' ? [e.payload] : []));
+        expect(fold.order?.rows).toEqual(orders.at(-1)?.rows);
       }),
     );
   });
 
-  test('a row is done by its last mark, and since the first done of that stretch', () => {
+  test('a row is what it was marked last, and under way from its beginning until it is over', () => {
     fc.assert(
       fc.property(log, (events) => {
-        const { doneAt } = foldDay(events);
+        const fold = foldDay(events);
         for (const ref of ROWS) {
           const own = inDayOrder(events).filter(
-            (e) => e.kind !== 'note' && JSON.stringify(e.refs) === JSON.stringify(ref),
+            (e) => JSON.stringify(e.refs) === JSON.stringify(ref),
           );
-          expect(doneAt.has(rowKey(ref))).toBe(own.at(-1)?.kind === 'done');
-          const lastBack = own.map(({ kind }) => kind).lastIndexOf('takenBack');
-          expect(doneAt.get(rowKey(ref))).toBe(own.at(lastBack + 1)?.at);
+          expect([fold.doneAt.get(rowKey(ref)), fold.skippedAt.get(rowKey(ref))]).toEqual(
+            plainly(own),
+          );
+          const begun = own.some((e) => e.kind === 'started' || e.kind === 'longer');
+          if (!begun) expect(isUnderWay(fold, rowKey(ref))).toBe(false);
+          const fresh = own.findLastIndex((e) => e.kind === 'redo');
+          const since = own.slice(fresh + 1).filter(isMark);
+          expect(fold.redone.get(rowKey(ref)) ?? 0).toBe(
+            own.filter(({ kind }) => kind === 'redo').length,
+          );
+          if (fresh >= 0 && since.length === 0) {
+            expect(fold.doneAt.has(rowKey(ref)) || fold.skippedAt.has(rowKey(ref))).toBe(false);
+          }
         }
       }),
     );
   });
 
+  /** Since when a row is done, and since when skipped, told from the last mark backwards. */
+  function plainly(own: readonly DayEvent[]): [string | undefined, string | undefined] {
+    const marks = own.filter(isMark);
+    const last = marks.findLastIndex(({ kind }, n) =>
+      kind === 'started' ? plainly(marks.slice(0, n))[1] !== undefined : true,
+    );
+    const found = marks[last];
+    const before = () => plainly(marks.slice(0, last));
+    if (found?.kind === 'done') return [before()[0] ?? found.at, undefined];
+    if (found?.kind === 'skipped') return [undefined, before()[1] ?? found.at];
+    return [undefined, undefined];
+  }
+
   test('what is pressed last counts, whatever the clocks of the devices say', () => {
-    const kinds = fc.constantFrom('done' as const, 'takenBack' as const);
+    const kinds = fc.constantFrom('done' as const, 'skipped' as const, 'redo' as const);
     fc.assert(
       fc.property(log, kinds, fc.constantFrom(...ROWS), fc.nat(5), (events, kind, refs, minute) => {
         const now = new Date(START + minute * 60_000);
-        const last = instantAfter(now, events, refs);
+        const last = instantAfter(now, events, { kind, refs });
         expect(last >= now.toISOString()).toBe(true);
         const pressed = { ...mark(kind, 0, refs, 'another'), at: last };
-        expect(foldDay([...events, pressed]).doneAt.has(rowKey(refs))).toBe(kind === 'done');
+        const fold = foldDay([...events, pressed]);
+        expect(fold.doneAt.has(rowKey(refs))).toBe(kind === 'done');
+        expect(fold.skippedAt.has(rowKey(refs))).toBe(kind === 'skipped');
       }),
     );
+  });
+
+  test('an order that is taken last counts, whatever the clocks say', () => {
+    const taken = (id: string) =>
+      ({
+        kind: 'replanned',
+        refs: {},
+        payload: { rows: [{ id, startMin: 1, endMin: 2, ovenId: null }], heats: [] },
+      }) as const;
+    const ahead = { id: 'o1', deviceId: 'phone', deviceSeq: 1, at: at(30), ...taken('old') };
+    const here = instantAfter(new Date(START), [ahead], taken('new'));
+    const later = { id: 'o2', deviceId: 'laptop', deviceSeq: 1, at: here, ...taken('new') };
+    expect(foldDay([later, ahead]).order?.rows[0]?.id).toBe('new');
+    expect(instantAfter(new Date(START), [ahead], { kind: 'note', refs: {} })).toBe(at(0));
+  });
+
+  test('started, longer, done, not done after all: it goes on as before; again: from the beginning', () => {
+    const ref = { stepId: 'bake' };
+    const key = rowKey(ref);
+    const longer = {
+      ...mark('started', 5, ref),
+      kind: 'longer',
+      payload: { minutes: 12 },
+    } as const;
+    const begun = [mark('started', 1, ref), longer];
+    expect(foldDay([longer]).startedAt.get(key)).toBe(at(5));
+    expect(foldDay(begun).longerUntil.get(key)).toBe(at(17));
+    const back = foldDay([...begun, mark('done', 6, ref), mark('takenBack', 7, ref)]);
+    expect(isUnderWay(back, key)).toBe(true);
+    expect(back.startedAt.get(key)).toBe(at(1));
+    expect(isUnderWay(foldDay([...begun, mark('takenBack', 7, ref)]), key)).toBe(false);
+    const again = foldDay([...begun, mark('done', 6, ref), mark('redo', 7, ref)]);
+    expect(again.redone.get(key)).toBe(1);
+    expect([again.startedAt.has(key), again.longerUntil.has(key)]).toEqual([false, false]);
+  });
+
+  test('a pickup is there once its own row is done; a take undoes going without the shot', () => {
+    const own = { id: 'p', deviceId: 'phone', deviceSeq: 900, at: at(1) };
+    const pickup = { ...own, kind: 'pickup', refs: {}, payload: { text: 'the bite' } } as const;
+    expect(foldDay([pickup]).pickups).toMatchObject([{ text: 'the bite', gotAt: null }]);
+    const got = foldDay([mark('done', 3, pickupRef('p')), pickup]);
+    expect(got.pickups).toMatchObject([{ gotAt: at(3) }]);
+    const payload = { shotId: 'bite' };
+    const without = { ...own, id: 'w', kind: 'without', refs: {}, payload } as const;
+    expect([...foldDay([without]).without]).toEqual(['bite']);
+    const good = { ...payload, good: true };
+    const take = { ...own, id: 't', deviceSeq: 901, at: at(2), kind: 'take', refs: {} } as const;
+    const both = foldDay([without, { ...take, payload: good }]);
+    expect(both.without.size).toBe(0);
+    expect(both.takes).toMatchObject([{ shotId: 'bite', good: true, at: at(2) }]);
   });
 
   test('a step and another entry with the same id are two rows', () => {
@@ -169,7 +292,7 @@ describe('an event as it is sent', () => {
       fc.property(log, (events) => {
         for (const e of events) {
           const fits =
-            e.kind !== 'note' ||
+            (e.kind !== 'note' && e.kind !== 'pickup') ||
             (e.payload.text.trim() !== '' && storable(e.payload.text) === e.payload.text);
           const read = dayEventSchema.safeParse(JSON.parse(JSON.stringify(e)));
           expect(read.success).toBe(fits);
@@ -205,6 +328,25 @@ describe('an event as it is sent', () => {
     ],
     ['a kind that is not known', { ...mark('done', 0, { stepId: 'a' }), kind: 'shout' }],
     ['a field too many', { ...mark('done', 0, { stepId: 'a' }), extra: 1 }],
+    [
+      'a reading of boiling oil',
+      { ...note('x'), kind: 'temperature', refs: { stepId: 'a' }, payload: { milliC: 180_000 } },
+    ],
+    ['a reading of no step', { ...note('x'), kind: 'temperature', payload: { milliC: 70_000 } }],
+    [
+      'no minutes longer',
+      { ...note('x'), kind: 'longer', refs: { stepId: 'a' }, payload: { minutes: 0 } },
+    ],
+    ['a take of no shot', { ...note('x'), kind: 'take', payload: { good: true } }],
+    [
+      'an order that runs backwards',
+      {
+        ...note('x'),
+        kind: 'replanned',
+        payload: { rows: [{ id: 'step:a', startMin: 9, endMin: 8, ovenId: null }], heats: [] },
+      },
+    ],
+    ['an order of nothing', { ...note('x'), kind: 'replanned', payload: { rows: [], heats: [] } }],
     ['an id with a blank', { ...mark('done', 0, { stepId: 'a' }), id: 'a b' }],
   ])('%s is refused', (_what, input) => {
     expect(dayEventSchema.safeParse(input).success).toBe(false);

@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import type { DayEvent } from '#lib/shoot/day-log';
-import { foldDay, rowKey } from '#lib/shoot/day-log';
+import { rowKey, type DayEvent, type RowRef } from '#lib/shoot/day-log';
+import { foldDay } from '#lib/shoot/fold-day';
 import {
   connectionWords,
   lossWords,
@@ -24,6 +24,8 @@ import type { WaitingStore } from '../../app/episodes/[id]/day/live/_log/waiting
 const DAY = { address: '/episodes/e/day/events', dayId: 'd' };
 const NOTHING = { cursor: 1, whole: true, events: [], gone: [] };
 const MIX = { stepId: 'mix' };
+const note = (text: string, refs: RowRef | Record<string, never> = {}) =>
+  ({ kind: 'note', refs, payload: { text } }) as const;
 
 /** A server that keeps each entry once, behind a network that may be cut before or after it. */
 function server() {
@@ -96,8 +98,8 @@ describe('entries between a device and the server', () => {
   test('what is pressed shows at once, is sent, and waits no longer once it is named', async () => {
     const { kept, transport } = server();
     const { sync, now, told } = page(transport);
-    await sync.mark('done', MIX);
-    await sync.note('  Butter was soft ', null);
+    await sync.enter({ kind: 'done', refs: MIX, payload: {} });
+    await sync.enter(note('  Butter was soft '));
     await until(() => expect(now().waiting).toEqual([]));
     expect(texts(kept)).toEqual(['done', 'Butter was soft']);
     expect(now().known).toEqual(kept);
@@ -109,9 +111,9 @@ describe('entries between a device and the server', () => {
     const { kept, state, transport } = server();
     const first = page(transport);
     state.network = 'cut';
-    await first.sync.mark('done', MIX);
-    await first.sync.note('one', null);
-    await first.sync.note('two', MIX);
+    await first.sync.enter({ kind: 'done', refs: MIX, payload: {} });
+    await first.sync.enter(note('one'));
+    await first.sync.enter(note('two', MIX));
     await until(() => expect(first.now()).toMatchObject({ connected: false }));
     expect(first.now().waiting).toHaveLength(3);
     expect(foldDay(first.all()).doneAt.has(rowKey(MIX))).toBe(true);
@@ -130,7 +132,7 @@ describe('entries between a device and the server', () => {
     const { sync, now } = page(transport);
     await until(() => expect(now().ready).toBe(true));
     state.network = 'answers lost';
-    await sync.note('once', null);
+    await sync.enter(note('once'));
     await until(() => expect(now().connected).toBe(false));
     expect(now().waiting).toHaveLength(1);
     state.network = 'up';
@@ -144,7 +146,7 @@ describe('entries between a device and the server', () => {
     const { kept, state, transport } = server();
     const { sync, now } = page(transport);
     state.network = 'cut';
-    await sync.note('later', null);
+    await sync.enter(note('later'));
     await until(() => expect(now().connected).toBe(false));
     state.network = 'up';
     await until(() => expect(texts(kept)).toEqual(['later']));
@@ -157,7 +159,7 @@ describe('entries between a device and the server', () => {
       ...transport,
       send: (...sent) => (shut ? Promise.reject(new ShutOut()) : transport.send(...sent)),
     });
-    await sync.note('held', null);
+    await sync.enter(note('held'));
     await until(() => expect(now()).toMatchObject({ connected: false, letIn: false }));
     expect(now().waiting).toHaveLength(1);
     shut = false;
@@ -172,7 +174,7 @@ describe('entries between a device and the server', () => {
     const { sync, now } = page(transport);
     state.network = 'cut';
     const all = Array.from({ length: BATCH * 2 + 3 }, (_, n) => `note ${n}`);
-    for (const text of all) await sync.note(text, null);
+    for (const text of all) await sync.enter(note(text));
     state.network = 'up';
     sync.nudge();
     await until(() => expect(now().waiting).toEqual([]));
@@ -184,8 +186,8 @@ describe('entries between a device and the server', () => {
     const { kept, sendings, state, transport } = server();
     const { sync, now } = page(transport);
     state.refuses = 'bad';
-    await sync.note('bad one', null);
-    await sync.note('good one', null);
+    await sync.enter(note('bad one'));
+    await sync.enter(note('good one'));
     await until(() => expect(texts(kept)).toEqual(['good one']));
     await until(() => expect(now().waiting.map(({ refused }) => refused)).toEqual(['it says so']));
     const count = sendings.length;
@@ -204,7 +206,7 @@ describe('entries between a device and the server', () => {
     const { state, transport } = server();
     const { sync, now, store } = page(transport);
     state.refuses = 'bad';
-    await sync.note('bad one', null);
+    await sync.enter(note('bad one'));
     await until(() => expect(now().waiting.map(({ refused }) => refused)).toEqual(['it says so']));
     await sync.throwAway(now().waiting[0]?.id ?? '');
     expect(now().waiting).toEqual([]);
@@ -231,7 +233,7 @@ describe('entries between a device and the server', () => {
     };
     listeners[0]?.heard({ cursor: 2, whole: false, events: [done], gone: [] });
     expect(foldDay(all()).doneAt.size).toBe(1);
-    await sync.mark('takenBack', MIX);
+    await sync.enter({ kind: 'takenBack', refs: MIX, payload: {} });
     await until(() => expect(now().waiting).toEqual([]));
     expect(foldDay(all()).doneAt.size).toBe(0);
   });
@@ -251,7 +253,7 @@ describe('where the browser keeps nothing', () => {
     const store = openStore(() => Promise.reject(new DOMException('refused', 'SecurityError')));
     const opened = await store;
     const { sync, now } = page(transport, opened);
-    await sync.note('held', null);
+    await sync.enter(note('held'));
     expect((await opened.all()).map(({ event }) => texts([event]))).toEqual([['held']]);
     expect(opened.lasts()).toBe(false);
     state.network = 'up';
@@ -266,7 +268,7 @@ describe('where the browser keeps nothing', () => {
     const full = () => Promise.reject(new DOMException('full', 'QuotaExceededError'));
     const { sync, now } = page(transport, { ...broken, add: full, remove: full });
     await broken.add(DAY, (deviceId, deviceSeq) => ({ ...foreign('left'), deviceId, deviceSeq }));
-    await sync.note('in memory', null);
+    await sync.enter(note('in memory'));
     await until(() => expect(now().waiting).toEqual([]));
     expect(texts(kept).sort()).toEqual(['in memory', 'theirs']);
     sync.nudge();

@@ -1,8 +1,9 @@
 'use client';
 
 import { useState } from 'react';
-import { foldDay, type RowEvent, type RowRef } from '#lib/shoot/day-log';
+import type { RowEvent, RowRef } from '#lib/shoot/day-log';
 import { entryClock } from '#lib/shoot/entry-clock';
+import { foldDay } from '#lib/shoot/fold-day';
 import { minuteOf } from '#lib/shoot/local-time';
 import { isBehind, nowAndNext } from '#lib/shoot/now-and-next';
 import type { News } from '../_log/transport';
@@ -43,7 +44,7 @@ export function LiveDay({ address, dayId, date, zone, rows, first }: Props) {
 
   const mark = (kind: RowEvent['kind'], row: { readonly ref: RowRef; readonly title: string }) => {
     setSaid(kind === 'done' ? `Done: ${row.title}.` : `Not done after all: ${row.title}.`);
-    void acts.mark(kind, row.ref);
+    void acts.enter({ kind, refs: row.ref, payload: {} });
   };
   const stateOf = (row: LiveRow): RowState => {
     const at = fold.doneAt.get(row.key);
@@ -98,7 +99,7 @@ export function LiveDay({ address, dayId, date, zone, rows, first }: Props) {
             rows={rows}
             ready={state.ready}
             onNote={async (text, ref) => {
-              await acts.note(text, ref);
+              await acts.enter({ kind: 'note', refs: ref ?? {}, payload: { text } });
               setSaid('Note kept.');
             }}
           />

@@ -1,4 +1,4 @@
-import type { DayFold } from '#lib/shoot/day-log';
+import type { DayFold } from '#lib/shoot/fold-day';
 import type { LiveRow } from '../live-row';
 
 /** How a row stands in the order, and in words. */
@@ -28,5 +28,7 @@ export function leftOver(
   clock: (at: string) => string,
 ): string[] {
   const there = new Set(rows.map(({ key }) => key));
-  return [...doneAt].filter(([key]) => !there.has(key)).map(([, at]) => clock(at));
+  return [...doneAt]
+    .filter(([key]) => !there.has(key) && !key.startsWith('entry pickup:'))
+    .map(([, at]) => clock(at));
 }

@@ -1,4 +1,4 @@
-import type { DayNote } from '#lib/shoot/day-log';
+import type { DayNote } from '#lib/shoot/fold-day';
 
 interface Props {
   readonly notes: readonly DayNote[];

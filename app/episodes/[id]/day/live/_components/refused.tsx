@@ -40,6 +40,20 @@ export function Refused({ waiting, titleOf, onAgain, onThrowAway }: Props) {
 
 function wordsOf(event: DayEvent, titleOf: (rowKey: string) => string | null): string {
   if (event.kind === 'note') return `Note “${event.payload.text}”`;
+  if (event.kind === 'pickup') return `To get later “${event.payload.text}”`;
+  if (event.kind === 'replanned') return 'Another order from now on';
   const title = titleOf(keyOfEvent(event) ?? '') ?? 'a step that is not in this order';
-  return event.kind === 'done' ? `Done: ${title}` : `Not done after all: ${title}`;
+  return `${ABOUT[event.kind]}: ${title}`;
 }
+
+const ABOUT = {
+  started: 'Started',
+  done: 'Done',
+  skipped: 'Skipped',
+  redo: 'Again',
+  takenBack: 'Not done after all',
+  take: 'Take of a shot',
+  without: 'Done without a shot',
+  temperature: 'Inside temperature',
+  longer: 'Takes longer',
+} as const;

@@ -8,7 +8,7 @@ import type { News } from '../_log/transport';
 /** One for all that this page shows: what the browser keeps nothing of outlives going to and fro. */
 let opened: Promise<OpenStore> | null = null;
 
-type Acts = Pick<DaySync, 'mark' | 'note' | 'sendAgain' | 'throwAway'>;
+type Acts = Pick<DaySync, 'enter' | 'sendAgain' | 'throwAway'>;
 
 /** The state of a day on this device, kept in step with the server, and what can be entered. */
 export function useDaySync(address: string, dayId: string, first: News): [DayState, Acts] {
@@ -63,8 +63,7 @@ export function useDaySync(address: string, dayId: string, first: News): [DaySta
   return [
     state,
     {
-      mark: (kind, ref) => withSync((started) => started.mark(kind, ref)),
-      note: (text, ref) => withSync((started) => started.note(text, ref)),
+      enter: (entry) => withSync((started) => started.enter(entry)),
       sendAgain: (id) => withSync((started) => started.sendAgain(id)),
       throwAway: (id) => withSync((started) => started.throwAway(id)),
     },

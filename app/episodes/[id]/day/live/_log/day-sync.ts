@@ -1,11 +1,5 @@
 import { v7 as uuid } from 'uuid';
-import {
-  instantAfter,
-  storable,
-  type DayEvent,
-  type RowEvent,
-  type RowRef,
-} from '#lib/shoot/day-log';
+import { instantAfter, storable, type DayEvent, type Entry } from '#lib/shoot/day-log';
 import type { OpenStore } from './open-store';
 import { ShutOut, type DayTransport, type News } from './transport';
 import type { Destination, Waiting } from './waiting-store';
@@ -26,8 +20,8 @@ export interface DayState {
 }
 
 export interface DaySync {
-  mark(kind: RowEvent['kind'], ref: RowRef): Promise<void>;
-  note(text: string, ref: RowRef | null): Promise<void>;
+  /** Keeps an entry; words lose what cannot be stored and the blanks around them. */
+  enter(entry: Entry): Promise<void>;
   sendAgain(id: string): Promise<void>;
   throwAway(id: string): Promise<void>;
   /** The network may be back, or the page is seen again: send and ask at once. */
@@ -51,8 +45,9 @@ export interface DaySyncParts {
   readonly changed: (state: DayState) => void;
 }
 
-/** Entries of one sending at most: with the longest notes they stay below what the server reads. */
+/** Entries of one sending at most, and their length as text: together they stay below what the server reads. */
 export const BATCH = 20;
+export const BATCH_LENGTH = 20_000;
 
 /** Between attempts, in milliseconds: each twice as long as the last, up to the longest. */
 const FIRST_PAUSE_MS = 1_000;
@@ -123,7 +118,7 @@ export function startDaySync(parts: DaySyncParts, first: News): DaySync {
         const together = open.filter(
           ({ address, dayId }) => address === to.address && dayId === to.dayId,
         );
-        await sendBatch(together.slice(0, BATCH), to);
+        await sendBatch(firstOf(together), to);
         sent = true;
         letIn = true;
         failures = 0;
@@ -173,12 +168,19 @@ export function startDaySync(parts: DaySyncParts, first: News): DaySync {
     await flush();
   });
 
-  const add = async (make: (made: Made) => DayEvent, ref: RowRef | null) => {
+  const enter = async (typed: Entry) => {
     const opened = await parts.store;
     const seen = [...known.values(), ...waiting.map(({ event }) => event)];
-    const at = ref === null ? now().toISOString() : instantAfter(now(), seen, ref);
+    const entry = wordsStorable(typed);
+    const at = instantAfter(now(), seen, entry);
     const id = uuid();
-    await opened.add(destination, (deviceId, deviceSeq) => make({ id, deviceId, deviceSeq, at }));
+    await opened.add(destination, (deviceId, deviceSeq) => ({
+      ...entry,
+      id,
+      deviceId,
+      deviceSeq,
+      at,
+    }));
     await reread();
     neighbours.tell([]);
     void resend();
@@ -190,17 +192,7 @@ export function startDaySync(parts: DaySyncParts, first: News): DaySync {
   };
 
   return {
-    mark: (kind, refs) => add((made) => ({ ...made, kind, refs, payload: {} }), refs),
-    note: (typed, ref) =>
-      add(
-        (made) => ({
-          ...made,
-          kind: 'note',
-          refs: ref ?? {},
-          payload: { text: storable(typed).trim() },
-        }),
-        null,
-      ),
+    enter,
     async sendAgain(id) {
       await (await parts.store).renew(id);
       await resend();
@@ -222,4 +214,17 @@ export function startDaySync(parts: DaySyncParts, first: News): DaySync {
   };
 }
 
-type Made = Pick<DayEvent, 'id' | 'deviceId' | 'deviceSeq' | 'at'>;
+function wordsStorable(entry: Entry): Entry {
+  if (entry.kind !== 'note' && entry.kind !== 'pickup') return entry;
+  return { ...entry, payload: { text: storable(entry.payload.text).trim() } };
+}
+
+/** The first entries that fit into one sending, at least one. */
+function firstOf(waiting: readonly Waiting[]): readonly Waiting[] {
+  let length = 0;
+  const fits = waiting.slice(0, BATCH).findIndex(({ event }) => {
+    length += JSON.stringify(event).length;
+    return length > BATCH_LENGTH;
+  });
+  return waiting.slice(0, fits < 0 ? BATCH : Math.max(1, fits));
+}
