@@ -28,10 +28,11 @@ export interface DishReckoning {
   /** The figures of a part of the dish. */
   readonly part: (share: Taking) => Figures;
   /** The rows of its ingredients, put together by `row`; those of before where nothing in them has changed. */
-  readonly lines: (
-    row: (line: RecipeLine, eaten: EatenAmount, figures: () => Figures) => LineFigures,
-  ) => readonly LineFigures[];
+  readonly lines: (row: RowOf) => readonly LineFigures[];
 }
+
+/** Puts the row of an ingredient together. */
+export type RowOf = (line: RecipeLine, eaten: EatenAmount, figures: () => Figures) => LineFigures;
 
 /** Works everything out by terms, nutrient by nutrient: the definition of every figure. */
 export function byTerms(file: EpisodeFile, nutrients: readonly Nutrient[]): Reckoning {

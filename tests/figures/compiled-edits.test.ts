@@ -1,3 +1,5 @@
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { EpisodeFile, Recipe, RecipeLine } from '#lib/episode/schema';
@@ -139,4 +141,47 @@ describe('figures of an edited episode', () => {
     expect(after.dishes[2]).toBe(before.dishes[2]);
     expect(after.dishes[0]?.lines[1]).toBe(before.dishes[0]?.lines[1]);
   });
+
+  it('keep nothing of what an episode was before', async () => {
+    const before = editedAgainAndAgain(
+      anyEpisode(uniform(12), { dishes: 3, lines: 4, plain: true }),
+    );
+    setFlagsFromString('--expose-gc');
+    const collectGarbage = runInNewContext('gc') as () => void;
+    // What a weak reference was made of in a task stands until that task is over.
+    await new Promise(setImmediate);
+    collectGarbage();
+    // The machine may still hold what it did last; what a dish keeps of before would reach back to the first.
+    const longBefore = before.slice(0, -3);
+    expect(longBefore.flatMap((each, at) => (each.deref() ? [at] : []))).toEqual([]);
+  });
 });
+
+/**
+ * Works out every figure of an episode, of its dishes edited in turn: what is kept of one was worked out while others
+ * were what they no longer are.
+ */
+function editedAgainAndAgain(first: EpisodeFile): readonly WeakRef<EpisodeFile>[] {
+  const before: WeakRef<EpisodeFile>[] = [];
+  let file = first;
+  for (let turn = 0; turn < 12; turn += 1) {
+    JSON.stringify(episodeFigures(file, NUTRIENTS));
+    before.push(new WeakRef(file));
+    file = withOtherGrams(file, turn);
+  }
+  JSON.stringify(episodeFigures(file, NUTRIENTS));
+  return before;
+}
+
+function withOtherGrams(file: EpisodeFile, turn: number): EpisodeFile {
+  const mg = 100_000 + turn;
+  const segments = file.episode.segments.map((segment, at) => {
+    const { recipe } = segment;
+    if (!recipe || at !== turn % file.episode.segments.length) return segment;
+    const [first, ...others] = recipe.lines;
+    if (!first) return segment;
+    const edited = { ...first, planned: { lowMg: mg, valueMg: mg, highMg: mg } };
+    return { ...segment, recipe: { ...recipe, lines: [edited, ...others] } };
+  });
+  return { ...file, episode: { ...file.episode, segments } };
+}

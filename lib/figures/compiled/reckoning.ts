@@ -2,10 +2,12 @@ import type { EpisodeFile } from '#lib/episode/schema';
 import { dishIn } from '#lib/figures/compiled/compiled-lines';
 import { dayFigures } from '#lib/figures/compiled/day-sum';
 import { shareFigures } from '#lib/figures/compiled/dish-sum';
+import type { CompiledLine } from '#lib/figures/compiled/line';
 import { lineFigures } from '#lib/figures/compiled/line-figures';
-import { memoryOf } from '#lib/figures/compiled/memory';
-import { panelOf } from '#lib/figures/compiled/panel';
-import type { DishReckoning, Reckoning } from '#lib/figures/reckoning';
+import { memoryOf, type KeptDish, type Memory } from '#lib/figures/compiled/memory';
+import { panelOf, type Panel } from '#lib/figures/compiled/panel';
+import type { LineFigures } from '#lib/figures/episode-figures';
+import type { DishReckoning, Reckoning, RowOf } from '#lib/figures/reckoning';
 import type { Nutrient } from '#lib/foods/nutrients';
 
 /**
@@ -17,18 +19,7 @@ export function compiled(file: EpisodeFile, nutrients: readonly Nutrient[]): Rec
   return {
     dish: (dish, work) => {
       const kept = dishIn(file, dish, memory);
-      if (kept.worked) return kept.worked;
-      const of: DishReckoning = {
-        context: kept.context,
-        part: (share) => shareFigures(kept.sum, share, memory),
-        lines: (row) =>
-          kept.lines.map(
-            (each) =>
-              (each.row ??= row(each.line, each.eaten, () => lineFigures(each, memory.panel))),
-          ),
-      };
-      kept.worked = work(of);
-      return kept.worked;
+      return (kept.worked ??= work(reckoningOf(kept, memory)));
     },
     together: (parts) =>
       dayFigures(
@@ -36,4 +27,22 @@ export function compiled(file: EpisodeFile, nutrients: readonly Nutrient[]): Rec
         memory,
       ),
   };
+}
+
+/**
+ * A dish is kept for as long as it is in some episode, and so is all that its functions see. They are made here and
+ * not where the file is seen: each kept dish would keep the episode that it was first in, with all dishes of that.
+ */
+function reckoningOf({ context, sum, lines }: KeptDish, memory: Memory): DishReckoning {
+  return {
+    context,
+    part: (share) => shareFigures(sum, share, memory),
+    lines: (row) => lines.map((each) => rowOf(each, row, memory.panel)),
+  };
+}
+
+/** The row of an ingredient, put together once; it outlives the dish that it was first in. */
+function rowOf(compiled: CompiledLine, row: RowOf, panel: Panel): LineFigures {
+  compiled.row ??= row(compiled.line, compiled.eaten, () => lineFigures(compiled, panel));
+  return compiled.row;
 }
