@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { CORE_MILLI_C } from '#lib/episode/step-limits';
+import { CORE_MILLI_C, OVEN_MILLI_C } from '#lib/episode/step-limits';
 import {
   LONGER_MAX,
   NOTE_MAX,
@@ -69,7 +69,12 @@ const order = z.strictObject({
   heats: z
     .array(
       z
-        .strictObject({ ...inOrder, kind: z.enum(['preheat', 'coolDown']), title: heatTitle })
+        .strictObject({
+          ...inOrder,
+          kind: z.enum(['preheat', 'coolDown']),
+          title: heatTitle,
+          milliC: z.int().min(0).max(OVEN_MILLI_C.max),
+        })
         .refine(ends, backwards),
     )
     .max(ORDER_MAX, most),

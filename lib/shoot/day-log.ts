@@ -88,6 +88,8 @@ export interface OrderedRow {
 export interface OrderedHeat extends OrderedRow {
   readonly kind: 'preheat' | 'coolDown';
   readonly title: string;
+  /** Where the oven goes, in thousandths of a degree Celsius. */
+  readonly milliC: number;
 }
 
 /** Another order from now on, taken by the person: every device has it, also without the server. */

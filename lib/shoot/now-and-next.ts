@@ -21,6 +21,11 @@ export interface NowAndNext<R> {
 /** Minutes after midnight up to which a filming day may still go on: the day and the night after it. */
 const DAY_ENDS_MIN = 2880;
 
+/** Whether a minute, counted from the filming day's midnight, belongs to that day or the night after it. */
+export function isFilmingNow(nowMin: number): boolean {
+  return nowMin >= 0 && nowMin < DAY_ENDS_MIN;
+}
+
 /** The marks of the rows that say which are behind. */
 type Marks = Pick<DayFold, 'doneAt' | 'skippedAt'>;
 
@@ -41,7 +46,7 @@ export function nowAndNext<R extends OrderRow>(
     (row) => !isBehind(row, rows, fold, nowMin) && !running.has(rowKey(rowRefOf(row.entry))),
   );
   const late = now === null || nowMin === null ? 0 : nowMin - now.entry.endMin;
-  const today = nowMin !== null && nowMin >= 0 && nowMin < DAY_ENDS_MIN;
+  const today = nowMin !== null && isFilmingNow(nowMin);
   return { now, next, behindMin: today && late > 0 ? late : null };
 }
 

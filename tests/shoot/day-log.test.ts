@@ -66,7 +66,12 @@ const entry: fc.Arbitrary<Entry> = fc.oneof(
   fc
     .tuple(fc.array(ordered, { minLength: 1, maxLength: 3 }), fc.array(ordered, { maxLength: 2 }))
     .map(([rows, changes]): Entry => {
-      const heats = changes.map((row) => ({ ...row, kind: 'preheat' as const, title: 'Heat' }));
+      const heats = changes.map((row) => ({
+        ...row,
+        kind: 'preheat' as const,
+        title: 'Heat',
+        milliC: 200_000,
+      }));
       return { kind: 'replanned', refs: {}, payload: { rows, heats } };
     }),
 );
