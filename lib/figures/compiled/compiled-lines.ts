@@ -15,19 +15,13 @@ export function compiledLines(
   const { id: recipeId, weighings } = recipe;
   return recipe.lines.map((line) => {
     const own = line.madeFrom ? context : memory.context;
-    const known = memory.lines.get(line);
-    if (known?.weighings === weighings && known.context === own && known.recipeId === recipeId) {
-      return known.compiled;
-    }
-    const compiled = compileLine(
-      line,
-      { id: recipeId, weighings },
-      own,
-      memory.panel,
-      memory.before.get(line.id),
-    );
-    memory.before.set(line.id, compiled);
-    memory.lines.set(line, { recipeId, weighings, context: own, compiled });
+    const known = memory.lines.get(line.id);
+    const same = known?.compiled.line === line && known.recipeId === recipeId;
+    if (same && known.weighings === weighings && known.context === own) return known.compiled;
+    const recipe = { id: recipeId, weighings };
+    // What it was before it was edited: lists that stay the same are taken over from it.
+    const compiled = compileLine(line, recipe, own, memory.panel, known?.compiled);
+    memory.lines.set(line.id, { recipeId, weighings, context: own, compiled });
     return compiled;
   });
 }
@@ -76,18 +70,18 @@ export function dishIn(
   dish: Dish,
   memory: Memory,
 ): KeptDish {
-  const known = memory.dishes.get(dish);
-  if (known?.context === memory.context) return known;
+  const known = memory.dishes.get(dish.id);
+  if (known?.dish === dish && known.context === memory.context) return known;
   return keptDish(dish, contextOf(dish.recipe, file, memory), memory);
 }
 
 /** A dish with its sum, worked out once as long as it is the same object in the same context. */
 export function keptDish(dish: Dish, context: AmountContext, memory: Memory): KeptDish {
-  const known = memory.dishes.get(dish);
-  if (known?.context === context) return known;
+  const known = memory.dishes.get(dish.id);
+  if (known?.dish === dish && known.context === context) return known;
   const lines = compiledLines(dish.recipe, context, memory);
-  const kept = { context, lines, sum: sumOf(dish, lines, context, memory), worked: null };
-  memory.dishes.set(dish, kept);
+  const kept = { dish, context, lines, sum: sumOf(dish, lines, context, memory), worked: null };
+  memory.dishes.set(dish.id, kept);
   return kept;
 }
 

@@ -39,25 +39,18 @@ export function dishSum(id: string, summands: readonly Summand[], memory: Memory
   const byScope = new Map<string, Added>();
   const byTerms = new Uint8Array(length);
   const own: Product[] = [];
+  const listed: unknown[] = [];
   for (const summand of summands) {
     for (const product of summand.products) own.push(product);
-    summand.byTerms?.forEach((each, place) => {
-      if (each) byTerms[place] = 1;
-    });
+    listed.push(summand.lacking, summand.provisional);
+    if (summand.byTerms) addAsked(byTerms, summand.byTerms);
   }
   // Only what a dish within the dish adds can be taken away again by what cooking changes.
   const products = summands.filter(hasAmountsAlone).length > 1 ? withoutCancelled(own) : own;
   return {
     summands,
     whole: once(() => addUp(id, products, byTerms, memory)),
-    lists: once(() =>
-      keptLists(
-        memory.lists,
-        id,
-        summands.flatMap(({ lacking, provisional }) => [lacking, provisional]),
-        () => listsOf(summands, length),
-      ),
-    ),
+    lists: once(() => keptLists(memory.lists, id, listed, () => listsOf(summands, length))),
     parts: (place) => (asked[place] ??= addParts(summands.map((each) => each.parts(place)))),
     shared: (scope) => {
       const known = byScope.get(scope.key);
@@ -72,24 +65,23 @@ export function dishSum(id: string, summands: readonly Summand[], memory: Memory
   };
 }
 
+function addAsked(to: Uint8Array, more: Uint8Array): void {
+  for (let place = 0; place < to.length; place += 1) if (more[place]) to[place] = 1;
+}
+
 const hasAmountsAlone = ({ products }: Summand): boolean =>
   products.some(({ of }) => of.only !== null);
 
-const shares = new WeakMap<Parts, { readonly key: string; readonly product: Product | null }>();
-
 /** A product with its amount multiplied by a share, null where that makes no factor; the last share is kept with it. */
-function sharedProduct(
-  { amount, of, sign }: Product,
-  { key, terms, sources }: SharedScope,
-): Product | null {
-  const known = shares.get(amount);
-  if (known?.key === key) return known.product;
+function sharedProduct(whole: Product, { key, terms, sources }: SharedScope): Product | null {
+  if (whole.shared?.key === key) return whole.shared.product;
+  const { amount, of, sign } = whole;
   const all = new Map([...amount.sources, ...sources]);
   const multiplied = multiply(amount.terms, terms);
   const factor = compileFactor(multiplied, all);
   const product =
     factor && productOf({ ...NOTHING, terms: multiplied, sources: all }, factor, of, sign);
-  shares.set(amount, { key, product });
+  whole.shared = { key, product };
   return product;
 }
 

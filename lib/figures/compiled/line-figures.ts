@@ -18,18 +18,24 @@ export function lineFigures(compiled: CompiledLine, panel: Panel): Figures {
   const byRules = (nutrient: Nutrient, place: number) => figureOf(nutrient, parts(place));
   if (!plain) return figuresFrom(panel, byRules);
   const sources = (compiled.sources ??= productSources(plain));
-  const lists = listsOf([compiled], length);
+  const lists = (compiled.lists ??= listsOf([compiled], length));
   return figuresInNumbers(panel, productSums(plain, length), 1, lists, sources, byTerms, byRules);
 }
 
-/** One amount of one food, in the row of a sum. */
+/** The row of one ingredient between its numbers and its figures; as long as the longest panel needs. */
+let room = new Float64Array(0);
+
+/** One amount of one food, in the row of a sum: that of the last one, no longer read. */
 function productSums({ factor, of }: Product, length: number): Pick<Sums, 'row' | 'at'> {
   const variance = SUM * length;
   const excess = variance + length;
-  const room = excess + length;
-  const at = { variance, excess, room, amounts: room, joints: room, pairs: room, sources: room };
-  const row = new Float64Array(room);
-  const [value = 0, low = 0, high = 0, middle = 0, reach = 0] = factor.numbers;
+  const end = excess + length;
+  const at = { variance, excess, room: end, amounts: end, joints: end, pairs: end, sources: end };
+  if (room.length < end) room = new Float64Array(end);
+  const row = room;
+  const { numbers } = factor;
+  const [value, low, high] = [numbers[0] ?? 0, numbers[1] ?? 0, numbers[2] ?? 0];
+  const [middle, reach] = [numbers[3] ?? 0, numbers[4] ?? 0];
   const { all, own } = factorErrors(factor);
   const more = Math.max(0, reach - high);
   for (let place = 0; place < length; place += 1) {
@@ -45,7 +51,7 @@ function productSums({ factor, of }: Product, length: number): Pick<Sums, 'row' 
   for (const { place, amount } of of.excess) {
     row[excess + place] = (row[excess + place] ?? 0) + reach * amount;
   }
-  return { row, at: { ...at, end: room } };
+  return { row, at: { ...at, end } };
 }
 
 function productSources({ factor, of }: Product): readonly (readonly string[])[] {

@@ -4,6 +4,7 @@ import type { Recipe, RecipeLine } from '#lib/episode/schema';
 import { unitsOfBasis } from '#lib/figures/composition';
 import { areEqual } from '#lib/figures/compiled/alike';
 import { compositionOf, type Composition, type Lack } from '#lib/figures/compiled/composition';
+import type { Lists } from '#lib/figures/compiled/lists';
 import type { Panel } from '#lib/figures/compiled/panel';
 import {
   askedSummand,
@@ -25,6 +26,8 @@ export interface CompiledLine extends Summand {
   readonly eaten: EatenAmount;
   /** Its row of the breakdown, once it was asked for. */
   row: LineFigures | null;
+  /** The lists of its own figures, once they were asked for. */
+  lists: Lists | null;
   /** By nutrient, the sources of its own figures, once they were asked for; null where that is asked by terms. */
   sources: readonly (readonly string[])[] | null;
 }
@@ -70,7 +73,7 @@ export function compileLine(
     return (asked[place] ??= ingredientParts(line, recipe, context, nutrient, panel.region));
   };
   const product = isPlain(line) ? eatenProduct(eaten, panel) : null;
-  const common = { line, eaten, row: null, sources: null };
+  const common = { line, eaten, row: null, lists: null, sources: null };
   if (!product) return { ...common, ...askedSummand(panel, (place) => [parts(place)]) };
   const products = [product];
   const { byTerms } = product.of;
@@ -84,7 +87,9 @@ export function compileLine(
       ? before.sources
       : null;
   const provisional = line.match === 'confirmed' ? NOTHING.provisional : parts(0).provisional;
-  return { ...common, sources, products, byTerms, lacking, provisional, parts };
+  const isSameListed = isSameFood && before.provisional === provisional;
+  const lists = isSameListed ? before.lists : null;
+  return { ...common, sources, lists, products, byTerms, lacking, provisional, parts };
 }
 
 function lackingOf(line: RecipeLine, of: Composition): Summand['lacking'] {

@@ -64,14 +64,20 @@ function listsFrom(
   all: readonly (readonly LineLack[] | undefined)[],
   provisional: readonly ProvisionalPart[],
 ): Lists {
-  const lacking = all.map(together);
-  const unbounded = Uint8Array.from(
-    lacking,
-    ({ open, below, above }) =>
+  const lacking: Lacking[] = [];
+  const missing: (readonly MissingPart[])[] = [];
+  const unbounded = new Uint8Array(all.length);
+  for (let place = 0; place < all.length; place += 1) {
+    const lacks = together(all[place]);
+    lacking.push(lacks);
+    missing.push(lacks.missing);
+    if (lacks === NOTHING_LACKS) continue;
+    const { open, below, above } = lacks;
+    unbounded[place] =
       (open.length + below.length > 0 ? NO_LOW : 0) |
-      (open.length + above.length > 0 ? NO_HIGH : 0),
-  );
-  return { lacking, missing: lacking.map(({ missing }) => missing), unbounded, provisional };
+      (open.length + above.length > 0 ? NO_HIGH : 0);
+  }
+  return { lacking, missing, unbounded, provisional };
 }
 
 /** The lists of the last sum of a name, and of what; taken again where they are of the very same. */
@@ -95,7 +101,7 @@ export function keptLists(
 }
 
 function together(lacks: readonly LineLack[] | undefined): Lacking {
-  const [first] = lacks ?? [];
+  const first = lacks?.[0];
   if (!lacks || !first) return NOTHING_LACKS;
   if (lacks.length === 1) return { ...first, missing: missingOf(first) };
   const above: MissingPart[] = [];

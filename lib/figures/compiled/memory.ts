@@ -1,5 +1,5 @@
 import { amountContext, type AmountContext, type Dish } from '#lib/episode/context';
-import type { EpisodeFile, Kitchen, Pack, RecipeLine, Weighing } from '#lib/episode/schema';
+import type { EpisodeFile, Kitchen, Pack, Weighing } from '#lib/episode/schema';
 import type { Food } from '#lib/foods/food';
 import type { Arrangement, Together } from '#lib/figures/compiled/arrangement';
 import type { WorkedDish } from '#lib/figures/reckoning';
@@ -25,10 +25,12 @@ export interface Memory {
   readonly panel: Panel;
   /** Without recipes: an ingredient that needs none is compiled without seeing any. */
   readonly context: AmountContext;
-  readonly lines: WeakMap<RecipeLine, KeptLine>;
-  /** By id: what an ingredient was before it was edited; lists that stay the same are taken over from it. */
-  readonly before: Map<string, CompiledLine>;
-  readonly dishes: WeakMap<Dish, KeptDish>;
+  /**
+   * By id, the last of an ingredient and of a dish; taken again only for the very same object. (What a weak map holds
+   * outlives every small collection of garbage, and each edit leaves a dish with all its figures behind.)
+   */
+  readonly lines: Map<string, KeptLine>;
+  readonly dishes: Map<string, KeptDish>;
   /** By recipe: the context with the recipes that it is made from, the same as long as these are. */
   readonly contexts: Map<string, AmountContext>;
   /** By the name of a sum: the last arrangement, taken again only after it was compared. */
@@ -45,6 +47,7 @@ export interface KeptLine {
 }
 
 export interface KeptDish {
+  readonly dish: Dish;
   readonly context: AmountContext;
   readonly lines: readonly CompiledLine[];
   readonly sum: DishSum;
@@ -64,10 +67,9 @@ export function memoryOf(file: EpisodeFile, panel: Panel): Memory {
   return inside(byPanel, panel, () => ({
     panel,
     context: { ...amountContext(file), recipes: new Map() },
-    lines: new WeakMap(),
-    before: new Map(),
+    lines: new Map(),
+    dishes: new Map(),
     lists: new Map(),
-    dishes: new WeakMap(),
     contexts: new Map(),
     arranged: new Map(),
     together: null,

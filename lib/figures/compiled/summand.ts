@@ -21,6 +21,8 @@ export interface Product {
   readonly numbers: Float64Array;
   readonly of: Composition;
   readonly sign: 1 | -1;
+  /** The last share that was taken of it, and what that came to: null where it is no product. */
+  shared: { readonly key: string; readonly product: Product | null } | null;
 }
 
 /** An amount times a composition, with the amount compiled. */
@@ -30,7 +32,7 @@ export function productOf(
   of: Composition,
   sign: 1 | -1 = 1,
 ): Product {
-  return { amount, factor, numbers: factor.numbers, of, sign };
+  return { amount, factor, numbers: factor.numbers, of, sign, shared: null };
 }
 
 /** A summand of figures with everything that they need, worked out once. */
@@ -51,22 +53,23 @@ export interface Summand {
  * nutrient.
  */
 export function askedSummand(panel: Panel, answer: (place: number) => readonly Parts[]): Summand {
-  const byTerms = new Uint8Array(panel.nutrients.length);
+  const { length } = panel.nutrients;
+  let byTerms: Uint8Array | null = null;
   const products: Product[] = [];
   const lacking: [number, LineLack][] = [];
   let provisional: readonly ProvisionalPart[] = [];
-  for (let place = 0; place < byTerms.length; place += 1) {
+  for (let place = 0; place < length; place += 1) {
     const all = answer(place);
     if (place === 0) provisional = oncePerLine(all.flatMap((parts) => parts.provisional));
     if (all.length === 0) continue;
     const found = amountsOf(all, oneOf(place, panel));
     if (found) for (const product of found) products.push(product);
-    else byTerms[place] = 1;
+    else (byTerms ??= new Uint8Array(length))[place] = 1;
     for (const of of all) if (lacksAny(of)) lacking.push([place, of]);
   }
   return {
     products,
-    byTerms: byTerms.includes(1) ? byTerms : null,
+    byTerms,
     lacking: lacking.length > 0 ? lacking : NO_LACKS,
     // The same empty list each time: sums that lack the same are then found to be the same.
     provisional: provisional.length > 0 ? provisional : NOTHING.provisional,
