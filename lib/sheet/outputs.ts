@@ -7,8 +7,11 @@ import { publishedNumbers, type NumberScope } from '#lib/figures/published-numbe
 import { takeLock } from '#lib/lock/numbers-lock';
 import { description } from '#lib/publish/description';
 import { dayCalendar } from '#lib/shoot/day-calendar';
+import { dayFacts } from '#lib/shoot/day-facts';
 import { daySheetText } from '#lib/shoot/day-sheet-text';
-import { planDay } from '#lib/shoot/plan-day';
+import { likelyDay } from '#lib/shoot/likely';
+import { dayPlan } from '#lib/shoot/plan-day';
+import { solveDay } from '#lib/shoot/solve-day';
 import { shoppingList } from '#lib/shopping/shopping-list';
 import { shoppingText } from '#lib/shopping/shopping-text';
 
@@ -37,8 +40,12 @@ export function outputs(file: EpisodeFile, clock: SheetClock): Outputs {
     ['description.txt', `${description(file, figures).text}\n`],
   ]);
   if (file.day) {
-    const plan = planDay(file, { seed: clock.seed });
+    const solved = solveDay(dayFacts(file), { seed: clock.seed });
+    const plan = dayPlan(file, solved);
+    const likely = likelyDay(file, solved, { seed: clock.seed });
     files.set('shooting-order.json', stableJson(plan));
+    // An order that breaks a rule is not one to keep: nothing is likely of it.
+    if (likely !== null) files.set('risk.json', stableJson(likely));
     files.set('day-sheet.txt', daySheetText(file, plan));
     files.set('day-sheet.ics', dayCalendar(file, plan, clock.now));
   }

@@ -12,7 +12,7 @@ import type { DayMessage, DayTask } from './day-thread';
 import { startThread } from './typescript-thread';
 
 /** The seed of every plan that is shown or downloaded: page, calendar and text tell the same order. */
-const SEED = 1;
+export const SEED = 1;
 /** Days whose answers are kept; each takes some tens of kB. */
 const KEPT = 40;
 /** A thread that does not end when it is told to is ended from outside. */
@@ -43,6 +43,8 @@ interface Search {
 /** A day's plan, the best known, and whether a better one is still looked for. */
 export interface PlannedDay {
   readonly plan: ShootPlan;
+  /** What the plan tells in words. */
+  readonly solved: SolvedDay;
   readonly searching: boolean;
 }
 
@@ -210,7 +212,7 @@ export async function plannedDay(
   await Promise.race([search.done, enough]);
   clearTimeout(timer);
   const solved = search.solved ?? search.progress?.solved ?? search.first;
-  return { plan: dayPlan(file, solved), searching: search.solved === null };
+  return { plan: dayPlan(file, solved), solved, searching: search.solved === null };
 }
 
 /** Ends the search of the file's day at once and keeps the best order so far. */

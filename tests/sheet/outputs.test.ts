@@ -22,12 +22,13 @@ const clock = { now: demo().savedAt, seed: 1 };
 describe('outputs of the demo', () => {
   const files = outputs(demo(), clock);
 
-  it('are the seven files', () => {
+  it('are the eight files', () => {
     expect([...files.keys()].sort()).toEqual([
       'day-sheet.ics',
       'day-sheet.txt',
       'description.txt',
       'figures.json',
+      'risk.json',
       'shooting-order.json',
       'shopping.json',
       'shopping.txt',
@@ -38,9 +39,12 @@ describe('outputs of the demo', () => {
     expect([...outputs(demo(), clock)]).toEqual([...files]);
   });
 
-  it.each(['description.txt', 'shopping.txt', 'day-sheet.txt'])('%s reads as reviewed', (name) => {
-    expectGolden(`demo/${name}`, files.get(name) ?? '');
-  });
+  it.each(['description.txt', 'shopping.txt', 'day-sheet.txt', 'risk.json'])(
+    '%s reads as reviewed',
+    (name) => {
+      expectGolden(`demo/${name}`, files.get(name) ?? '');
+    },
+  );
 
   it.each([
     'description.txt',

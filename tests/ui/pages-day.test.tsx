@@ -1,9 +1,13 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, test, vi } from 'vitest';
 import type { EpisodeFile } from '#lib/episode/schema';
+import { dayFacts } from '#lib/shoot/day-facts';
 import { daySheet } from '#lib/shoot/day-sheet';
 import { clockText } from '#lib/shoot/day-words';
-import { planDay } from '#lib/shoot/plan-day';
+import { likelyDay } from '#lib/shoot/likely';
+import { likelyInWords } from '#lib/shoot/likely-words';
+import { dayPlan } from '#lib/shoot/plan-day';
+import { solveDay } from '#lib/shoot/solve-day';
 import { LIMIT_HINT, limitWords } from '#lib/shoot/step-words';
 import { dayColumnsOf } from '../../app/episodes/[id]/day/_components/day-columns-of';
 import { DayView } from '../../app/episodes/[id]/day/_components/day-view';
@@ -17,14 +21,17 @@ const demo = demoFile();
 
 function pageOf(file: EpisodeFile, editing: string | null = null): DayPage {
   if (!file.day) throw new Error('this file has no day');
-  const plan = planDay(file, { seed: 1 });
+  const solved = solveDay(dayFacts(file), { seed: 1 });
+  const plan = dayPlan(file, solved);
   const sheet = daySheet(file, plan);
+  const likely = likelyDay(file, solved, { seed: 1, runs: 200 });
   return {
     file,
     day: file.day,
     plan,
     searching: false,
     sheet,
+    likely: likely === null ? null : likelyInWords(likely, file, plan),
     spans: [],
     revs: {},
     editing,
@@ -50,6 +57,18 @@ describe('the day page of the demo', () => {
       }
     }
     expect(paper(markup).match(/<tr/g)).toHaveLength(page.sheet.rows.length + 1);
+  });
+
+  test('how likely the wrap is stands on screen, with the weakest promise and what helps', () => {
+    const said = words(screen(markup));
+    expect(said).toMatch(/Wrap by \d\d:\d\d on one day in two, by \d\d:\d\d on nine days in ten\./);
+    expect(said).toMatch(/The weakest promise is kept in \d+ of 100 days like this:/);
+    expect(said).toContain('What helps most:');
+    expect(words(paper(markup))).not.toContain('How likely');
+  });
+
+  test('nothing is likely of an order that is still looked for', () => {
+    expect(words(html({ ...page, likely: null }))).not.toContain('How likely');
   });
 
   test('every entry tells why it stands there', () => {

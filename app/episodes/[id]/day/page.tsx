@@ -4,11 +4,13 @@ import { ButtonForm } from '../../../_forms/button-form';
 import { EmptyState } from '../../../_ui/empty-state';
 import { SlateHead } from '../../../_ui/slate-head';
 import { daySheet } from '#lib/shoot/day-sheet';
+import { likelyDay } from '#lib/shoot/likely';
+import { likelyInWords } from '#lib/shoot/likely-words';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { makeDay } from './actions';
 import { DayView } from './_components/day-view';
 import { readSpans } from '#lib/store/read-step-ties';
-import { plannedDay } from '#lib/work/day-searches';
+import { plannedDay, SEED } from '#lib/work/day-searches';
 
 export const metadata: Metadata = { title: 'Day' };
 
@@ -43,13 +45,15 @@ export default async function DayPage({ params, searchParams }: Props) {
       </>
     );
   }
-  const { plan, searching } = await plannedDay(file, 'first look');
+  const { plan, solved, searching } = await plannedDay(file, 'first look');
+  const likely = searching ? null : likelyDay(file, solved, { seed: SEED });
   const page = {
     file,
     day: file.day,
     plan,
     searching,
     sheet: daySheet(file, plan),
+    likely: likely === null ? null : likelyInWords(likely, file, plan),
     spans: await readSpans(id),
     revs: await readRevisions(id),
     editing: typeof edit === 'string' ? edit : null,

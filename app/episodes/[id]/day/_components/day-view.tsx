@@ -13,6 +13,7 @@ import { BrokenRules, Cautions, Lots, SoonAfter } from './day-checks';
 import { dayColumnsOf } from './day-columns-of';
 import { DayForm } from './day-form';
 import { DayOrder } from './day-order';
+import { LikelyDay } from './likely';
 import { PrintedSheet } from './printed-sheet';
 import { Proof } from './proof';
 import { SegmentSteps } from './segment-steps';
@@ -125,6 +126,7 @@ export function DayView({ page }: { readonly page: DayPage }) {
             </div>
           )}
         </section>
+        <LikelyDay page={page} />
         <SoonAfter page={page} />
         <Lots page={page} />
         <Cautions page={page} />

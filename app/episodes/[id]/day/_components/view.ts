@@ -1,6 +1,7 @@
 import type { Choice } from '../../../../_ui/form/field';
 import type { EpisodeFile, FilmingDay, Segment } from '#lib/episode/schema';
 import type { DaySheet } from '#lib/shoot/day-sheet';
+import type { LikelyWords } from '#lib/shoot/likely-words';
 import type { ShootPlan } from '#lib/shoot/plan';
 import type { SpanRow } from '#lib/store/read-step-ties';
 
@@ -12,6 +13,8 @@ export interface DayPage {
   /** Whether a better order is still looked for. */
   readonly searching: boolean;
   readonly sheet: DaySheet;
+  /** Null while a better order is looked for, and where the order breaks a rule. */
+  readonly likely: LikelyWords | null;
   /** Stretches of the perishable lots, as their rows. */
   readonly spans: readonly SpanRow[];
   /** Revision of each row by its id, for forms that change it. */
