@@ -4,43 +4,14 @@ import {
   magnitude,
   middleOf,
   pairsAt,
-  rectangular,
   slopesAt,
   type CompiledSum,
+  type CompiledTerm,
   type Pair,
 } from '#lib/units/compiled-sum';
+import { FACTOR, FACTOR_SOURCE, setSource, type Factor } from '#lib/units/factor';
 import type { Interval } from '#lib/units/interval';
 import type { Sources, Term } from '#lib/units/sum-of-products';
-
-/**
- * A sum of products that is never negative and moves one way with each of its sources, as an amount does: so many
- * milligrams of a food. It can be multiplied by many values at once, since its bounds and its errors are numbers
- * that do not depend on what it is multiplied by.
- */
-export interface Factor {
-  /** Whether it has no terms at all: nothing of something. */
-  readonly none: boolean;
-  readonly ids: readonly string[];
-  readonly intervals: readonly Interval[];
-  /** Whether it rises with a source, or falls. */
-  readonly rises: readonly boolean[];
-  /** Pairs of sources that are multiplied, as places in `ids`. */
-  readonly pairs: readonly Pick<Pair, 'a' | 'b'>[];
-  /**
-   * Its numbers in one row: value, low, high, where each source stands in the middle of its interval, and the sum of
-   * magnitudes for the step outward; where it is one product of sources that differ, the coefficient of that and how
-   * many sources it is multiplied by, the first ones, before it is divided by the others, else 0 and −1; from `FACTOR`
-   * on, for each source in turn the first derivative in the middle, variance, high, value and the way, 1 where it rises
-   * with it, −1 where it falls, the least and most of that derivative wherever the others stand, and low; then the mixed
-   * derivative of each pair.
-   */
-  readonly numbers: Float64Array;
-  readonly sum: CompiledSum;
-}
-
-/** How many numbers a factor begins with, and how many there are of each source. */
-export const FACTOR = 7;
-export const FACTOR_SOURCE = 8;
 
 /**
  * Compiles a factor. Null where the terms are none: it may be negative, it may move both ways with a source,
@@ -50,6 +21,10 @@ export const FACTOR_SOURCE = 8;
 export function compileFactor(terms: readonly Term[], sources: Sources): Factor | null {
   const sum = compileSum(terms, sources);
   for (const { low, high, of } of sum.intervals) if (!(low >= 0 && high >= low) || of) return null;
+  const [term] = sum.terms;
+  if (term && sum.terms.length === 1 && term.up.length + term.down.length === sum.ids.length) {
+    return productFactor(term, sum);
+  }
   const ranges = rangesOf(sum);
   const rises = risesOf(ranges);
   if (!rises) return null;
@@ -62,29 +37,73 @@ export function compileFactor(terms: readonly Term[], sources: Sources): Factor 
   const pairs = pairsAt(sum, middle);
   const numbers = new Float64Array(FACTOR + FACTOR_SOURCE * slopes.length + pairs.length);
   numbers.set([value, low, high, evaluateAt(sum.terms, middle), magnitude(sum), 0, -1]);
-  const [term] = sum.terms;
-  if (term && sum.terms.length === 1 && term.up.length + term.down.length === sum.ids.length) {
-    numbers.set([term.coefficient, term.up.length], FACTOR - 2);
-  }
-  let at = FACTOR;
-  for (let place = 0; place < slopes.length; place += 1, at += FACTOR_SOURCE) {
-    const interval = sum.intervals[place];
-    if (!interval) continue;
-    numbers[at] = slopes[place] ?? 0;
-    numbers[at + 1] = rectangular(interval);
-    numbers[at + 2] = interval.high;
-    numbers[at + 3] = interval.value;
-    numbers[at + 4] = rises[place] ? 1 : -1;
-    numbers[at + 5] = ranges[2 * place] ?? 0;
-    numbers[at + 6] = ranges[2 * place + 1] ?? 0;
-    numbers[at + 7] = interval.low;
-  }
-  for (const { slope } of pairs) {
-    numbers[at] = slope;
-    at += 1;
-  }
   const { ids, intervals } = sum;
+  for (let place = 0; place < slopes.length; place += 1) {
+    const [least, most] = [ranges[2 * place] ?? 0, ranges[2 * place + 1] ?? 0];
+    setSource(numbers, place, intervals[place], slopes[place] ?? 0, least, most);
+  }
+  pairs.forEach(({ slope }, place) => {
+    numbers[FACTOR + FACTOR_SOURCE * slopes.length + place] = slope;
+  });
   return { none: terms.length === 0, ids, intervals, rises, pairs, numbers, sum };
+}
+
+/**
+ * The factor that is one product of sources that differ, as most amounts are: the same numbers, each by the one or two
+ * products that it comes to.
+ */
+function productFactor(term: CompiledTerm, sum: CompiledSum): Factor | null {
+  const { ids, intervals } = sum;
+  const { coefficient } = term;
+  const times = term.up.length;
+  if (!(coefficient >= 0)) return null;
+  const middle = middleOf(intervals);
+  const bottom = intervals.map(({ low, high }, place) => (place < times ? low : high));
+  const top = intervals.map(({ low, high }, place) => (place < times ? high : low));
+  const all = (at: readonly number[], left = -1, other = -1) =>
+    productWithout(coefficient, times, at, left, other);
+  const [value, low, high] = [all(valuesOf(intervals)), all(bottom), all(top)];
+  if (!(low >= 0 && value >= 0 && high < Infinity)) return null;
+  const pairs: Pair[] = [];
+  for (let a = 0; a < times; a += 1) {
+    for (let b = a + 1; b < ids.length; b += 1) {
+      const slope = b < times ? all(middle, a, b) : -all(middle, a) / (middle[b] ?? NaN);
+      pairs.push({ a, b, slope });
+    }
+  }
+  const numbers = new Float64Array(FACTOR + FACTOR_SOURCE * ids.length + pairs.length);
+  const centre = all(middle);
+  const reach = all(intervals.map((each) => Math.max(each.high, each.value)));
+  numbers.set([value, low, high, centre, reach, coefficient, times]);
+  const rises = intervals.map((interval, place) => {
+    if (place < times) {
+      setSource(numbers, place, interval, all(middle, place), all(bottom, place), all(top, place));
+      return true;
+    }
+    const [least, most] = [-high / (top[place] ?? NaN), -low / (bottom[place] ?? NaN)];
+    setSource(numbers, place, interval, -centre / (middle[place] ?? NaN), least, most);
+    return least >= 0;
+  });
+  pairs.forEach(({ slope }, place) => {
+    numbers[FACTOR + FACTOR_SOURCE * ids.length + place] = slope;
+  });
+  return { none: false, ids, intervals, rises, pairs, numbers, sum };
+}
+
+/** A coefficient times the first numbers and divided by the others, one or two of the first left out. */
+function productWithout(
+  coefficient: number,
+  times: number,
+  at: readonly number[],
+  left: number,
+  other: number,
+): number {
+  let product = coefficient;
+  for (let place = 0; place < at.length; place += 1) {
+    if (place >= times) product /= at[place] ?? NaN;
+    else if (place !== left && place !== other) product *= at[place] ?? NaN;
+  }
+  return product;
 }
 
 function valuesOf(intervals: readonly Interval[]): number[] {
@@ -160,30 +179,4 @@ export function cornerSlopes(
   if (!linear) return null;
   const slope = (most: boolean) => slopesAt(sum, endsOf(intervals, rises, most))[place] ?? 0;
   return { low: slope(false), high: slope(true) };
-}
-
-/**
- * Squares of a factor's errors about its middle: of the first order, by which the errors of what it multiplies are
- * multiplied; and all, with those of pairs, by which the square of that is.
- */
-export function factorErrors({ numbers, ids, pairs }: Factor): {
-  readonly all: number;
-  readonly own: number;
-} {
-  let all = 0;
-  let at = FACTOR;
-  for (let place = 0; place < ids.length; place += 1, at += FACTOR_SOURCE) {
-    all += (numbers[at] ?? 0) ** 2 * (numbers[at + 1] ?? 0);
-  }
-  let own = all;
-  for (const { a, b } of pairs) {
-    const error = varianceAt(numbers, a) * varianceAt(numbers, b);
-    own += (numbers[at] ?? 0) ** 2 * error;
-    at += 1;
-  }
-  return { all, own };
-}
-
-function varianceAt(numbers: Float64Array, place: number): number {
-  return numbers[FACTOR + FACTOR_SOURCE * place + 1] ?? NaN;
 }

@@ -8,7 +8,7 @@ import type { Sums } from '#lib/figures/compiled/sums';
 import { SUM } from '#lib/figures/compiled/tables';
 import { figureOf } from '#lib/figures/parts';
 import type { Nutrient } from '#lib/foods/nutrients';
-import { factorErrors } from '#lib/units/compiled-factor';
+import { factorErrors } from '#lib/units/factor';
 
 /** All figures of one ingredient by itself. */
 export function lineFigures(compiled: CompiledLine, panel: Panel): Figures {

@@ -2,7 +2,7 @@ import type { Product } from '#lib/figures/compiled/summand';
 import type { Holding } from '#lib/figures/compiled/holding';
 import type { Sums } from '#lib/figures/compiled/sums';
 import { AMOUNT } from '#lib/figures/compiled/tables';
-import { FACTOR, FACTOR_SOURCE, type Factor } from '#lib/units/compiled-factor';
+import { FACTOR, FACTOR_SOURCE, type Factor } from '#lib/units/factor';
 import type { Interval } from '#lib/units/interval';
 
 /** Hard bounds of a nutrient, its sum of magnitudes and the way of each source: 1, −1, or 0 for one not in it. */

@@ -2,7 +2,8 @@ import { lacksAny, oneOf, type Composition } from '#lib/figures/compiled/composi
 import type { Panel } from '#lib/figures/compiled/panel';
 import type { MissingPart, ProvisionalPart } from '#lib/figures/figure';
 import { addParts, NOTHING, oncePerLine, type Parts } from '#lib/figures/parts';
-import { compileFactor, type Factor } from '#lib/units/compiled-factor';
+import { compileFactor } from '#lib/units/compiled-factor';
+import type { Factor } from '#lib/units/factor';
 import type { Term } from '#lib/units/sum-of-products';
 
 /** What a summand lacks of a nutrient; the parts of one figure's `missing`. */

@@ -7,7 +7,7 @@ import { varianceOf } from '#lib/figures/compiled/meeting';
 import { specialBounds } from '#lib/figures/compiled/specials';
 import { AMOUNT, NEITHER, SOURCE, SUM, type Layout } from '#lib/figures/compiled/tables';
 import { addTurns } from '#lib/figures/compiled/turns';
-import { FACTOR, FACTOR_SOURCE } from '#lib/units/compiled-factor';
+import { FACTOR, FACTOR_SOURCE } from '#lib/units/factor';
 
 /**
  * Sums of products of all nutrients at once, before the step outward and before likely bounds are clipped, and the
