@@ -56,11 +56,9 @@ function news(events: readonly DayEvent[], nowMin: number) {
 describe('a new order in words', () => {
   const mixed = [mark('started', at('mix'), 'mix'), mark('done', at('bake'), 'mix')];
   const baking = [...mixed, mark('started', at('bake'), 'bake')];
-  const longer = made(at('bake') + 5, {
-    kind: 'longer',
-    refs: { stepId: 'bake' },
-    payload: { minutes: 32 },
-  });
+  const takes = (minutes: number) =>
+    made(at('bake') + 5, { kind: 'longer', refs: { stepId: 'bake' }, payload: { minutes } });
+  const longer = takes(32);
 
   test('what takes longer moves what waits for it, and nothing else', () => {
     const told = news([...baking, longer], at('bake') + 6);
@@ -96,7 +94,7 @@ describe('a new order in words', () => {
         source: 'USDA FSIS, Danger Zone (40 °F to 140 °F)',
       },
     ]);
-    const soon = news([...baking, { ...longer, payload: { minutes: 60 } }], at('bake') + 6);
+    const soon = news([...baking, takes(60)], at('bake') + 6);
     expect(soon.actions.map(({ text }) => text)).toEqual([
       expect.stringMatching(/^Chill The crumb as soon as it can be done/),
     ]);

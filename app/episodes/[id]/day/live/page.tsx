@@ -45,10 +45,12 @@ export default async function LiveDayPage({ params }: Props) {
       </div>
       <LiveDay
         address={`${dayPage}/events`}
+        replanAddress={`${dayPage}/live/replan`}
         dayId={day.id}
         date={day.date}
         zone={kitchen.zone}
-        rows={liveRows(sheet, kitchen.ovens, episode.region)}
+        region={episode.region}
+        rows={liveRows(sheet, file)}
         first={await readDayEvents(day.id)}
       />
       <p className="mt-8">

@@ -1,60 +1,97 @@
 'use client';
 
 import { useState } from 'react';
-import type { RowEvent, RowRef } from '#lib/shoot/day-log';
+import type { Episode } from '#lib/episode/schema';
+import { pickupRef, type RowEvent } from '#lib/shoot/day-log';
+import { missingShots } from '#lib/shoot/day-shots';
+import { dayTimers, stillRunning } from '#lib/shoot/day-timers';
 import { entryClock } from '#lib/shoot/entry-clock';
 import { foldDay } from '#lib/shoot/fold-day';
 import { minuteOf } from '#lib/shoot/local-time';
-import { isBehind, nowAndNext } from '#lib/shoot/now-and-next';
+import { isBehind, isFilmingNow, nowAndNext } from '#lib/shoot/now-and-next';
+import { rowsNow, slipMin } from '#lib/shoot/replan-rows';
 import type { News } from '../_log/transport';
-import type { LiveRow } from '../live-row';
+import { rowsInOrder, type LiveRow } from '../live-row';
+import { AtHand } from './at-hand';
 import { ConnectionLine } from './connection-line';
-import { lastDone, leftOver, type RowState } from './live-words';
 import { LastDone } from './last-done';
+import { lastDone, leftOver, SAID, stateOfRow } from './live-words';
 import { NoteForm } from './note-form';
 import { NotesList } from './notes-list';
 import { NowCard } from './now-card';
 import { OrderList } from './order-list';
+import { Pickups } from './pickups';
 import { Refused } from './refused';
+import { Slip } from './slip';
+import { Timers } from './timers';
 import { useDaySync } from './use-day-sync';
 import { useMinute } from './use-device';
 
 interface Props {
   readonly address: string;
+  readonly replanAddress: string;
   readonly dayId: string;
   readonly date: string;
   readonly zone: string;
+  readonly region: Episode['region'];
   readonly rows: readonly LiveRow[];
   readonly first: News;
 }
 
+/** A mark that waits for an answer about the shots that are still missing. */
+interface Asked {
+  readonly kind: RowEvent['kind'];
+  readonly row: LiveRow;
+}
+
 /** The filming day while it happens: one thing now, one thing next, what is done, and notes. */
-export function LiveDay({ address, dayId, date, zone, rows, first }: Props) {
+export function LiveDay(props: Props) {
+  const { address, replanAddress, dayId, date, zone, region, first } = props;
   const [state, acts] = useDaySync(address, dayId, first);
   const [said, setSaid] = useState('');
+  const [asked, setAsked] = useState<Asked | null>(null);
   const minute = useMinute();
   const nowMin = minute && minuteOf(minute, date, zone);
   const clock = (at: string) => entryClock(at, date, zone);
   const here = state.waiting.filter((entry) => entry.dayId === dayId);
   const open = here.filter(({ refused }) => refused === null).map(({ event }) => event);
   const fold = foldDay([...state.known, ...open]);
-  const { now, next, behindMin } = nowAndNext(rows, fold, nowMin);
+  const rows = rowsInOrder(props.rows, fold.order);
+  const timers = dayTimers(rows, fold);
+  const running = stillRunning(timers, minute?.getTime() ?? 0);
+  const { now, next, behindMin } = nowAndNext(rows, fold, nowMin, running);
   const waits = new Set(open.map(({ id }) => id));
   const titleOf = (key: string) => rows.find((row) => row.key === key)?.title ?? null;
+  const today = nowMin !== null && isFilmingNow(nowMin);
+  const entries = rows.map(({ entry }) => entry);
+  const slip = today
+    ? slipMin(
+        entries,
+        rowsNow(entries, fold, {
+          nowMin,
+          minuteOf: (at) => minuteOf(new Date(at), date, zone),
+        }),
+        nowMin,
+      )
+    : 0;
 
-  const mark = (kind: RowEvent['kind'], row: { readonly ref: RowRef; readonly title: string }) => {
-    setSaid(kind === 'done' ? `Done: ${row.title}.` : `Not done after all: ${row.title}.`);
+  const enter = (kind: RowEvent['kind'], row: Pick<LiveRow, 'ref' | 'title'>) => {
+    setAsked(null);
+    setSaid(`${SAID[kind]}: ${row.title}.`);
     void acts.enter({ kind, refs: row.ref, payload: {} });
   };
-  const stateOf = (row: LiveRow): RowState => {
-    const at = fold.doneAt.get(row.key);
-    if (at !== undefined) return { kind: 'done', words: `done ${clock(at)}` };
-    if (row === now) return { kind: 'now', words: 'now' };
-    if (row === next) return { kind: 'open', words: 'next' };
-    if (isBehind(row, rows, fold, nowMin)) return { kind: 'open', words: 'over' };
-    return { kind: 'open', words: '' };
+  const missingOf = (row: LiveRow) =>
+    row.role === null
+      ? []
+      : missingShots({ id: row.entry.stepId ?? '', role: row.role }, row.shots, fold);
+  const mark = (kind: RowEvent['kind'], row: LiveRow) => {
+    const begins = kind === 'started' || (kind === 'done' && !fold.startedAt.has(row.key));
+    if (begins && missingOf(row).length > 0) setAsked({ kind, row });
+    else enter(kind, row);
   };
   const last = lastDone(fold, rows);
+  const longerUntil = now && fold.longerUntil.get(now.key);
+  const since = now && fold.startedAt.get(now.key);
 
   return (
     <>
@@ -78,21 +115,62 @@ export function LiveDay({ address, dayId, date, zone, rows, first }: Props) {
           Entries need JavaScript in this browser. The day sheet can be printed on the day page.
         </p>
       </noscript>
+      <Timers dayId={dayId} timers={timers} clock={clock} onDone={(row) => mark('done', row)} />
       <div className="grid gap-6 lg:grid-cols-[minmax(0,1fr)_22rem] lg:items-start">
-        <NowCard
-          now={now}
-          next={next}
-          empty={rows.length === 0}
-          behindMin={behindMin}
-          ready={state.ready}
-          onDone={(row) => mark('done', row)}
-        />
+        <div>
+          {today && (
+            <Slip
+              address={replanAddress}
+              dayId={dayId}
+              slip={slip}
+              waiting={open}
+              ready={state.ready}
+              onTake={(news) => {
+                setSaid('Taken: the order below is the new one.');
+                void acts.enter({ kind: 'replanned', refs: {}, payload: news.order });
+              }}
+            />
+          )}
+          <NowCard
+            now={now}
+            next={next}
+            empty={rows.length === 0}
+            behindMin={behindMin}
+            since={since ? clock(since) : null}
+            until={longerUntil ? clock(longerUntil) : null}
+            ready={state.ready}
+            onMark={mark}
+            onLonger={(row, minutes) => {
+              setSaid(`${minutes} min more for ${row.title}.`);
+              void acts.enter({ kind: 'longer', refs: row.ref, payload: { minutes } });
+            }}
+          >
+            <AtHand
+              row={asked?.row ?? now}
+              region={region}
+              fold={fold}
+              ready={state.ready}
+              clock={clock}
+              missing={asked && missingOf(asked.row)}
+              onTakeNow={() => setAsked(null)}
+              onWithout={(shots) => {
+                if (asked === null) return;
+                for (const { id } of shots) {
+                  const payload = { shotId: id };
+                  void acts.enter({ kind: 'without', refs: asked.row.ref, payload });
+                }
+                enter(asked.kind, asked.row);
+              }}
+              onEnter={acts.enter}
+            />
+          </NowCard>
+        </div>
         <div className="grid gap-6">
           {last && (
             <LastDone
               title={last.row.title}
               at={clock(last.at)}
-              onTakeBack={() => mark('takenBack', last.row)}
+              onTakeBack={() => enter('takenBack', last.row)}
             />
           )}
           <NoteForm
@@ -102,13 +180,27 @@ export function LiveDay({ address, dayId, date, zone, rows, first }: Props) {
               await acts.enter({ kind: 'note', refs: ref ?? {}, payload: { text } });
               setSaid('Note kept.');
             }}
+            onPickup={async (text, ref) => {
+              await acts.enter({ kind: 'pickup', refs: ref ?? {}, payload: { text } });
+              setSaid('Kept, to get later.');
+            }}
           />
         </div>
       </div>
+      <Pickups
+        pickups={fold.pickups}
+        clock={clock}
+        titleOf={titleOf}
+        onGot={({ id, text }, got) =>
+          enter(got ? 'done' : 'takenBack', { ref: pickupRef(id), title: text })
+        }
+      />
       <NotesList notes={fold.notes} waits={waits} clock={clock} titleOf={titleOf} />
       <OrderList
         rows={rows}
-        stateOf={stateOf}
+        stateOf={(row) =>
+          stateOfRow(row, { now, next, fold, behind: isBehind(row, rows, fold, nowMin), clock })
+        }
         ready={state.ready}
         unknown={leftOver(fold, rows, clock)}
         onMark={mark}

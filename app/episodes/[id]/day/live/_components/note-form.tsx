@@ -9,26 +9,34 @@ interface Props {
   readonly rows: readonly LiveRow[];
   readonly ready: boolean;
   readonly onNote: (text: string, ref: RowRef | null) => Promise<void>;
+  /** The words are of something to get later. */
+  readonly onPickup: (text: string, ref: RowRef | null) => Promise<void>;
 }
 
-/** A note, about a step or the day. The text stays until it is kept. */
-export function NoteForm({ rows, ready, onNote }: Props) {
+/** A note, or something to get later, about a step or the day. The text stays until it is kept. */
+export function NoteForm({ rows, ready, onNote, onPickup }: Props) {
   const [text, setText] = useState('');
   const [about, setAbout] = useState('');
   const [fault, setFault] = useState('');
-  const keep = async (event: SubmitEvent) => {
-    event.preventDefault();
+  const keep = async (kept: Props['onNote']) => {
     const found = faultOf(text);
     setFault(found);
     if (found !== '') return;
-    await onNote(text, rows.find(({ key }) => key === about)?.ref ?? null);
+    await kept(text, rows.find(({ key }) => key === about)?.ref ?? null);
     setText('');
     setAbout('');
   };
   const problems = fault === '' ? [] : [{ path: 'text', code: 'invalid', message: fault }];
   const field = { form: 'note', state: { ...UNTOUCHED, problems } };
   return (
-    <form aria-label="Note" className="grid gap-3" onSubmit={(event) => void keep(event)}>
+    <form
+      aria-label="Note"
+      className="grid gap-3"
+      onSubmit={(event: SubmitEvent) => {
+        event.preventDefault();
+        void keep(onNote);
+      }}
+    >
       <Field {...field} name="text" label="Note" hint={`Up to ${NOTE_MAX} characters.`}>
         {(wired) => (
           <textarea
@@ -59,6 +67,9 @@ export function NoteForm({ rows, ready, onNote }: Props) {
       </Field>
       <Button size="day" disabled={!ready}>
         Keep the note
+      </Button>
+      <Button type="button" size="day" disabled={!ready} onClick={() => void keep(onPickup)}>
+        Get it later
       </Button>
     </form>
   );

@@ -1,7 +1,8 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef, type ReactNode } from 'react';
 import { Button } from '../../../../../_ui/button';
 import { minutesText } from '#lib/shoot/day-words';
 import type { LiveRow } from '../live-row';
+import { LongerOrSkip } from './longer-or-skip';
 
 interface Props {
   readonly now: LiveRow | null;
@@ -9,12 +10,22 @@ interface Props {
   /** Whether there is nothing to do at all. */
   readonly empty: boolean;
   readonly behindMin: number | null;
+  /** Since when it is under way, by the clock; null where nobody said so. */
+  readonly since: string | null;
+  /** Until when it was said to take. */
+  readonly until: string | null;
   readonly ready: boolean;
-  readonly onDone: (row: LiveRow) => void;
+  readonly onMark: (kind: NowMark, row: LiveRow) => void;
+  readonly onLonger: (row: LiveRow, minutes: number) => void;
+  /** What is got and read while it goes on. */
+  readonly children: ReactNode;
 }
 
+export type NowMark = 'started' | 'done' | 'skipped';
+
 /** The one thing now, to be read at arm's length, and the one next. */
-export function NowCard({ now, next, empty, behindMin, ready, onDone }: Props) {
+export function NowCard(props: Props) {
+  const { now, next, empty, behindMin, since, until, ready, onMark, onLonger, children } = props;
   const end = useRef<HTMLParagraphElement>(null);
   const pressed = useRef(false);
   const over = now === null;
@@ -22,11 +33,11 @@ export function NowCard({ now, next, empty, behindMin, ready, onDone }: Props) {
     // The button that was pressed is gone: the keyboard goes on from here.
     if (over && pressed.current) end.current?.focus();
   }, [over]);
-  const press = (row: LiveRow) => (event: React.MouseEvent) => {
+  const press = (kind: NowMark, row: LiveRow) => (event: React.MouseEvent) => {
     // The second half of a double press would mark the row that has just moved under the finger.
     if (event.detail > 1) return;
     pressed.current = true;
-    onDone(row);
+    onMark(kind, row);
   };
   const meanwhile = now !== null && !now.entry.hands && next !== null;
   return (
@@ -51,6 +62,12 @@ export function NowCard({ now, next, empty, behindMin, ready, onDone }: Props) {
             <p className="text-step">
               {now.from} to {now.to}
             </p>
+            {since !== null && (
+              <p className="text-lead font-semibold">
+                Under way since {since}
+                {until !== null && `, until ${until}`}
+              </p>
+            )}
             {behindMin !== null && (
               <p className="text-lead font-semibold text-hand">
                 {minutesText(behindMin)} past its planned end
@@ -67,11 +84,41 @@ export function NowCard({ now, next, empty, behindMin, ready, onDone }: Props) {
                 {remark}
               </p>
             ))}
-            <div className="mt-4 [&>button]:min-h-20">
-              <Button type="button" tone="go" size="day" disabled={!ready} onClick={press(now)}>
+            <div className="mt-4 grid gap-3 [&>button]:min-h-20">
+              {since === null && !now.entry.hands && (
+                <Button
+                  type="button"
+                  tone="go"
+                  size="day"
+                  disabled={!ready}
+                  onClick={press('started', now)}
+                >
+                  Start<span className="unseen"> {now.title}</span>
+                </Button>
+              )}
+              <Button
+                type="button"
+                tone={since === null && !now.entry.hands ? 'plain' : 'go'}
+                size="day"
+                disabled={!ready}
+                onClick={press('done', now)}
+              >
                 Done<span className="unseen"> {now.title}</span>
               </Button>
+              {since === null && now.entry.hands && (
+                <Button type="button" size="day" disabled={!ready} onClick={press('started', now)}>
+                  Start<span className="unseen"> {now.title}</span>
+                </Button>
+              )}
             </div>
+            {children}
+            <LongerOrSkip
+              key={now.key}
+              row={now}
+              ready={ready}
+              onLonger={onLonger}
+              onSkip={() => onMark('skipped', now)}
+            />
           </>
         )}
       </div>
@@ -88,7 +135,7 @@ export function NowCard({ now, next, empty, behindMin, ready, onDone }: Props) {
           </p>
           {meanwhile && (
             <div className="mt-3">
-              <Button type="button" size="day" disabled={!ready} onClick={press(next)}>
+              <Button type="button" size="day" disabled={!ready} onClick={press('done', next)}>
                 Done<span className="unseen"> {next.title}</span>
               </Button>
             </div>

@@ -39,6 +39,23 @@ export function OrderList({ rows, stateOf, ready, unknown, onMark }: Props) {
   );
 }
 
+/** What can be said of a row, by how it stands; of the one that is now its own card says it. */
+const BUTTONS: Readonly<
+  Record<RowState['kind'], readonly (readonly [RowEvent['kind'], string])[]>
+> = {
+  now: [],
+  open: [['done', 'Done']],
+  underWay: [
+    ['done', 'Done'],
+    ['takenBack', 'Not started after all'],
+  ],
+  done: [
+    ['takenBack', 'Not done after all'],
+    ['redo', 'Make it again'],
+  ],
+  skipped: [['takenBack', 'Not skipped after all']],
+};
+
 interface RowProps {
   readonly row: LiveRow;
   readonly state: RowState;
@@ -47,7 +64,8 @@ interface RowProps {
 }
 
 function Row({ row, state, ready, onMark }: RowProps) {
-  const done = state.kind === 'done';
+  const done = state.kind === 'done' || state.kind === 'skipped';
+  const buttons = BUTTONS[state.kind];
   return (
     <li className="grid grid-cols-[5.5rem_1fr] items-center gap-y-2 border-b border-line py-2 md:grid-cols-[6rem_1fr_16rem]">
       <p className="self-start">
@@ -60,16 +78,19 @@ function Row({ row, state, ready, onMark }: RowProps) {
         {!done && <span className="block text-fine text-soft">{row.place}</span>}
       </div>
       {state.kind !== 'now' && (
-        <div className="max-md:col-span-2 md:pl-4">
-          <Button
-            type="button"
-            size="day"
-            disabled={!ready}
-            onClick={() => onMark(done ? 'takenBack' : 'done')}
-          >
-            {done ? 'Not done after all' : 'Done'}
-            <span className="unseen"> {row.title}</span>
-          </Button>
+        <div className="grid gap-2 max-md:col-span-2 md:pl-4">
+          {buttons.map(([kind, words]) => (
+            <Button
+              key={kind}
+              type="button"
+              size="day"
+              disabled={!ready}
+              onClick={() => onMark(kind)}
+            >
+              {words}
+              <span className="unseen"> {row.title}</span>
+            </Button>
+          ))}
         </div>
       )}
     </li>

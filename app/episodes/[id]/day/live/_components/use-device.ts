@@ -1,5 +1,7 @@
 import { useSyncExternalStore } from 'react';
 
+const never = () => () => undefined;
+
 const MINUTE_MS = 60_000;
 const LOOK_EVERY_MS = 5_000;
 
@@ -22,6 +24,24 @@ export function useMinute(): Date | null {
   return minute === null ? null : new Date(minute * MINUTE_MS);
 }
 
+function everySecond(look: () => void): () => void {
+  const timer = setInterval(look, 1_000);
+  document.addEventListener('visibilitychange', look);
+  return () => {
+    clearInterval(timer);
+    document.removeEventListener('visibilitychange', look);
+  };
+}
+
+/** The present second of this device, in milliseconds; null until the page runs, and where nobody needs it. */
+export function useSecond(needed: boolean): number | null {
+  return useSyncExternalStore(
+    needed ? everySecond : never,
+    () => (needed ? Math.floor(Date.now() / 1000) * 1000 : null),
+    () => null,
+  );
+}
+
 const HANDHELD = '(pointer: coarse), (max-width: 44rem)';
 
 function whenTurned(look: () => void): () => void {
@@ -38,8 +58,6 @@ export function useDeviceWord(): 'phone' | 'computer' {
     () => 'phone',
   );
 }
-
-const never = () => () => undefined;
 
 /** Whether a worker stands behind this page, which can show it again without the server. */
 export function useReloads(): boolean {

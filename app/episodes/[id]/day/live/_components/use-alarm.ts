@@ -1,0 +1,75 @@
+import { useCallback, useEffect, useRef, useState } from 'react';
+
+/** Between two rings while a timer is out, in milliseconds. */
+const RING_EVERY_MS = 2_500;
+const TONE_HZ = 880;
+const TONE_S = 0.35;
+const SHAKE_MS = [300, 120, 300];
+
+export interface Alarm {
+  /** Whether the person has asked for sound since the page was loaded; browsers allow none before. */
+  readonly on: boolean;
+  readonly turnOn: () => void;
+  readonly turnOff: () => void;
+}
+
+/** Rings and shakes while `ringing`, once the person has asked for it, and keeps the screen awake where it can. */
+export function useAlarm(ringing: boolean): Alarm {
+  const [on, setOn] = useState(false);
+  const audio = useRef<AudioContext | null>(null);
+  const turnOn = useCallback(() => {
+    if (typeof AudioContext !== 'undefined') {
+      audio.current ??= new AudioContext();
+      void audio.current.resume();
+    }
+    shake();
+    setOn(true);
+  }, []);
+  const turnOff = useCallback(() => setOn(false), []);
+
+  useEffect(() => {
+    if (!on || !ringing) return;
+    const ring = () => {
+      if (audio.current) beep(audio.current);
+      shake();
+    };
+    ring();
+    const timer = setInterval(ring, RING_EVERY_MS);
+    return () => clearInterval(timer);
+  }, [on, ringing]);
+
+  useEffect(() => {
+    if (!on) return;
+    let lock: Promise<WakeLockSentinel | null> = awake();
+    // The browser lets go whenever the page is hidden.
+    const seen = () => {
+      if (document.visibilityState === 'visible') lock = awake();
+    };
+    document.addEventListener('visibilitychange', seen);
+    return () => {
+      document.removeEventListener('visibilitychange', seen);
+      void lock.then((held) => held?.release());
+    };
+  }, [on]);
+
+  return { on, turnOn, turnOff };
+}
+
+function beep(audio: AudioContext): void {
+  const tone = audio.createOscillator();
+  const loud = audio.createGain();
+  tone.frequency.value = TONE_HZ;
+  loud.gain.value = 0.4;
+  tone.connect(loud).connect(audio.destination);
+  tone.start();
+  tone.stop(audio.currentTime + TONE_S);
+}
+
+function shake(): void {
+  if ('vibrate' in navigator) navigator.vibrate(SHAKE_MS);
+}
+
+async function awake(): Promise<WakeLockSentinel | null> {
+  if (!('wakeLock' in navigator)) return null;
+  return navigator.wakeLock.request('screen').catch(() => null);
+}
