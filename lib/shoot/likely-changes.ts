@@ -6,13 +6,13 @@ import {
 } from '#lib/planner/simulate/simulate';
 import type { DayFacts } from '#lib/shoot/day-facts';
 import type { Daylight } from '#lib/shoot/daylight';
-import { dayGraph } from '#lib/shoot/likely-graph';
+import { dayGraph, type DayGraph } from '#lib/shoot/likely-graph';
 import type { SolvedDay } from '#lib/shoot/solve-day';
 import { taskIdOf } from '#lib/shoot/to-problem';
 
 /** A change to the day that a person could make. */
 export type DayChange =
-  /** The step is done in its shortest time. */
+  /** The step, which is the hands' work, is done in its shortest time. */
   | { readonly kind: 'shortest'; readonly stepId: string }
   /** A step that only gets a shot is left out. */
   | { readonly kind: 'drop'; readonly stepId: string }
@@ -42,28 +42,31 @@ interface Given {
 
 /** So much earlier is what the day is asked to start. */
 const EARLIER_MIN = 15;
-/** So many steps are tried at their shortest, those that the wrap hangs on most often first. */
-const MOST_STEPS = 40;
+/** So many steps are tried at their shortest, and so many shots left out; those that the wrap hangs on first. */
+const MOST_STEPS = 24;
 /** A promise is helped where it is kept on one more of 100 days. */
 const ONE_DAY = 0.01;
 /** A promise that is kept on a smaller share of days is what a change is looked for; else it is the wrap. */
 const WEAK = 0.9;
 /** So many days are enough to put the changes in order. */
-const ENOUGH_RUNS = 500;
+const ENOUGH_RUNS = 300;
 
 /**
- * Tries one change at a time on the same days, in the same order: each step in its shortest time, each step that only gets a shot left out, a start a quarter of an hour earlier, one
+ * Tries one change at a time on the same days, in the same order: each piece of work in its shortest time, each step that only gets a shot left out, a start a quarter of an hour earlier, one
  * more burner, one more rack. Where a promise is kept on fewer than nine of ten days, the change that helps the
  * weakest promise most stands first; where none helps it, or all are kept, the one that saves most of the wrap.
  * What brings neither is left out.
  */
 export function changesTried(given: Given): ChangeTried[] {
-  const before = outcome(given, {});
+  const { facts, solved, daylight } = given;
+  const planned = dayGraph(facts, solved, daylight);
+  const before = outcome(given, planned);
   const helps = ({ weakestAfter }: ChangeTried): number =>
     before.weakest < WEAK ? Math.max(0, Math.floor((weakestAfter - before.weakest) / ONE_DAY)) : 0;
   return candidates(given)
     .map((change): ChangeTried => {
-      const after = outcome(given, changed(given, change));
+      const { graph, fixed } = changed(given, planned, change);
+      const after = outcome(given, graph, fixed);
       return {
         change,
         savedMin: Math.round((before.p90Min - after.p90Min) * 10) / 10,
@@ -83,16 +86,20 @@ export function changesTried(given: Given): ChangeTried[] {
 function candidates({ facts, solved, critical }: Given): DayChange[] {
   const runsOf = new Map(critical.map(({ id, runs }) => [id, runs]));
   const often = ({ step }: DayFacts['steps'][number]) => runsOf.get(taskIdOf(step.id)) ?? 0;
-  const steps = [...facts.steps]
-    .sort((a, b) => often(b) - often(a))
-    .filter(({ step }) => step.choose === null && step.lowS < step.usualS);
+  const inTurn = [...facts.steps].sort((a, b) => often(b) - often(a));
+  // What waits or bakes cannot be hurried, and nobody is told to eat faster.
+  const steps = inTurn.filter(
+    ({ step }) =>
+      step.hands && step.role !== 'eat' && step.choose === null && step.lowS < step.usualS,
+  );
   const used = new Set(solved.choice.values());
   return [
     ...steps
       .slice(0, MOST_STEPS)
       .map(({ step }): DayChange => ({ kind: 'shortest', stepId: step.id })),
-    ...facts.steps
+    ...inTurn
       .filter(({ step }) => step.role === 'shoot' && step.usualS > 0)
+      .slice(0, MOST_STEPS)
       .map(({ step }): DayChange => ({ kind: 'drop', stepId: step.id })),
     ...(facts.day.startMin >= EARLIER_MIN
       ? [{ kind: 'startEarlier', minutes: EARLIER_MIN } as const]
@@ -104,23 +111,27 @@ function candidates({ facts, solved, critical }: Given): DayChange[] {
   ];
 }
 
-/** What of a day is otherwise. */
+/** The day as a change makes it: its order, and tasks that take a time of their own each day. */
 interface Changed {
-  readonly facts?: DayFacts;
-  readonly solved?: Pick<SolvedDay, 'choice' | 'placed'>;
+  readonly graph: DayGraph;
   readonly fixed?: ReadonlyMap<string, number>;
 }
 
-function changed({ facts, solved }: Given, change: DayChange): Changed {
+function changed(
+  { facts, solved, daylight }: Given,
+  planned: DayGraph,
+  change: DayChange,
+): Changed {
   switch (change.kind) {
     case 'shortest': {
       const low = facts.stepById.get(change.stepId)?.step.lowS ?? 0;
-      return { fixed: new Map([[taskIdOf(change.stepId), low / 60]]) };
+      return { graph: planned, fixed: new Map([[taskIdOf(change.stepId), low / 60]]) };
     }
     case 'drop': {
       // What has no place in the order takes no time, and nothing waits for it.
       const id = taskIdOf(change.stepId);
-      return { solved: { ...solved, placed: solved.placed.filter((one) => one.id !== id) } };
+      const placed = solved.placed.filter((one) => one.id !== id);
+      return { graph: dayGraph(facts, { ...solved, placed }, daylight) };
     }
     case 'startEarlier': {
       const day = { ...facts.day, startMin: facts.day.startMin - change.minutes };
@@ -128,15 +139,15 @@ function changed({ facts, solved }: Given, change: DayChange): Changed {
       const placed = solved.placed.map(({ id, start, end }) => {
         return { id, start: start + change.minutes, end: end + change.minutes };
       });
-      return { facts: { ...facts, day }, solved: { ...solved, placed } };
+      return { graph: dayGraph({ ...facts, day }, { ...solved, placed }, daylight) };
     }
     case 'moreBurners':
-      return { facts: { ...facts, burners: facts.burners + 1 } };
+      return { graph: dayGraph({ ...facts, burners: facts.burners + 1 }, solved, daylight) };
     case 'moreRacks': {
       const ovens = facts.ovens.map((oven) =>
         oven.id === change.ovenId ? { ...oven, racks: oven.racks + 1 } : oven,
       );
-      return { facts: { ...facts, ovens } };
+      return { graph: dayGraph({ ...facts, ovens }, solved, daylight) };
     }
   }
 }
@@ -144,9 +155,9 @@ function changed({ facts, solved }: Given, change: DayChange): Changed {
 /** The wrap that nine of ten days keep, and how often the weakest promise is kept. */
 function outcome(
   given: Given,
-  { facts = given.facts, solved = given.solved, fixed }: Changed,
+  { day, graph, promises }: DayGraph,
+  fixed?: ReadonlyMap<string, number>,
 ): { readonly p90Min: number; readonly weakest: number } {
-  const { day, graph, promises } = dayGraph(facts, solved, given.daylight);
   const drawn = lengthsFor(graph, firstRuns(given.drawn, ENOUGH_RUNS), fixed);
   const { wraps, kept, runs } = simulate(graph, drawn, promises);
   return {

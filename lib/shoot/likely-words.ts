@@ -21,16 +21,22 @@ export interface LikelyWords {
   readonly wrap: string;
   /** What is kept least often; null where everything is kept always. */
   readonly weakest: PromiseLine | null;
-  /** Other promises that are not kept always, and those that are. */
-  readonly others: readonly PromiseLine[];
+  /** Promises that are not kept always, the weakest first, and those that are. */
+  readonly loose: readonly PromiseLine[];
   readonly always: readonly PromiseLine[];
   readonly helps: string;
   /** What to leave out first; null where leaving nothing out helps, or that is what helps most anyway. */
   readonly cut: string | null;
   readonly alsoHelps: readonly string[];
   /** The entries that the wrap hangs on, in the order of the chain that it hangs on most often. */
-  readonly chain: readonly { readonly title: string; readonly often: string }[];
+  readonly chain: readonly {
+    readonly id: string;
+    readonly title: string;
+    readonly often: string;
+  }[];
+  /** What it comes from; and what all of `always` are. */
   readonly how: string;
+  readonly alwaysKept: string;
 }
 
 /** So many changes are told beside the one that helps most. */
@@ -44,18 +50,17 @@ export function likelyInWords(likely: Likely, file: EpisodeFile, plan: ShootPlan
   const line = (one: PromiseKept): PromiseLine => ({
     promise: promiseText(one, facts, sun),
     often: keptText(one.kept, runs),
-    between: `${Math.floor(one.low * 100)} to ${Math.ceil(one.high * 100)} of 100`,
+    between: `between ${Math.floor(one.low * 100)} and ${Math.ceil(one.high * 100)}`,
   });
   const loose = promises.filter(({ kept }) => kept < runs).map(line);
-  const [weakest = null, ...others] = loose;
   const [best, ...rest] = changes;
   const cut = changes.find(({ change }) => change.kind === 'drop');
   const entryOf = new Map(plan.entries.map((entry) => [entry.id, entry]));
   const runsOf = new Map(critical.map((one) => [one.id, one.runs]));
   return {
     wrap: `Wrap by ${clockText(wrapMin.p50)} on one day in two, by ${clockText(wrapMin.p90)} on nine days in ten.`,
-    weakest,
-    others,
+    weakest: loose[0] ?? null,
+    loose,
     always: promises.filter(({ kept }) => kept === runs).map(line),
     helps:
       best === undefined
@@ -71,8 +76,9 @@ export function likelyInWords(likely: Likely, file: EpisodeFile, plan: ShootPlan
     chain: likely.chain.flatMap((id) => {
       const entry = entryOf.get(id);
       if (entry === undefined) return [];
-      return [{ title: entry.title, often: shareText(runsOf.get(id) ?? 0, runs) }];
+      return [{ id, title: entry.title, often: shareText(runsOf.get(id) ?? 0, runs) }];
     }),
+    alwaysKept: `Kept on all ${runs} days tried:`,
     how: `From ${runs} days made up by chance: each step takes between its shortest and its longest time, most often its usual one, and the order stays as it is.`,
   };
 }

@@ -250,6 +250,29 @@ describe('the order', () => {
     expect(seen).toEqual([0, 16, 26, 20]);
   });
 
+  it('holds nothing back past a greatest lag from what is done', () => {
+    const given = problem(
+      [aTask('a', 10), aTask('b', 10), aTask('c', 5), aTask('d', 5), aTask('q', 4)],
+      {
+        lags: [after('a', 'b'), after('b', 'c'), after('d', 'c', 2), after('q', 'd', 3)],
+      },
+    );
+    const plan = [
+      at('a', 0, 10),
+      at('b', 10, 20),
+      at('c', 20, 25),
+      at('d', 14, 19),
+      at('q', 8, 12),
+    ];
+    const graph = orderGraph(given, plan);
+    expect([...leftShifted(graph).start]).toEqual([0, 10, 20, 14, 8]);
+    let seen: number[] = [];
+    const lengths = Float64Array.from([10, 10, 5, 5, 1]);
+    simulate(graph, { runs: 1, ids: graph.ids, lengths }, [], ({ start }) => (seen = [...start]));
+    // q is over at 9, so d is begun at 12 and not at 14.
+    expect(seen).toEqual([0, 10, 20, 12, 8]);
+  });
+
   it('is the same for the same seed, and another for another', () => {
     const plan = [at('a', 0, 10), at('b', 10, 22)];
     expect(wrapsOf(twoHands, plan).wraps).toEqual(wrapsOf(twoHands, plan).wraps);

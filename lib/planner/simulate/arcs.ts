@@ -43,7 +43,11 @@ export function orderRules(problem: PlannerProblem, placed: readonly Placed[]): 
   const resources = problem.resources.map((one) => chained(problem, placed, place, one));
   const states = stateOrder(problem, placed, place);
   return {
-    arcs: [...lagArcs(problem, place), ...states.arcs, ...resources.flatMap(({ arcs }) => arcs)],
+    arcs: [
+      ...lagArcs(problem, place, 'min'),
+      ...states.arcs,
+      ...resources.flatMap(({ arcs }) => arcs),
+    ],
     releases: [
       ...problem.tasks.flatMap(({ id, notBefore }): Release[] => {
         const task = place.get(id);
@@ -57,13 +61,23 @@ export function orderRules(problem: PlannerProblem, placed: readonly Placed[]): 
   };
 }
 
-function lagArcs(problem: PlannerProblem, place: ReadonlyMap<string, number>): Arc[] {
+/** Greatest lags, as arcs whose `gap` is the most that `to` may be after `from`. */
+export function latestArcs(problem: PlannerProblem, placed: readonly Placed[]): Arc[] {
+  return lagArcs(problem, new Map(placed.map(({ id }, index) => [id, index])), 'max');
+}
+
+function lagArcs(
+  problem: PlannerProblem,
+  place: ReadonlyMap<string, number>,
+  side: 'min' | 'max',
+): Arc[] {
   return problem.lags.flatMap((lag): Arc[] => {
     const from = place.get(lag.from);
     const to = place.get(lag.to);
-    if (lag.min === null || from === undefined || to === undefined || from === to) return [];
+    const gap = lag[side];
+    if (gap === null || from === undefined || to === undefined || from === to) return [];
     const [fromEnd, toEnd] = [lag.fromAnchor === 'end', lag.toAnchor === 'end'];
-    return [{ from, fromEnd, to, toEnd, gap: lag.min, rule: lag.id, kind: 'lag' }];
+    return [{ from, fromEnd, to, toEnd, gap, rule: lag.id, kind: 'lag' }];
   });
 }
 

@@ -34,8 +34,9 @@ export function promisesOf(problem: PlannerProblem, graph: OrderGraph): KeptOrNo
     if ((lag.max === null && !loose) || (tied && bundleOf[from] === bundleOf[to])) return [];
     const least = loose ? (lag.min ?? -Infinity) : -Infinity;
     const most = lag.max ?? Infinity;
-    const kept = (times: Times): boolean => {
-      const gap = (times[lag.toAnchor][to] ?? 0) - (times[lag.fromAnchor][from] ?? 0);
+    const [fromEnd, toEnd] = [lag.fromAnchor === 'end', lag.toAnchor === 'end'];
+    const kept = ({ start, end }: Times): boolean => {
+      const gap = ((toEnd ? end : start)[to] ?? 0) - ((fromEnd ? end : start)[from] ?? 0);
       return gap >= least - EQUAL && gap <= most + EQUAL;
     };
     return [{ kind: 'lag', id: lag.id, at: null, kept }];
@@ -61,7 +62,7 @@ export function promisesOf(problem: PlannerProblem, graph: OrderGraph): KeptOrNo
     kind: 'horizon',
     id: HORIZON,
     at: problem.horizon,
-    kept: ({ end }) => end.every((one) => one <= problem.horizon + EQUAL),
+    kept: ({ end }) => latestOf(end) <= problem.horizon + EQUAL,
   };
   return [horizon, ...ends, ...freed(graph), ...limits, ...lags];
 }
@@ -77,4 +78,13 @@ function freed({ pauses }: OrderGraph): KeptOrNot[] {
     const kept = ({ end }: Times): boolean => tasks.every((task) => (end[task] ?? 0) <= at + EQUAL);
     return { kind: 'free', id, at, kept };
   });
+}
+
+/** The latest of some ends; 0 of none. */
+export function latestOf(ends: Float64Array): number {
+  let latest = 0;
+  for (let task = 0; task < ends.length; task += 1) {
+    if ((ends[task] as number) > latest) latest = ends[task] as number;
+  }
+  return latest;
 }

@@ -1,6 +1,7 @@
 import type { TaskId } from '#lib/planner/problem';
 import { seededRandom } from '#lib/planner/seeded-random';
-import { pass, roomFor, type OrderGraph, type Times } from '#lib/planner/simulate/pass';
+import { passOver, roomFor, type OrderGraph, type Times } from '#lib/planner/simulate/pass';
+import { latestOf } from '#lib/planner/simulate/promises';
 import { triangularAt, triangularBelow, type Spread } from '#lib/planner/simulate/triangular';
 
 /** How long everything takes, run by run: `lengths[run × tasks + task]`. */
@@ -84,14 +85,13 @@ export function simulate(
   promises: readonly { readonly kept: (times: Times) => boolean }[],
   seen?: (times: Times) => void,
 ): Simulated {
+  const pass = passOver(graph);
   const times = roomFor(graph);
   const wraps = new Float64Array(runs);
   const kept = promises.map(() => 0);
   for (let run = 0; run < runs; run += 1) {
-    pass(graph, lengths, run * ids.length, times);
-    let wrap = 0;
-    for (const end of times.end) if (end > wrap) wrap = end;
-    wraps[run] = wrap;
+    pass(lengths, run * ids.length, times);
+    wraps[run] = latestOf(times.end);
     for (let index = 0; index < promises.length; index += 1) {
       if (promises[index]?.kept(times) === true) kept[index] = (kept[index] as number) + 1;
     }

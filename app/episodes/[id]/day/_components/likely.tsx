@@ -1,12 +1,12 @@
-import type { PromiseLine } from '#lib/shoot/likely-words';
-import { RowHead, Table, Td, Th, Tr } from '../../../../_ui/table';
 import type { DayPage } from './view';
+
+const LIST = 'mt-1 list-disc pl-5';
 
 /** How likely the wrap and what the day promises are, what helps, and what to cut first. */
 export function LikelyDay({ page }: { readonly page: DayPage }) {
   const { likely } = page;
   if (likely === null) return null;
-  const { weakest, others, always, alsoHelps, chain } = likely;
+  const { weakest, loose, always, alsoHelps, chain } = likely;
   return (
     <section aria-labelledby="likely" className="mt-10 max-w-3xl">
       <h2 id="likely">How likely</h2>
@@ -18,31 +18,40 @@ export function LikelyDay({ page }: { readonly page: DayPage }) {
       )}
       <p className="mt-1">{likely.helps}</p>
       {likely.cut === null ? null : <p className="mt-1">{likely.cut}</p>}
-      <details className="mt-1">
-        <summary className="link content-center">Every promise</summary>
-        <div className="mt-2">
-          <Table
-            caption="What the day promises, what is kept least often first"
-            head={
-              <>
-                <Th>promise</Th>
-                <Th>how often</Th>
-                <Th number>likely between</Th>
-              </>
-            }
-          >
-            {[...(weakest === null ? [] : [weakest]), ...others, ...always].map(row)}
-          </Table>
-        </div>
-      </details>
+      {loose.length + always.length === 0 ? null : (
+        <details className="mt-1">
+          <summary className="link content-center">Every promise</summary>
+          <ul className={LIST}>
+            {loose.map(({ promise, often, between }) => (
+              <li key={promise}>
+                {promise}{' '}
+                <span className="text-soft">
+                  {often}, likely {between}
+                </span>
+              </li>
+            ))}
+          </ul>
+          {always.length === 0 ? null : (
+            <>
+              <p className="mt-2 text-soft">{likely.alwaysKept}</p>
+              <ul className={LIST}>
+                {always.map(({ promise }) => (
+                  <li key={promise}>{promise}</li>
+                ))}
+              </ul>
+            </>
+          )}
+        </details>
+      )}
       <details>
         <summary className="link content-center">What the wrap hangs on</summary>
-        <p className="mt-2 text-soft">
-          The chain that the wrap hangs on most often, each step with how often it is part of one.
+        <p className="mt-1 text-soft">
+          The chain that the wrap hangs on most often; beside each step, on how many days it hangs
+          on that step.
         </p>
-        <ol className="mt-1 list-decimal pl-6">
-          {chain.map(({ title, often }) => (
-            <li key={title}>
+        <ol className="mt-1 list-decimal pl-8">
+          {chain.map(({ id, title, often }) => (
+            <li key={id}>
               {title} <span className="text-soft">{often}</span>
             </li>
           ))}
@@ -50,7 +59,7 @@ export function LikelyDay({ page }: { readonly page: DayPage }) {
         {alsoHelps.length === 0 ? null : (
           <>
             <p className="mt-2 text-soft">What else helps, one at a time:</p>
-            <ul className="mt-1 list-disc pl-5">
+            <ul className={LIST}>
               {alsoHelps.map((text) => (
                 <li key={text}>{text}</li>
               ))}
@@ -62,11 +71,3 @@ export function LikelyDay({ page }: { readonly page: DayPage }) {
     </section>
   );
 }
-
-const row = ({ promise, often, between }: PromiseLine) => (
-  <Tr key={promise}>
-    <RowHead>{promise}</RowHead>
-    <Td>{often}</Td>
-    <Td number>{between}</Td>
-  </Tr>
-);
