@@ -25,10 +25,7 @@ export interface Memory {
   readonly panel: Panel;
   /** Without recipes: an ingredient that needs none is compiled without seeing any. */
   readonly context: AmountContext;
-  /**
-   * By id, the last of an ingredient and of a dish; taken again only for the very same object. (What a weak map holds
-   * outlives every small collection of garbage, and each edit leaves a dish with all its figures behind.)
-   */
+  /** By id, the last of an ingredient and of a dish; taken again only for the very same object. */
   readonly lines: Map<string, KeptLine>;
   readonly dishes: Map<string, KeptDish>;
   /** By recipe: the context with the recipes that it is made from, the same as long as these are. */
