@@ -252,7 +252,7 @@ test('by keys alone, with targets for wet hands, at 320 px', async ({ page, page
   const small = await buttons.evaluateAll((all) =>
     all
       .map((button) => button.getBoundingClientRect())
-      .filter(({ height, width }) => height < 55.5 || width < 250)
+      .filter(({ height, width }) => height < 55.5 || width < 56)
       .map(({ height, width }) => `${width} × ${height}`),
   );
   expect(await buttons.count()).toBeGreaterThan(10);
@@ -275,4 +275,216 @@ test('a double press marks one thing, not the one that moves under the finger', 
   await expect(rowsDone(page)).toHaveCount(1);
   await expect(status(page)).toHaveText('Connected: every entry has arrived.');
   await expect(rowsDone(page)).toHaveCount(1);
+});
+
+/** The demo's filming day in its kitchen: 12 December in Copenhagen, an hour before UTC. */
+const atClock = (time: string): number => Date.parse(`2026-12-12T${time}:00+01:00`);
+
+/**
+ * Lets a page believe that it is another time, which goes on from there, also over a reload. Only what asks for the
+ * present is changed: the test tool's own clock puts another Date in place, in which zones of time are lost.
+ */
+async function setClock(page: Page, time: string): Promise<void> {
+  await page.addInitScript(
+    (aheadMs) => {
+      const ahead = () => Number(sessionStorage.getItem('ahead') ?? aheadMs);
+      const now = Date.now.bind(Date);
+      Date.now = () => now() + ahead();
+      globalThis.Date = new Proxy(Date, {
+        construct: (date, given: unknown[], as: typeof Date) =>
+          Reflect.construct(date, given.length === 0 ? [now() + ahead()] : given, as) as Date,
+      });
+    },
+    atClock(time) - Date.now(),
+  );
+}
+
+/** Lets so many minutes pass at once, after those that passed before. */
+async function pass(page: Page, minutes: number): Promise<void> {
+  await page.evaluate((ms) => {
+    const real = performance.timeOrigin + performance.now();
+    sessionStorage.setItem('ahead', String(Math.round(Date.now() - real) + ms));
+  }, minutes * 60_000);
+}
+
+const slip = (page: Page): Locator => page.getByRole('region', { name: 'Re-plan' });
+const rowOf = (page: Page, title: string): Locator =>
+  order(page).getByRole('listitem').filter({ hasText: title });
+
+test('a day with a slip: another order is looked at, taken, and there on a second device', async ({
+  page,
+  context,
+  browser,
+  baseURL,
+}) => {
+  test.slow();
+  await setClock(page, '09:32');
+  const path = await openDay(page);
+  await expect(slip(page)).toContainText('The day has slipped by 17 min');
+  await expectAccessible(page);
+
+  // Without the program no other order is made, and that is said; what is pressed is kept.
+  await context.setOffline(true);
+  await slip(page).getByRole('button', { name: 'See what moves' }).click();
+  await expect(slip(page)).toContainText('Not connected: another order can be made once');
+  await nowCard(page).getByRole('button', { name: 'Start Weigh and chop' }).click();
+  await expect(nowCard(page)).toContainText('Under way since 09:32');
+  await context.setOffline(false);
+  await expect(status(page)).toHaveText('Connected: every entry has arrived.', { timeout: 20_000 });
+
+  await expect(rowOf(page, 'Toast the barley')).toContainText('09:15');
+  await slip(page).getByRole('button', { name: 'See what moves' }).click();
+  const moves = page.getByRole('region', { name: 'What moves, from 09:3' });
+  await expect(moves).toContainText(/Toast the barley moves from 09:15 to 09:4\d/, {
+    timeout: 15_000,
+  });
+  await expect(page.getByRole('heading', { name: /^What moves/ })).toBeFocused();
+  await expectAccessible(page);
+  await moves.getByRole('button', { name: 'Leave it' }).click();
+  await expect(rowOf(page, 'Toast the barley')).toContainText('09:15');
+
+  await slip(page).getByRole('button', { name: 'See what moves' }).click();
+  await moves.getByRole('button', { name: 'Take it' }).click();
+  await expect(rowOf(page, 'Toast the barley')).toContainText(/09:4\d/);
+  await expect(slip(page).getByRole('button', { name: 'Re-plan from now' })).toBeVisible();
+  await expect(status(page)).toHaveText('Connected: every entry has arrived.');
+  const times = await order(page).getByRole('listitem').locator('p').allTextContents();
+
+  const laptop = await anotherDevice(browser, baseURL);
+  const there = await laptop.newPage();
+  await setClock(there, '09:33');
+  await there.goto(`${path}/live`);
+  await expect(rowOf(there, 'Toast the barley')).toContainText(/09:4\d/);
+  expect(await order(there).getByRole('listitem').locator('p').allTextContents()).toEqual(times);
+  await laptop.close();
+  expect((await kept(page, path)).map(({ kind }) => kind)).toEqual(['started', 'replanned']);
+});
+
+test('a timer is counted from its end: it outlives a reload, rings when it is out, and is stopped', async ({
+  page,
+}) => {
+  await setClock(page, '09:20');
+  await openDay(page);
+  for (let n = 0; n < 3; n += 1) await done(page);
+  const timers = page.getByRole('region', { name: 'Timers' });
+  await expect(timers).toBeHidden();
+  await nowCard(page).getByRole('button', { name: 'Start Simmer the barley' }).click();
+  await expect(timers).toContainText(/Simmer the barley3[12]:\d\d until 09:5\d/);
+  await expect(nowCard(page)).toContainText('Say hello at the quay window');
+  await pass(page, 10);
+  await expect(timers).toContainText(/2[12]:\d\d until/);
+  await page.reload();
+  await expect(timers).toContainText(/2[012]:\d\d until 09:5\d/);
+  await timers.getByRole('button', { name: 'Ring and shake when time is up' }).click();
+  await expect(timers.getByRole('button', { name: 'Sound is on' })).toHaveAttribute(
+    'aria-pressed',
+    'true',
+  );
+  await pass(page, 23);
+  await expect(timers.getByRole('alert')).toHaveText('Time is up: Simmer the barley');
+  // What is out is what is to be done now.
+  await expect(nowCard(page).getByRole('button', { name: 'Done Simmer the barley' })).toBeVisible();
+  await expectAccessible(page);
+  await timers.getByRole('button', { name: /^Stop/ }).click();
+  await expect(timers.getByRole('alert')).toBeEmpty();
+  await page.reload();
+  await expect(timers).toContainText('out since');
+  await expect(timers.getByRole('alert')).toBeEmpty();
+  await nowCard(page).getByText('Takes longer, or skip it').click();
+  await nowCard(page)
+    .getByRole('button', { name: /^5 min more/ })
+    .click();
+  await expect(timers).toContainText(/[45]:\d\d until/);
+  await timers.getByRole('button', { name: 'Done Simmer the barley' }).click();
+  await expect(timers).toBeHidden();
+});
+
+test('takes are written, and a plate is not eaten before its shots are there or done without', async ({
+  page,
+}) => {
+  await setClock(page, '09:00');
+  const path = await openDay(page);
+  const shot = 'Barley falls into the bowl, 150 on the scale';
+  await nowCard(page)
+    .getByRole('button', { name: `Again ${shot}` })
+    .click();
+  await expect(nowCard(page)).toContainText('1 take, the last to be made again');
+  await nowCard(page)
+    .getByRole('button', { name: `Good ${shot}` })
+    .click();
+  await expect(nowCard(page)).toContainText('2 takes, the last good');
+
+  const eat = 'Eat half of it, for real';
+  await order(page)
+    .getByRole('button', { name: `Done ${eat}` })
+    .click();
+  const missing = nowCard(page).getByRole('alert');
+  await expect(missing).toContainText('Not yet taken:');
+  await expect(missing).toContainText('Steam against the window');
+  await expect(missing).not.toContainText(shot);
+  await expectAccessible(page);
+  await missing.getByRole('button', { name: 'Take now' }).click();
+  await expect(missing).toBeHidden();
+  await expect(order(page).getByRole('button', { name: `Done ${eat}` })).toBeVisible();
+  await order(page)
+    .getByRole('button', { name: `Done ${eat}` })
+    .click();
+  await missing.getByRole('button', { name: /^Do without/ }).click();
+  await expect(rowOf(page, eat)).toContainText('done 09:0');
+  await expect(status(page)).toHaveText('Connected: every entry has arrived.');
+  const kinds = (await kept(page, path)).map(({ kind }) => kind);
+  expect(kinds.filter((kind) => kind === 'take')).toHaveLength(2);
+  expect(kinds.filter((kind) => kind === 'without').length).toBeGreaterThan(3);
+  expect(kinds.at(-1)).toBe('done');
+});
+
+test('an inside temperature is held against the published one, and what is got later is kept', async ({
+  page,
+}) => {
+  test.slow();
+  await setClock(page, '12:31');
+  await openDay(page);
+  const now = async () => (await nowCard(page).textContent()) ?? '';
+  for (let n = 0; n < 40 && !(await now()).startsWith('NowSecond bake'); n += 1) {
+    const missing = nowCard(page).getByRole('button', { name: /^Do without/ });
+    const before = await now();
+    await nowCard(page)
+      .getByRole('button', { name: /^Done / })
+      .first()
+      .click();
+    await expect.poll(now).not.toBe(before);
+    if (await missing.isVisible()) await missing.click();
+  }
+  const form = page.getByRole('form', { name: 'Inside temperature' });
+  await expect(form).toContainText('Inside at least 165.2 °F');
+  await expect(form).toContainText('FoodSafety.gov');
+  const field = form.getByRole('textbox', { name: 'Read inside, °F' });
+  await field.fill('hot');
+  await form.getByRole('button', { name: 'Keep the reading' }).click();
+  await expect(form).toContainText('Write the degrees that you read, as 74.');
+  await expect(field).toHaveValue('hot');
+  await field.fill('160');
+  await field.press('Enter');
+  await expect(form).toContainText('160 °F: not reached, 5.2 °F short. Go on, and read again.');
+  await expectAccessible(page);
+  await field.fill('166');
+  await field.press('Enter');
+  await expect(form).toContainText('166 °F: reached.');
+
+  await page.getByRole('textbox', { name: 'Note' }).fill('The bite, from the left');
+  await page.getByRole('button', { name: 'Get it later' }).click();
+  const later = page.getByRole('region', { name: 'To get later' });
+  await expect(later).toContainText('The bite, from the left');
+  await later.getByRole('button', { name: /^Got it/ }).click();
+  await expect(later).toContainText('got 12:3');
+  await nowCard(page).getByText('Takes longer, or skip it').click();
+  await nowCard(page).getByRole('button', { name: /^Skip/ }).click();
+  await expect(rowOf(page, 'Second bake')).toContainText('skipped 12:3');
+  await rowOf(page, 'Second bake')
+    .getByRole('button', { name: /^Not skipped/ })
+    .click();
+  await rowOf(page, 'First bake')
+    .getByRole('button', { name: /^Make it again/ })
+    .click();
+  await expect(rowOf(page, 'First bake')).toContainText('now, again');
 });

@@ -48,7 +48,7 @@ export function Slip({ address, dayId, slip, waiting, ready, onTake }: Props) {
             : `What moves, from ${clockText(news.nowMin)}`}
         </h2>
         <News news={news} />
-        <div className="mt-4 grid gap-3">
+        <div className="sticky bottom-0 mt-4 grid gap-3 bg-raised py-2">
           {news.changes.length > 0 && (
             <Button
               type="button"
