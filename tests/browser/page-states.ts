@@ -1,4 +1,5 @@
 import { expect, type Page } from '@playwright/test';
+import { setClock } from './day-clock';
 
 /** One page in one state. */
 export interface PageState {
@@ -124,6 +125,21 @@ const gapRefused = async (page: Page) => {
   await expect(most).toHaveAttribute('aria-invalid', 'true');
 };
 
+/** On the filming day at half past nine, with nothing begun: what another order would move. Nothing is entered. */
+const slipped = async (page: Page) => {
+  await setClock(page, '09:32');
+  await page.reload();
+  await page.getByRole('button', { name: 'See what moves' }).click();
+  await expect(page.getByRole('heading', { name: /^What moves/ })).toBeVisible();
+};
+
+/** A plate is about to be eaten whose shots nobody has. Nothing is entered. */
+const shotsOwed = async (page: Page) => {
+  await page.getByRole('button', { name: 'Done Eat half of it, for real' }).click();
+  await expect(page.getByRole('heading', { name: 'Not yet taken:' })).toBeVisible();
+  await page.getByText('Takes longer, or skip it').click();
+};
+
 /** The form of the first dish's method on its filming day, with the steps that were read of it. */
 const methodRead = async (page: Page) => {
   const link = page.locator('main a[href*="edit=new-method-"]').first();
@@ -179,6 +195,8 @@ export const WITH_DEMO: readonly PageState[] = [
   { name: 'day, a method read', path: './day', enter: methodRead, byDay: true },
   { name: 'day, a method refused', path: './day', enter: methodRefused },
   { name: 'on the day', path: './day/live' },
+  { name: 'on the day, what moves', path: './day/live', enter: slipped },
+  { name: 'on the day, shots owed', path: './day/live', enter: shotsOwed },
   { name: 'shopping, all open', path: './shopping', enter: unfold, byDay: true },
   { name: 'publish, all open', path: './publish', enter: unfold },
   { name: 'publish, refused', path: './publish', enter: refused('web-link') },
