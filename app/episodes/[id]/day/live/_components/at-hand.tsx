@@ -28,16 +28,18 @@ export function AtHand({ row, fold, missing, ...rest }: Props) {
   const shots = row.shots.filter(
     (shot) => shot.stepId === stepId || (ends && !fold.without.has(shot.id)),
   );
+  if (missing !== null && missing.length > 0) {
+    return (
+      <MissingShots
+        title={row.title}
+        shots={missing}
+        onTakeNow={onTakeNow}
+        onWithout={() => onWithout(missing)}
+      />
+    );
+  }
   return (
     <>
-      {missing !== null && missing.length > 0 && (
-        <MissingShots
-          title={row.title}
-          shots={missing}
-          onTakeNow={onTakeNow}
-          onWithout={() => onWithout(missing)}
-        />
-      )}
       {row.inside && stepId !== null && (
         <InsideForm
           key={row.key}

@@ -42,6 +42,8 @@ interface Props {
 interface Asked {
   readonly kind: RowEvent['kind'];
   readonly row: LiveRow;
+  /** Whether the person is getting them now. */
+  readonly taking: boolean;
 }
 
 /** The filming day while it happens: one thing now, one thing next, what is done, and notes. */
@@ -86,9 +88,10 @@ export function LiveDay(props: Props) {
       : missingShots({ id: row.entry.stepId ?? '', role: row.role }, row.shots, fold);
   const mark = (kind: RowEvent['kind'], row: LiveRow) => {
     const begins = kind === 'started' || (kind === 'done' && !fold.startedAt.has(row.key));
-    if (begins && missingOf(row).length > 0) setAsked({ kind, row });
+    if (begins && missingOf(row).length > 0) setAsked({ kind, row, taking: false });
     else enter(kind, row);
   };
+  const owed = asked && missingOf(asked.row);
   const last = lastDone(fold, rows);
   const longerUntil = now && fold.longerUntil.get(now.key);
   const since = now && fold.startedAt.get(now.key);
@@ -146,13 +149,13 @@ export function LiveDay(props: Props) {
             }}
           >
             <AtHand
-              row={asked?.row ?? now}
+              row={owed?.length ? (asked?.row ?? now) : now}
               region={region}
               fold={fold}
               ready={state.ready}
               clock={clock}
-              missing={asked && missingOf(asked.row)}
-              onTakeNow={() => setAsked(null)}
+              missing={asked?.taking ? null : owed}
+              onTakeNow={() => setAsked((before) => before && { ...before, taking: true })}
               onWithout={(shots) => {
                 if (asked === null) return;
                 for (const { id } of shots) {

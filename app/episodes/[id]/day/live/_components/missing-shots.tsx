@@ -18,6 +18,7 @@ export function MissingShots({ title, shots, onTakeNow, onWithout }: Props) {
       <h3 ref={head} tabIndex={-1} className="text-head text-hand">
         Not yet taken:
       </h3>
+      <p className="text-soft">before {title}</p>
       <ul className="mb-3">
         {shots.map((shot) => (
           <li key={shot.id} className="text-lead font-semibold">

@@ -53,10 +53,12 @@ export function Timers({ dayId, timers, clock, onDone }: Props) {
               <b className="text-lead font-semibold">{timer.row.title}</b>
               <p className="text-step tabular-nums">
                 {leftText(timer.endsAt - now)}
-                <span className="text-lead text-soft">
-                  {' '}
-                  until {clock(new Date(timer.endsAt).toISOString())}
-                </span>
+                {timer.endsAt > now && (
+                  <span className="text-lead text-soft">
+                    {' '}
+                    until {clock(new Date(timer.endsAt).toISOString())}
+                  </span>
+                )}
               </p>
             </div>
             <Button type="button" size="day" onClick={() => onDone(timer.row)}>
@@ -66,13 +68,8 @@ export function Timers({ dayId, timers, clock, onDone }: Props) {
         ))}
       </ul>
       <div className="mt-3">
-        <Button
-          type="button"
-          size="day"
-          aria-pressed={alarm.on}
-          onClick={alarm.on ? alarm.turnOff : alarm.turnOn}
-        >
-          {alarm.on ? 'Sound is on: turn it off' : 'Ring and shake when time is up'}
+        <Button type="button" size="day" onClick={alarm.on ? alarm.turnOff : alarm.turnOn}>
+          {alarm.on ? 'Sound is on: turn it off' : 'Ring when time is up'}
         </Button>
       </div>
     </section>
