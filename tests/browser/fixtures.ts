@@ -8,6 +8,7 @@ import Database from 'better-sqlite3';
 import { SHARED_CREATOR_ID } from '../../lib/store/creators';
 import type * as DoorStart from '../../prisma/setup/door.cjs';
 import type * as Server from '../../prisma/setup/server.cjs';
+import { withLivePages } from './live-pages';
 import { openDoor, type Door } from './phone-door';
 
 const load = createRequire(import.meta.url);
@@ -76,6 +77,8 @@ function takeOutDemo(database: string): void {
 }
 
 interface Fixtures {
+  /** Pages come back from `goto` and `reload` when they answer; not where scripts are off. */
+  readonly live: void;
   /** Set by `test.use({ alone: true })`: each test gets a server and a database of its own. */
   readonly alone: boolean;
   /** Set by `test.use({ phone: true })`: alone, and with the phone's door open as by `npm start -- --phone`. */
@@ -96,6 +99,13 @@ interface Fixtures {
  * demo, asks for `alone`; one of the phone's way in asks for `phone`.
  */
 export const test = base.extend<Fixtures, { readonly site: Site }>({
+  live: [
+    async ({ browser, javaScriptEnabled }, provide) => {
+      if (javaScriptEnabled === false) await provide();
+      else await withLivePages(browser, provide);
+    },
+    { auto: true },
+  ],
   alone: [false, { option: true }],
   empty: [false, { option: true }],
   site: [async ({}, provide) => withSite(provide), { scope: 'worker', timeout: 90_000 }],
