@@ -3,14 +3,13 @@ import { printBreakdown, type PrintedRow } from '#lib/figures/breakdown-words';
 import { figureStatus, type Figure } from '#lib/figures/figure';
 import { missingText } from '#lib/figures/print-figure';
 import { NUTRIENTS } from '#lib/foods/nutrients';
+import { csvText } from '#lib/units/csv';
 
 /**
- * A breakdown as a table for other programs: RFC 4180, a head, CRLF after every record, a field in quotes where
- * it holds a comma, a quote or a line break, quotes doubled. UTF-8. The last record is the sum.
+ * A breakdown as a table for other programs, see `csvText`. The last record is the sum.
  *
  * Numbers have up to six digits and no units. Where the figure is open its numbers are empty, and where it is at
  * least or at most the side that is not known, and `remark` says so: nothing is given as more than it is.
- * Text that a spreadsheet would take for a formula is made plain, see `plainText`.
  *
  * @param what the amount in words, for the sum's record
  */
@@ -46,9 +45,7 @@ export function breakdownCsv(of: Breakdown, what: string): string {
     ...Object.fromEntries(numbersOf(of.figure).map((cell, index) => [9 + index, cell])),
     16: remarkOf(of.figure),
   });
-  return [head, ...rows, ...finished, sum]
-    .map((cells) => `${cells.map(field).join(',')}\r\n`)
-    .join('');
+  return csvText(head, [...rows, ...finished, sum]);
 }
 
 const COLUMNS = 17;
@@ -101,21 +98,4 @@ function number(value: number | null): string {
   const decimals = Math.max(0, 5 - Math.floor(Math.log10(Math.abs(rounded) || 1)));
   const text = rounded.toFixed(Math.min(12, decimals));
   return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
-}
-
-const NUMBER = /^-?\d+(\.\d+)?$/;
-
-/**
- * Text that begins, after blanks, with `=`, `+`, `-` or `@` (or their full-width forms), a tab or a carriage
- * return is taken for a formula by spreadsheets: an apostrophe is put before it, which they show as text.
- * A plain number is left as it is.
- * @example plainText('=1+1') // "'=1+1"
- */
-export function plainText(text: string): string {
-  return !NUMBER.test(text) && /^(\s*[=+\-@＝＋－＠]|[\t\r\n])/.test(text) ? `'${text}` : text;
-}
-
-function field(text: string): string {
-  const plain = plainText(text);
-  return /[",\r\n]/.test(plain) ? `"${plain.replaceAll('"', '""')}"` : plain;
 }

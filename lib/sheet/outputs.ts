@@ -8,6 +8,7 @@ import { takeLock } from '#lib/lock/numbers-lock';
 import { description } from '#lib/publish/description';
 import { dayCalendar } from '#lib/shoot/day-calendar';
 import { dayFacts } from '#lib/shoot/day-facts';
+import { daySheetCsv } from '#lib/shoot/day-sheet-csv';
 import { daySheetText } from '#lib/shoot/day-sheet-text';
 import { likelyDay } from '#lib/shoot/likely';
 import { dayPlan } from '#lib/shoot/plan-day';
@@ -47,6 +48,7 @@ export function outputs(file: EpisodeFile, clock: SheetClock): Outputs {
     // An order that breaks a rule is not one to keep: nothing is likely of it.
     if (likely !== null) files.set('risk.json', stableJson(likely));
     files.set('day-sheet.txt', daySheetText(file, plan));
+    files.set('day-sheet.csv', daySheetCsv(file, plan));
     files.set('day-sheet.ics', dayCalendar(file, plan, clock.now));
   }
   return files;

@@ -3,9 +3,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { breakdown } from '#lib/figures/breakdown';
-import { breakdownCsv, plainText } from '#lib/figures/breakdown-csv';
+import { breakdownCsv } from '#lib/figures/breakdown-csv';
 import type { NumberScope } from '#lib/figures/published-numbers';
 import type { Nutrient } from '#lib/foods/nutrients';
+import { plainText } from '#lib/units/csv';
 import { aDish, aFile, aFood, aLine, aRecipe, grams } from '../support/build';
 import { demoFile } from '../ui/page-support';
 

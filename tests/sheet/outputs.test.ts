@@ -22,8 +22,9 @@ const clock = { now: demo().savedAt, seed: 1 };
 describe('outputs of the demo', () => {
   const files = outputs(demo(), clock);
 
-  it('are the eight files', () => {
+  it('are the nine files', () => {
     expect([...files.keys()].sort()).toEqual([
+      'day-sheet.csv',
       'day-sheet.ics',
       'day-sheet.txt',
       'description.txt',
@@ -39,7 +40,7 @@ describe('outputs of the demo', () => {
     expect([...outputs(demo(), clock)]).toEqual([...files]);
   });
 
-  it.each(['description.txt', 'shopping.txt', 'day-sheet.txt', 'risk.json'])(
+  it.each(['description.txt', 'shopping.txt', 'day-sheet.txt', 'day-sheet.csv', 'risk.json'])(
     '%s reads as reviewed',
     (name) => {
       expectGolden(`demo/${name}`, files.get(name) ?? '');

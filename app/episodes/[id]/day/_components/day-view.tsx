@@ -106,6 +106,9 @@ export function DayView({ page }: { readonly page: DayPage }) {
             <ButtonLink href={`${here}/day-sheet.txt`} download>
               Text file
             </ButtonLink>
+            <ButtonLink href={`${here}/day-sheet.csv`} download>
+              Table
+            </ButtonLink>
           </div>
           <Proof page={page} />
           {plan.entries.length === 0 ? (
