@@ -8,11 +8,26 @@ import type {
 } from '#lib/figures/published-numbers';
 import { printCount, printGrams, roundTo, settled } from '#lib/units/print';
 
+/** How closely a number is said. */
+export type Hedge = 'exact' | 'about' | 'atLeast' | 'atMost';
+
+/** A number of a line: as it is said, and what it was made of. */
+export interface SayNumber {
+  readonly nutrient: 'energyKcal' | 'protein';
+  /** The number in the words, in the nutrient's unit. */
+  readonly amount: number;
+  readonly hedge: Hedge;
+  /** The figure's value; null where it has no upper bound. */
+  readonly value: number | null;
+}
+
 /** A sentence to say or copy about one amount of a dish, or why there is none yet. */
 export type SayLine =
   | {
       readonly ready: true;
       readonly text: string;
+      /** The numbers in it, in the order of the words. */
+      readonly numbers: readonly SayNumber[];
       /** For an odd gram halved: both ways to say it. */
       readonly halved: string | null;
       /** Where the person chose more digits than the likely range supports. */
@@ -54,17 +69,35 @@ export function spokenStep(halfWidth: number): number {
  * @example spokenNumber(energy, '1285') // 'about 1,300' where the likely range is 1248 to 1322
  */
 export function spokenNumber(figure: Figure, published: string, chosen?: number): string | null {
+  const spoken = spokenAmount(figure, published, chosen);
+  return spoken && HEDGES[spoken.hedge] + printCount(spoken.amount);
+}
+
+const HEDGES: Readonly<Record<Hedge, string>> = {
+  exact: '',
+  about: 'about ',
+  atLeast: 'at least ',
+  atMost: 'at most ',
+};
+
+/** The number that `spokenNumber` puts into words. `spokenAmount(energy, '1285')` → 1300, about */
+function spokenAmount(
+  figure: Figure,
+  published: string,
+  chosen?: number,
+): Pick<SayNumber, 'amount' | 'hedge'> | null {
   const status = figureStatus(figure);
   if (status === 'atLeast') {
     const step = chosen ?? 1;
-    return `at least ${printCount(Math.floor(settled((figure.low ?? 0) / step)) * step)}`;
+    const amount = Math.floor(settled((figure.low ?? 0) / step)) * step;
+    return { amount, hedge: 'atLeast' };
   }
   if (status !== 'known') return null;
   const step = chosen ?? supportedStep(figure);
-  if (step === 1) return printCount(Number(published));
+  if (step === 1) return { amount: Number(published), hedge: 'exact' };
   const rounded = roundTo(figure.value, step);
-  if (rounded !== 0) return `about ${printCount(rounded)}`;
-  return `at most ${printCount(Math.ceil(settled((figure.high ?? 0) / step)) * step)}`;
+  if (rounded !== 0) return { amount: rounded, hedge: 'about' };
+  return { amount: Math.ceil(settled((figure.high ?? 0) / step)) * step, hedge: 'atMost' };
 }
 
 function supportedStep({ likelyLow, likelyHigh }: Figure): number {
@@ -146,7 +179,20 @@ export function sayDay(
   return lineOf(subject, figures.day, of, figures.region, options, null);
 }
 
-type Said = 'energyKcal' | 'protein';
+/**
+ * The line of the day as far as it has come: of the dishes that `figures` has, while others are to follow.
+ * @example saySoFar(figuresOfTheFirstTwo, numbers) // 'So far the day has about 1,300 calories and …'
+ */
+export function saySoFar(
+  figures: Pick<EpisodeFigures, 'region' | 'day'>,
+  numbers: PublishedNumbers,
+  options: SayOptions = {},
+): SayLine {
+  const of = (nutrient: Said) => numbers(nutrient, { kind: 'day' });
+  return lineOf('So far the day has', figures.day, of, figures.region, options, null);
+}
+
+type Said = SayNumber['nutrient'];
 
 function lineOf(
   subject: string,
@@ -160,7 +206,9 @@ function lineOf(
     const figure = figures?.[nutrient];
     const { number, range } = published(nutrient);
     const words = figure && number !== null ? spokenNumber(figure, number, chosen) : null;
-    return { words, range };
+    const amount = figure && number !== null ? spokenAmount(figure, number, chosen) : null;
+    const value = figure && figureStatus(figure) === 'known' ? figure.value : null;
+    return { words, range, numbers: amount ? [{ nutrient, ...amount, value }] : [] };
   };
   const said = [say('energyKcal', energyStep), say('protein')];
   const [energy, protein] = said.map(({ words }) => words);
@@ -171,7 +219,8 @@ function lineOf(
   const unit = region === 'US' ? 'calories' : 'kilocalories';
   const text = `${subject} ${energy} ${unit} and ${protein} grams of protein.`;
   const figure = figures?.energyKcal;
-  return { ready: true, text, halved, remark: figure ? tooFine(figure, unit, energyStep) : null };
+  const remark = figure ? tooFine(figure, unit, energyStep) : null;
+  return { ready: true, text, numbers: said.flatMap(({ numbers }) => numbers), halved, remark };
 }
 
 /** A step that the person chose although the likely range does not support it. */

@@ -8,6 +8,8 @@ import {
   storable,
   type DayEvent,
 } from '#lib/shoot/day-log';
+import { saidPayload } from '#lib/shoot/said-entries-schema';
+import { displayPayload, weighedPayload } from '#lib/shoot/scale-entries-schema';
 
 const INT_MAX = 2_147_483_647;
 
@@ -85,9 +87,15 @@ export const dayEventSchema: z.ZodType<DayEvent> = z.discriminatedUnion('kind', 
   z.strictObject({ ...made, kind: z.enum(ROW_KINDS), refs: row, payload: nothing }),
   z.strictObject({
     ...made,
-    kind: z.enum(['note', 'pickup']),
+    kind: z.literal('note'),
     refs: rowOrNone,
     payload: z.strictObject({ text }),
+  }),
+  z.strictObject({
+    ...made,
+    kind: z.literal('pickup'),
+    refs: rowOrNone,
+    payload: z.strictObject({ text, minutes: minutes.optional() }),
   }),
   z.strictObject({
     ...made,
@@ -114,4 +122,32 @@ export const dayEventSchema: z.ZodType<DayEvent> = z.discriminatedUnion('kind', 
     payload: z.strictObject({ minutes }),
   }),
   z.strictObject({ ...made, kind: z.literal('replanned'), refs: nothing, payload: order }),
+  z.strictObject({
+    ...made,
+    // The reading that it becomes has a longer one.
+    id: id.max(60, 'The id of a weighing has at most 60 characters'),
+    kind: z.literal('weighed'),
+    refs: rowOrNone,
+    payload: weighedPayload,
+  }),
+  z.strictObject({ ...made, kind: z.literal('display'), refs: rowOrNone, payload: displayPayload }),
+  z.strictObject({
+    ...made,
+    kind: z.literal('struckOut'),
+    refs: nothing,
+    payload: z.strictObject({ weighingId: id }),
+  }),
+  z.strictObject({ ...made, kind: z.literal('said'), refs: rowOrNone, payload: saidPayload }),
+  z.strictObject({
+    ...made,
+    kind: z.literal('unsaid'),
+    refs: nothing,
+    payload: z.strictObject({ saidId: id }),
+  }),
+  z.strictObject({
+    ...made,
+    kind: z.literal('orderBack'),
+    refs: nothing,
+    payload: z.strictObject({ replannedId: id }),
+  }),
 ]);

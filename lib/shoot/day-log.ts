@@ -1,4 +1,6 @@
 import type { PlanEntry } from '#lib/shoot/plan';
+import type { Said } from '#lib/shoot/said-entries';
+import type { Display, Weighed } from '#lib/shoot/scale-entries';
 
 /**
  * The log of a filming day: what was entered while it happened, as events that devices make themselves.
@@ -44,7 +46,8 @@ export interface NoteEvent extends Made {
 export interface PickupEvent extends Made {
   readonly kind: 'pickup';
   readonly refs: AboutRow;
-  readonly payload: { readonly text: string };
+  /** Minutes that it takes; `PICKUP_MIN` where nobody said. */
+  readonly payload: { readonly text: string; readonly minutes?: number | undefined };
 }
 
 /** A take of a shot, which ended when this was pressed: good, or to be made again. */
@@ -102,7 +105,55 @@ export interface ReplannedEvent extends Made {
   };
 }
 
+/** A reading of a scale, which becomes one of its dish (`readingId`). */
+export interface WeighedEvent extends Made {
+  readonly kind: 'weighed';
+  readonly refs: AboutRow;
+  readonly payload: Weighed;
+}
+
+/** A photo of the display, whose number is typed later: until then nothing is known to be weighed. */
+export interface DisplayEvent extends Made {
+  readonly kind: 'display';
+  readonly refs: AboutRow;
+  readonly payload: Display;
+}
+
+/** A reading, or a photo of a display, that does not count after all. */
+export interface StruckOutEvent extends Made {
+  readonly kind: 'struckOut';
+  readonly refs: Readonly<Record<string, never>>;
+  readonly payload: { readonly weighingId: string };
+}
+
+/** A line that was said in front of the camera; of one scope the last counts. */
+export interface SaidEvent extends Made {
+  readonly kind: 'said';
+  readonly refs: AboutRow;
+  readonly payload: Said;
+}
+
+/** A line that was not said after all, or is in no take that is kept. */
+export interface UnsaidEvent extends Made {
+  readonly kind: 'unsaid';
+  readonly refs: Readonly<Record<string, never>>;
+  readonly payload: { readonly saidId: string };
+}
+
+/** The order before the one that was taken is the day's again. */
+export interface OrderBackEvent extends Made {
+  readonly kind: 'orderBack';
+  readonly refs: Readonly<Record<string, never>>;
+  readonly payload: { readonly replannedId: string };
+}
+
 export type DayEvent =
+  | WeighedEvent
+  | DisplayEvent
+  | StruckOutEvent
+  | SaidEvent
+  | UnsaidEvent
+  | OrderBackEvent
   | RowEvent
   | NoteEvent
   | PickupEvent
@@ -118,6 +169,8 @@ type DistributiveOmit<T, K extends PropertyKey> = T extends unknown ? Omit<T, K>
 
 /** Minutes that a row may take longer at once. */
 export const LONGER_MAX = 720;
+/** Minutes that something to get later takes where nobody says (common practice, no source). */
+export const PICKUP_MIN = 5;
 /** Rows of an order, and changes of ovens in it, at most. */
 export const ORDER_MAX = 500;
 
@@ -183,9 +236,14 @@ export function instantAfter(now: Date, known: readonly DayEvent[], about: About
 
 type About = Pick<DayEvent, 'kind' | 'refs'>;
 
+/** What stands on a scale is what was put there last. */
+const AT_THE_SCALE: ReadonlySet<DayEvent['kind']> = new Set(['weighed', 'display', 'struckOut']);
+
 /** What an entry decides together with others; null for one that only adds to what is there. */
 function matterOf(about: About): string | null {
-  if (about.kind === 'replanned') return 'order';
+  if (about.kind === 'replanned' || about.kind === 'orderBack') return 'order';
+  if (about.kind === 'said' || about.kind === 'unsaid') return 'said';
+  if (AT_THE_SCALE.has(about.kind)) return 'scale';
   if (about.kind === 'note' || about.kind === 'pickup') return null;
   return `row ${keyOfEvent(about) ?? ''}`;
 }

@@ -1,6 +1,7 @@
 import {
   inDayOrder,
   keyOfEvent,
+  PICKUP_MIN,
   pickupRef,
   rowKey,
   type DayEvent,
@@ -21,6 +22,7 @@ export interface DayNote extends Said {
 
 /** Something to get later, and since when it is there; null while it is not. */
 export interface DayPickup extends DayNote {
+  readonly minutes: number;
   readonly gotAt: string | null;
 }
 
@@ -32,6 +34,9 @@ export interface DayTake extends Said {
 export interface DayReading extends Said {
   readonly milliC: number;
 }
+
+/** An order that was taken, with the id of its entry. */
+export type TakenOrder = ReplannedEvent['payload'] & { readonly id: string; readonly at: string };
 
 /** What the day's log says. Rows go by their keys, instants are as `toISOString` writes them. */
 export interface DayFold {
@@ -49,8 +54,8 @@ export interface DayFold {
   /** Shots that the day does without, though no take of them is good. */
   readonly without: ReadonlySet<string>;
   readonly readings: readonly DayReading[];
-  /** The order that was taken last; null while the day goes by the plan. */
-  readonly order: (ReplannedEvent['payload'] & { readonly at: string }) | null;
+  /** The order that was taken last and not taken back; null while the day goes by the plan. */
+  readonly order: TakenOrder | null;
 }
 
 const MINUTE_MS = 60_000;
@@ -68,11 +73,11 @@ const MINUTE_MS = 60_000;
 export function foldDay(events: readonly DayEvent[]): DayFold {
   const rows = new Rows();
   const notes: DayNote[] = [];
-  const pickups: DayNote[] = [];
+  const pickups: Omit<DayPickup, 'gotAt'>[] = [];
   const takes: DayTake[] = [];
   const without = new Set<string>();
   const readings: DayReading[] = [];
-  let order: DayFold['order'] = null;
+  const orders = new Map<string, TakenOrder>();
   for (const event of inDayOrder(events)) {
     const key = keyOfEvent(event);
     const said = { id: event.id, at: event.at, rowKey: key };
@@ -81,7 +86,11 @@ export function foldDay(events: readonly DayEvent[]): DayFold {
         notes.push({ ...said, text: event.payload.text });
         break;
       case 'pickup':
-        pickups.push({ ...said, text: event.payload.text });
+        pickups.push({
+          ...said,
+          text: event.payload.text,
+          minutes: event.payload.minutes ?? PICKUP_MIN,
+        });
         break;
       case 'take':
         takes.push({ ...said, ...event.payload });
@@ -94,7 +103,10 @@ export function foldDay(events: readonly DayEvent[]): DayFold {
         readings.push({ ...said, milliC: event.payload.milliC });
         break;
       case 'replanned':
-        order = { ...event.payload, at: event.at };
+        orders.set(event.id, { ...event.payload, id: event.id, at: event.at });
+        break;
+      case 'orderBack':
+        orders.delete(event.payload.replannedId);
         break;
       case 'longer':
         if (key !== null) rows.longer(key, event.at, event.payload.minutes);
@@ -105,6 +117,14 @@ export function foldDay(events: readonly DayEvent[]): DayFold {
       case 'redo':
       case 'takenBack':
         if (key !== null) rows.mark(key, event.kind, event.at);
+        break;
+      // What is on the scale and what was said is told by folds of their own.
+      case 'weighed':
+      case 'display':
+      case 'struckOut':
+      case 'said':
+      case 'unsaid':
+        break;
     }
   }
   const { doneAt, skippedAt, startedAt, longerUntil, redone } = rows;
@@ -122,7 +142,7 @@ export function foldDay(events: readonly DayEvent[]): DayFold {
     takes,
     without,
     readings,
-    order,
+    order: [...orders.values()].at(-1) ?? null,
   };
 }
 

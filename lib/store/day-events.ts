@@ -1,9 +1,11 @@
 import 'server-only';
 import type { z } from 'zod';
-import type { Problem } from '#lib/result';
+import { ok, type Problem } from '#lib/result';
 import type { DayEvent } from '#lib/shoot/day-log';
 import { database } from '#lib/store/client';
+import type { Edit } from '#lib/store/command';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
+import { changesADish, scaleEdits } from '#lib/store/day-weighings';
 import { ALIVE } from '#lib/store/load';
 import { problemAt } from '#lib/store/refusals';
 import type { jsonObject } from '#lib/store/rows-basic';
@@ -43,27 +45,88 @@ export async function keepDayEvents(
   if ((await database().filmingDay.findFirst({ where: day })) === null) {
     return { kept: [], already: [], refused: events.map(goneDay), unknownSteps: [] };
   }
+  const kept = new Set<string>();
+  const turnedDown = new Map<string, Problem>();
   for (let attempt = 1; ; attempt++) {
     const { fresh, already, refused } = await sorted(dayId, events);
-    const answer = { kept: fresh.map(({ id }) => id), already, refused };
-    if (fresh.length === 0) return { ...answer, unknownSteps: [] };
+    const open = fresh.filter(({ id }) => !turnedDown.has(id));
+    const raced = await keepInTurn(open, { dayId, at, creatorId, kept, turnedDown });
+    if (raced === null) {
+      return {
+        kept: [...kept],
+        already: already.filter((id) => !kept.has(id)),
+        refused: [...refused, ...[...turnedDown].map(([id, problem]) => ({ id, problem }))],
+        unknownSteps: await withoutStep(events.filter(({ id }) => kept.has(id))),
+      };
+    }
+    if (attempt === ATTEMPTS) throw new Error(`Day events were refused: ${JSON.stringify(raced)}`);
+  }
+}
+
+interface Keeping {
+  readonly dayId: string;
+  readonly at: Date;
+  readonly creatorId: string;
+  readonly kept: Set<string>;
+  readonly turnedDown: Map<string, Problem>;
+}
+
+/**
+ * Writes events in their order, those that change a dish each as an act of its own. Null when all are settled; else
+ * the problems of a write that another was in the way of.
+ */
+async function keepInTurn(
+  events: readonly DayEvent[],
+  { dayId, at, creatorId, kept, turnedDown }: Keeping,
+): Promise<readonly Problem[] | null> {
+  for (const batch of batchesOf(events)) {
+    const [first] = batch;
+    const scale =
+      batch.length === 1 && first ? await scaleEdits(dayId, first, creatorId) : NO_EDITS;
+    if (!scale.ok) {
+      if (first && scale.problems[0]) turnedDown.set(first.id, scale.problems[0]);
+      continue;
+    }
     const written = await write({
       actor: creatorId,
       creatorId,
-      label: labelOf(fresh),
+      label: scale.value.label ?? labelOf(batch),
       at,
-      edits: fresh.map((event) => ({
-        op: 'create',
-        entity: 'DayEvent',
-        row: { ...event, dayId, at: new Date(event.at), ...plainJson(event) },
-      })),
+      edits: [
+        ...batch.map((event): Edit => ({
+          op: 'create',
+          entity: 'DayEvent',
+          row: { ...event, dayId, at: new Date(event.at), ...plainJson(event) },
+        })),
+        ...scale.value.edits,
+      ],
     });
-    if (written.ok) return { ...answer, unknownSteps: await withoutStep(fresh) };
-    const raced = written.problems.every(({ code }) => code === 'exists-already');
-    if (!raced || attempt === ATTEMPTS) {
-      throw new Error(`Day events were refused: ${JSON.stringify(written.problems)}`);
+    if (!written.ok) {
+      const { problems } = written;
+      if (problems.every(({ code }) => RACED.has(code))) return problems;
+      throw new Error(`Day events were refused: ${JSON.stringify(problems)}`);
     }
+    for (const { id } of batch) kept.add(id);
   }
+  return null;
+}
+
+const NO_EDITS = ok({ label: null, edits: [] });
+
+/** What a write says that another was in the way of: looked at once more, all is told. */
+const RACED: ReadonlySet<string> = new Set(['exists-already', 'conflict', 'gone']);
+
+function batchesOf(events: readonly DayEvent[]): DayEvent[][] {
+  const batches: DayEvent[][] = [];
+  let open: DayEvent[] | null = null;
+  for (const event of events) {
+    if (changesADish(event)) {
+      batches.push([event]);
+      open = null;
+    } else if (open) open.push(event);
+    else batches.push((open = [event]));
+  }
+  return batches;
 }
 
 /** Parts what was sent into new, there already, and refused; removed ones are there too. */
@@ -168,6 +231,12 @@ function labelOf(events: readonly DayEvent[]): string {
     temperature: 'Inside temperature read',
     longer: 'Takes longer on the day',
     replanned: 'Another order from now on',
+    orderBack: 'The order before on the day',
+    weighed: 'Weighed on the day',
+    display: 'Photo of a scale’s display',
+    struckOut: 'A reading struck out on the day',
+    said: 'Said on the day',
+    unsaid: 'Not said after all',
   };
   return words[only.kind];
 }

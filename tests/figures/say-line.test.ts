@@ -102,14 +102,18 @@ describe('the line to say', () => {
 
   it('is of one portion where there are equal ones, else of the whole dish', () => {
     // 200 g: 758 kcal ± 2.1 likely, 26.3 g; a quarter: 189.5 kcal, 6.6 g.
-    expect(lineOf(grams('oats', 'oats', 200), 4)).toEqual({
+    expect(lineOf(grams('oats', 'oats', 200), 4)).toMatchObject({
       ready: true,
       text: 'One of 4 has 190 calories and 7 grams of protein.',
       halved: null,
       remark: null,
     });
-    expect(lineOf(grams('oats', 'oats', 200), null)).toEqual({
+    expect(lineOf(grams('oats', 'oats', 200), null)).toMatchObject({
       ready: true,
+      numbers: [
+        { nutrient: 'energyKcal', amount: 758, hedge: 'exact' },
+        { nutrient: 'protein', amount: 26, hedge: 'exact' },
+      ],
       text: 'The whole dish has 758 calories and 26 grams of protein.',
       halved: null,
       remark: null,

@@ -16,6 +16,8 @@ import {
   type RowRef,
 } from '#lib/shoot/day-log';
 import { entryClock } from '#lib/shoot/entry-clock';
+import { foldScale } from '#lib/shoot/day-weighings';
+import { foldSaid } from '#lib/shoot/fold-said';
 import { foldDay, isUnderWay } from '#lib/shoot/fold-day';
 import { isBehind, nowAndNext, type OrderRow } from '#lib/shoot/now-and-next';
 
@@ -75,8 +77,64 @@ const entry: fc.Arbitrary<Entry> = fc.oneof(
       return { kind: 'replanned', refs: {}, payload: { rows, heats } };
     }),
 );
+/** Ids of entries, few, so that what takes something back often finds it. */
+const entryId = fc.nat(12).map((n) => `e${n}`);
+const lineId = fc.constantFrom('oats', 'milk');
+const atScaleOrSaid: fc.Arbitrary<Entry> = fc.oneof(
+  fc
+    .record({
+      lineId,
+      of: fc.constantFrom('raw' as const, 'container' as const),
+      grossMg: fc.integer({ min: 2, max: 9 }),
+      answersId: fc.option(entryId),
+      photoId: fc.option(entryId),
+    })
+    .map((some): Entry => ({
+      kind: 'weighed',
+      refs: {},
+      payload: {
+        recipeId: 'r',
+        tareMg: 1,
+        method: 'direct',
+        scaleId: 's',
+        afterId: null,
+        readAt: null,
+        ...some,
+      },
+    })),
+  lineId.map((on): Entry => ({
+    kind: 'display',
+    refs: {},
+    payload: {
+      recipeId: 'r',
+      lineId: on,
+      of: 'raw',
+      way: 'direct',
+      scaleId: 's',
+      containerMg: 0,
+      beforeId: null,
+      sha256: 'a'.repeat(64),
+    },
+  })),
+  entryId.map((weighingId): Entry => ({ kind: 'struckOut', refs: {}, payload: { weighingId } })),
+  fc
+    .tuple(fc.constantFrom('d1', 'd2'), fc.integer({ min: 1, max: 900 }))
+    .map(([segmentId, amount]): Entry => ({
+      kind: 'said',
+      refs: {},
+      payload: {
+        scope: { kind: 'whole', segmentId },
+        text: `It has ${amount}.`,
+        numbers: [{ nutrient: 'energyKcal', amount, hedge: 'exact', value: amount }],
+      },
+    })),
+  entryId.map((saidId): Entry => ({ kind: 'unsaid', refs: {}, payload: { saidId } })),
+  entryId.map((replannedId): Entry => {
+    return { kind: 'orderBack', refs: {}, payload: { replannedId } };
+  }),
+);
 const event: fc.Arbitrary<DayEvent> = fc
-  .tuple(made, entry)
+  .tuple(made, fc.oneof({ weight: 2, arbitrary: entry }, atScaleOrSaid))
   .map(([m, e]) => ({ ...m, ...e }) as DayEvent);
 const isMark = (e: DayEvent): e is RowEvent => (ROW_KINDS as readonly string[]).includes(e.kind);
 
@@ -115,6 +173,8 @@ describe('the fold of a day', () => {
         ),
         ([events, again]) => {
           expect(foldDay(again)).toEqual(foldDay(events));
+          expect(foldScale(again)).toEqual(foldScale(events));
+          expect(foldSaid(again)).toEqual(foldSaid(events));
           expect(inDayOrder(inDayOrder(again))).toEqual(inDayOrder(events));
         },
       ),

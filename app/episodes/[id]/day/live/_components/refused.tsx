@@ -1,5 +1,6 @@
 import { Button } from '../../../../../_ui/button';
 import { keyOfEvent, type DayEvent } from '#lib/shoot/day-log';
+import { scaleGramsText } from '#lib/units/scale-grams';
 import type { Waiting } from '../_log/waiting-store';
 
 interface Props {
@@ -41,9 +42,13 @@ export function Refused({ waiting, titleOf, onAgain, onThrowAway }: Props) {
 function wordsOf(event: DayEvent, titleOf: (rowKey: string) => string | null): string {
   if (event.kind === 'note') return `Note “${event.payload.text}”`;
   if (event.kind === 'pickup') return `To get later “${event.payload.text}”`;
-  if (event.kind === 'replanned') return 'Another order from now on';
-  const title = titleOf(keyOfEvent(event) ?? '') ?? 'a step that is not in this order';
-  return `${ABOUT[event.kind]}: ${title}`;
+  if (event.kind === 'said') return `Said “${event.payload.text}”`;
+  if (event.kind === 'weighed') {
+    return `${ABOUT.weighed}, ${scaleGramsText(event.payload.grossMg)} g on the scale`;
+  }
+  const words = ABOUT[event.kind];
+  if (OF_THE_DAY.has(event.kind)) return words;
+  return `${words}: ${titleOf(keyOfEvent(event) ?? '') ?? 'a step that is not in this order'}`;
 }
 
 const ABOUT = {
@@ -56,4 +61,19 @@ const ABOUT = {
   without: 'Done without a shot',
   temperature: 'Inside temperature',
   longer: 'Takes longer',
+  replanned: 'Another order from now on',
+  orderBack: 'The order before',
+  weighed: 'Weighed',
+  display: 'Photo of the scale’s display',
+  struckOut: 'A reading struck out',
+  unsaid: 'Not said after all',
 } as const;
+
+/** What is about no row. */
+const OF_THE_DAY: ReadonlySet<DayEvent['kind']> = new Set([
+  'replanned',
+  'orderBack',
+  'display',
+  'struckOut',
+  'unsaid',
+]);

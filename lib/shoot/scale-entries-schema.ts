@@ -1,0 +1,49 @@
+import { z } from 'zod';
+import { weighingSchema, WEIGHING_KINDS } from '#lib/episode/schema';
+import type { Display, Weighed } from '#lib/shoot/scale-entries';
+
+const id = z.string().regex(/^[\w:.-]{1,64}$/, 'An id has 1 to 64 letters, digits or : . - _');
+const { grossMg, tareMg, method } = weighingSchema.shape;
+const instant = z.iso
+  .datetime({ offset: true, error: 'Not an instant such as 2026-05-02T08:00:00.000Z' })
+  .transform((text) => new Date(text).toISOString());
+
+const MORE = 'The scale showed more than what comes off';
+
+/** A reading of a scale: of an ingredient, of the finished dish, or of a container that waits. */
+export const weighedPayload: z.ZodType<Weighed> = z
+  .strictObject({
+    recipeId: id,
+    lineId: id.nullable(),
+    of: z.enum(WEIGHING_KINDS),
+    grossMg,
+    tareMg,
+    method,
+    scaleId: id,
+    afterId: id.nullable(),
+    answersId: id.nullable(),
+    photoId: id.nullable(),
+    readAt: instant.nullable(),
+  })
+  .refine((one) => one.grossMg > one.tareMg, { path: ['grossMg'], error: MORE })
+  .refine(({ of, lineId }) => of === 'container' || (of === 'finished') === (lineId === null), {
+    path: ['lineId'],
+    error: 'An ingredient is named, and for the finished dish none is',
+  });
+
+/** A photo of the display, by the hash of its bytes. */
+export const displayPayload: z.ZodType<Display> = z
+  .strictObject({
+    recipeId: id,
+    lineId: id.nullable(),
+    of: z.enum(['raw', 'cooked', 'left', 'finished']),
+    way: z.enum(['direct', 'difference', 'total']),
+    scaleId: id,
+    containerMg: tareMg,
+    beforeId: id.nullable(),
+    sha256: z.string().regex(/^[0-9a-f]{64}$/, 'The hash of a photo has 64 hexadecimal digits'),
+  })
+  .refine(({ of, lineId }) => (of === 'finished') === (lineId === null), {
+    path: ['lineId'],
+    error: 'An ingredient is named, and for the finished dish none is',
+  });
