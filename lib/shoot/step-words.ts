@@ -44,7 +44,11 @@ export function stepWords(
 }
 
 /** Shortest, usual and longest: `'6–8–12 min'`, or one number where they are the same. */
-function durationWords({ lowS, usualS, highS }: Step): string {
+export function durationWords({
+  lowS,
+  usualS,
+  highS,
+}: Pick<Step, 'lowS' | 'usualS' | 'highS'>): string {
   if (lowS === usualS && usualS === highS) return minutesSaid(usualS);
   return `${minutesTyped(lowS)}–${minutesTyped(usualS)}–${minutesSaid(highS)}`;
 }

@@ -1,0 +1,98 @@
+import type { Segment, Step } from '#lib/episode/schema';
+import { LONGEST_STEP_S } from '#lib/episode/step-limits';
+import type { DayFacts } from '#lib/shoot/day-facts';
+import { keyOfEvent, rowKey, type DayEvent } from '#lib/shoot/day-log';
+import { foldDay } from '#lib/shoot/fold-day';
+
+/** Shortest, usual and longest time of a step, in seconds. */
+export type StepTimes = Pick<Step, 'lowS' | 'usualS' | 'highS'>;
+
+/**
+ * What the day says of a step's time:
+ * - `took`: so many seconds, and the times that the step gets if they are taken;
+ * - `asPlanned`: so many seconds, which are its usual ones;
+ * - `doubtful`: so many seconds, which are less than a tenth or more than ten times the usual: asked about;
+ * - `skipped`, `notDone`; `noStart`: done, but nobody entered when it began.
+ */
+export type StepActual =
+  | { readonly kind: 'took' | 'doubtful'; readonly seconds: number; readonly take: StepTimes }
+  | { readonly kind: 'asPlanned'; readonly seconds: number }
+  | { readonly kind: 'skipped' | 'notDone' | 'noStart' };
+
+/** A step of the day beside what became of it. */
+export interface StepAfter {
+  readonly step: Step;
+  readonly segment: Segment;
+  readonly actual: StepActual;
+  /** How often it was begun again; its time is that of the last making. */
+  readonly redone: number;
+}
+
+/** Times are told and taken in steps of so many seconds: nobody presses more exactly (common practice, no source). */
+export const GRAIN_S = 30;
+/** Beyond these parts of the usual time somebody forgot to press (common practice, no source). */
+const DOUBTFUL = { below: 0.1, above: 10 } as const;
+
+/** The steps of a filming day in viewing order, each with the time that it took by the day's log. */
+export function stepsAfter(facts: DayFacts, events: readonly DayEvent[]): StepAfter[] {
+  const { doneAt, skippedAt, redone } = foldDay(events);
+  const times = secondsByRow(events);
+  return facts.steps.map(({ step, segment }) => {
+    const key = rowKey({ stepId: step.id });
+    const seconds = times.get(key);
+    const actual: StepActual =
+      seconds !== undefined
+        ? actualOf(step, seconds)
+        : { kind: doneAt.has(key) ? 'noStart' : skippedAt.has(key) ? 'skipped' : 'notDone' };
+    return { step, segment, actual, redone: redone.get(key) ?? 0 };
+  });
+}
+
+/**
+ * How long each row took, in seconds, by its key: from its 'started' to its 'done'. A row that is skipped, taken back
+ * or not done has none, and one whose beginning was only gathered (it was said to take longer) has none either;
+ * of one that was made again the last making counts.
+ */
+export function secondsByRow(events: readonly DayEvent[]): ReadonlyMap<string, number> {
+  const { doneAt, startedAt } = foldDay(events);
+  const begun = new Set(
+    events
+      .filter(({ kind }) => kind === 'started')
+      .map((event) => `${event.at} ${keyOfEvent(event)}`),
+  );
+  return new Map(
+    [...doneAt].flatMap(([key, done]): [string, number][] => {
+      const started = startedAt.get(key);
+      if (started === undefined || !begun.has(`${started} ${key}`)) return [];
+      const seconds = Math.round((Date.parse(done) - Date.parse(started)) / 1000);
+      return seconds < 0 ? [] : [[key, seconds]];
+    }),
+  );
+}
+
+/** Whether a time is so far from the usual one that it was hardly the step's own. */
+export function isDoubtful(seconds: number, usualS: number): boolean {
+  if (seconds > LONGEST_STEP_S) return true;
+  return seconds < usualS * DOUBTFUL.below || seconds > usualS * DOUBTFUL.above;
+}
+
+/** Seconds to the nearest half minute, and no less than that of what took any time. `inGrains(40)` → 30 */
+export function inGrains(seconds: number): number {
+  return Math.max(seconds > 0 ? GRAIN_S : 0, Math.round(seconds / GRAIN_S) * GRAIN_S);
+}
+
+/**
+ * A step's times once what it took is its usual time: the shortest and longest stay, but where they would leave it
+ * out. One day says little of how far a step may vary, so no range gets narrower.
+ */
+export function withUsual({ lowS, highS }: StepTimes, seconds: number): StepTimes {
+  const usualS = Math.min(LONGEST_STEP_S, inGrains(seconds));
+  return { lowS: Math.min(lowS, usualS), usualS, highS: Math.max(highS, usualS) };
+}
+
+function actualOf(step: StepTimes, seconds: number): StepActual {
+  const take = withUsual(step, seconds);
+  if (isDoubtful(seconds, step.usualS)) return { kind: 'doubtful', seconds, take };
+  if (take.usualS === step.usualS) return { kind: 'asPlanned', seconds };
+  return { kind: 'took', seconds, take };
+}
