@@ -1,4 +1,5 @@
 import type { Episode } from '#lib/episode/schema';
+import type { Learnt } from '#lib/method/learnt-minutes';
 import type { Place, Setting, Stretch } from '#lib/method/method-step';
 import type { MethodStep } from '#lib/method/read-method';
 import { degreesText } from '#lib/shoot/day-words';
@@ -28,16 +29,25 @@ export function settingText({ value, unit, fan }: Setting): string {
 
 /**
  * What was read of a step, in words, each with the words of the text it comes from: its minutes, where, whose work,
- * the oven's and the inside temperature. Minutes that no words say are called a guess.
+ * the oven's and the inside temperature. Minutes that no words say are called a guess, unless they were learnt.
+ * @param learnt what the step took in this kitchen; null where that is not known
  */
-export function foundWords(text: string, step: MethodStep, region: Episode['region']): Found[] {
+export function foundWords(
+  text: string,
+  step: MethodStep,
+  region: Episode['region'],
+  learnt: Learnt | null = null,
+): Found[] {
   const { read, oven, insideMilliC } = step;
   const words = (of: Stretch | null) => (of ? closed(text, of) : null);
   const place = PLACES[read.equipment];
   return [
     read.minutes === null
-      ? { what: 'no minutes in the text: a guess', from: null }
+      ? { what: `no minutes in the text: ${learnt?.words ?? 'a guess'}`, from: null }
       : { what: timeText(step), from: words(read.minutesFrom) },
+    ...(read.minutes === null || learnt === null
+      ? []
+      : [{ what: `it took ${learnt.times} here`, from: null }]),
     ...(place === '' ? [] : [{ what: place, from: null }]),
     { what: read.hands === 'by hand' ? 'hands' : 'by itself', from: null },
     ...(oven

@@ -1,5 +1,6 @@
 import type { Episode, Oven, Segment, Step } from '#lib/episode/schema';
 import { foundWords, noteOf, type Found } from '#lib/method/found-words';
+import { learntTime, type Learnt } from '#lib/method/learnt-minutes';
 import type { MethodStep, OvenSetting, ReadMethod } from '#lib/method/read-method';
 import {
   addingRules,
@@ -8,6 +9,7 @@ import {
   type Rule,
   type ShownRule,
 } from '#lib/method/rules';
+import type { LoggedStep } from '#lib/shoot/after-logged';
 
 /** A step as it is offered, before the person has ticked or changed anything. */
 export interface ProposedStep {
@@ -49,17 +51,29 @@ export interface ForDish {
   readonly ovens: readonly Oven[];
   readonly segment: Pick<Segment, 'washUpS'>;
   readonly region: Episode['region'];
+  /** What steps took on this kitchen's filming days. */
+  readonly logged?: readonly LoggedStep[];
 }
 
 /**
  * The steps of a method as they are offered, and the rules of this kitchen and dish. Nothing is added by it.
- * A step longer than a filming day is offered without its tick.
+ * A step longer than a filming day is offered without its tick. Where the text says no minutes they are those of this
+ * kitchen's logged days, if there are any like it.
  */
 export function propose(method: ReadMethod, dish: ForDish): Proposal {
-  const steps = method.steps.map((step, index) => proposed(method, step, index, dish.region));
+  const timed = method.steps.map((step) => {
+    const learnt = learntTime(step, dish.logged ?? []);
+    const guessed = step.read.minutes === null;
+    return { step: guessed && learnt ? { ...step, time: learnt.time } : step, learnt };
+  });
   return {
-    steps,
-    rules: addingRules(method.steps, dish.segment.washUpS),
+    steps: timed.map(({ step, learnt }, index) =>
+      proposed(method, step, learnt, index, dish.region),
+    ),
+    rules: addingRules(
+      timed.map(({ step }) => step),
+      dish.segment.washUpS,
+    ),
     shown: shownRules(method, dish),
   };
 }
@@ -67,6 +81,7 @@ export function propose(method: ReadMethod, dish: ForDish): Proposal {
 function proposed(
   { text }: ReadMethod,
   step: MethodStep,
+  learnt: Learnt | null,
   index: number,
   region: Episode['region'],
 ): ProposedStep {
@@ -91,7 +106,7 @@ function proposed(
     note: noteOf(step),
     meanwhile: read.meanwhile && index > 0,
     sentence: text.slice(step.sentence.start, step.sentence.end),
-    found: foundWords(text, step, region),
+    found: foundWords(text, step, region, learnt),
     ticked: !long,
     remark: said,
   };

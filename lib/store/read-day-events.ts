@@ -75,7 +75,8 @@ async function changedSince(tx: Tx, after: number, creatorId: string): Promise<s
     : [...new Set(changes.map(({ entityId }) => entityId))];
 }
 
-function eventFrom(row: {
+/** An event as the table keeps it; throws where it is none. */
+export function eventFrom(row: {
   id: string;
   deviceId: string;
   deviceSeq: number;

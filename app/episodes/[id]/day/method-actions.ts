@@ -2,6 +2,7 @@
 
 import { failed, ok } from '#lib/result';
 import { nextPlace } from '#lib/store/next-place';
+import { readLoggedSteps } from '#lib/store/read-logged-steps';
 import { readLastStep } from '#lib/store/read-step-ties';
 import { MOST_STEPS } from '#lib/episode/step-limits';
 import { stepsToAdd } from '#lib/method/steps-to-add';
@@ -26,7 +27,7 @@ async function readSteps(state: FormState, form: FormData): Promise<FormState> {
   const next = await parseThenAct(methodForm, state, form, async (sent) => {
     const found = await find(sent);
     if (!found) return GONE;
-    const proposal = proposalOf(found.file, found.segment, sent.method);
+    const proposal = proposalOf(found, sent.method);
     if (!proposal.ok) return proposal;
     const { episodeId, segmentId, method } = sent;
     const own = { episodeId, segmentId, method, read: method };
@@ -52,7 +53,7 @@ async function addSteps(state: FormState, form: FormData): Promise<FormState> {
       if (!found) return GONE;
       const { file, segment, rev } = found;
       if (sent.method !== sent.read) return CHANGED;
-      const proposal = proposalOf(file, segment, sent.read);
+      const proposal = proposalOf(found, sent.read);
       if (!proposal.ok) return proposal;
       const chosen = choiceOf(proposal.value, sent, unitOf(file));
       if (!chosen.ok) return chosen;
@@ -91,7 +92,8 @@ async function find({ episodeId, segmentId }: Pick<MethodSent, 'episodeId' | 'se
   const read = await readDay(episodeId);
   const segment = read?.file.episode.segments.find(({ id }) => id === segmentId);
   if (!read || !segment) return null;
-  return { file: read.file, segment, rev: read.revs[segmentId] ?? 0 };
+  const logged = await readLoggedSteps(read.file.kitchen.id);
+  return { file: read.file, segment, rev: read.revs[segmentId] ?? 0, logged };
 }
 
 /** What was read last stands in the form whatever came of it; drawn from the text, not from what was sent. */
@@ -100,7 +102,7 @@ async function withOffer(state: FormState): Promise<FormState> {
   if (!episodeId || !segmentId || !read) return state;
   const found = await find({ episodeId, segmentId });
   if (!found) return state;
-  const proposal = proposalOf(found.file, found.segment, read);
+  const proposal = proposalOf(found, read);
   const offer = proposal.ok ? JSON.stringify(offerOf(proposal.value, unitOf(found.file))) : '';
   return { ...state, typed: { ...typed, episodeId, segmentId, read, offer } };
 }

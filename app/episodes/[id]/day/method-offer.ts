@@ -2,6 +2,7 @@ import type { EpisodeFile, Segment } from '#lib/episode/schema';
 import { propose, type Proposal } from '#lib/method/proposal';
 import { readMethod } from '#lib/method/read-method';
 import type { Result } from '#lib/result';
+import type { LoggedStep } from '#lib/shoot/after-logged';
 import { degreesTyped, minutesTyped } from '#lib/units/read-typed';
 import { ruleFields, stepFields, type MethodOffer } from './method-fields';
 
@@ -9,12 +10,20 @@ import { ruleFields, stepFields, type MethodOffer } from './method-fields';
 export const unitOf = (file: Pick<EpisodeFile, 'episode'>): 'C' | 'F' =>
   file.episode.region === 'US' ? 'F' : 'C';
 
+/** A dish with what its steps may have taken on other days. */
+export interface MethodDish {
+  readonly file: EpisodeFile;
+  readonly segment: Segment;
+  readonly logged: readonly LoggedStep[];
+}
+
 /** The proposal for a dish from a text. */
-export function proposalOf(file: EpisodeFile, segment: Segment, text: string): Result<Proposal> {
+export function proposalOf({ file, segment, logged }: MethodDish, text: string): Result<Proposal> {
   const { region } = file.episode;
   const method = readMethod(text, region);
   if (!method.ok) return method;
-  return { ok: true, value: propose(method.value, { ovens: file.kitchen.ovens, segment, region }) };
+  const { ovens } = file.kitchen;
+  return { ok: true, value: propose(method.value, { ovens, segment, region, logged }) };
 }
 
 /** What the form draws of a proposal. */
