@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { CORE_MILLI_C, OVEN_MILLI_C } from '#lib/episode/step-limits';
+import { cameraClockPayload } from '#lib/shoot/camera-clock-schema';
 import {
   LONGER_MAX,
   NOTE_MAX,
@@ -149,5 +150,11 @@ export const dayEventSchema: z.ZodType<DayEvent> = z.discriminatedUnion('kind', 
     kind: z.literal('orderBack'),
     refs: nothing,
     payload: z.strictObject({ replannedId: id }),
+  }),
+  z.strictObject({
+    ...made,
+    kind: z.literal('cameraClock'),
+    refs: nothing,
+    payload: cameraClockPayload,
   }),
 ]);

@@ -1,3 +1,4 @@
+import type { CameraClock } from '#lib/shoot/camera-clock';
 import type { PlanEntry } from '#lib/shoot/plan';
 import type { Said } from '#lib/shoot/said-entries';
 import type { Display, Weighed } from '#lib/shoot/scale-entries';
@@ -147,7 +148,15 @@ export interface OrderBackEvent extends Made {
   readonly payload: { readonly replannedId: string };
 }
 
+/** A picture in which the camera saw the phone's clock; of several the last counts. */
+export interface CameraClockEvent extends Made {
+  readonly kind: 'cameraClock';
+  readonly refs: Readonly<Record<string, never>>;
+  readonly payload: CameraClock;
+}
+
 export type DayEvent =
+  | CameraClockEvent
   | WeighedEvent
   | DisplayEvent
   | StruckOutEvent

@@ -118,7 +118,8 @@ export function foldDay(events: readonly DayEvent[]): DayFold {
       case 'takenBack':
         if (key !== null) rows.mark(key, event.kind, event.at);
         break;
-      // What is on the scale and what was said is told by folds of their own.
+      // What is on the scale, what was said and the camera's clock is told by folds of their own.
+      case 'cameraClock':
       case 'weighed':
       case 'display':
       case 'struckOut':

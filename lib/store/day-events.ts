@@ -231,6 +231,7 @@ function labelOf(events: readonly DayEvent[]): string {
     temperature: 'Inside temperature read',
     longer: 'Takes longer on the day',
     replanned: 'Another order from now on',
+    cameraClock: 'The clock seen by the camera',
     orderBack: 'The order before on the day',
     weighed: 'Weighed on the day',
     display: 'Photo of a scale’s display',

@@ -67,6 +67,7 @@ const ABOUT = {
   display: 'Photo of the scale’s display',
   struckOut: 'A reading struck out',
   unsaid: 'Not said after all',
+  cameraClock: 'The clock seen by the camera',
 } as const;
 
 /** What is about no row. */
