@@ -51,13 +51,18 @@ export function frameRate(id: FrameRateId): FrameRate {
 }
 
 /**
- * The rate of so many frames a second, exactly; null where it is none of ours. Where numbers can be left out it is
- * the one that leaves out none, since a bare rate does not say so.
+ * The rate of so many frames a second, exactly; null where it is none of ours. A bare rate does not say whether
+ * numbers are left out.
  * @example rateOf({ num: 30000, den: 1001 })?.id // '29.97'
  */
-export function rateOf(rate: { readonly num: number; readonly den: number }): FrameRate | null {
+export function rateOf(
+  rate: { readonly num: number; readonly den: number },
+  dropFrame = false,
+): FrameRate | null {
   const all = FRAME_RATE_IDS.map(frameRate);
-  return all.find(({ num, den, drop }) => drop === 0 && num * rate.den === rate.num * den) ?? null;
+  const fits = ({ num, den, drop }: FrameRate) =>
+    num * rate.den === rate.num * den && drop > 0 === dropFrame;
+  return all.find(fits) ?? null;
 }
 
 const MINUTES_IN_DAY = 24 * 60;

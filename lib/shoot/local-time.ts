@@ -23,3 +23,20 @@ export function minuteOf(instant: Date, date: string, zone: string): number {
     86_400_000;
   return days * 1440 + local.getHours() * 60 + local.getMinutes();
 }
+
+/** An instant by the clock of a zone, to the second. `localClock(new Date('2026-05-02T08:05:09Z'), 'UTC')` → `'08:05:09'` */
+export function localClock(instant: Date, zone: string): string {
+  const local = new TZDate(instant.getTime(), zone);
+  return [local.getHours(), local.getMinutes(), local.getSeconds()]
+    .map((part) => String(part).padStart(2, '0'))
+    .join(':');
+}
+
+/**
+ * The instant of a clock time to the second, so many seconds after local midnight of `date`: the wall clock of `zone`
+ * decides. From 86,400 on it is the next day.
+ */
+export function instantOfSecond(date: string, second: number, zone: string): Date {
+  const minute = Math.floor(second / 60);
+  return new Date(instantOf(date, minute, zone).getTime() + (second - minute * 60) * 1000);
+}

@@ -136,6 +136,8 @@ describe('timecode', () => {
   it('finds the rate of an exact fraction, and none of another', () => {
     expect(rateOf({ num: 25, den: 1 })?.id).toBe('25');
     expect(rateOf({ num: 60_000, den: 2002 })?.id).toBe('29.97');
+    expect(rateOf({ num: 30_000, den: 1001 }, true)?.id).toBe('29.97df');
+    expect(rateOf({ num: 25, den: 1 }, true)).toBeNull();
     expect(rateOf({ num: 2997, den: 100 })).toBeNull();
   });
 
