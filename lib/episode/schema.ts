@@ -249,6 +249,16 @@ export const stepSchema = z
     /** Inside temperature to reach, and how long it must then rest. */
     coreMilliC: z.int().min(CORE_MILLI_C.min).max(CORE_MILLI_C.max).nullable(),
     restS: seconds,
+    /** What the hands touch, where that matters: raw meat, poultry, fish or egg, or what is eaten as it is. */
+    contact: z.enum(['rawAnimal', 'readyToEat']).nullable().default(null),
+    /** Done before the filming day: the evening before, or earlier still where a link says so. */
+    evening: z.boolean().default(false),
+    /** Where the camera stands, in the person's words: "over the board"; empty where it does not matter. */
+    cameraSetUp: oneLine(80).default(''),
+    /** The appliance of the kitchen that it runs in. */
+    applianceId: id.nullable().default(null),
+    /** Places of the counter it takes; they bind where the kitchen counts its places. */
+    counter: z.int().min(0).max(12).default(0),
     /** On camera: takes the camera and, where `daylight` is true, the light. */
     onCamera: z.boolean(),
     daylight: z.boolean(),
@@ -341,6 +351,8 @@ export const segmentSchema = z.object({
   spareScope: z.enum(['whole', 'spoiltLines']),
   /** Minutes of washing-up that this segment leaves; must be done before wrap. */
   washUpS: seconds,
+  /** Its shots before anything is dirty, or after every dish of the day is ready; null where it does not matter. */
+  filmedWhen: z.enum(['beforeDirty', 'afterReady']).nullable().default(null),
 });
 export type Segment = z.infer<typeof segmentSchema>;
 
@@ -407,6 +419,38 @@ export const ovenSchema = z.object({
 });
 export type Oven = z.infer<typeof ovenSchema>;
 
+/** What takes food and runs by itself beside ovens and burners: a microwave, an air fryer, a rice cooker. */
+export const applianceSchema = z.object({
+  id,
+  name: oneLine(80),
+  /** How many steps it takes at a time. */
+  places: z.int().min(1).max(12),
+});
+export type Appliance = z.infer<typeof applianceSchema>;
+
+/** Moments of a dish at which a shot is got, in the order in which they come. */
+export const SHOT_MOMENTS = [
+  'ingredientsRaw',
+  'onTheScale',
+  'intoTheHeat',
+  'outOfTheHeat',
+  'still',
+  'cutOpen',
+  'firstBite',
+  'number',
+] as const;
+export type ShotMoment = (typeof SHOT_MOMENTS)[number];
+
+/** A shot that the person gets of every dish. */
+export const houseShotSchema = z.object({
+  id,
+  title: oneLine(200).min(1),
+  moment: z.enum(SHOT_MOMENTS),
+  framing: oneLine(80),
+  lengthS: seconds,
+});
+export type HouseShot = z.infer<typeof houseShotSchema>;
+
 /** Measures by eye, each with its own spread. */
 export const MEASURE_KINDS = ['spoon', 'cup', 'piece', 'slice', 'handful', 'portion'] as const;
 
@@ -418,7 +462,16 @@ export const kitchenSchema = z.object({
   lat: z.number().min(-90).max(90).nullable(),
   lon: z.number().min(-180).max(180).nullable(),
   burners: z.int().min(0).max(12),
+  /** Seconds to move the camera from one set-up to another; null where that is not counted. */
+  cameraChangeS: seconds.nullable().default(null),
+  /** Places on the counter; null where they are not counted. */
+  counterPlaces: z.int().min(1).max(24).nullable().default(null),
+  /** Seconds of cleaning hands, board and counter after raw animal food. */
+  cleanDownS: seconds.default(300),
+  /** What the camera writes, in megabits a second; null where nobody said. */
+  videoMbps: z.int().min(1).max(10_000).nullable().default(null),
   ovens: z.array(ovenSchema).max(6),
+  appliances: z.array(applianceSchema).max(12).default([]),
   scales: z.array(
     z.object({
       id,
@@ -436,6 +489,8 @@ export const kitchenSchema = z.object({
       permille: z.int().min(0).max(1000),
     }),
   ),
+  /** The shots of every dish, in the order in which they are got. */
+  houseShots: z.array(houseShotSchema).max(24).default([]),
 });
 export type Kitchen = z.infer<typeof kitchenSchema>;
 
@@ -448,6 +503,22 @@ export const appointmentSchema = z.object({
   hands: z.boolean(),
 });
 
+const minuteOfDay = z.int().min(0).max(2880);
+
+/** When a step may begin: not before a minute, not after one, or at one where both are alike. */
+export const pinSchema = z
+  .object({
+    id,
+    stepId: id,
+    notBeforeMin: minuteOfDay.nullable(),
+    notAfterMin: minuteOfDay.nullable().default(null),
+  })
+  .refine((pin) => pin.notBeforeMin !== null || pin.notAfterMin !== null, 'pins to no time');
+export type Pin = z.infer<typeof pinSchema>;
+
+/** What becomes of a dish's food after the day. */
+export const FATES = ['eaten', 'kept', 'givenAway', 'thrownAway'] as const;
+
 export const filmingDaySchema = z.object({
   id,
   date: localDate,
@@ -457,11 +528,23 @@ export const filmingDaySchema = z.object({
   wrapByMin: z.int().min(0).max(2880).nullable(),
   /** Least minutes between the starts of two meals that are really eaten. */
   mealGapMin: z.int().min(0).max(720),
-  /** Segments filmed that day, in viewing order. */
-  segments: z.array(z.object({ id, segmentId: id, pickup: z.boolean() })),
+  /** Minutes after sunrise and before sunset between which what needs daylight is filmed. */
+  lightMarginMin: z.int().min(0).max(360).default(30),
+  /** What is worn, so that a pickup on another day matches. */
+  outfit: oneLine(200).default(''),
+  /** Segments of that day, in viewing order. */
+  segments: z.array(
+    z.object({
+      id,
+      segmentId: id,
+      pickup: z.boolean(),
+      /** What of it is done that day: all, only what comes before its shots, or only its shots and after. */
+      part: z.enum(['all', 'cook', 'film']).default('all'),
+      fate: z.enum(FATES).nullable().default(null),
+    }),
+  ),
   appointments: z.array(appointmentSchema),
-  /** A step that must not start before a minute of the day. */
-  pins: z.array(z.object({ id, stepId: id, notBeforeMin: z.int().min(0).max(2880) })),
+  pins: z.array(pinSchema),
 });
 export type FilmingDay = z.infer<typeof filmingDaySchema>;
 

@@ -18,7 +18,9 @@ import {
 } from '#lib/overview/change-fields';
 import type { Subject } from '#lib/overview/change-subjects';
 import { moneyTyped } from '#lib/units/read-typed';
+import { MOMENT_WORDS } from '#lib/shoot/house-shots';
 
+const seconds = (s: number) => `${s} s`;
 const called = (row: JournalRow) => plain(row.name);
 const ofFood = (row: JournalRow, { names }: Telling) => names[plain(row.foodId)] ?? 'a food';
 
@@ -39,6 +41,10 @@ export const OTHER_SUBJECTS = {
       measured('latitude', 'lat', String),
       measured('longitude', 'lon', String),
       measured('burners', 'burners', String),
+      measured('to move the camera', 'cameraChangeS', seconds),
+      measured('places on the counter', 'counterPlaces', String),
+      measured('a clean-down takes', 'cleanDownS', seconds),
+      measured('the camera writes', 'videoMbps', (mbps) => `${mbps} Mbit/s`),
     ],
     silent: ['id'],
   },
@@ -65,6 +71,25 @@ export const OTHER_SUBJECTS = {
       measured('takes', 'seconds', (s) => `${s} s`),
     ],
     silent: ['id', 'ovenId'],
+  },
+  Appliance: {
+    kind: ['appliance', 'appliances'],
+    name: called,
+    placed: true,
+    fields: [field('name', 'name'), measured('takes at a time', 'places', String)],
+    silent: ['id', 'kitchenId'],
+  },
+  HouseShot: {
+    kind: ['shot of every dish', 'shots of every dish'],
+    name: (row) => plain(row.title),
+    placed: true,
+    fields: [
+      field('shot', 'title'),
+      chosen('moment', 'moment', MOMENT_WORDS),
+      field('framing', 'framing'),
+      measured('length', 'lengthS', seconds),
+    ],
+    silent: ['id', 'kitchenId'],
   },
   Scale: {
     kind: ['scale', 'scales'],

@@ -26,7 +26,13 @@ import {
 } from '#lib/overview/change-fields';
 import { LEFT_WORDS } from '#lib/episode/left-words';
 import { OTHER_SUBJECTS } from '#lib/overview/change-subjects-others';
-import { ROLE_WORDS } from '#lib/shoot/step-words';
+import {
+  CONTACT_WORDS,
+  FATE_WORDS,
+  FILMED_WORDS,
+  PART_WORDS,
+  ROLE_WORDS,
+} from '#lib/shoot/step-words';
 
 /** What a reading is of, where it is not of an ingredient as its line says. */
 const READING_WORDS: Readonly<Record<string, string>> = {
@@ -122,6 +128,7 @@ const EPISODE_SUBJECTS = {
         spoiltLines: 'what a take spoils',
       }),
       minutes('washing-up', 'washUpS'),
+      chosen('filmed', 'filmedWhen', FILMED_WORDS),
     ],
     silent: ['id', 'episodeId', 'recipeId'],
   },
@@ -262,7 +269,11 @@ const EPISODE_SUBJECTS = {
       degrees('oven at', 'ovenMilliC'),
       degrees('inside temperature', 'coreMilliC'),
       minutes('rest', 'restS'),
-      field('perishable', 'perishableClass'),
+      chosen('hands touch', 'contact', CONTACT_WORDS),
+      ticked('the evening before', 'evening'),
+      field('camera at', 'cameraSetUp'),
+      named('runs in', 'applianceId'),
+      measured('places on the counter', 'counter', String),
       ticked('camera', 'onCamera'),
       ticked('daylight', 'daylight'),
       field('note', 'note'),
@@ -327,6 +338,8 @@ const EPISODE_SUBJECTS = {
       clock('begins', 'startMin'),
       clock('wrap by', 'wrapByMin'),
       measured('between meals', 'mealGapMin', (minute) => `${minute} min`),
+      measured('from sunrise and sunset', 'lightMarginMin', (minute) => `${minute} min`),
+      field('worn', 'outfit'),
     ],
     silent: ['id'],
   },
@@ -336,7 +349,12 @@ const EPISODE_SUBJECTS = {
     place: 'dayId',
     name: (row, { names }) => names[plain(row.segmentId)] ?? 'a dish no longer listed',
     placed: true,
-    fields: [named('segment', 'segmentId'), ticked('pickup', 'pickup')],
+    fields: [
+      named('segment', 'segmentId'),
+      ticked('pickup', 'pickup'),
+      chosen('done that day', 'part', PART_WORDS),
+      chosen('the food', 'fate', FATE_WORDS),
+    ],
     silent: ['id', 'dayId'],
   },
   Appointment: {
@@ -357,7 +375,11 @@ const EPISODE_SUBJECTS = {
     place: 'dayId',
     name: ofStep('stepId'),
     placed: true,
-    fields: [named('step', 'stepId'), clock('not before', 'notBeforeMin')],
+    fields: [
+      named('step', 'stepId'),
+      clock('not before', 'notBeforeMin'),
+      clock('not after', 'notAfterMin'),
+    ],
     silent: ['id', 'dayId'],
   },
   DayEvent: {

@@ -1,4 +1,5 @@
 import type { EpisodeFile, FilmingDay } from '#lib/episode/schema';
+import { UNSAID_DAY } from '#lib/episode/unsaid';
 
 /** Hours that meals are kept apart where nobody said: 3 (common practice, no source). */
 const MEAL_GAP_MIN = 180;
@@ -12,6 +13,8 @@ export interface DefaultDay {
   readonly startMin: number;
   readonly wrapByMin: number | null;
   readonly mealGapMin: number;
+  readonly lightMarginMin: number;
+  readonly outfit: string;
   readonly segmentIds: readonly string[];
 }
 
@@ -34,6 +37,7 @@ export function defaultDay({ episode }: Pick<EpisodeFile, 'episode'>, date: stri
     startMin: START_MIN,
     wrapByMin: null,
     mealGapMin: MEAL_GAP_MIN,
+    ...UNSAID_DAY,
     segmentIds: episode.segments.map((segment) => segment.id),
   };
 }

@@ -3,6 +3,7 @@ import type { DayFacts } from '#lib/shoot/day-facts';
 import { clockText, minutesText } from '#lib/shoot/day-words';
 import { ceilMin, floorMin } from '#lib/shoot/minutes';
 import type { PlanEntry } from '#lib/shoot/plan';
+import { pinTimeWords } from '#lib/shoot/pins';
 
 /**
  * Why a step or a washing-up stands where it does, in words: the rule that kept it from standing
@@ -35,9 +36,11 @@ function at(entry: PlanEntry, anchor: Anchor): number {
 
 function pinned(entry: PlanEntry, facts: DayFacts): string | null {
   const pin = facts.day.pins.find(
-    (p) => p.stepId === entry.stepId && p.notBeforeMin === entry.startMin,
+    (p) =>
+      p.stepId === entry.stepId &&
+      (p.notBeforeMin === entry.startMin || p.notAfterMin === entry.startMin),
   );
-  return pin === undefined ? null : `not before ${clockText(pin.notBeforeMin)}, as pinned`;
+  return pin === undefined ? null : `${pinTimeWords(pin)}, as pinned`;
 }
 
 function afterStep(

@@ -3,6 +3,7 @@ import { HORIZON } from '#lib/planner/broken-rules';
 import { stepTitle, type DayFacts } from '#lib/shoot/day-facts';
 import { clockText, minutesText } from '#lib/shoot/day-words';
 import { ceilMin, floorMin, lengthRange } from '#lib/shoot/minutes';
+import { pinnedBetween } from '#lib/shoot/pins';
 
 /**
  * A rule of the day by its id in the problem, in words that say what it asks, not that it is broken.
@@ -73,9 +74,10 @@ function step(id: string, facts: DayFacts): string {
   if (found === undefined) return `A step (${id}) has its time.`;
   const { min, max } = lengthRange(found);
   const length = min === max ? minutesText(min) : `${minutesText(min)} to ${minutesText(max)}`;
-  const pins = facts.day.pins.filter((pin) => pin.stepId === id).map((pin) => pin.notBeforeMin);
-  const from = Math.max(facts.day.startMin, ...pins);
-  return `${found.title} takes ${length}, not before ${clockText(from)}.`;
+  const { from, until } = pinnedBetween(facts.day.pins, id);
+  const earliest = clockText(Math.max(facts.day.startMin, from ?? 0));
+  const latest = until === null ? '' : `, not after ${clockText(until)}`;
+  return `${found.title} takes ${length}, starts not before ${earliest}${latest}.`;
 }
 
 function resource(kind: string, own: string, facts: DayFacts): string {

@@ -1,8 +1,45 @@
-import type { Episode, FilmingDay, Oven, Perishable, Step, StepLink } from '#lib/episode/schema';
+import type {
+  Episode,
+  FATES,
+  FilmingDay,
+  Oven,
+  Perishable,
+  Segment,
+  Step,
+  StepLink,
+} from '#lib/episode/schema';
 import { HOT_AIR_MILLI_C, timeOutLimitS } from '#lib/safety/time-limits';
 import { clockText, degreesText } from '#lib/shoot/day-words';
 import type { LotClock, PlanEntry } from '#lib/shoot/plan';
 import { minutesSaid, minutesTyped } from '#lib/units/read-typed';
+import { pinTimeWords } from '#lib/shoot/pins';
+
+/** What the hands touch, on screen. */
+export const CONTACT_WORDS: Readonly<Record<NonNullable<Step['contact']>, string>> = {
+  rawAnimal: 'raw meat, poultry, fish or egg',
+  readyToEat: 'food that is eaten as it is',
+};
+
+/** When a segment is filmed, on screen. */
+export const FILMED_WORDS: Readonly<Record<NonNullable<Segment['filmedWhen']>, string>> = {
+  beforeDirty: 'before anything is dirty',
+  afterReady: 'after everything is ready',
+};
+
+/** What of a segment is done on a day, on screen. */
+export const PART_WORDS: Readonly<Record<FilmingDay['segments'][number]['part'], string>> = {
+  all: 'all of it',
+  cook: 'only its cooking',
+  film: 'only its shots, cooked before',
+};
+
+/** What becomes of a dish, on screen. */
+export const FATE_WORDS: Readonly<Record<(typeof FATES)[number], string>> = {
+  eaten: 'eaten',
+  kept: 'kept',
+  givenAway: 'given away',
+  thrownAway: 'thrown away',
+};
 
 /** What a step is, on screen. */
 export const ROLE_WORDS: Readonly<Record<Step['role'], string>> = {
@@ -119,10 +156,10 @@ export function appointmentWords(
 
 /** A pin in words: `'Say hello not before 09:20'`. */
 export function pinWords(
-  pin: Pick<FilmingDay['pins'][number], 'stepId' | 'notBeforeMin'>,
+  pin: FilmingDay['pins'][number],
   titleOf: (stepId: string) => string,
 ): string {
-  return `${titleOf(pin.stepId)} not before ${clockText(pin.notBeforeMin)}`;
+  return `${titleOf(pin.stepId)} ${pinTimeWords(pin)}`;
 }
 
 /** Whether a lot stands out longer than it may. */

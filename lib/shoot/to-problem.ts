@@ -6,7 +6,9 @@ import type {
   StatefulResource,
   Task,
 } from '#lib/planner/problem';
+import type { Step } from '#lib/episode/schema';
 import { soilingSteps, type DayFacts } from '#lib/shoot/day-facts';
+import { pinnedBetween } from '#lib/shoot/pins';
 import { ceilMin, changeMin, floorMin, lengthRange } from '#lib/shoot/minutes';
 import type { OpenOvenStep } from '#lib/shoot/oven-choice';
 
@@ -51,10 +53,6 @@ export function toProblem(
 ): DayProblem {
   const { day } = facts;
   const originMin = day.startMin;
-  const notBefore = new Map<string, number>();
-  for (const pin of day.pins) {
-    notBefore.set(pin.stepId, Math.max(pin.notBeforeMin, notBefore.get(pin.stepId) ?? 0));
-  }
   const tasks: Task[] = facts.steps.map(({ step, segment }) => {
     const length = lengthRange(step);
     const ovenId = choice.get(step.id) ?? null;
@@ -63,12 +61,13 @@ export function toProblem(
     if (step.onCamera) demands[CAMERA] = 1;
     if (step.burners > 0) demands[BURNERS] = step.burners;
     if (ovenId !== null && step.racks > 0) demands[`racks:${ovenId}`] = step.racks;
+    const { from, until } = pinnedBetween(day.pins, step.id);
     return {
       id: taskIdOf(step.id),
       minLength: length.min,
       maxLength: length.max,
-      notBefore: Math.max(day.startMin, notBefore.get(step.id) ?? 0) - originMin,
-      endBy: null,
+      notBefore: Math.max(day.startMin, from ?? 0) - originMin,
+      endBy: until === null || length.min < length.max ? null : until + length.max - originMin,
       demands,
       needs:
         ovenId === null || step.oven === null
@@ -87,6 +86,7 @@ export function toProblem(
     max: link.maxLagS === null ? null : floorMin(link.maxLagS),
   }));
   addWashingUp(facts, tasks, lags);
+  for (const { step } of facts.steps) addLatestStart(step, facts, originMin, tasks, lags);
   const apart = day.kind === 'packed' && day.mealGapMin > 0 ? eatenMeals(facts) : [];
   if (day.kind === 'asLived') addViewingOrder(facts, lags);
   if (apart.length > 1) for (const stepId of apart) addMeal(stepId, tasks, lags);
@@ -120,6 +120,36 @@ export function toProblem(
       ),
     },
     originMin,
+  };
+}
+
+/** Of a step whose length the plan chooses, a window holds the end only: a mark at its start is held instead. */
+function addLatestStart(
+  step: Step,
+  { day }: DayFacts,
+  originMin: number,
+  tasks: Task[],
+  lags: Lag[],
+): void {
+  const { until } = pinnedBetween(day.pins, step.id);
+  const length = lengthRange(step);
+  if (until === null || length.min === length.max) return;
+  const id = `start:${step.id}`;
+  tasks.push({ ...mark(id), endBy: until - originMin });
+  lags.push({ ...lag(id, id, 'start', taskIdOf(step.id), 0), max: 0 });
+}
+
+/** A task without length that takes nothing. */
+function mark(id: string): Task {
+  return {
+    id,
+    minLength: 0,
+    maxLength: 0,
+    notBefore: null,
+    endBy: null,
+    demands: {},
+    needs: null,
+    group: null,
   };
 }
 
@@ -168,16 +198,7 @@ function eatenMeals(facts: DayFacts): string[] {
 
 function addMeal(stepId: string, tasks: Task[], lags: Lag[]): void {
   const id = mealIdOf(stepId);
-  tasks.push({
-    id,
-    minLength: 0,
-    maxLength: 0,
-    notBefore: null,
-    endBy: null,
-    demands: {},
-    needs: { resource: MEALS, state: id },
-    group: null,
-  });
+  tasks.push({ ...mark(id), needs: { resource: MEALS, state: id } });
   lags.push({ ...lag(id, id, 'start', taskIdOf(stepId), 0), max: 0 });
 }
 

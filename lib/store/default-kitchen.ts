@@ -1,11 +1,13 @@
 import { MEASURE_KINDS, type Kitchen } from '#lib/episode/schema';
 import { DEFAULT_RESOLUTION_MG, DEFAULT_SPREAD_PERMILLE } from '#lib/episode/spreads';
+import { UNSAID_KITCHEN } from '#lib/episode/unsaid';
 
 /**
  * What is taken for granted until a person has said how the kitchen is: one oven with two racks, four
  * burners, a scale that shows whole grams. Times and spreads: common practice, no source; all editable.
  */
 export const DEFAULT_KITCHEN: Kitchen = {
+  ...UNSAID_KITCHEN,
   id: '00000000-0000-7000-8000-000000000010',
   name: 'My kitchen',
   zone: 'UTC',

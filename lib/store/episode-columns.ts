@@ -37,7 +37,7 @@ export function episodeColumns(episode: Episode): Columns<'Episode', 'kitchenId'
 
 export function segmentColumns(segment: Segment): Columns<'Segment', 'episodeId' | 'recipeId'> {
   const { kind, title, batches, eaten, inFrame, outFrame, plannedS } = segment;
-  const { spareTakes, spareScope, washUpS, ate } = segment;
+  const { spareTakes, spareScope, washUpS, ate, filmedWhen } = segment;
   const mass = ate.kind === 'mass' ? ate : null;
   return {
     kind,
@@ -57,6 +57,7 @@ export function segmentColumns(segment: Segment): Columns<'Segment', 'episodeId'
     spareTakes,
     spareScope,
     washUpS,
+    filmedWhen,
   };
 }
 
@@ -122,9 +123,10 @@ export function recipeColumns(recipe: Recipe): Columns<'Recipe', 'forkedFromId'>
   };
 }
 
-export function stepColumns(step: Step): Columns<'Step', 'segmentId' | 'perishableClass'> {
+export function stepColumns(step: Step): Columns<'Step', 'segmentId'> {
   const { title, role, lowS, usualS, highS, choose, hands, burners, racks, oven } = step;
   const { coreMilliC, restS, onCamera, daylight, note } = step;
+  const { contact, evening, cameraSetUp, applianceId, counter } = step;
   return {
     title,
     role,
@@ -140,6 +142,11 @@ export function stepColumns(step: Step): Columns<'Step', 'segmentId' | 'perishab
     ovenMilliC: oven?.milliC ?? null,
     coreMilliC,
     restS,
+    contact,
+    evening,
+    cameraSetUp,
+    applianceId,
+    counter,
     onCamera,
     daylight,
     note,
@@ -147,13 +154,14 @@ export function stepColumns(step: Step): Columns<'Step', 'segmentId' | 'perishab
 }
 
 export function dayColumns(day: FilmingDay): Columns<'FilmingDay', 'kitchenId'> {
-  const { date, kind, startMin, wrapByMin, mealGapMin } = day;
-  return { date, kind, startMin, wrapByMin, mealGapMin };
+  const { date, kind, startMin, wrapByMin, mealGapMin, lightMarginMin, outfit } = day;
+  return { date, kind, startMin, wrapByMin, mealGapMin, lightMarginMin, outfit };
 }
 
 export function kitchenColumns(kitchen: Kitchen): Columns<'Kitchen'> {
   const { name, zone, lat, lon, burners } = kitchen;
-  return { name, zone, lat, lon, burners };
+  const { cameraChangeS, counterPlaces, cleanDownS, videoMbps } = kitchen;
+  return { name, zone, lat, lon, burners, cameraChangeS, counterPlaces, cleanDownS, videoMbps };
 }
 
 export function ovenColumns(oven: Oven): Columns<'Oven', 'kitchenId'> {

@@ -8,15 +8,22 @@ interface Present {
   readonly lines: ReadonlySet<string>;
   readonly foods: ReadonlySet<string>;
   readonly ovens: ReadonlySet<string>;
+  readonly appliances: ReadonlySet<string>;
   /** The names of each recipe's portions. */
   readonly portions: ReadonlyMap<string, ReadonlySet<string>>;
+}
+
+/** What of a kitchen steps may name. */
+interface KitchenPlaces {
+  readonly ovens: readonly { readonly id: string }[];
+  readonly appliances: readonly { readonly id: string }[];
 }
 
 export function presentIn(
   episode: EpisodeTree,
   recipes: readonly RecipeTree[],
   foods: readonly { readonly id: string }[],
-  ovens: readonly { readonly id: string }[],
+  kitchen: KitchenPlaces,
 ): Present {
   const ids = (rows: readonly { readonly id: string }[]) => new Set(rows.map((row) => row.id));
   const all = [...episode.segments.flatMap((segment) => recipeOf(segment) ?? []), ...recipes];
@@ -25,7 +32,8 @@ export function presentIn(
     steps: ids(episode.segments.flatMap((segment) => segment.steps)),
     lines: ids(all.flatMap(({ lines }) => lines)),
     foods: ids(foods),
-    ovens: ids(ovens),
+    ovens: ids(kitchen.ovens),
+    appliances: ids(kitchen.appliances),
     portions: new Map(
       all.map(({ id, portions }) => [id, new Set(portions.map(({ name }) => name))]),
     ),
@@ -93,6 +101,7 @@ function segmentFrom(segment: SegmentTree, present: Present) {
         step.ovenMilliC === null
           ? null
           : { ovenId: kept(step.ovenId, present.ovens), milliC: step.ovenMilliC },
+      applianceId: kept(step.applianceId, present.appliances),
     })),
     perishables: segment.perishables.map((perishable) => ({
       ...perishable,

@@ -149,6 +149,10 @@ export function importSegment(
         columns.ovenId === null
           ? null
           : ids.of('oven', columns.ovenId, `${path}.steps[${index}].oven.ovenId`);
+      const applianceId =
+        step.applianceId === null
+          ? null
+          : ids.of('appliance', step.applianceId, `${path}.steps[${index}].applianceId`);
       const id = ids.of('step', step.id, `${path}.steps[${index}].id`);
       return create('Step', {
         ...columns,
@@ -156,7 +160,7 @@ export function importSegment(
         segmentId,
         position: index,
         ovenId,
-        perishableClass: null,
+        applianceId,
       });
     }),
     ...segment.shots.map((shot, index) =>
@@ -263,25 +267,28 @@ export function importDay(
   return [
     create('FilmingDay', { id: dayId, kitchenId, ...dayColumns(day) }),
     create('DayEpisode', { id: uuid(), dayId, episodeId }),
-    ...day.segments.map(({ segmentId, pickup }, position) =>
+    ...day.segments.map(({ segmentId, pickup, part, fate }, position) =>
       create('DaySegment', {
         id: uuid(),
         dayId,
         segmentId: ids.of('segment', segmentId, `day.segments[${position}].segmentId`),
         position,
         pickup,
+        part,
+        fate,
       }),
     ),
     ...day.appointments.map((appointment, position) =>
       create('Appointment', { ...appointment, id: uuid(), dayId, position }),
     ),
-    ...day.pins.map(({ stepId, notBeforeMin }, position) =>
+    ...day.pins.map(({ stepId, notBeforeMin, notAfterMin }, position) =>
       create('Pin', {
         id: uuid(),
         dayId,
         stepId: ids.of('step', stepId, `day.pins[${position}].stepId`),
         position,
         notBeforeMin,
+        notAfterMin,
       }),
     ),
   ];

@@ -2,7 +2,8 @@ import { v7 as uuid } from 'uuid';
 import type { Problem } from '#lib/result';
 
 /** What an id of a file names; ids are local to the file and to their kind. */
-export type Kind = 'food' | 'oven' | 'scale' | 'segment' | 'step' | 'line' | 'portion' | 'recipe';
+export type Kind =
+  'food' | 'oven' | 'appliance' | 'scale' | 'segment' | 'step' | 'line' | 'portion' | 'recipe';
 
 /** From the local names of a file to the ids of rows. */
 export class ImportIds {

@@ -17,6 +17,9 @@ export async function importKitchen(
   const stored = await equalKitchen(kitchen, creatorId);
   if (stored) {
     kitchen.ovens.forEach((oven, at) => ids.use('oven', oven.id, stored.ovens[at]?.id ?? ''));
+    kitchen.appliances.forEach((appliance, at) =>
+      ids.use('appliance', appliance.id, stored.appliances[at]?.id ?? ''),
+    );
     kitchen.scales.forEach((scale, at) => ids.use('scale', scale.id, stored.scales[at]?.id ?? ''));
     return { kitchenId: stored.id, edits: [] };
   }
@@ -30,7 +33,12 @@ export async function importKitchen(
       changes: oven.changes.map((change) => ({ ...change, id: uuid() })),
     })),
     scales: kitchen.scales.map((scale) => ({ ...scale, id: ids.mint('scale', scale.id) })),
+    appliances: kitchen.appliances.map((appliance) => ({
+      ...appliance,
+      id: ids.mint('appliance', appliance.id),
+    })),
     spreads: kitchen.spreads.map((spread) => ({ ...spread, id: uuid() })),
+    houseShots: kitchen.houseShots.map((shot) => ({ ...shot, id: uuid() })),
   };
   return { kitchenId, edits: kitchenEdits(named) };
 }
@@ -52,6 +60,16 @@ export function kitchenEdits(kitchen: Kitchen): Edit[] {
         row: { ...change, ovenId: oven.id, position },
       })),
     ),
+    ...kitchen.appliances.map((appliance, position): Edit => ({
+      op: 'create',
+      entity: 'Appliance',
+      row: { ...appliance, kitchenId, position },
+    })),
+    ...kitchen.houseShots.map((shot, position): Edit => ({
+      op: 'create',
+      entity: 'HouseShot',
+      row: { ...shot, kitchenId, position },
+    })),
     ...kitchen.scales.map((scale, position): Edit => ({
       op: 'create',
       entity: 'Scale',

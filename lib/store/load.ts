@@ -35,8 +35,10 @@ export type FoodTree = Prisma.FoodGetPayload<{ include: ReturnType<typeof foodIn
 
 export const KITCHEN_INCLUDE = {
   ovens: { ...BY_POSITION, include: { changes: BY_POSITION } },
+  appliances: BY_POSITION,
   scales: BY_POSITION,
   spreads: BY_POSITION,
+  houseShots: BY_POSITION,
 } satisfies Prisma.KitchenInclude;
 export type KitchenTree = Prisma.KitchenGetPayload<{ include: typeof KITCHEN_INCLUDE }>;
 

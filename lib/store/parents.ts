@@ -32,6 +32,8 @@ export const PARENTS = {
   Price: { column: 'packId', parent: 'Pack' },
   Oven: { column: 'kitchenId', parent: 'Kitchen' },
   OvenChange: { column: 'ovenId', parent: 'Oven' },
+  Appliance: { column: 'kitchenId', parent: 'Kitchen' },
+  HouseShot: { column: 'kitchenId', parent: 'Kitchen' },
   Scale: { column: 'kitchenId', parent: 'Kitchen' },
   MeasureSpread: { column: 'kitchenId', parent: 'Kitchen' },
 } as const satisfies Partial<Record<EntityName, { column: string; parent: EntityName }>>;
@@ -68,6 +70,7 @@ export const REFERENCES: readonly Reference[] = [
   also('DaySegment', 'segmentId', 'Segment'),
   also('Pin', 'stepId', 'Step'),
   also('Shot', 'stepId', 'Step', 'letsGo'),
+  also('Step', 'applianceId', 'Appliance', 'letsGo'),
   also('RecipeLine', 'madeFromId', 'Recipe', 'letsGo'),
   also('Attachment', 'versionId', 'FoodVersion'),
 ];

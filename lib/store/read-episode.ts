@@ -48,8 +48,7 @@ export async function readEpisodeFile(
   const loaded = await inTransaction((tx) => loadAll(tx, episodeId, creatorId));
   if (!loaded) return null;
   const { episode, madeFrom, kitchen, usedScales, foods, lots, packs, creator } = loaded;
-  const ovens = kitchen?.ovens ?? DEFAULT_KITCHEN.ovens;
-  const present = presentIn(episode, madeFrom, foods, ovens);
+  const present = presentIn(episode, madeFrom, foods, kitchen ?? DEFAULT_KITCHEN);
   const day = dayOf(episode, options.dayId);
   const order = new Map(foods.map((food, index) => [food.id, index]));
   const byFood = (a: { foodId: string; id: string }, b: { foodId: string; id: string }) =>

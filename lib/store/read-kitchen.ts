@@ -43,7 +43,8 @@ export async function readKitchens(
 
 function storedKitchen(row: KitchenTree): StoredKitchen {
   const changes = row.ovens.flatMap((oven) => oven.changes);
-  const parts = [row, ...row.ovens, ...changes, ...row.scales, ...row.spreads];
+  const { ovens, appliances, scales, spreads, houseShots } = row;
+  const parts = [row, ...ovens, ...changes, ...appliances, ...scales, ...spreads, ...houseShots];
   return {
     id: row.id,
     kitchen: kitchenSchema.parse(kitchenFrom(row)),

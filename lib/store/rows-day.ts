@@ -4,6 +4,7 @@ import {
   filmingDaySchema,
   packSchema,
   perishableSchema,
+  pinSchema,
   segmentSchema,
   shotSchema,
   stepLinkSchema,
@@ -29,7 +30,8 @@ const link = stepLinkSchema.shape;
 const perishable = perishableSchema.shape;
 const shot = shotSchema.shape;
 const day = filmingDaySchema.shape;
-const pin = day.pins.element.shape;
+const daySegment = day.segments.element.shape;
+const pin = pinSchema.shape;
 const appointment = appointmentSchema.shape;
 const pack = packSchema.shape;
 const move = stockLotSchema.shape.moves.element.shape;
@@ -55,7 +57,11 @@ export const DAY_ROWS = {
       ovenMilliC: oven.milliC.nullable(),
       coreMilliC: step.coreMilliC,
       restS: step.restS,
-      perishableClass: text(40).nullable(),
+      contact: step.contact.unwrap(),
+      evening: step.evening.unwrap(),
+      cameraSetUp: step.cameraSetUp.unwrap(),
+      applianceId: step.applianceId.unwrap(),
+      counter: step.counter.unwrap(),
       onCamera: step.onCamera,
       daylight: step.daylight,
       note: step.note,
@@ -124,9 +130,19 @@ export const DAY_ROWS = {
     startMin: day.startMin,
     wrapByMin: day.wrapByMin,
     mealGapMin: day.mealGapMin,
+    lightMarginMin: day.lightMarginMin.unwrap(),
+    outfit: day.outfit.unwrap(),
   }),
   DayEpisode: z.strictObject({ id, dayId: id, episodeId: id }),
-  DaySegment: z.strictObject({ id, dayId: id, segmentId: id, position, pickup: z.boolean() }),
+  DaySegment: z.strictObject({
+    id,
+    dayId: id,
+    segmentId: id,
+    position,
+    pickup: z.boolean(),
+    part: daySegment.part.unwrap(),
+    fate: daySegment.fate.unwrap(),
+  }),
   Appointment: z.strictObject({
     id,
     dayId: id,
@@ -136,7 +152,19 @@ export const DAY_ROWS = {
     endMin: appointment.endMin,
     hands: appointment.hands,
   }),
-  Pin: z.strictObject({ id, dayId: id, position, stepId: id, notBeforeMin: pin.notBeforeMin }),
+  Pin: z
+    .strictObject({
+      id,
+      dayId: id,
+      position,
+      stepId: id,
+      notBeforeMin: pin.notBeforeMin,
+      notAfterMin: pin.notAfterMin.unwrap(),
+    })
+    .refine((row) => row.notBeforeMin !== null || row.notAfterMin !== null, {
+      path: ['notBeforeMin'],
+      message: 'pins to no time',
+    }),
   Plan: z.strictObject({
     id,
     dayId: id,

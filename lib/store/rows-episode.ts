@@ -92,6 +92,7 @@ export const EPISODE_ROWS = {
     spareTakes: segment.spareTakes,
     spareScope: segment.spareScope,
     washUpS: segment.washUpS,
+    filmedWhen: segment.filmedWhen.unwrap(),
   }),
   Recipe: z
     .strictObject({

@@ -1,10 +1,12 @@
 import { z } from 'zod';
-import { kitchenSchema, ovenSchema } from '#lib/episode/schema';
+import { applianceSchema, houseShotSchema, kitchenSchema, ovenSchema } from '#lib/episode/schema';
 import { id, position, positive, signed, whole } from '#lib/store/rows-basic';
 
 const kitchen = kitchenSchema.shape;
 const oven = ovenSchema.shape;
 const change = oven.changes.element.shape;
+const appliance = applianceSchema.shape;
+const houseShot = houseShotSchema.shape;
 const scale = kitchen.scales.element.shape;
 const spread = kitchen.spreads.element.shape;
 
@@ -17,6 +19,10 @@ export const KITCHEN_ROWS = {
     lat: kitchen.lat,
     lon: kitchen.lon,
     burners: kitchen.burners,
+    cameraChangeS: kitchen.cameraChangeS.unwrap(),
+    counterPlaces: kitchen.counterPlaces.unwrap(),
+    cleanDownS: kitchen.cleanDownS.unwrap(),
+    videoMbps: kitchen.videoMbps.unwrap(),
   }),
   Oven: z.strictObject({
     id,
@@ -35,6 +41,22 @@ export const KITCHEN_ROWS = {
     fromMilliC: signed,
     toMilliC: signed,
     seconds: change.seconds,
+  }),
+  Appliance: z.strictObject({
+    id,
+    kitchenId: id,
+    position,
+    name: appliance.name,
+    places: appliance.places,
+  }),
+  HouseShot: z.strictObject({
+    id,
+    kitchenId: id,
+    position,
+    title: houseShot.title,
+    moment: houseShot.moment,
+    framing: houseShot.framing,
+    lengthS: houseShot.lengthS,
   }),
   Scale: z.strictObject({
     id,

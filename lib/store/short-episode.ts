@@ -4,6 +4,7 @@ import { database } from '#lib/store/client';
 import type { Edit } from '#lib/store/command';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { ALIVE } from '#lib/store/load';
+import { UNSAID_SEGMENT } from '#lib/episode/unsaid';
 
 export interface ShortEpisode {
   readonly episodeId: string;
@@ -62,6 +63,7 @@ export function shortEpisodeEdits(of: ShortEpisode): readonly Edit[] {
       op: 'create',
       entity: 'Segment',
       row: {
+        ...UNSAID_SEGMENT,
         id: uuid(),
         episodeId,
         position: 0,

@@ -1,4 +1,5 @@
 import type { Segment, StepLink } from '#lib/episode/schema';
+import { UNSAID_SEGMENT } from '#lib/episode/unsaid';
 import { SCALE } from '#seed/demo/kitchen';
 import { LABEL } from '#seed/demo/label-foods';
 import { FOOD } from '#seed/demo/reference-foods';
@@ -120,6 +121,7 @@ const recipe: Segment['recipe'] = {
 };
 
 export const SKILLET: Segment = {
+  ...UNSAID_SEGMENT,
   id: 'seg-skillet',
   kind: 'recipe',
   title: 'Barley skillet',

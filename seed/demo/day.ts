@@ -1,10 +1,12 @@
 import type { FilmingDay, StepLink } from '#lib/episode/schema';
+import { UNSAID_DAY, UNSAID_DAY_SEGMENT } from '#lib/episode/unsaid';
 import { link } from '#seed/demo/shorthand';
 
 const clock = (hour: number, minute = 0): number => hour * 60 + minute;
 
 /** Saturday: three meals as they are really eaten, and home before the ferry's last horn. */
 export const DAY: FilmingDay = {
+  ...UNSAID_DAY,
   id: 'day-saturday',
   date: '2026-12-12',
   kind: 'asLived',
@@ -12,11 +14,11 @@ export const DAY: FilmingDay = {
   wrapByMin: clock(18, 30),
   mealGapMin: 180,
   segments: [
-    { id: 'day-intro', segmentId: 'seg-intro', pickup: false },
-    { id: 'day-skillet', segmentId: 'seg-skillet', pickup: false },
-    { id: 'day-loaf', segmentId: 'seg-loaf', pickup: false },
-    { id: 'day-skyr', segmentId: 'seg-skyr', pickup: false },
-    { id: 'day-outro', segmentId: 'seg-outro', pickup: false },
+    { ...UNSAID_DAY_SEGMENT, id: 'day-intro', segmentId: 'seg-intro' },
+    { ...UNSAID_DAY_SEGMENT, id: 'day-skillet', segmentId: 'seg-skillet' },
+    { ...UNSAID_DAY_SEGMENT, id: 'day-loaf', segmentId: 'seg-loaf' },
+    { ...UNSAID_DAY_SEGMENT, id: 'day-skyr', segmentId: 'seg-skyr' },
+    { ...UNSAID_DAY_SEGMENT, id: 'day-outro', segmentId: 'seg-outro' },
   ],
   appointments: [
     {
@@ -29,7 +31,7 @@ export const DAY: FilmingDay = {
   ],
   pins: [
     // The sun clears the breakwater at about twenty past nine.
-    { id: 'pin-light', stepId: 'step-intro-hello', notBeforeMin: clock(9, 20) },
+    { id: 'pin-light', stepId: 'step-intro-hello', notBeforeMin: clock(9, 20), notAfterMin: null },
   ],
 };
 

@@ -1,7 +1,9 @@
 import type { Segment } from '#lib/episode/schema';
 import { part, say, shot, step } from '#seed/demo/shorthand';
+import { UNSAID_SEGMENT } from '#lib/episode/unsaid';
 
 const TALK = {
+  ...UNSAID_SEGMENT,
   kind: 'talk',
   batches: part(1),
   eaten: part(0),

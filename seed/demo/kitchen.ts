@@ -1,5 +1,6 @@
 import type { EpisodeFile, Kitchen } from '#lib/episode/schema';
 import { celsius, minutes } from '#seed/demo/shorthand';
+import { UNSAID_KITCHEN } from '#lib/episode/unsaid';
 
 /** The person behind the camera, invented. */
 export const CREATOR: EpisodeFile['creator'] = { id: 'creator-runa', name: 'Runa Skarvholt' };
@@ -9,6 +10,7 @@ export const OVEN = 'oven-main';
 
 /** Her kitchen above the boat shed in Skellinghavn, an invented harbour town on a real time zone. */
 export const KITCHEN: Kitchen = {
+  ...UNSAID_KITCHEN,
   id: 'kitchen-boat-shed',
   name: 'Above the boat shed, Skellinghavn',
   zone: 'Europe/Copenhagen',

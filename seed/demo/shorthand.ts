@@ -9,6 +9,7 @@ import type {
   TalkingPoint,
   Weighing,
 } from '#lib/episode/schema';
+import { UNSAID_STEP } from '#lib/episode/unsaid';
 
 /**
  * Short ways to write the demo down, so that its files read like notes on a kitchen wall: grams, minutes and
@@ -114,6 +115,7 @@ export function step(
     oven: null,
     coreMilliC: null,
     restS: 0,
+    ...UNSAID_STEP,
     onCamera: false,
     daylight: false,
     note: '',

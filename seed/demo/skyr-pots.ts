@@ -1,4 +1,5 @@
 import type { Segment, StepLink } from '#lib/episode/schema';
+import { UNSAID_SEGMENT } from '#lib/episode/unsaid';
 import { OVEN, SCALE } from '#seed/demo/kitchen';
 import { LABEL } from '#seed/demo/label-foods';
 import { FOOD } from '#seed/demo/reference-foods';
@@ -87,6 +88,7 @@ const recipe: Segment['recipe'] = {
 };
 
 export const SKYR: Segment = {
+  ...UNSAID_SEGMENT,
   id: 'seg-skyr',
   kind: 'recipe',
   title: 'Skyr pots with oat crumb',

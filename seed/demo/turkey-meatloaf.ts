@@ -1,4 +1,5 @@
 import type { Segment, StepLink } from '#lib/episode/schema';
+import { UNSAID_SEGMENT } from '#lib/episode/unsaid';
 import { GLAZE } from '#seed/demo/glaze';
 import { OVEN, SCALE } from '#seed/demo/kitchen';
 import { LABEL } from '#seed/demo/label-foods';
@@ -143,6 +144,7 @@ const recipe: Segment['recipe'] = {
 const oven = { ovenId: OVEN, milliC: celsius(220) };
 
 export const MEATLOAF: Segment = {
+  ...UNSAID_SEGMENT,
   id: 'seg-loaf',
   kind: 'recipe',
   title: 'Tray-baked turkey meatloaf',

@@ -5,6 +5,7 @@ import { incompleteEpisode } from '../support/incomplete-episode';
 import { incompleteNumbers, openNumbers, places, telling } from '../support/number-tokens';
 import { bringIn } from './bring-in';
 import { expect, test } from './fixtures';
+import { UNSAID_DAY, UNSAID_DAY_SEGMENT, UNSAID_STEP } from '#lib/episode/unsaid';
 
 test.use({ alone: true });
 
@@ -16,6 +17,7 @@ function filmed(file: EpisodeFile): EpisodeFile {
     role,
     ...{ lowS: 300, usualS: 600, highS: 900, choose: null, hands: true, burners: 0, racks: 0 },
     ...{ oven: null, coreMilliC: null, restS: 0, onCamera: true, daylight: false, note: '' },
+    ...UNSAID_STEP,
   });
   const segments = file.episode.segments.map((segment) => ({
     ...segment,
@@ -27,8 +29,12 @@ function filmed(file: EpisodeFile): EpisodeFile {
     day: {
       id: 'day',
       ...{ date: '2026-12-12', kind: 'packed', mealGapMin: 0, startMin: 540, wrapByMin: 1110 },
-      ...{ appointments: [], pins: [] },
-      segments: segments.map(({ id }) => ({ id: `day-${id}`, segmentId: id, pickup: false })),
+      ...{ appointments: [], pins: [], ...UNSAID_DAY },
+      segments: segments.map(({ id }) => ({
+        ...UNSAID_DAY_SEGMENT,
+        id: `day-${id}`,
+        segmentId: id,
+      })),
     },
   };
 }

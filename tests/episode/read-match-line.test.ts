@@ -6,6 +6,7 @@ import { readIngredient } from '#lib/episode/read-ingredient';
 import { recipeLineSchema, type Kitchen } from '#lib/episode/schema';
 import type { Food } from '#lib/foods/food';
 import { loadSr28 } from '#seed/load-sr28';
+import { UNSAID_KITCHEN } from '#lib/episode/unsaid';
 
 const foods = loadSr28();
 
@@ -89,6 +90,7 @@ describe('the words to look a food up by', () => {
 });
 
 const kitchen: Kitchen = {
+  ...UNSAID_KITCHEN,
   id: 'k',
   name: 'K',
   zone: 'UTC',

@@ -6,6 +6,7 @@ import { LAST, stepsToAdd, type Chosen } from '#lib/method/steps-to-add';
 import { RULE_NAMES, type RuleName } from '#lib/method/rules';
 import { planDay } from '#lib/shoot/plan-day';
 import { demoFile } from '../ui/page-support';
+import { UNSAID_DAY_SEGMENT, UNSAID_STEP } from '#lib/episode/unsaid';
 
 const DEMO = demoFile();
 const OVENS = DEMO.kitchen.ovens;
@@ -183,6 +184,7 @@ test('the plan heats once, and looks in while it bakes', () => {
       restS: 0,
       onCamera: false,
       daylight: false,
+      ...UNSAID_STEP,
     })),
   };
   const links = add.ties.map(({ from, to, ...rest }, index) => ({
@@ -198,7 +200,7 @@ test('the plan heats once, and looks in while it bakes', () => {
       ...DEMO.day,
       pins: [],
       appointments: [],
-      segments: [{ id: 'd', segmentId: segment.id, pickup: false }],
+      segments: [{ ...UNSAID_DAY_SEGMENT, id: 'd', segmentId: segment.id }],
     },
   };
   const plan = planDay(file, { seed: 1 });

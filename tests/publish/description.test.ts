@@ -3,6 +3,7 @@ import { allergenList } from '#lib/publish/allergen-list';
 import { description } from '#lib/publish/description';
 import type { AllergenFact } from '#lib/foods/food';
 import { aDish, aFile, aFood, aLine, aReading, aRecipe, aTalk, grams } from '../support/build';
+import { UNSAID_STEP } from '#lib/episode/unsaid';
 
 const fact = (
   allergen: AllergenFact['allergen'],
@@ -155,6 +156,7 @@ describe('the description', () => {
       onCamera: false,
       daylight: false,
       note: '',
+      ...UNSAID_STEP,
     };
     const file = {
       ...whole,

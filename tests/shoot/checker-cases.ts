@@ -90,7 +90,7 @@ export const FAULTY: readonly Case[] = [
   ],
   [
     'before a pin',
-    withDay({ pins: [{ stepId: 'fry', notBeforeMin: 496 }] }),
+    withDay({ pins: [{ stepId: 'fry', notBeforeMin: 496, notAfterMin: null }] }),
     smallPlan,
     [/^pin: "Fry"/],
   ],

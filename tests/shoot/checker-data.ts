@@ -83,7 +83,11 @@ export interface CheckedDay {
   readonly mealGapMin: number;
   readonly segments: readonly { readonly segmentId: string }[];
   readonly appointments: readonly CheckedAppointment[];
-  readonly pins: readonly { readonly stepId: string; readonly notBeforeMin: number }[];
+  readonly pins: readonly {
+    readonly stepId: string;
+    readonly notBeforeMin: number | null;
+    readonly notAfterMin: number | null;
+  }[];
 }
 
 export interface CheckedFile {

@@ -79,7 +79,10 @@ function startFaults({ day, plan, carried }: Facts): string[] {
   }
   for (const pin of day.pins) {
     const entry = carried.get(pin.stepId)?.entry;
-    if (entry && entry.startMin < pin.notBeforeMin) {
+    if (entry && pin.notAfterMin !== null && entry.startMin > pin.notAfterMin) {
+      faults.push(`pin: ${nameOf(entry)} starts after its pin at ${pin.notAfterMin}`);
+    }
+    if (entry && pin.notBeforeMin !== null && entry.startMin < pin.notBeforeMin) {
       faults.push(`pin: ${nameOf(entry)} starts before its pin at ${pin.notBeforeMin}`);
     }
   }

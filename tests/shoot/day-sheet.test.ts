@@ -237,7 +237,7 @@ describe('the day sheet as data', () => {
   it('remarks an oven that would stand hot and empty', () => {
     const at = { oven: { ovenId: 'oven', milliC: 200_000 }, racks: 1 };
     const file = dayFile([segment('a', [step('one', at), step('two', at)])], [], {
-      pins: [{ id: 'p', stepId: 'two', notBeforeMin: 900 }],
+      pins: [{ id: 'p', stepId: 'two', notBeforeMin: 900, notAfterMin: null }],
     });
     const first = dayFile(
       [segment('a', [step('one', at), step('two', at)])],

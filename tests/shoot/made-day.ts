@@ -7,6 +7,13 @@ import type {
   Step,
   StepLink,
 } from '#lib/episode/schema';
+import {
+  UNSAID_DAY,
+  UNSAID_DAY_SEGMENT,
+  UNSAID_KITCHEN,
+  UNSAID_SEGMENT,
+  UNSAID_STEP,
+} from '#lib/episode/unsaid';
 
 /** A step of ten minutes that needs nothing, but for what is given. */
 export function step(id: string, more: Partial<Step> = {}): Step {
@@ -24,6 +31,7 @@ export function step(id: string, more: Partial<Step> = {}): Step {
     oven: null,
     coreMilliC: null,
     restS: 0,
+    ...UNSAID_STEP,
     onCamera: false,
     daylight: false,
     note: '',
@@ -50,6 +58,7 @@ export function segment(id: string, steps: readonly Step[], more: Partial<Segmen
     spareTakes: 0,
     spareScope: 'whole',
     washUpS: 0,
+    ...UNSAID_SEGMENT,
     ...more,
   };
 }
@@ -98,6 +107,7 @@ export function dayFile(
     savedAt: '2026-06-01T08:00:00Z',
     creator: { id: 'creator', name: 'One Cook' },
     kitchen: {
+      ...UNSAID_KITCHEN,
       id: 'kitchen',
       name: 'Kitchen',
       zone: 'Europe/Copenhagen',
@@ -126,13 +136,18 @@ export function dayFile(
       disclosure: '',
     },
     day: {
+      ...UNSAID_DAY,
       id: 'day',
       date: '2026-06-06',
       kind: 'packed',
       startMin: 540,
       wrapByMin: null,
       mealGapMin: 0,
-      segments: segments.map(({ id }) => ({ id: `on-${id}`, segmentId: id, pickup: false })),
+      segments: segments.map(({ id }) => ({
+        ...UNSAID_DAY_SEGMENT,
+        id: `on-${id}`,
+        segmentId: id,
+      })),
       appointments: [],
       pins: [],
       ...day,

@@ -33,7 +33,7 @@ export function orderFaults(
     if (!(start >= day.startMin - EQUAL) || !(end >= start))
       faults.push(`${id} runs ${start} to ${end}`);
     for (const pin of day.pins) {
-      if (pin.stepId === id && start < pin.notBeforeMin - EQUAL)
+      if (pin.stepId === id && start < (pin.notBeforeMin ?? 0) - EQUAL)
         faults.push(`${id} is before its pin`);
     }
   }

@@ -5,6 +5,7 @@ import { planDay } from '#lib/shoot/plan-day';
 import { checkPlan } from './checker';
 import { randomDay, randomDayWithWitness } from './random-day';
 import { dayFile, link, oven, segment, step } from './made-day';
+import { UNSAID_DAY_SEGMENT } from '#lib/episode/unsaid';
 
 /** Days planned by rules alone, which takes milliseconds, and days searched as far as a small effort goes. */
 const DAYS = { byRules: 1000, searched: 150 } as const;
@@ -169,7 +170,7 @@ describe('a small day', () => {
     const eats = (id: string) => segment(id, [step(`${id}-eat`, { role: 'eat', hands: true })]);
     const file = dayFile([eats('a'), eats('b')], [], {
       mealGapMin: 90,
-      pins: [{ id: 'pin', stepId: 'a-eat', notBeforeMin: 600 }],
+      pins: [{ id: 'pin', stepId: 'a-eat', notBeforeMin: 600, notAfterMin: null }],
     });
     const found = plan(file);
     expect(startOf(found, 'b-eat')).toBe(540);
@@ -197,7 +198,7 @@ describe('a small day', () => {
       [segment('a', steps, { perishables: [lot] })],
       [link('out', 'mix', 0, null)],
       {
-        pins: [{ id: 'pin', stepId: 'mix', notBeforeMin: 720 }],
+        pins: [{ id: 'pin', stepId: 'mix', notBeforeMin: 720, notAfterMin: null }],
       },
     );
     const found = plan(file);
@@ -252,8 +253,8 @@ describe('a small day', () => {
   it('a segment listed twice is filmed once', () => {
     const file = dayFile([segment('a', [step('one')])], [], {
       segments: [
-        { id: 'on', segmentId: 'a', pickup: false },
-        { id: 'again', segmentId: 'a', pickup: true },
+        { ...UNSAID_DAY_SEGMENT, id: 'on', segmentId: 'a' },
+        { ...UNSAID_DAY_SEGMENT, id: 'again', segmentId: 'a', pickup: true },
       ],
     });
     expect(plan(file).entries).toHaveLength(1);

@@ -5,6 +5,7 @@ import { crossLinks, linkFromAnotherDay, randomLots, segmentLinks } from './rand
 import { randomSegment, type DraftSegment, type Means } from './random-segment';
 import { seeded, type Chance } from './seeded';
 import { laySegment, layWashUp, ovenChanges, plainEntry, type Laid } from './witness';
+import { UNSAID_DAY, UNSAID_DAY_SEGMENT } from '#lib/episode/unsaid';
 
 /*
  * Random filming days that can be kept.
@@ -104,7 +105,7 @@ function attempt(chance: Chance, seed: number): { file: EpisodeFile; witness: Ch
   const pins = Array.from({ length: chance.pick([0, 0, 1, 2]) }, (_, i) => {
     const entry = chance.pick(all);
     const notBeforeMin = Math.max(0, entry.startMin - chance.pick([0, 5, 30, 120]));
-    return { id: `pin-${i + 1}`, stepId: entry.stepId ?? '', notBeforeMin };
+    return { id: `pin-${i + 1}`, stepId: entry.stepId ?? '', notBeforeMin, notAfterMin: null };
   });
   const day: FilmingDay = {
     id: `day-${seed}`,
@@ -113,8 +114,10 @@ function attempt(chance: Chance, seed: number): { file: EpisodeFile; witness: Ch
     startMin,
     wrapByMin: chance.percent(25) ? Math.min(2880, wrapMin + 240) : null,
     mealGapMin,
+    ...UNSAID_DAY,
     segments: view.map((d, i) => {
-      return { id: `on-${i + 1}`, segmentId: d.segment.id, pickup: chance.percent(12) };
+      const pickup = chance.percent(12);
+      return { ...UNSAID_DAY_SEGMENT, id: `on-${i + 1}`, segmentId: d.segment.id, pickup };
     }),
     appointments,
     pins,

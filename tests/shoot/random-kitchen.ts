@@ -1,5 +1,6 @@
 import type { Kitchen } from '#lib/episode/schema';
 import type { Chance } from './seeded';
+import { UNSAID_KITCHEN } from '#lib/episode/unsaid';
 
 /** Temperatures that a day may use; one is 350 °F. */
 export const MILLI_CS = [
@@ -27,6 +28,7 @@ export function randomKitchen(chance: Chance, milliCs: readonly number[]): Kitch
     };
   });
   return {
+    ...UNSAID_KITCHEN,
     id: 'kitchen',
     name: 'Kitchen',
     zone: 'Europe/Copenhagen',

@@ -1,5 +1,6 @@
 import type { Kitchen, Segment, Step } from '#lib/episode/schema';
 import type { Chance } from './seeded';
+import { UNSAID_SEGMENT, UNSAID_STEP } from '#lib/episode/unsaid';
 
 /** A step that must follow another: at least so many minutes from its end, or from its start. */
 export interface Need {
@@ -90,6 +91,7 @@ function makeStep(chance: Chance, id: string, kind: Kind | Finish | 'talk', mean
     oven: kind === 'bake' ? { ovenId: oven?.id ?? null, milliC: chance.pick(milliCs) } : null,
     coreMilliC: null,
     restS: 0,
+    ...UNSAID_STEP,
     onCamera: kind !== 'mark' && chance.percent(self ? 8 : shown ? 95 : 40),
     daylight: false,
     note: '',
@@ -178,6 +180,7 @@ export function randomSegment(
   });
   const washes = recipe ? chance.percent(85) : chance.percent(10);
   const segment: Segment = {
+    ...UNSAID_SEGMENT,
     id,
     kind,
     title: `${recipe ? 'Dish' : 'Talk'} ${id}`,

@@ -137,7 +137,7 @@ export const smallFile: CheckedFile & { readonly day: NonNullable<CheckedFile['d
     mealGapMin: 60,
     segments: [{ segmentId: 'pie' }, { segmentId: 'stew' }],
     appointments: [{ id: 'call', title: 'Call', startMin: 560, endMin: 570, hands: true }],
-    pins: [{ stepId: 'fry', notBeforeMin: 495 }],
+    pins: [{ stepId: 'fry', notBeforeMin: 495, notAfterMin: null }],
   },
 };
 

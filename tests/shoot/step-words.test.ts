@@ -4,11 +4,13 @@ import { defaultDay } from '#lib/shoot/default-day';
 import type { PlanEntry } from '#lib/shoot/plan';
 import { isTooLong, linkWords, placeWords, stepWords } from '#lib/shoot/step-words';
 import { demoFile } from '../ui/page-support';
+import { UNSAID_STEP } from '#lib/episode/unsaid';
 
 const demo = demoFile();
 const OVENS = [{ id: 'o1', name: 'Big oven' }];
 
 const step: Step = {
+  ...UNSAID_STEP,
   id: 's1',
   title: 'Bake',
   role: 'cook',

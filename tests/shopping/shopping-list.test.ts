@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { shoppingList } from '#lib/shopping/shopping-list';
 import { buyText, shoppingText } from '#lib/shopping/shopping-text';
 import { aDish, aFile, aFood, aLine, aRecipe, grams } from '../support/build';
+import { UNSAID_DAY } from '#lib/episode/unsaid';
 
 // Refuse percent: USDA SR28 FOOD_DES (zucchini 5 ends, banana 36 skin, egg 12 shell).
 const zucchini = aFood(
@@ -139,6 +140,7 @@ describe('stock and packs', () => {
     startMin: 540,
     wrapByMin: null,
     mealGapMin: 0,
+    ...UNSAID_DAY,
     segments: [],
     appointments: [],
     pins: [],

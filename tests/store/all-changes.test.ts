@@ -26,7 +26,18 @@ it('tells what was done in the pantry and the kitchen, the newest first, and eac
   await act('Begin a kitchen', {
     op: 'create',
     entity: 'Kitchen',
-    row: { id: kitchenId, name: 'Galley', zone: 'Europe/Oslo', lat: null, lon: null, burners: 4 },
+    row: {
+      id: kitchenId,
+      name: 'Galley',
+      zone: 'Europe/Oslo',
+      lat: null,
+      lon: null,
+      burners: 4,
+      cameraChangeS: null,
+      counterPlaces: null,
+      cleanDownS: 300,
+      videoMbps: null,
+    },
   });
   await act('Add a food', {
     op: 'create',

@@ -1,5 +1,6 @@
 import type { EpisodeFile, RecipeLine, Segment, Step } from '#lib/episode/schema';
 import type { Food, FoodVersion } from '#lib/foods/food';
+import { UNSAID_SEGMENT, UNSAID_STEP } from '#lib/episode/unsaid';
 
 /** An invented file that uses every field, and every case of each that has cases. */
 
@@ -161,6 +162,7 @@ const step = (id: string, over: Partial<Step>): Step => ({
   oven: null,
   coreMilliC: null,
   restS: 0,
+  ...UNSAID_STEP,
   onCamera: false,
   daylight: false,
   note: '',
@@ -168,6 +170,7 @@ const step = (id: string, over: Partial<Step>): Step => ({
 });
 
 const segment = (id: string, over: Partial<Segment>): Segment => ({
+  ...UNSAID_SEGMENT,
   id,
   kind: 'talk',
   title: id,
@@ -311,6 +314,20 @@ export const FILE: EpisodeFile = {
     lat: 55.6761,
     lon: -12.5683,
     burners: 4,
+    cameraChangeS: 240,
+    counterPlaces: 3,
+    cleanDownS: 420,
+    videoMbps: 100,
+    appliances: [{ id: 'ap-fryer', name: 'Air fryer', places: 1 }],
+    houseShots: [
+      {
+        id: 'hs-1',
+        title: 'Ingredients, raw',
+        moment: 'ingredientsRaw',
+        framing: 'from above',
+        lengthS: 5,
+      },
+    ],
     ovens: [
       {
         id: 'o-1',
@@ -420,12 +437,17 @@ export const FILE: EpisodeFile = {
     startMin: 510,
     wrapByMin: 1080,
     mealGapMin: 180,
+    lightMarginMin: 45,
+    outfit: 'blue apron',
     segments: [
-      { id: 'ds-1', segmentId: 's-skillet', pickup: false },
-      { id: 'ds-2', segmentId: 's-intro', pickup: true },
+      { id: 'ds-1', segmentId: 's-skillet', pickup: false, part: 'cook', fate: 'kept' },
+      { id: 'ds-2', segmentId: 's-intro', pickup: true, part: 'film', fate: null },
     ],
     appointments: [{ id: 'ap-1', title: 'Parcel', startMin: 600, endMin: 610, hands: true }],
-    pins: [{ id: 'pi-1', stepId: 'st-bake', notBeforeMin: 720 }],
+    pins: [
+      { id: 'pi-1', stepId: 'st-bake', notBeforeMin: 720, notAfterMin: null },
+      { id: 'pi-2', stepId: 'st-bake', notBeforeMin: null, notAfterMin: 780 },
+    ],
   },
   stock: [
     {

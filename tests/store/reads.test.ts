@@ -14,6 +14,7 @@ import type { RowInput } from '#lib/store/rows';
 import { write } from '#lib/store/write';
 import { AT, withFreshDatabase } from './database';
 import { FILE } from './fixture';
+import { UNSAID_DAY } from '#lib/episode/unsaid';
 
 withFreshDatabase();
 
@@ -164,7 +165,7 @@ describe('kitchen, pantry and day', () => {
     await imported();
     const stored = await readKitchen();
     expect(stored?.kitchen.ovens[0]?.changes).toHaveLength(2);
-    expect(Object.keys(stored?.revs ?? {})).toHaveLength(1 + 2 + 2 + 2 + 2);
+    expect(Object.keys(stored?.revs ?? {})).toHaveLength(1 + 2 + 2 + 1 + 2 + 2 + 1);
     expect(await readKitchen(stored?.id)).toEqual(stored);
     expect((await readKitchens()).rows).toEqual([stored]);
     expect(await readKitchen('nowhere')).toBeNull();
@@ -190,6 +191,7 @@ describe('kitchen, pantry and day', () => {
       startMin: 600,
       wrapByMin: null,
       mealGapMin: 0,
+      ...UNSAID_DAY,
     };
     await act([
       { op: 'create', entity: 'FilmingDay', row: day },

@@ -57,6 +57,7 @@ const talk = (id: string, episodeId: string): Edit => ({
     spareTakes: 0,
     spareScope: 'whole',
     washUpS: 0,
+    filmedWhen: null,
   },
 });
 const point = (id: string, segmentId: string): Edit => ({

@@ -7,6 +7,7 @@ import type { RowInput } from '#lib/store/rows';
 import { undo } from '#lib/store/undo';
 import { write } from '#lib/store/write';
 import { AT, withFreshDatabase } from './database';
+import { UNSAID_DAY, UNSAID_KITCHEN } from '#lib/episode/unsaid';
 
 withFreshDatabase();
 
@@ -246,7 +247,8 @@ describe('write', () => {
 
   it('takes a message of a device once', async () => {
     const base = { deviceId: 'phone', at: AT, kind: 'done', refs: {}, payload: {} };
-    const kitchen = { id: 'k', name: '', zone: 'UTC', lat: null, lon: null, burners: 4 };
+    const { appliances: _none, houseShots: _nor, ...unsaid } = UNSAID_KITCHEN;
+    const kitchen = { ...unsaid, id: 'k', name: '', zone: 'UTC', lat: null, lon: null, burners: 4 };
     const day = {
       id: 'd',
       date: '2026-05-02',
@@ -255,6 +257,7 @@ describe('write', () => {
       startMin: 540,
       wrapByMin: null,
       mealGapMin: 0,
+      ...UNSAID_DAY,
     } as const;
     written(
       await act('x', [

@@ -10,6 +10,7 @@ import {
   type Weighing,
 } from '#lib/episode/schema';
 import { parsePrinted } from '#lib/units/printed';
+import { UNSAID_KITCHEN, UNSAID_SEGMENT } from '#lib/episode/unsaid';
 
 /** Small builders of plain data for tests: everything defaulted, anything overridden. */
 
@@ -133,6 +134,7 @@ export function aDish(id: string, recipe: Recipe, more: Partial<Segment> = {}): 
     spareTakes: 0,
     spareScope: 'whole',
     washUpS: 0,
+    ...UNSAID_SEGMENT,
     ...more,
   };
 }
@@ -177,6 +179,7 @@ export function aFile(
     savedAt: '2026-03-07T18:00:00.000Z',
     creator: { id: 'creator', name: 'Ines Quay' },
     kitchen: {
+      ...UNSAID_KITCHEN,
       id: 'kitchen',
       name: 'Test kitchen',
       zone: 'Europe/Copenhagen',

@@ -210,22 +210,26 @@ describe('steps that wait for a clock time', () => {
     const startOf = (given: typeof plan) =>
       given.entries.find((entry) => entry.stepId === stepId)?.startMin ?? -1;
     expect(startOf(plan)).toBeLessThan(690);
-    const sent = { episodeId, dayId: day.id, stepId };
-    const wrong = await send(addPin, { ...sent, notBefore: '49:00' });
-    expect(wrong.state.problems).toMatchObject([{ path: 'notBefore' }]);
-    expect(wrong.state.typed.notBefore).toBe('49:00');
-    await send(addPin, { ...sent, notBefore: '11:30' });
+    const sent = { episodeId, dayId: day.id, stepId, when: 'notBefore' };
+    const wrong = await send(addPin, { ...sent, at: '49:00' });
+    expect(wrong.state.problems).toMatchObject([{ path: 'at' }]);
+    expect(wrong.state.typed.at).toBe('49:00');
+    await send(addPin, { ...sent, at: '11:30' });
     const pinned = await read();
     expect(startOf(pinned.plan)).toBeGreaterThanOrEqual(690);
-    const twice = await send(addPin, { ...sent, notBefore: '12:00' });
+    const twice = await send(addPin, { ...sent, at: '12:00' });
     expect(twice.state.problems).toMatchObject([{ path: 'stepId', code: 'exists-already' }]);
 
     const pinId = pinned.day.pins.find((pin) => pin.stepId === stepId)?.id ?? '';
-    const change = { episodeId, pinId, rev: pinned.rev(pinId), stepId, notBefore: '12:15' };
+    const form = { episodeId, pinId, rev: pinned.rev(pinId), stepId };
+    const change = { ...form, when: 'at', at: '12:15' };
     await send(savePin, change);
-    expect(startOf((await read()).plan)).toBeGreaterThanOrEqual(735);
-    const stale = await send(savePin, { ...change, notBefore: '8:00' });
-    expect(stale.state.problems).toMatchObject([{ path: 'notBefore', code: 'conflict' }]);
+    expect(startOf((await read()).plan)).toBe(735);
+    const stale = await send(savePin, { ...change, at: '8:00' });
+    expect(stale.state.problems).toMatchObject([
+      { path: 'at', code: 'conflict' },
+      { path: 'at', code: 'conflict' },
+    ]);
 
     const ids = { episodeId, segmentId: segment.id, pinId };
     await send(removePin, { ...ids, rev: (await read()).rev(pinId) });
@@ -252,7 +256,7 @@ test('with a step goes all that names it, in one act; undoing it brings all of i
     return { ...now, lotId: lot?.id ?? '', spans: lot?.spans ?? [] };
   };
   await send(addSpan, { episodeId, lotId: (await find()).lotId, ...ends });
-  await send(addPin, { episodeId, dayId: day.id, stepId, notBefore: '10:00' });
+  await send(addPin, { episodeId, dayId: day.id, stepId, when: 'notBefore', at: '10:00' });
   await send(addShot, { episodeId, segmentId, title: 'Eggs turn pale', stepId, length: '0:05' });
   const { file } = await read();
   // A new step follows the one written before it.

@@ -149,7 +149,7 @@ describe('what is edited beside the steps', () => {
       expect(words(screen(markup))).toContain(said);
     }
     expect(markup).not.toMatch(/<details[^>]* open=""/);
-    for (const name of ['limit', 'notBefore', 'fromStepId', 'end']) {
+    for (const name of ['limit', 'at', 'fromStepId', 'end']) {
       expect(markup).not.toContain(`name="${name}"`);
     }
   });
@@ -159,7 +159,7 @@ describe('what is edited beside the steps', () => {
     [`new-lot-${demo.episode.segments[1]?.id}`, 'limit', '120'],
     [appointment.id, 'end', '11:05'],
     [`new-appointment-${demo.day?.id}`, 'end', ''],
-    [pin.id, 'notBefore', '09:20'],
+    [pin.id, 'at', '09:20'],
   ])('%s: its form alone is open, its fields filled', (row, name, value) => {
     const markup = drawn(row);
     const inputs = markup.match(new RegExp(`<input[^>]*name="${name}"[^>]*>`, 'g')) ?? [];

@@ -35,6 +35,7 @@ import {
   throwAwayForm,
 } from './schema';
 import { careOf } from './typed-care';
+import { UNSAID_SEGMENT } from '#lib/episode/unsaid';
 
 export async function takeBack(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(takeBackForm, state, form, async ({ episodeId, groupId }) => {
@@ -106,6 +107,7 @@ export async function addSegment(state: FormState, form: FormData): Promise<Form
         op: 'create',
         entity: 'Segment',
         row: {
+          ...UNSAID_SEGMENT,
           id,
           episodeId,
           position: await nextPlace('Segment', episodeId),

@@ -28,6 +28,7 @@ import {
   stepForm,
   switchKindForm,
 } from './schema';
+import { UNSAID_STEP } from '#lib/episode/unsaid';
 
 export async function makeDay(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(makeDayForm, state, form, async ({ episodeId }) => {
@@ -90,7 +91,7 @@ export async function addStep(state: FormState, form: FormData): Promise<FormSta
       const id = uuid();
       const position = await nextPlace('Step', segmentId);
       const before = await readLastStep(segmentId);
-      const columns = { perishableClass: null, ...stepColumns(step) };
+      const columns = { ...UNSAID_STEP, ...stepColumns(step) };
       return changeAndClose(episodeId, id, `Add ${step.title}`, [
         { op: 'create', entity: 'Step', row: { id, segmentId, position, ...columns } },
         ...(before === null ? [] : [await followsEdit(episodeId, before, id)]),

@@ -6,6 +6,7 @@ import { kitchenEdits } from '#lib/store/import-kitchen';
 import type { RowInput } from '#lib/store/rows';
 import type { Tied } from '#lib/store/read-step-ties';
 import type { StepTexts } from './schema';
+import { UNSAID_DAY_SEGMENT, type UNSAID_STEP } from '#lib/episode/unsaid';
 
 type Revs = Readonly<Record<string, number>>;
 
@@ -29,7 +30,7 @@ export function newDayEdits(file: EpisodeFile, revs: Revs, today: string): Edit[
     ...segmentIds.map((segmentId, position): Edit => ({
       op: 'create',
       entity: 'DaySegment',
-      row: { id: uuid(), dayId, segmentId, position, pickup: false },
+      row: { ...UNSAID_DAY_SEGMENT, id: uuid(), dayId, segmentId, position },
     })),
   ];
 }
@@ -54,7 +55,7 @@ export function filmedEdits(
     ...added.map((row): Edit => ({
       op: 'create',
       entity: 'DaySegment',
-      row: { id: uuid(), dayId: day.id, pickup: false, ...row },
+      row: { ...UNSAID_DAY_SEGMENT, id: uuid(), dayId: day.id, ...row },
     })),
   ];
 }
@@ -62,7 +63,7 @@ export function filmedEdits(
 /** The columns of a step from its form. */
 export function stepColumns(
   step: StepTexts,
-): Omit<RowInput<'Step'>, 'id' | 'segmentId' | 'position' | 'perishableClass'> {
+): Omit<RowInput<'Step'>, 'id' | 'segmentId' | 'position' | keyof typeof UNSAID_STEP> {
   const { rest, chooseMin, chooseMax, ...columns } = step;
   return { ...columns, restS: rest ?? 0, chooseMinS: chooseMin, chooseMaxS: chooseMax };
 }
@@ -100,7 +101,8 @@ const STEP_FIELDS: Readonly<Record<string, string>> = {
   lengthS: 'length',
   limitS: 'limit',
   endMin: 'end',
-  notBeforeMin: 'notBefore',
+  notBeforeMin: 'at',
+  notAfterMin: 'at',
 };
 
 /** The form's field for a column that the store refuses. */

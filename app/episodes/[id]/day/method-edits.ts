@@ -1,6 +1,7 @@
 import { v7 as uuid } from 'uuid';
 import { LAST, type StepsToAdd } from '#lib/method/steps-to-add';
 import type { Edit } from '#lib/store/command';
+import { UNSAID_STEP } from '#lib/episode/unsaid';
 
 interface Into {
   readonly episodeId: string;
@@ -25,7 +26,7 @@ export function methodEdits(add: StepsToAdd, into: Into): { edits: Edit[]; first
       id: idOf(key),
       segmentId,
       position: into.stepPlace + index,
-      perishableClass: null,
+      ...UNSAID_STEP,
       ...step,
       chooseMinS: null,
       chooseMaxS: null,

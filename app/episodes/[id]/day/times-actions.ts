@@ -16,6 +16,7 @@ import {
   removeAppointmentForm,
   removePinForm,
 } from './times-schema';
+import { pinColumns } from '#lib/shoot/pins';
 
 export async function addAppointment(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(
@@ -70,13 +71,13 @@ export async function removeAppointment(state: FormState, form: FormData): Promi
   );
 }
 
-/** Why a step cannot get this pin: it was taken out, or it waits for a time already. */
+/** Why a step cannot get this pin: it was taken out, or it has one already. */
 function pinRefusal(file: EpisodeFile, stepId: string, pinId: string | null) {
   const pins = file.day?.pins ?? [];
   if (!pins.some((pin) => pin.stepId === stepId && pin.id !== pinId)) {
     return missingStep(file, { stepId });
   }
-  const message = 'This step waits for a clock time already: change that one.';
+  const message = 'This step has a clock time already: change that one.';
   return failed({ path: 'stepId', code: 'exists-already', message });
 }
 
@@ -85,18 +86,18 @@ export async function addPin(state: FormState, form: FormData): Promise<FormStat
     newPinForm,
     state,
     form,
-    async ({ episodeId, dayId, stepId, notBefore }) => {
+    async ({ episodeId, dayId, stepId, when, at }) => {
       const read = await readDay(episodeId);
       if (read?.file.day?.id !== dayId) return GONE;
       const refused = pinRefusal(read.file, stepId, null);
       if (refused) return refused;
       const id = uuid();
       const position = await placeAfter('Pin', dayId);
-      return changeAndClose(episodeId, id, 'Let a step wait for a time', [
+      return changeAndClose(episodeId, id, 'Tie a step to a clock time', [
         {
           op: 'create',
           entity: 'Pin',
-          row: { id, dayId, position, stepId, notBeforeMin: notBefore },
+          row: { id, dayId, position, stepId, ...pinColumns(when, at) },
         },
       ]);
     },
@@ -109,13 +110,13 @@ export async function savePin(state: FormState, form: FormData): Promise<FormSta
     pinForm,
     state,
     form,
-    async ({ episodeId, pinId, rev, stepId, notBefore }) => {
+    async ({ episodeId, pinId, rev, stepId, when, at }) => {
       const read = await readDay(episodeId);
       if (!read) return GONE;
       const refused = pinRefusal(read.file, stepId, pinId);
       if (refused) return refused;
-      return changeAndClose(episodeId, pinId, 'Change the time a step waits for', [
-        { op: 'update', entity: 'Pin', id: pinId, rev, patch: { stepId, notBeforeMin: notBefore } },
+      return changeAndClose(episodeId, pinId, 'Change the clock time of a step', [
+        { op: 'update', entity: 'Pin', id: pinId, rev, patch: { stepId, ...pinColumns(when, at) } },
       ]);
     },
     fieldOf,

@@ -26,9 +26,13 @@ export const appointmentForm = z
   .superRefine(inOrder);
 export const removeAppointmentForm = z.object({ ...ofDay, appointmentId: rowId, rev: revision });
 
+/** How a step is tied to a clock time. */
+const PIN_WHENS = ['notBefore', 'at', 'notAfter'] as const;
+
 const pinTexts = {
-  stepId: requiredText('which step has to wait', 64),
-  notBefore: clock('the time before which it must not start'),
+  stepId: requiredText('which step it is', 64),
+  when: z.enum(PIN_WHENS),
+  at: clock('the clock time'),
 };
 
 const ofSegment = { episodeId: rowId, segmentId: rowId };

@@ -7,6 +7,7 @@ import { Adding, Part } from './part';
 import { PinForm } from './pin-form';
 import { Row } from './row';
 import { newRow, pinsOf, revOf, rowHref, standsOpen, stepTitle, type DayPage } from './view';
+import { pinTime } from '#lib/shoot/pins';
 
 interface Props {
   readonly page: DayPage;
@@ -16,7 +17,7 @@ interface Props {
 const stepsOf = (segment: Segment) =>
   segment.steps.map((step) => ({ value: step.id, words: step.title }));
 
-/** The steps of a segment that must not start before a clock time. */
+/** The steps of a segment that are tied to a clock time. */
 export function SegmentPins({ page, segment }: Props) {
   const pins = pinsOf(page, segment);
   const row = newRow('pin', segment.id);
@@ -24,21 +25,21 @@ export function SegmentPins({ page, segment }: Props) {
   const free = segment.steps.find(({ id }) => !pinned.has(id));
   return (
     <Part
-      title="Not before a clock time"
+      title="Tied to a clock time"
       empty="Every step may start as soon as the rest allows."
       open={standsOpen(page, [row, ...pins.map(({ id }) => id)])}
     >
       {pins.map((pin) => (
         <PinRow key={pin.id} page={page} segment={segment} pin={pin} />
       ))}
-      <Adding page={page} row={row} words="Let a step wait for a time" to={segment.title}>
+      <Adding page={page} row={row} words="Tie a step to a time" to={segment.title}>
         <PinForm
           id={row}
           action={addPin}
           hidden={{ episodeId: page.file.episode.id, dayId: page.day.id }}
-          pin={{ stepId: free?.id ?? '', notBefore: '' }}
+          pin={{ stepId: free?.id ?? '', when: 'notBefore', at: '' }}
           steps={stepsOf(segment)}
-          submit="Let it wait"
+          submit="Tie it"
           cancelHref={rowHref(page, row)}
         />
       </Adding>
@@ -53,6 +54,7 @@ function PinRow({ page, segment, pin }: Props & { readonly pin: FilmingDay['pins
     pinId: pin.id,
     rev: revOf(page, pin.id),
   };
+  const { when, min } = pinTime(pin);
   const title = pinWords(pin, (stepId) => stepTitle([segment], stepId));
   return (
     <Row page={page} id={pin.id} title={title} plain>
@@ -60,7 +62,7 @@ function PinRow({ page, segment, pin }: Props & { readonly pin: FilmingDay['pins
         id={`pin-${pin.id}`}
         action={savePin}
         hidden={ids}
-        pin={{ stepId: pin.stepId, notBefore: clockTyped(pin.notBeforeMin) }}
+        pin={{ stepId: pin.stepId, when, at: clockTyped(min) }}
         steps={stepsOf(segment)}
         submit="Save the time"
         cancelHref={rowHref(page, pin.id)}

@@ -1,0 +1,30 @@
+import type { FilmingDay, Kitchen, Segment, Step } from '#lib/episode/schema';
+
+/** What steps, segments, kitchens and days are as long as nobody has said more; the schema's own defaults. */
+
+export const UNSAID_STEP = {
+  contact: null,
+  evening: false,
+  cameraSetUp: '',
+  applianceId: null,
+  counter: 0,
+} as const satisfies Partial<Step>;
+
+export const UNSAID_SEGMENT = { filmedWhen: null } as const satisfies Partial<Segment>;
+
+export const UNSAID_KITCHEN = {
+  cameraChangeS: null,
+  counterPlaces: null,
+  cleanDownS: 300,
+  videoMbps: null,
+  appliances: [],
+  houseShots: [],
+} satisfies Partial<Kitchen>;
+
+export const UNSAID_DAY = { lightMarginMin: 30, outfit: '' } as const satisfies Partial<FilmingDay>;
+
+export const UNSAID_DAY_SEGMENT = {
+  pickup: false,
+  part: 'all',
+  fate: null,
+} as const satisfies Partial<FilmingDay['segments'][number]>;
