@@ -35,7 +35,7 @@ export interface DayDish {
   readonly recipeId: string;
   readonly title: string;
   readonly lines: readonly DayIngredient[];
-  readonly weighings: readonly Weighing[];
+  readonly weighings: Weighing[];
   /** The scale that it was last weighed on, else the kitchen's first; null in a kitchen without one. */
   readonly scaleId: string | null;
   readonly says: readonly DaySay[];

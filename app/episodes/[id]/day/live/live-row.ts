@@ -16,6 +16,7 @@ export interface LiveRow extends OrderRow {
   readonly ref: RowRef;
   readonly key: string;
   readonly title: string;
+  readonly segmentId: string | null;
   readonly segmentTitle: string | null;
   /** Planned start and end. */
   readonly from: string;
@@ -45,6 +46,7 @@ export function liveRows(sheet: DaySheet, file: EpisodeFile): LiveRow[] {
       ref,
       key: rowKey(ref),
       title,
+      segmentId,
       segmentTitle: kind === 'step' ? row.segmentTitle : null,
       from: clockText(startMin),
       to: clockText(endMin),
@@ -92,6 +94,7 @@ function heatRow({ id, kind, title, startMin, endMin, ovenId }: OrderedHeat): Li
     ref,
     key: rowKey(ref),
     title,
+    segmentId: null,
     segmentTitle: null,
     from: clockText(startMin),
     to: clockText(endMin),

@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { ButtonLink } from '../../../../_ui/button';
 import { EmptyState } from '../../../../_ui/empty-state';
+import { dishesOnDay } from '#lib/overview/dishes-on-day';
 import { daySheet } from '#lib/shoot/day-sheet';
 import { readDayEvents } from '#lib/store/read-day-events';
 import { readEpisodeFile } from '#lib/store/read-episode';
@@ -35,6 +36,7 @@ export default async function LiveDayPage({ params }: Props) {
   }
   const { plan } = await plannedDay(file, 'whole');
   const sheet = daySheet(file, plan);
+  const first = await readDayEvents(day.id);
   return (
     <>
       <div className="mb-4 flex flex-wrap items-baseline justify-between gap-x-6">
@@ -51,7 +53,10 @@ export default async function LiveDayPage({ params }: Props) {
         zone={kitchen.zone}
         region={episode.region}
         rows={liveRows(sheet, file)}
-        first={await readDayEvents(day.id)}
+        first={first}
+        firstDishes={dishesOnDay(file, first.events, [])}
+        sayAddress={`${dayPage}/live/say`}
+        photoAddress={`${dayPage}/live/photo`}
       />
       <p className="mt-8">
         <ButtonLink href={dayPage}>The whole day</ButtonLink>

@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import type { Episode } from '#lib/episode/schema';
+import type { DishesOnDay } from '#lib/overview/dishes-on-day';
 import { pickupRef, type RowEvent } from '#lib/shoot/day-log';
 import { missingShots } from '#lib/shoot/day-shots';
 import { dayTimers, stillRunning } from '#lib/shoot/day-timers';
@@ -22,6 +23,7 @@ import { NowCard } from './now-card';
 import { OrderList } from './order-list';
 import { Pickups } from './pickups';
 import { Refused } from './refused';
+import { ScaleAndSay } from './scale-and-say';
 import { Slip } from './slip';
 import { Timers } from './timers';
 import { useDaySync } from './use-day-sync';
@@ -36,6 +38,9 @@ interface Props {
   readonly region: Episode['region'];
   readonly rows: readonly LiveRow[];
   readonly first: News;
+  readonly firstDishes: DishesOnDay;
+  readonly sayAddress: string;
+  readonly photoAddress: string;
 }
 
 /** A mark that waits for an answer about the shots that are still missing. */
@@ -48,7 +53,8 @@ interface Asked {
 
 /** The filming day while it happens: one thing now, one thing next, what is done, and notes. */
 export function LiveDay(props: Props) {
-  const { address, replanAddress, dayId, date, zone, region, first } = props;
+  const { address, replanAddress, sayAddress, photoAddress, dayId, date, zone, region, first } =
+    props;
   const [state, acts] = useDaySync(address, dayId, first);
   const [said, setSaid] = useState('');
   const [asked, setAsked] = useState<Asked | null>(null);
@@ -57,7 +63,8 @@ export function LiveDay(props: Props) {
   const clock = (at: string) => entryClock(at, date, zone);
   const here = state.waiting.filter((entry) => entry.dayId === dayId);
   const open = here.filter(({ refused }) => refused === null).map(({ event }) => event);
-  const fold = foldDay([...state.known, ...open]);
+  const events = [...state.known, ...open];
+  const fold = foldDay(events);
   const rows = rowsInOrder(props.rows, fold.order);
   const timers = dayTimers(rows, fold);
   const running = stillRunning(timers, minute?.getTime() ?? 0);
@@ -167,6 +174,18 @@ export function LiveDay(props: Props) {
               onEnter={acts.enter}
             />
           </NowCard>
+          <ScaleAndSay
+            {...{ dayId, region, first: props.firstDishes, sayAddress, photoAddress }}
+            state={state}
+            events={events}
+            waiting={open}
+            rows={rows}
+            fold={fold}
+            step={now ?? next}
+            clock={clock}
+            onEnter={acts.enter}
+            onTold={setSaid}
+          />
         </div>
         <div className="grid gap-6">
           {last && (

@@ -67,7 +67,7 @@ const ABOUT = {
   display: 'Photo of the scale’s display',
   struckOut: 'A reading struck out',
   unsaid: 'Not said after all',
-  cameraClock: 'The clock seen by the camera',
+  cameraClock: 'The clock that was filmed',
 } as const;
 
 /** What is about no row. */
@@ -77,4 +77,5 @@ const OF_THE_DAY: ReadonlySet<DayEvent['kind']> = new Set([
   'display',
   'struckOut',
   'unsaid',
+  'cameraClock',
 ]);

@@ -14,6 +14,7 @@ type Acts = Pick<DaySync, 'enter' | 'sendAgain' | 'throwAway'>;
 export function useDaySync(address: string, dayId: string, first: News): [DayState, Acts] {
   const [state, setState] = useState<DayState>({
     ready: false,
+    cursor: first.cursor,
     known: first.events,
     waiting: [],
     connected: true,

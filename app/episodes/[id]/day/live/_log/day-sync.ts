@@ -7,6 +7,8 @@ import type { Destination, Waiting } from './waiting-store';
 export interface DayState {
   /** False until the device's own store is open; what is pressed before is kept all the same. */
   readonly ready: boolean;
+  /** The place in the journal up to which this device has heard: it grows with any change, of whatever. */
+  readonly cursor: number;
   /** What the server has of this day. */
   readonly known: readonly DayEvent[];
   /** What waits on this device, of every day; refused ones included. */
@@ -79,7 +81,8 @@ export function startDaySync(parts: DaySyncParts, first: News): DaySync {
     const lasts = store?.lasts() ?? true;
     const connected = heard && sent;
     const ready = store !== null;
-    parts.changed({ ready, known: [...known.values()], waiting, connected, letIn, lasts });
+    const heardOf = { cursor, known: [...known.values()], waiting };
+    parts.changed({ ready, ...heardOf, connected, letIn, lasts });
   };
   const reread = async () => {
     waiting = (await (await parts.store).all()).filter(({ id }) => !named.has(id));
