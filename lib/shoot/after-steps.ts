@@ -48,6 +48,12 @@ export function stepsAfter(facts: DayFacts, events: readonly DayEvent[]): StepAf
   });
 }
 
+/** The same steps, those first that have a time to look at. */
+export function timedFirst(steps: readonly StepAfter[]): StepAfter[] {
+  const timed = ({ actual }: StepAfter) => 'seconds' in actual;
+  return [...steps.filter(timed), ...steps.filter((step) => !timed(step))];
+}
+
 /**
  * How long each row took, in seconds, by its key: from its 'started' to its 'done'. A row that is skipped, taken back
  * or not done has none, and one whose beginning was only gathered (it was said to take longer) has none either;
@@ -95,4 +101,29 @@ function actualOf(step: StepTimes, seconds: number): StepActual {
   if (isDoubtful(seconds, step.usualS)) return { kind: 'doubtful', seconds, take };
   if (take.usualS === step.usualS) return { kind: 'asPlanned', seconds };
   return { kind: 'took', seconds, take };
+}
+
+/** A step whose time can be taken as its expected one. */
+export interface Offer {
+  readonly step: Step;
+  readonly take: StepTimes;
+}
+
+/** The offers of a day: what took another time than planned, and is not doubtful. */
+export function offersOf(steps: readonly StepAfter[]): Offer[] {
+  return steps.flatMap(({ step, actual }) =>
+    actual.kind === 'took' ? [{ step, take: actual.take }] : [],
+  );
+}
+
+/** The offer of one step, a doubtful one included: whoever asks for it has answered. */
+export function offerOfStep(steps: readonly StepAfter[], stepId: string): Offer | null {
+  const found = steps.find(({ step }) => step.id === stepId);
+  if (found?.actual.kind !== 'took' && found?.actual.kind !== 'doubtful') return null;
+  return { step: found.step, take: found.actual.take };
+}
+
+/** One text for a set of offers, the same as long as nothing that they say has changed. */
+export function offersText(offers: readonly Offer[]): string {
+  return offers.map(({ step, take }) => `${step.id} ${take.usualS}`).join(', ');
 }

@@ -20,3 +20,14 @@ export function cameraClockOf(events: readonly DayEvent[]): CameraClock | null {
   const last = inDayOrder(events).findLast((event) => event.kind === 'cameraClock');
   return last?.payload ?? null;
 }
+
+/**
+ * Seconds after midnight of a clock as a phone shows it; from 24:00:00 it is the next day.
+ * @example readClockSecond('14:03:27') // 50607
+ */
+export function readClockSecond(text: string): number | null {
+  const read = /^(\d{1,2})[:.]([0-5]\d)[:.]([0-5]\d)$/.exec(text.trim());
+  if (!read) return null;
+  const [hours = 0, minutes = 0, seconds = 0] = read.slice(1).map(Number);
+  return hours < 48 ? (hours * 60 + minutes) * 60 + seconds : null;
+}

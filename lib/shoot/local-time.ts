@@ -40,3 +40,15 @@ export function instantOfSecond(date: string, second: number, zone: string): Dat
   const minute = Math.floor(second / 60);
   return new Date(instantOf(date, minute, zone).getTime() + (second - minute * 60) * 1000);
 }
+
+/**
+ * An instant as a clock time of a filming day, to the second: in the night after it the hours count on, so that
+ * `instantOfSecond` finds the same instant again.
+ * @example dayClock(00:10:05 of the day after, date, zone) → '24:10:05'
+ */
+export function dayClock(instant: Date, date: string, zone: string): string {
+  const midnight = instantOf(date, 1440, zone).getTime();
+  const clock = localClock(instant, zone);
+  if (instant.getTime() < midnight) return clock;
+  return `${Number(clock.slice(0, 2)) + 24}${clock.slice(2)}`;
+}

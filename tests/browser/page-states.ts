@@ -197,6 +197,8 @@ export const WITH_DEMO: readonly PageState[] = [
   { name: 'on the day', path: './day/live' },
   { name: 'on the day, what moves', path: './day/live', enter: slipped },
   { name: 'on the day, shots owed', path: './day/live', enter: shotsOwed },
+  { name: 'after the day', path: './day/after' },
+  { name: 'after the day, refused', path: './day/after', enter: refused('camera-clock') },
   { name: 'shopping, all open', path: './shopping', enter: unfold, byDay: true },
   { name: 'publish, all open', path: './publish', enter: unfold },
   { name: 'publish, refused', path: './publish', enter: refused('web-link') },
@@ -244,6 +246,7 @@ export const EMPTY: readonly PageState[] = [
   { name: 'breakdown', path: './breakdown/day/protein' },
   { name: 'day', path: './day' },
   { name: 'on the day', path: './day/live' },
+  { name: 'after the day', path: './day/after' },
   { name: 'shopping', path: './shopping' },
   { name: 'publish', path: './publish', enter: unfold },
 ];
@@ -254,6 +257,7 @@ export const PRINTED: readonly PageState[] = [
   { name: 'breakdown', path: './breakdown/day/energyKcal' },
   { name: 'day', path: './day' },
   { name: 'on the day', path: './day/live' },
+  { name: 'after the day', path: './day/after' },
   { name: 'shopping', path: './shopping' },
   { name: 'publish', path: './publish' },
 ];

@@ -1,6 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { secondsByRow, stepsAfter, withUsual, type StepActual } from '#lib/shoot/after-steps';
+import {
+  offerOfStep,
+  offersOf,
+  offersText,
+  secondsByRow,
+  stepsAfter,
+  timedFirst,
+  withUsual,
+  type StepActual,
+} from '#lib/shoot/after-steps';
 import { actualWords, daySummary } from '#lib/shoot/after-words';
 import { dayFacts } from '#lib/shoot/day-facts';
 import type { DayEvent, Entry } from '#lib/shoot/day-log';
@@ -113,6 +122,30 @@ describe('what a step took', () => {
         expect([...secondsByRow(shuffled)]).toEqual([['step a', 420]]);
       }),
     );
+  });
+});
+
+describe('what is offered', () => {
+  const steps = after(
+    [0, mark('started')],
+    [14, mark('done')],
+    [20, mark('started', 'b')],
+    [20.5, mark('done', 'b')],
+  );
+
+  it('is what took another time, and a doubtful one only when it is asked for itself', () => {
+    expect(offersOf(steps).map(({ step: { id }, take }) => [id, take.usualS])).toEqual([
+      ['a', 840],
+    ]);
+    expect(offerOfStep(steps, 'b')?.take.usualS).toBe(30);
+    expect(offerOfStep(steps, 'gone')).toBeNull();
+    expect(offerOfStep(after([0, mark('started')], [10, mark('done')]), 'a')).toBeNull();
+    expect(offersText(offersOf(steps))).toBe('a 840');
+  });
+
+  it('stands first', () => {
+    const late = after([0, mark('started', 'b')], [14, mark('done', 'b')]);
+    expect(timedFirst(late).map(({ step: { id } }) => id)).toEqual(['b', 'a']);
   });
 });
 

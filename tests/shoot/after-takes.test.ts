@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { loggedTakes, slateLetters } from '#lib/shoot/after-takes';
-import { cameraClockOf, type CameraClock } from '#lib/shoot/camera-clock';
+import { cameraClockOf, readClockSecond, type CameraClock } from '#lib/shoot/camera-clock';
 import { dayEventSchema } from '#lib/shoot/day-event-schema';
 import type { DayEvent, Entry } from '#lib/shoot/day-log';
-import { instantOfSecond, localClock } from '#lib/shoot/local-time';
+import { dayClock, instantOfSecond, localClock } from '#lib/shoot/local-time';
 import { dayFile, segment, step } from './made-day';
 
 const START = Date.parse('2026-06-06T08:00:00.000Z');
@@ -103,11 +103,19 @@ describe('the clock seen by the camera', () => {
 describe('a clock to the second', () => {
   it('is an instant there and back, also on the day on which the clocks change', () => {
     const zone = 'Europe/Copenhagen';
-    for (const second of [0, 32_709, 86_399]) {
+    for (const second of [0, 32_709, 86_399, 86_400, 90_005]) {
       const instant = instantOfSecond('2026-03-29', second, zone);
-      const [hour, minute, rest] = localClock(instant, zone).split(':').map(Number);
-      expect((hour ?? 0) * 3600 + (minute ?? 0) * 60 + (rest ?? 0)).toBe(second);
+      expect(readClockSecond(dayClock(instant, '2026-03-29', zone))).toBe(second);
     }
     expect(localClock(instantOfSecond('2026-03-29', 86_400, zone), zone)).toBe('00:00:00');
+  });
+
+  it('is read as phones show it, and nothing else is', () => {
+    expect(['14:03:27', ' 9.05.00 ', '24:10:05'].map(readClockSecond)).toEqual([
+      50_607, 32_700, 87_005,
+    ]);
+    for (const text of ['', '14:03', '14:60:00', '48:00:00', 'noon', '1:2:3']) {
+      expect(readClockSecond(text)).toBeNull();
+    }
   });
 });

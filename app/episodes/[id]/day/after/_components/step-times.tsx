@@ -1,0 +1,98 @@
+import { ButtonForm } from '../../../../../_forms/button-form';
+import { RowHead, Table, Td, Th, Tr } from '../../../../../_ui/table';
+import { offersOf, offersText, timedFirst, type StepAfter } from '#lib/shoot/after-steps';
+import { actualWords, daySummary } from '#lib/shoot/after-words';
+import { durationWords } from '#lib/shoot/step-words';
+import { minutesSaid } from '#lib/units/read-typed';
+import { takeAllMinutes, takeMinutes } from '../actions';
+import type { DayAfter } from '../read-after';
+
+const HEAD = (
+  <>
+    <Th>Step</Th>
+    <Th number>Planned</Th>
+    <Th number>Took</Th>
+    <Th number>Difference</Th>
+    <Th>
+      <span className="print:hidden">Next time</span>
+    </Th>
+  </>
+);
+
+/** Planned against actual for each step, with the offer to expect next time what it took. */
+export function StepTimes({ after }: { readonly after: DayAfter }) {
+  const { file, day, steps } = after;
+  const offers = offersOf(steps);
+  const values = { episodeId: file.episode.id, dayId: day.id };
+  return (
+    <section aria-labelledby="times">
+      <h2 id="times">Planned and actual</h2>
+      <p className="mt-1">{daySummary(steps)}</p>
+      <p className="mt-1 max-w-[70ch] text-fine text-soft print:hidden">
+        A step has its time from the moment at which Start was pressed on the day to the moment of
+        Done. Taken as expected, its usual time changes; the shortest and longest stay, unless they
+        would leave it out.
+      </p>
+      {offers.length > 1 && (
+        <div className="mt-3">
+          <ButtonForm
+            action={takeAllMinutes}
+            values={{ ...values, offered: offersText(offers) }}
+            tone="go"
+            size="usual"
+          >
+            Take all {offers.length} as expected minutes
+          </ButtonForm>
+        </div>
+      )}
+      <div className="mt-4">
+        <Table caption="Planned and actual minutes of each step" head={HEAD} stacks close>
+          {timedFirst(steps).map((row) => (
+            <StepRow key={row.step.id} row={row} values={values} />
+          ))}
+        </Table>
+      </div>
+    </section>
+  );
+}
+
+interface RowProps {
+  readonly row: StepAfter;
+  readonly values: Readonly<Record<string, string>>;
+}
+
+function StepRow({ row, values }: RowProps) {
+  const { step, segment } = row;
+  const { took, difference, remark } = actualWords(row);
+  return (
+    <Tr>
+      <RowHead>
+        {step.title}
+        <span className="block text-fine text-soft">{segment.title}</span>
+      </RowHead>
+      <Td number>{durationWords(step)}</Td>
+      <Td number>{took === '' ? '–' : took}</Td>
+      <Td number>{difference}</Td>
+      <Td>
+        {remark !== '' && <span className="block text-fine text-soft">{remark}</span>}
+        <TakeButton row={row} values={values} />
+      </Td>
+    </Tr>
+  );
+}
+
+function TakeButton({ row: { step, actual }, values }: RowProps) {
+  if (actual.kind !== 'took' && actual.kind !== 'doubtful') return null;
+  const { take } = actual;
+  const minutes = minutesSaid(take.usualS);
+  return (
+    <ButtonForm
+      action={takeMinutes}
+      values={{ ...values, stepId: step.id, offered: offersText([{ step, take }]) }}
+      label={`${actual.kind === 'took' ? 'Expect' : 'It was so: expect'} ${minutes} for ${step.title}`}
+      tone="plain"
+    >
+      {actual.kind === 'took' ? 'Expect' : 'It was so: expect'} {minutes}
+    </ButtonForm>
+  );
+}

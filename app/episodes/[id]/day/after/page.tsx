@@ -1,0 +1,58 @@
+import type { Metadata } from 'next';
+import { notFound } from 'next/navigation';
+import { ButtonLink } from '../../../../_ui/button';
+import { EmptyState } from '../../../../_ui/empty-state';
+import { SlateHead } from '../../../../_ui/slate-head';
+import { readEpisodeFile } from '#lib/store/read-episode';
+import { printDay } from '#lib/units/print-date';
+import { LastChange } from '../../_components/last-change';
+import { lastAct } from '../../last-act';
+import { StepTimes } from './_components/step-times';
+import { Takes } from './_components/takes';
+import { readAfter } from './read-after';
+
+export const metadata: Metadata = { title: 'After the day' };
+
+interface Props {
+  readonly params: Promise<{ readonly id: string }>;
+}
+
+/** What the filming day took beside what was planned, and its takes for the edit. */
+export default async function AfterDayPage({ params }: Props) {
+  const { id } = await params;
+  const after = await readAfter(id);
+  const dayPage = `/episodes/${id}/day`;
+  if (after === null) {
+    const file = await readEpisodeFile(id, new Date().toISOString());
+    if (!file) notFound();
+    return (
+      <>
+        <SlateHead kind="After the filming day" title={file.episode.title} />
+        <EmptyState
+          title="No filming day yet"
+          action={<ButtonLink href={dayPage}>To the day page</ButtonLink>}
+        >
+          Once a filming day was lived through with the page for the day, this page says what its
+          steps took, and has its takes for the edit.
+        </EmptyState>
+      </>
+    );
+  }
+  const { file, day } = after;
+  return (
+    <>
+      <SlateHead
+        kind="After the filming day"
+        title={file.episode.title}
+        cells={[{ name: 'Filmed', value: printDay(day.date) }]}
+      />
+      <StepTimes after={after} />
+      <Takes after={after} />
+      <p className="mt-10 flex flex-wrap gap-3 print:hidden">
+        <ButtonLink href={dayPage}>The whole day</ButtonLink>
+        <ButtonLink href={`${dayPage}/live`}>On the day</ButtonLink>
+      </p>
+      <LastChange episodeId={id} last={await lastAct(file)} formOpen={false} />
+    </>
+  );
+}

@@ -1,0 +1,14 @@
+import { takesCsv } from '#lib/cut/take-marks';
+import { readAfter } from '../read-after';
+import { download, NO_DAY, type Context } from '../download';
+
+/** Spreadsheets that would take the file for one in the system's own letters are told that it is UTF-8. */
+const BYTE_ORDER_MARK = '\uFEFF';
+
+/** The takes of the day as a table for spreadsheets. */
+export async function GET(_request: Request, { params }: Context): Promise<Response> {
+  const after = await readAfter((await params).id);
+  if (!after) return new Response(NO_DAY, { status: 404 });
+  const text = BYTE_ORDER_MARK + takesCsv(after.marks ?? after.takes);
+  return download(text, 'text/csv; charset=utf-8; header=present', 'takes.csv');
+}
