@@ -1,4 +1,5 @@
 import type {
+  Appliance,
   Episode,
   FATES,
   FilmingDay,
@@ -54,15 +55,19 @@ export const ROLE_WORDS: Readonly<Record<Step['role'], string>> = {
 };
 
 /**
- * What a step takes, in a few words each: its minutes, whose they are, burners, oven, inside temperature.
- * `stepWords(step, ovens, 'EU')` → `['6–8–12 min', 'hands', 'camera']`.
+ * What a step takes, in a few words each: its minutes, whose they are, where it runs, inside temperature, what
+ * the hands touch, and where the camera stands. `stepWords(step, kitchen, 'EU')` → `['6–8–12 min', 'hands', 'camera']`.
  */
 export function stepWords(
   step: Step,
-  ovens: readonly Pick<Oven, 'id' | 'name'>[],
+  kitchen: {
+    readonly ovens: readonly Pick<Oven, 'id' | 'name'>[];
+    readonly appliances: readonly Pick<Appliance, 'id' | 'name'>[];
+  },
   region: Episode['region'],
 ): string[] {
   const words = [durationWords(step), step.hands ? 'hands' : 'by itself'];
+  if (step.evening) words.push('the evening before');
   if (step.choose) {
     const { minS, maxS } = step.choose;
     words.push(`may take ${minutesTyped(minS)}–${minutesSaid(maxS)}`);
@@ -70,13 +75,19 @@ export function stepWords(
   if (step.burners > 0) words.push(counted(step.burners, 'burner'));
   if (step.oven) {
     const { ovenId, milliC } = step.oven;
-    const name = ovens.find((oven) => oven.id === ovenId)?.name ?? 'oven';
+    const name = kitchen.ovens.find((oven) => oven.id === ovenId)?.name ?? 'oven';
     words.push(`${name} ${degreesText(milliC, region)}`);
   }
   if (step.racks > 0) words.push(counted(step.racks, 'rack'));
+  const appliance = kitchen.appliances.find(({ id }) => id === step.applianceId);
+  if (appliance) words.push(appliance.name);
+  if (step.counter > 0)
+    words.push(counted(step.counter, 'place on the counter', 'places on the counter'));
+  if (step.contact) words.push(`touches ${CONTACT_WORDS[step.contact]}`);
   if (step.coreMilliC !== null) words.push(`${degreesText(step.coreMilliC, region)} inside`);
   if (step.restS > 0) words.push(`rests ${minutesSaid(step.restS)}`);
   if (step.onCamera) words.push(step.daylight ? 'camera, daylight' : 'camera');
+  if (step.cameraSetUp !== '') words.push(`camera ${step.cameraSetUp}`);
   return words;
 }
 
@@ -90,8 +101,8 @@ export function durationWords({
   return `${minutesTyped(lowS)}–${minutesTyped(usualS)}–${minutesSaid(highS)}`;
 }
 
-function counted(count: number, what: string): string {
-  return `${count} ${what}${count === 1 ? '' : 's'}`;
+function counted(count: number, one: string, several = `${one}s`): string {
+  return `${count} ${count === 1 ? one : several}`;
 }
 
 /**

@@ -8,6 +8,7 @@ import { UNSAID_STEP } from '#lib/episode/unsaid';
 
 const demo = demoFile();
 const OVENS = [{ id: 'o1', name: 'Big oven' }];
+const KITCHEN = { ovens: OVENS, appliances: [{ id: 'a1', name: 'Air fryer' }] };
 
 const step: Step = {
   ...UNSAID_STEP,
@@ -44,15 +45,31 @@ describe('a step in a few words', () => {
       { choose: { minS: 720, maxS: 900 }, burners: 1, restS: 300 },
       ['6–8–12 min', 'hands', 'may take 12–15 min', '1 burner', 'rests 5 min'],
     ],
+    [
+      'an appliance, the counter and what is touched',
+      { hands: false, applianceId: 'a1', counter: 2, contact: 'rawAnimal' },
+      [
+        '6–8–12 min',
+        'by itself',
+        'Air fryer',
+        '2 places on the counter',
+        'touches raw meat, poultry, fish or egg',
+      ],
+    ],
+    [
+      'the evening before, with the camera moved',
+      { evening: true, onCamera: true, cameraSetUp: 'over the board', applianceId: 'gone' },
+      ['6–8–12 min', 'hands', 'the evening before', 'camera', 'camera over the board'],
+    ],
     ['a camera', { onCamera: true, daylight: true }, ['6–8–12 min', 'hands', 'camera, daylight']],
   ])('%s', (_name, change, words) => {
-    expect(stepWords({ ...step, ...change }, OVENS, 'EU')).toEqual(words);
+    expect(stepWords({ ...step, ...change }, KITCHEN, 'EU')).toEqual(words);
   });
 
   // 350 °F is 176.667 °C: NIST SP 811, Appendix B.9 [M].
   test('in the US degrees are Fahrenheit', () => {
     const baked = { ...step, oven: { ovenId: null, milliC: 176_667 } };
-    expect(stepWords(baked, OVENS, 'US')).toContain('oven 350 °F');
+    expect(stepWords(baked, KITCHEN, 'US')).toContain('oven 350 °F');
   });
 });
 

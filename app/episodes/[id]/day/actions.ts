@@ -20,15 +20,12 @@ import {
   makeDayForm,
   newLinkForm,
   newShotForm,
-  newStepForm,
   removeLinkForm,
   removeShotForm,
-  removeStepForm,
   shotForm,
-  stepForm,
   switchKindForm,
 } from './schema';
-import { UNSAID_STEP } from '#lib/episode/unsaid';
+import { newStepForm, removeStepForm, stepForm } from './step-schema';
 
 export async function makeDay(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(makeDayForm, state, form, async ({ episodeId }) => {
@@ -91,7 +88,7 @@ export async function addStep(state: FormState, form: FormData): Promise<FormSta
       const id = uuid();
       const position = await nextPlace('Step', segmentId);
       const before = await readLastStep(segmentId);
-      const columns = { ...UNSAID_STEP, ...stepColumns(step) };
+      const columns = stepColumns(step);
       return changeAndClose(episodeId, id, `Add ${step.title}`, [
         { op: 'create', entity: 'Step', row: { id, segmentId, position, ...columns } },
         ...(before === null ? [] : [await followsEdit(episodeId, before, id)]),

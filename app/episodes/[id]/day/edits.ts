@@ -5,8 +5,8 @@ import type { Edit } from '#lib/store/command';
 import { kitchenEdits } from '#lib/store/import-kitchen';
 import type { RowInput } from '#lib/store/rows';
 import type { Tied } from '#lib/store/read-step-ties';
-import type { StepTexts } from './schema';
-import { UNSAID_DAY_SEGMENT, type UNSAID_STEP } from '#lib/episode/unsaid';
+import type { StepTexts } from './step-schema';
+import { UNSAID_DAY_SEGMENT } from '#lib/episode/unsaid';
 
 type Revs = Readonly<Record<string, number>>;
 
@@ -63,7 +63,7 @@ export function filmedEdits(
 /** The columns of a step from its form. */
 export function stepColumns(
   step: StepTexts,
-): Omit<RowInput<'Step'>, 'id' | 'segmentId' | 'position' | keyof typeof UNSAID_STEP> {
+): Omit<RowInput<'Step'>, 'id' | 'segmentId' | 'position'> {
   const { rest, chooseMin, chooseMax, ...columns } = step;
   return { ...columns, restS: rest ?? 0, chooseMinS: chooseMin, chooseMaxS: chooseMax };
 }

@@ -22,7 +22,7 @@ import { SegmentLots } from './segment-lots';
 import { SegmentPins } from './segment-pins';
 import { ShotForm, type ShotText } from './shot-form';
 import { StepForm } from './step-form';
-import { emptyStep, ovenChoices, ROLE_CHOICES, stepText } from './step-texts';
+import { emptyStep, ovenChoices, ROLE_CHOICES, stepAsks, stepText } from './step-texts';
 import { lotRows, newRow, pinsOf, revOf, rowHref, standsOpen, stepChoices } from './view';
 import { stepTitle, type DayPage } from './view';
 
@@ -112,7 +112,7 @@ function StepRow({ page, segment, step }: Props & { readonly step: Step }) {
     stepId: step.id,
     rev: revOf(page, step.id),
   };
-  const words = [ROLE_WORDS[step.role], ...stepWords(step, kitchen.ovens, episode.region)];
+  const words = [ROLE_WORDS[step.role], ...stepWords(step, kitchen, episode.region)];
   return (
     <Row
       page={page}
@@ -128,6 +128,7 @@ function StepRow({ page, segment, step }: Props & { readonly step: Step }) {
         step={stepText(step, episode.region)}
         roles={ROLE_CHOICES}
         ovens={ovenChoices(kitchen.ovens)}
+        asks={stepAsks(kitchen, step)}
         submit="Save the step"
         cancelHref={rowHref(page, step.id)}
       />
@@ -150,6 +151,7 @@ function NewStep({ page, segment }: Props) {
         step={emptyStep(episode.region)}
         roles={ROLE_CHOICES}
         ovens={ovenChoices(kitchen.ovens)}
+        asks={stepAsks(kitchen)}
         submit="Add the step"
         cancelHref={rowHref(page, row)}
       />

@@ -1,20 +1,13 @@
 'use client';
 
-import Link from 'next/link';
-import type { ReactNode } from 'react';
 import { FormFrame } from '../../../../_forms/form-frame';
 import type { FormAction } from '../../../../_forms/parse-then-act';
-import { Button } from '../../../../_ui/button';
 import { AmountField } from '../../../../_ui/form/amount-field';
-import {
-  AreaField,
-  ChoiceField,
-  TextField,
-  TickField,
-  type Choice,
-} from '../../../../_ui/form/field';
-import type { FormState } from '../../../../_ui/form/form-state';
-import type { StepText } from './step-texts';
+import { ChoiceField, TextField, type Choice } from '../../../../_ui/form/field';
+import { FormEnd } from './form-end';
+import { DEGREES, Group, Number } from './step-fields';
+import { StepMore } from './step-more';
+import type { StepAsks, StepText } from './step-texts';
 
 interface Props {
   readonly id: string;
@@ -23,6 +16,7 @@ interface Props {
   readonly step: StepText;
   readonly roles: readonly Choice[];
   readonly ovens: readonly Choice[];
+  readonly asks: StepAsks;
   readonly submit: string;
   readonly cancelHref: string;
 }
@@ -43,18 +37,28 @@ const FIELDS = [
   'chooseMin',
   'chooseMax',
   'note',
+  'contact',
+  'applianceId',
+  'counter',
+  'cameraSetUp',
 ] as const;
-const DEGREES: readonly Choice[] = [
-  { value: 'C', words: '°C' },
-  { value: 'F', words: '°F' },
-];
 const HANDS: readonly Choice[] = [
   { value: 'hands', words: 'my hands, all the time' },
   { value: 'alone', words: 'nothing: it runs by itself' },
 ];
 
 /** A step: what it is, how long it takes, and what it needs meanwhile. */
-export function StepForm({ id, action, hidden, step, roles, ovens, submit, cancelHref }: Props) {
+export function StepForm({
+  id,
+  action,
+  hidden,
+  step,
+  roles,
+  ovens,
+  asks,
+  submit,
+  cancelHref,
+}: Props) {
   return (
     <FormFrame id={id} action={action} fields={FIELDS} hidden={hidden}>
       {(state, pending) => (
@@ -112,92 +116,10 @@ export function StepForm({ id, action, hidden, step, roles, ovens, submit, cance
             />
             <Number form={id} state={state} name="racks" label="Racks" initial={step.racks} />
           </Group>
-          <details open={step.more || state.problems.length > 0}>
-            <summary className="link min-h-11 content-center">
-              Inside temperature, a length to choose, camera, note
-            </summary>
-            <div className="mt-3 grid gap-4">
-              <Group legend="More">
-                <AmountField
-                  form={id}
-                  name="core"
-                  label="Inside at least"
-                  state={state}
-                  initial={step.core}
-                  unitName="coreUnit"
-                  units={DEGREES}
-                  initialUnit={step.unit}
-                />
-                <Number
-                  form={id}
-                  state={state}
-                  name="chooseMin"
-                  label="The plan may take from"
-                  initial={step.chooseMin}
-                />
-                <Number
-                  form={id}
-                  state={state}
-                  name="chooseMax"
-                  label="to minutes"
-                  initial={step.chooseMax}
-                />
-              </Group>
-              <div className="flex flex-wrap gap-x-8">
-                <TickField
-                  form={id}
-                  name="onCamera"
-                  label="on camera"
-                  state={state}
-                  initial={step.onCamera}
-                />
-                <TickField
-                  form={id}
-                  name="daylight"
-                  label="needs daylight"
-                  state={state}
-                  initial={step.daylight}
-                />
-              </div>
-              <AreaField
-                form={id}
-                name="note"
-                label="Note"
-                state={state}
-                initial={step.note}
-                control={{ rows: 2 }}
-              />
-            </div>
-          </details>
-          <p className="flex flex-wrap items-center gap-3">
-            <Button tone="go" aria-disabled={pending || undefined}>
-              {submit}
-            </Button>
-            <Link href={cancelHref} className="link inline-flex min-h-14 items-center px-2">
-              Leave as it was
-            </Link>
-          </p>
+          <StepMore form={id} state={state} step={step} asks={asks} />
+          <FormEnd submit={submit} cancelHref={cancelHref} pending={pending} />
         </div>
       )}
     </FormFrame>
   );
-}
-
-function Group({ legend, children }: { readonly legend: string; readonly children: ReactNode }) {
-  return (
-    <fieldset>
-      <legend className="mb-1 text-fine text-soft">{legend}</legend>
-      <div className="grid grid-cols-2 items-start gap-4 md:grid-cols-4">{children}</div>
-    </fieldset>
-  );
-}
-
-function Number(props: {
-  readonly form: string;
-  readonly name: string;
-  readonly label: string;
-  readonly state: FormState;
-  readonly initial: string;
-}) {
-  return <TextField {...props} control={{ inputMode: 'decimal', autoComplete: 'off' }} />;
 }

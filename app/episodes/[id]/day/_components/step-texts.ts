@@ -1,6 +1,6 @@
 import type { Choice } from '../../../../_ui/form/field';
-import { STEP_ROLES, type Episode, type Oven, type Step } from '#lib/episode/schema';
-import { ROLE_WORDS } from '#lib/shoot/step-words';
+import { STEP_ROLES, type Episode, type Kitchen, type Oven, type Step } from '#lib/episode/schema';
+import { CONTACT_WORDS, ROLE_WORDS } from '#lib/shoot/step-words';
 import { degreesTyped, minutesTyped } from '#lib/units/read-typed';
 
 /** A step as its form shows it: every field as text that reads back the same. */
@@ -23,6 +23,11 @@ export interface StepText {
   readonly onCamera: boolean;
   readonly daylight: boolean;
   readonly note: string;
+  readonly contact: string;
+  readonly applianceId: string;
+  readonly counter: string;
+  readonly cameraSetUp: string;
+  readonly evening: boolean;
   /** Something of what is asked last was given, so that it stands open. */
   readonly more: boolean;
 }
@@ -48,6 +53,11 @@ export function emptyStep(region: Episode['region']): StepText {
     onCamera: false,
     daylight: false,
     note: '',
+    contact: '',
+    applianceId: '',
+    counter: '0',
+    cameraSetUp: '',
+    evening: false,
     more: false,
   };
 }
@@ -76,7 +86,55 @@ export function stepText(step: Step, region: Episode['region']): StepText {
     onCamera: step.onCamera,
     daylight: step.daylight,
     note: step.note,
-    more: step.coreMilliC !== null || step.choose !== null || step.onCamera || step.note !== '',
+    contact: step.contact ?? '',
+    applianceId: step.applianceId ?? '',
+    counter: String(step.counter),
+    cameraSetUp: step.cameraSetUp,
+    evening: step.evening,
+    more: saysMore(step),
+  };
+}
+
+function saysMore(step: Step): boolean {
+  const { coreMilliC, choose, contact, applianceId } = step;
+  return (
+    [coreMilliC, choose, contact, applianceId].some((said) => said !== null) ||
+    [step.note, step.cameraSetUp].some((text) => text !== '') ||
+    step.counter > 0 ||
+    step.onCamera ||
+    step.evening
+  );
+}
+
+/** What the hands may touch, to choose from. */
+const CONTACT_CHOICES: readonly Choice[] = [
+  { value: '', words: 'nothing special' },
+  ...Object.entries(CONTACT_WORDS).map(([value, words]) => ({ value, words })),
+];
+
+/** What only some kitchens have a step asked: no choices, or false, where the form leaves it out. */
+export interface StepAsks {
+  readonly contacts: readonly Choice[];
+  readonly appliances: readonly Choice[];
+  readonly counter: boolean;
+  readonly cameraSetUp: boolean;
+}
+
+/** A field stands where the kitchen counts it, and where the step has it already: so saving loses nothing. */
+export function stepAsks(
+  kitchen: Pick<Kitchen, 'appliances' | 'counterPlaces' | 'cameraChangeS'>,
+  step?: Pick<Step, 'counter' | 'cameraSetUp'>,
+): StepAsks {
+  const { appliances, counterPlaces, cameraChangeS } = kitchen;
+  const none = { value: '', words: 'none' };
+  return {
+    contacts: CONTACT_CHOICES,
+    appliances:
+      appliances.length === 0
+        ? []
+        : [none, ...appliances.map(({ id, name }) => ({ value: id, words: name }))],
+    counter: counterPlaces !== null || (step?.counter ?? 0) > 0,
+    cameraSetUp: cameraChangeS !== null || (step?.cameraSetUp ?? '') !== '',
   };
 }
 
