@@ -6,8 +6,8 @@ import type { EpisodeFile, RecipeLine } from '#lib/episode/schema';
 import { compiled } from '#lib/figures/compiled/reckoning';
 import type { Figure } from '#lib/figures/figure';
 import type { Region } from '#lib/figures/line-parts';
+import { lazily } from '#lib/figures/lazily';
 import { figureOf, NOTHING, type Parts } from '#lib/figures/parts';
-import { once } from '#lib/figures/once';
 import type { DishReckoning, Reckoning, WorkedDish } from '#lib/figures/reckoning';
 import { eatenShare, massShare, portionShare } from '#lib/figures/shares';
 import { countedNutrients } from '#lib/figures/shown-nutrients';
@@ -81,20 +81,20 @@ export function episodeFigures(
     dish,
     ...reckon.dish(dish, (of) => workedDish(dish, of)),
   }));
-  const day = once(() =>
-    dishes.length === 0
-      ? withoutDishes(file, nutrients)
-      : reckon.together(dishes.map(({ dish, eaten }) => ({ dish, share: eaten }))),
-  );
-  return {
-    region,
-    nutrients,
-    dishes: dishes.map(({ figures }) => figures),
-    get day() {
-      return day();
+  return lazily(
+    {
+      region,
+      nutrients,
+      dishes: dishes.map(({ figures }) => figures),
+      dayIsWhole: anythingElse?.kind === 'nothing',
     },
-    dayIsWhole: anythingElse?.kind === 'nothing',
-  };
+    {
+      day: () =>
+        dishes.length === 0
+          ? withoutDishes(file, nutrients)
+          : reckon.together(dishes.map(({ dish, eaten }) => ({ dish, share: eaten }))),
+    },
+  );
 }
 
 /** A day without any dish is open, not nothing eaten. */
@@ -109,57 +109,43 @@ const all = (parts: Parts): Parts => parts;
 function workedDish(dish: Dish, of: DishReckoning): WorkedDish {
   const finished = finishedWeight(dish.recipe, of.context);
   const share = eatenShare(dish, finished).share;
-  const whole = once(() => of.part(all));
-  const per100g = once(() => finished && of.part(massShare(dish, finished, 100_000).share));
-  const eaten = once(() => of.part(share));
-  const lines = once(() => of.lines(lineRow));
-  const figures: DishFigures = {
-    segmentId: dish.id,
-    title: dish.title,
-    get whole() {
-      return whole();
+  const figures: DishFigures = lazily(
+    {
+      segmentId: dish.id,
+      title: dish.title,
+      finishedMg: finished?.interval ?? null,
+      portions: dish.recipe.portions.map((portion) =>
+        lazily(
+          { portionId: portion.id, name: portion.name },
+          { figures: () => of.part(portionShare(dish, portion, finished).share) },
+        ),
+      ),
     },
-    get per100g() {
-      return per100g();
+    {
+      whole: () => of.part(all),
+      per100g: () => finished && of.part(massShare(dish, finished, 100_000).share),
+      eaten: () => of.part(share),
+      lines: () => of.lines(lineRow),
     },
-    finishedMg: finished?.interval ?? null,
-    portions: dish.recipe.portions.map((portion) => {
-      const own = once(() => of.part(portionShare(dish, portion, finished).share));
-      return {
-        portionId: portion.id,
-        name: portion.name,
-        get figures() {
-          return own();
-        },
-      };
-    }),
-    get eaten() {
-      return eaten();
-    },
-    get lines() {
-      return lines();
-    },
-  };
+  );
   return { figures, eaten: share };
 }
 
 function lineRow(line: RecipeLine, eaten: EatenAmount, figures: () => Figures): LineFigures {
   const version = eaten.food?.version;
   const mass = eaten.known ? eaten.amount.massMg : null;
-  // Rows are many, and read again with every edit: the figures stand where the getter finds them at once.
-  let own: Figures | null = null;
-  return {
-    lineId: line.id,
-    text: line.text,
-    foodId: line.foodId,
-    foodName: eaten.food?.name ?? null,
-    source: version
-      ? [version.source, version.release, version.sourceNo].filter(Boolean).join(' ')
-      : null,
-    eatenMg: mass && eaten.known ? quickBounds(mass, eaten.amount.sources) : null,
-    gap: eaten.known ? null : eaten.gap,
-    get figures() {
-      return (own ??= figures());
+  return lazily(
+    {
+      lineId: line.id,
+      text: line.text,
+      foodId: line.foodId,
+      foodName: eaten.food?.name ?? null,
+      source: version
+        ? [version.source, version.release, version.sourceNo].filter(Boolean).join(' ')
+        : null,
+      eatenMg: mass && eaten.known ? quickBounds(mass, eaten.amount.sources) : null,
+      gap: eaten.known ? null : eaten.gap,
     },
-  };
+    { figures },
+  );
 }
