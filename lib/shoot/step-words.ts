@@ -42,6 +42,21 @@ export const FATE_WORDS: Readonly<Record<(typeof FATES)[number], string>> = {
   thrownAway: 'thrown away',
 };
 
+/**
+ * What of a segment is done on a day, when it is filmed and what becomes of its food:
+ * `'all of it, filmed before anything is dirty, its food is kept'`; what nobody said is left out.
+ */
+export function onDayWords(
+  { part, fate }: Pick<FilmingDay['segments'][number], 'part' | 'fate'>,
+  { filmedWhen }: Pick<Segment, 'filmedWhen'>,
+): string {
+  return [
+    PART_WORDS[part],
+    ...(filmedWhen ? [`filmed ${FILMED_WORDS[filmedWhen]}`] : []),
+    ...(fate ? [`its food is ${FATE_WORDS[fate]}`] : []),
+  ].join(', ');
+}
+
 /** What a step is, on screen. */
 export const ROLE_WORDS: Readonly<Record<Step['role'], string>> = {
   prep: 'prepare',

@@ -133,6 +133,8 @@ describe('the day by its forms', () => {
       start: '8.15',
       wrapBy: '24:30',
       mealGap: '120',
+      lightMargin: '45',
+      outfit: ' Blue apron ',
       [`film-${second.id}`]: 'on',
     };
     const saved = await send(saveDay, sent);
@@ -143,6 +145,8 @@ describe('the day by its forms', () => {
       kind: 'packed',
       startMin: 495,
       wrapByMin: 1470,
+      lightMarginMin: 45,
+      outfit: 'Blue apron',
     });
     expect(after?.segments.map(({ segmentId }) => segmentId)).toEqual([second.id]);
     const stale = await send(saveDay, { ...sent, date: '2026-12-20' });
@@ -154,7 +158,8 @@ describe('the day by its forms', () => {
   test('a wrap before the start and a clock time that is none are refused at their fields', async () => {
     const { file, rev } = await read(id);
     const dayId = file.day?.id ?? '';
-    const sent = { episodeId: id, dayId, rev: rev(dayId), date: '2026-12-19', kind: 'packed' };
+    const when = { date: '2026-12-19', kind: 'packed', lightMargin: '30' };
+    const sent = { episodeId: id, dayId, rev: rev(dayId), ...when };
     const early = await send(saveDay, { ...sent, start: '10:00', wrapBy: '9:00', mealGap: '800' });
     expect(early.state.problems.map(({ path }) => path)).toEqual(['mealGap']);
     expect(early.state.problems[0]?.message).toContain('80 more than the most that fits');

@@ -10,7 +10,7 @@ import { parseThenAct } from '../../../_forms/parse-then-act';
 import type { FormState } from '../../../_ui/form/form-state';
 import { newRow } from './_components/view';
 import { change, changeAndClose, fieldOf, GONE, readDay } from './change';
-import { filmedEdits, newDayEdits, stepColumns, untieEdits } from './edits';
+import { dayColumns, filmedEdits, newDayEdits, stepColumns, untieEdits } from './edits';
 import type { Edit } from '#lib/store/command';
 import { readLastStep, readTied } from '#lib/store/read-step-ties';
 import {
@@ -61,7 +61,7 @@ export async function saveDay(state: FormState, form: FormData): Promise<FormSta
     dayForm,
     state,
     form,
-    async ({ episodeId, dayId, rev, date, kind, start, wrapBy, mealGap, segmentIds }) => {
+    async ({ episodeId, dayId, rev, segmentIds, ...sent }) => {
       const read = await readDay(episodeId);
       if (read?.file.day?.id !== dayId) return GONE;
       return change(episodeId, 'Change the day', [
@@ -70,7 +70,7 @@ export async function saveDay(state: FormState, form: FormData): Promise<FormSta
           entity: 'FilmingDay',
           id: dayId,
           rev,
-          patch: { date, kind, startMin: start, wrapByMin: wrapBy, mealGapMin: mealGap },
+          patch: dayColumns(sent),
         },
         ...filmedEdits(read.file, read.file.day, segmentIds, read.revs),
       ]);

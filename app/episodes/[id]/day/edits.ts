@@ -5,6 +5,7 @@ import type { Edit } from '#lib/store/command';
 import { kitchenEdits } from '#lib/store/import-kitchen';
 import type { RowInput } from '#lib/store/rows';
 import type { Tied } from '#lib/store/read-step-ties';
+import type { DayTexts } from './schema';
 import type { StepTexts } from './step-schema';
 import { UNSAID_DAY_SEGMENT } from '#lib/episode/unsaid';
 
@@ -60,6 +61,21 @@ export function filmedEdits(
   ];
 }
 
+/** The columns of a day from its form. */
+export function dayColumns(
+  day: Omit<DayTexts, 'episodeId' | 'dayId' | 'rev' | 'segmentIds'>,
+): Partial<RowInput<'FilmingDay'>> {
+  return {
+    date: day.date,
+    kind: day.kind,
+    startMin: day.start,
+    wrapByMin: day.wrapBy,
+    mealGapMin: day.mealGap,
+    lightMarginMin: day.lightMargin,
+    outfit: day.outfit,
+  };
+}
+
 /** The columns of a step from its form. */
 export function stepColumns(
   step: StepTexts,
@@ -96,6 +112,7 @@ const STEP_FIELDS: Readonly<Record<string, string>> = {
   startMin: 'start',
   wrapByMin: 'wrapBy',
   mealGapMin: 'mealGap',
+  lightMarginMin: 'lightMargin',
   minLagS: 'minLag',
   maxLagS: 'maxLag',
   lengthS: 'length',

@@ -35,6 +35,8 @@ export const dayForm = z
     start: clock('when the day starts', 1439),
     wrapBy: optionalClock(),
     mealGap: whole('how far meals are apart', 0, 720),
+    lightMargin: whole('how many minutes are kept from sunrise and sunset', 0, 360),
+    outfit: optionalText(200),
   })
   .superRefine(({ start, wrapBy }, context) => {
     if (wrapBy === null || wrapBy > start) return;
@@ -47,6 +49,8 @@ export const dayForm = z
       .filter((name) => name.startsWith(FILM) && sent[name] === 'on')
       .map((name) => name.slice(FILM.length)),
   }));
+
+export type DayTexts = z.output<typeof dayForm>;
 
 export const anchor = z.enum(['start', 'end'], { error: 'Choose start or end.' });
 const linkTexts = {

@@ -30,7 +30,7 @@ export function DayForm({ episodeId, day, rev, segments }: Props) {
     <FormFrame
       id={form}
       action={saveDay}
-      fields={['date', 'kind', 'start', 'wrapBy', 'mealGap']}
+      fields={['date', 'kind', 'start', 'wrapBy', 'mealGap', 'lightMargin', 'outfit']}
       hidden={{ episodeId, dayId: day.id, rev }}
     >
       {(state, pending) => (
@@ -94,6 +94,24 @@ export function DayForm({ episodeId, day, rev, segments }: Props) {
                 state={state}
                 initial={String(day.mealGapMin)}
                 control={{ inputMode: 'numeric', autoComplete: 'off' }}
+              />
+              <TextField
+                form={form}
+                name="lightMargin"
+                label="Minutes kept from sunrise and sunset"
+                hint="For what needs daylight."
+                state={state}
+                initial={String(day.lightMarginMin)}
+                control={{ inputMode: 'numeric', autoComplete: 'off' }}
+              />
+              <TextField
+                form={form}
+                name="outfit"
+                label="Outfit"
+                hint="So that a pickup on another day matches."
+                state={state}
+                initial={day.outfit}
+                control={{ autoComplete: 'off' }}
               />
             </div>
             <fieldset>

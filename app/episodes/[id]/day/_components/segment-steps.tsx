@@ -19,11 +19,12 @@ import { MethodForm } from './method-form';
 import { Adding, Part } from './part';
 import { Row } from './row';
 import { SegmentLots } from './segment-lots';
+import { SegmentOnDay } from './segment-on-day';
 import { SegmentPins } from './segment-pins';
 import { ShotForm, type ShotText } from './shot-form';
 import { StepForm } from './step-form';
 import { emptyStep, ovenChoices, ROLE_CHOICES, stepAsks, stepText } from './step-texts';
-import { lotRows, newRow, pinsOf, revOf, rowHref, standsOpen, stepChoices } from './view';
+import { lotRows, newRow, onDayRow, pinsOf, revOf, rowHref, standsOpen, stepChoices } from './view';
 import { stepTitle, type DayPage } from './view';
 
 interface Props {
@@ -40,6 +41,7 @@ export function SegmentSteps({ page, segment }: Props) {
   const shown = [newRow('shot', segment.id), ...segment.shots.map(({ id }) => id)];
   const rows = [
     segment.id,
+    onDayRow(segment.id),
     newRow('step', segment.id),
     newRow('method', segment.id),
     ...own,
@@ -63,6 +65,7 @@ export function SegmentSteps({ page, segment }: Props) {
           {!filmed && ', not filmed on this day'}
         </span>
       </summary>
+      <SegmentOnDay page={page} segment={segment} />
       <Part title="Steps" empty="No steps yet: a step is a thing to do or to wait for.">
         {segment.steps.map((step) => (
           <StepRow key={step.id} page={page} segment={segment} step={step} />

@@ -48,6 +48,11 @@ export function newRow(
   return `new-${what}-${parentId}`;
 }
 
+/** Names the row that says what is done of a segment on the day. */
+export function onDayRow(segmentId: string): string {
+  return `on-day-${segmentId}`;
+}
+
 /** Whether one of these rows is being edited or was just saved, so that what holds it stands open. */
 export function standsOpen(
   page: Pick<DayPage, 'editing' | 'at'>,
