@@ -60,7 +60,7 @@ let room = new Float64Array(0);
  * @param asked by nutrient: 1 where `byRules` must be asked
  */
 export function figuresInNumbers(
-  { nutrients }: Panel,
+  { nutrients, blank }: Panel,
   sums: Pick<Sums, 'row' | 'at'>,
   times: number,
   { missing, unbounded, provisional }: Lists,
@@ -70,7 +70,7 @@ export function figuresInNumbers(
 ): Figures {
   if (room.length < BOUNDS * nutrients.length) room = new Float64Array(BOUNDS * nutrients.length);
   takeBounds(sums, times, room);
-  const figures: Partial<Record<Nutrient, Figure>> = {};
+  const figures: Partial<Record<Nutrient, Figure>> = { ...blank };
   const later: number[] = [];
   for (let place = 0; place < nutrients.length; place += 1) {
     const nutrient = nutrients[place];
@@ -78,7 +78,7 @@ export function figuresInNumbers(
     const ids = sources[place];
     if (!nutrient || !lacks || !ids) continue;
     const open = unbounded[place] ?? 0;
-    figures[nutrient] = figureAt(nutrient, BOUNDS * place, open, lacks, provisional, ids);
+    figures[nutrient] = new FigureFromRoom(nutrient, BOUNDS * place, open, lacks, provisional, ids);
     if (asked !== null && asked[place] === 1) later.push(place);
   }
   // Asked once all bounds are read: what the rules work out may need the room.
@@ -89,26 +89,32 @@ export function figuresInNumbers(
   return figures;
 }
 
-/** The figure of one nutrient from the room: its bounds, not below 0, and sides that are not bounded left open. */
-function figureAt(
-  nutrient: Nutrient,
-  at: number,
-  unbounded: number,
-  missing: Figure['missing'],
-  provisional: Figure['provisional'],
-  sources: Figure['sources'],
-): Figure {
-  const noLow = (unbounded & NO_LOW) !== 0;
-  const noHigh = (unbounded & NO_HIGH) !== 0;
-  return {
-    nutrient,
-    value: Math.max(0, room[at] ?? 0),
-    low: noLow ? null : Math.max(0, room[at + 1] ?? 0),
-    high: noHigh ? null : Math.max(0, room[at + 2] ?? 0),
-    likelyLow: noLow ? null : Math.max(0, room[at + 3] ?? 0),
-    likelyHigh: noHigh ? null : Math.max(0, room[at + 4] ?? 0),
-    missing,
-    provisional,
-    sources,
-  };
+/**
+ * The figure of one nutrient from the room: its bounds, not below 0, and sides that are not bounded left open.
+ * A class, since where an object literal stands the machine soon takes all that is made there for long-lived, and puts
+ * it where clearing it away costs most; figures of dishes are replaced with each edit.
+ */
+class FigureFromRoom implements Figure {
+  readonly value: number;
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly likelyLow: number | null;
+  readonly likelyHigh: number | null;
+
+  constructor(
+    readonly nutrient: Nutrient,
+    at: number,
+    unbounded: number,
+    readonly missing: Figure['missing'],
+    readonly provisional: Figure['provisional'],
+    readonly sources: Figure['sources'],
+  ) {
+    const noLow = (unbounded & NO_LOW) !== 0;
+    const noHigh = (unbounded & NO_HIGH) !== 0;
+    this.value = Math.max(0, room[at] ?? 0);
+    this.low = noLow ? null : Math.max(0, room[at + 1] ?? 0);
+    this.high = noHigh ? null : Math.max(0, room[at + 2] ?? 0);
+    this.likelyLow = noLow ? null : Math.max(0, room[at + 3] ?? 0);
+    this.likelyHigh = noHigh ? null : Math.max(0, room[at + 4] ?? 0);
+  }
 }

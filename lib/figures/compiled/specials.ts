@@ -36,9 +36,9 @@ export function specialBounds(
     step += 2;
     if (!entry) continue;
     const { numbers } = entry;
-    const [least, most] = [ends[end] ?? 0, ends[end + 1] ?? 0];
     const multiplied = numbers[6] ?? -1;
-    let [small, large] = [numbers[5] ?? 0, numbers[5] ?? 0];
+    let small = numbers[5] ?? 0;
+    let large = small;
     if (multiplied < 0) {
       small = atEnds(entry.factor, ways, route, step, -1);
       large = atEnds(entry.factor, ways, route, step, 1);
@@ -47,7 +47,8 @@ export function specialBounds(
     const divided = step + multiplied;
     for (let from = FACTOR; step < last; step += 1, from += FACTOR_SOURCE) {
       const way = ways[route[step] ?? 0] ?? 0;
-      const [bottom, top] = [numbers[from + 7] ?? 0, numbers[from + 2] ?? 0];
+      const bottom = numbers[from + 7] ?? 0;
+      const top = numbers[from + 2] ?? 0;
       if (step < divided) {
         small *= way < 0 ? top : bottom;
         large *= way > 0 ? top : bottom;
@@ -56,7 +57,8 @@ export function specialBounds(
         large /= way > 0 ? top : bottom;
       }
     }
-    low += least * small;
+    const most = ends[end + 1] ?? 0;
+    low += (ends[end] ?? 0) * small;
     high += most * large;
     reach += Math.abs(most) * (numbers[4] ?? 0);
   }
@@ -114,7 +116,8 @@ function waysOf({ route, ends, sources }: Holding, entries: readonly Product[]):
       // Nearest to nothing, and furthest from it.
       const small = rises ? first : second;
       const large = rises ? second : first;
-      const [near, far] = [small * least, large * most];
+      const near = small * least;
+      const far = large * most;
       const up = added === rises;
       room[to] = (room[to] ?? 0) + (up ? near : far);
       room[to + 1] = (room[to + 1] ?? 0) + (up ? far : near);
