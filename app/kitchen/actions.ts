@@ -1,18 +1,16 @@
 'use server';
 
-import { revalidatePath } from 'next/cache';
 import { v7 as uuid } from 'uuid';
 import { z } from 'zod';
-import { failed, ok, type Result } from '#lib/result';
+import { failed, ok } from '#lib/result';
 import type { Edit } from '#lib/store/command';
-import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { DEFAULT_KITCHEN } from '#lib/store/default-kitchen';
 import { kitchenEdits } from '#lib/store/import-kitchen';
 import { nextPlace } from '#lib/store/next-place';
 import { readKitchen } from '#lib/store/read-kitchen';
-import { write } from '#lib/store/write';
 import { fieldOfColumn, parseThenAct } from '../_forms/parse-then-act';
 import type { FormState } from '../_ui/form/form-state';
+import { change } from './change';
 import {
   changeForm,
   kitchenForm,
@@ -24,14 +22,6 @@ import {
   SPREAD_KINDS,
   spreadsForm,
 } from './schema';
-
-/** One act on the kitchen; figures and plans rest on it, so all pages are read anew. */
-async function change(label: string, edits: readonly Edit[]): Promise<Result<string>> {
-  const written = await write({ actor: DEFAULT_CREATOR_ID, label, at: new Date(), edits });
-  if (!written.ok) return written;
-  revalidatePath('/', 'layout');
-  return ok(`${label}: done.`);
-}
 
 const FIELDS: Readonly<Record<string, string>> = {
   coldMilliC: 'cold',

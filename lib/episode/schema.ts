@@ -1,7 +1,15 @@
 import { z } from 'zod';
 import { NUTRIENT_NAMES, STATED_NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import { foodSchema, stateSchema } from '#lib/foods/food';
-import { CORE_MILLI_C, LONGEST_STEP_S, MOST_STEPS, OVEN_MILLI_C } from '#lib/episode/step-limits';
+import {
+  CORE_MILLI_C,
+  LONGEST_STEP_S,
+  MOST_APPLIANCES,
+  MOST_HOUSE_SHOTS,
+  MOST_SHOTS,
+  MOST_STEPS,
+  OVEN_MILLI_C,
+} from '#lib/episode/step-limits';
 import { isZone } from '#lib/units/local-date';
 
 /**
@@ -344,7 +352,7 @@ export const segmentSchema = z.object({
   recipe: recipeSchema.nullable(),
   steps: z.array(stepSchema).max(MOST_STEPS),
   perishables: z.array(perishableSchema).max(40),
-  shots: z.array(shotSchema).max(200),
+  shots: z.array(shotSchema).max(MOST_SHOTS),
   talkingPoints: z.array(talkingPointSchema).max(100),
   /** Further takes that need food again, and whether they need the whole dish or the spoilt lines only. */
   spareTakes: z.int().min(0).max(10),
@@ -471,7 +479,7 @@ export const kitchenSchema = z.object({
   /** What the camera writes, in megabits a second; null where nobody said. */
   videoMbps: z.int().min(1).max(10_000).nullable().default(null),
   ovens: z.array(ovenSchema).max(6),
-  appliances: z.array(applianceSchema).max(12).default([]),
+  appliances: z.array(applianceSchema).max(MOST_APPLIANCES).default([]),
   scales: z.array(
     z.object({
       id,
@@ -490,7 +498,7 @@ export const kitchenSchema = z.object({
     }),
   ),
   /** The shots of every dish, in the order in which they are got. */
-  houseShots: z.array(houseShotSchema).max(24).default([]),
+  houseShots: z.array(houseShotSchema).max(MOST_HOUSE_SHOTS).default([]),
 });
 export type Kitchen = z.infer<typeof kitchenSchema>;
 

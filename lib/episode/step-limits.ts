@@ -1,4 +1,4 @@
-/** What a step of the filming day can hold: the file format, the forms and the reader of methods keep to it. */
+/** What a step of the filming day and its kitchen can hold: the file format, the forms and the reader of methods keep to it. */
 
 /** Thousandths of a degree Celsius that an oven is set to. */
 export const OVEN_MILLI_C = { min: 30_000, max: 350_000 } as const;
@@ -8,3 +8,8 @@ export const CORE_MILLI_C = { min: 0, max: 120_000 } as const;
 export const LONGEST_STEP_S = 7 * 86_400;
 /** How many steps a segment holds. */
 export const MOST_STEPS = 200;
+/** How many shots a segment holds. */
+export const MOST_SHOTS = 200;
+/** How many appliances a kitchen holds, and how many shots its pattern for every dish. */
+export const MOST_APPLIANCES = 12;
+export const MOST_HOUSE_SHOTS = 24;

@@ -5,7 +5,7 @@ import { PARENTS } from '#lib/store/parents';
 import { tableOf } from '#lib/store/table';
 
 /** Rows that stand in an order that a person chooses. */
-export type Ordered = 'Segment' | 'RecipeLine';
+export type Ordered = 'Segment' | 'RecipeLine' | 'HouseShot';
 
 /**
  * The order wanted, made of the rows that are there: those that have gone meanwhile are left out, and those

@@ -9,6 +9,8 @@ import { gramsText } from '#lib/units/read-quantity';
 import { minutesTyped } from '#lib/units/read-typed';
 import { removeChange, removeOven, removeScale } from '../actions';
 import { SPREAD_KINDS } from '../schema';
+import { Appliances, Counts } from './appliances';
+import { HouseShots } from './house-shots';
 import { ChangeForm, KitchenForm, OvenForm, ScaleForm, SpreadsForm } from './kitchen-forms';
 
 interface Props {
@@ -61,6 +63,27 @@ export function KitchenView({ stored, zones }: Props) {
             />
           </details>
         )}
+      </Section>
+      <Section
+        id="appliances"
+        title="Appliances"
+        intro="What takes food and runs by itself beside ovens and burners: a microwave, an air fryer, a rice cooker. A step can then run in it."
+      >
+        <Appliances {...stored} />
+      </Section>
+      <Section
+        id="counts-part"
+        title="What the day counts"
+        intro="The minutes to clean down are common practice, no source; time yours once. The rest is counted only where it is filled in."
+      >
+        <Counts {...stored} />
+      </Section>
+      <Section
+        id="house-shots"
+        title="The shots of every dish"
+        intro="What you get of each dish, in your own list. The filming day offers to add them to a dish by one press, each at its step."
+      >
+        <HouseShots {...stored} />
       </Section>
       <Section
         id="scales"
