@@ -12,10 +12,15 @@ export type StepTimes = Pick<Step, 'lowS' | 'usualS' | 'highS'>;
  * - `took`: so many seconds, and the times that the step gets if they are taken;
  * - `asPlanned`: so many seconds, which are its usual ones;
  * - `doubtful`: so many seconds, which are less than a tenth or more than ten times the usual: asked about;
- * - `skipped`, `notDone`; `noStart`: done, but nobody entered when it began.
+ * - `sinceDone`: done by hand without a start; so many seconds after what the hands had done before: asked about;
+ * - `skipped`, `notDone`; `noStart`: done, but nobody knows when it began.
  */
 export type StepActual =
-  | { readonly kind: 'took' | 'doubtful'; readonly seconds: number; readonly take: StepTimes }
+  | {
+      readonly kind: 'took' | 'doubtful' | 'sinceDone';
+      readonly seconds: number;
+      readonly take: StepTimes;
+    }
   | { readonly kind: 'asPlanned'; readonly seconds: number }
   | { readonly kind: 'skipped' | 'notDone' | 'noStart' };
 
@@ -35,17 +40,32 @@ const DOUBTFUL = { below: 0.1, above: 10 } as const;
 
 /** The steps of a filming day in viewing order, each with the time that it took by the day's log. */
 export function stepsAfter(facts: DayFacts, events: readonly DayEvent[]): StepAfter[] {
-  const { doneAt, skippedAt, redone } = foldDay(events);
+  const fold = foldDay(events);
   const times = secondsByRow(events);
+  const hands = facts.steps.flatMap(({ step }) =>
+    step.hands ? (fold.doneAt.get(rowKey({ stepId: step.id })) ?? []) : [],
+  );
   return facts.steps.map(({ step, segment }) => {
     const key = rowKey({ stepId: step.id });
     const seconds = times.get(key);
+    const done = fold.doneAt.get(key);
     const actual: StepActual =
       seconds !== undefined
         ? actualOf(step, seconds)
-        : { kind: doneAt.has(key) ? 'noStart' : skippedAt.has(key) ? 'skipped' : 'notDone' };
-    return { step, segment, actual, redone: redone.get(key) ?? 0 };
+        : done !== undefined
+          ? withoutStart(step, done, hands)
+          : { kind: fold.skippedAt.has(key) ? 'skipped' : 'notDone' };
+    return { step, segment, actual, redone: fold.redone.get(key) ?? 0 };
   });
+}
+
+/** What a step done by hand took if it was begun when the hands had done what was before it. */
+function withoutStart(step: Step, done: string, hands: readonly string[]): StepActual {
+  const before = hands.filter((at) => at < done).reduce((last, at) => (at > last ? at : last), '');
+  if (!step.hands || before === '') return { kind: 'noStart' };
+  const seconds = Math.round((Date.parse(done) - Date.parse(before)) / 1000);
+  if (isDoubtful(seconds, step.usualS)) return { kind: 'noStart' };
+  return { kind: 'sinceDone', seconds, take: withUsual(step, seconds) };
 }
 
 /** The same steps, those first that have a time to look at. */
@@ -116,11 +136,10 @@ export function offersOf(steps: readonly StepAfter[]): Offer[] {
   );
 }
 
-/** The offer of one step, a doubtful one included: whoever asks for it has answered. */
+/** The offer of one step, one that is asked about included: whoever asks for it has answered. */
 export function offerOfStep(steps: readonly StepAfter[], stepId: string): Offer | null {
   const found = steps.find(({ step }) => step.id === stepId);
-  if (found?.actual.kind !== 'took' && found?.actual.kind !== 'doubtful') return null;
-  return { step: found.step, take: found.actual.take };
+  return found && 'take' in found.actual ? { step: found.step, take: found.actual.take } : null;
 }
 
 /** One text for a set of offers, the same as long as nothing that they say has changed. */

@@ -17,14 +17,10 @@ export function actualWords({ step, actual, redone }: StepAfter): {
       return { took: '', difference: '', remark: 'its start was not entered' };
     case 'took':
     case 'asPlanned':
-    case 'doubtful': {
+    case 'doubtful':
+    case 'sinceDone': {
       const off = inGrains(actual.seconds) - step.usualS;
-      const asked =
-        actual.kind !== 'doubtful'
-          ? ''
-          : off < 0
-            ? 'far less than planned: was it done so soon, or was its start pressed late?'
-            : 'far more than planned: did it take so long, or was its end pressed late?';
+      const asked = questionOf(actual.kind, off);
       return {
         took: minutesSaid(inGrains(actual.seconds)),
         difference:
@@ -33,6 +29,16 @@ export function actualWords({ step, actual, redone }: StepAfter): {
       };
     }
   }
+}
+
+function questionOf(kind: StepAfter['actual']['kind'], off: number): string {
+  if (kind === 'sinceDone') {
+    return 'its start was not entered; so long after the Done before it: was it begun then?';
+  }
+  if (kind !== 'doubtful') return '';
+  return off < 0
+    ? 'far less than planned: was it done so soon, or was its start pressed late?'
+    : 'far more than planned: did it take so long, or was its end pressed late?';
 }
 
 /** What the day comes to, in a sentence. */

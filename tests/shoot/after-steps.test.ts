@@ -64,6 +64,22 @@ describe('what a step took', () => {
     expect(actual()).toEqual({ kind: 'notDone' });
   });
 
+  it('of the hands without a start is asked about, from what they had done before', () => {
+    const byHand = dayFacts(
+      dayFile([segment('s', [{ ...TEN, hands: true }, step('b', { hands: true }), step('c')])]),
+    );
+    const kinds = (...entries: readonly At[]) =>
+      stepsAfter(byHand, logOf(...entries)).map(({ actual: { kind } }) => kind);
+    const [first] = stepsAfter(byHand, logOf([0, mark('done', 'b')], [12, mark('done')]));
+    expect(first?.actual).toMatchObject({ kind: 'sinceDone', seconds: 720 });
+    expect(first && actualWords(first).remark).toContain('was it begun then?');
+    expect(offersOf(first ? [first] : [])).toEqual([]);
+    // Nothing before it, too long before it, and what runs by itself.
+    expect(kinds([0, mark('done')])[0]).toBe('noStart');
+    expect(kinds([0, mark('done', 'b')], [200, mark('done')])[0]).toBe('noStart');
+    expect(kinds([0, mark('done', 'b')], [12, mark('done', 'c')])[2]).toBe('noStart');
+  });
+
   it('is not measured from where it was first said to take longer', () => {
     expect(actual([8, longer(5)], [14, mark('done')])).toEqual({ kind: 'noStart' });
     expect(actual([0, mark('started')], [8, longer(5)], [14, mark('done')])).toMatchObject({

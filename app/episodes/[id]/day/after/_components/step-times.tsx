@@ -82,7 +82,7 @@ function StepRow({ row, values }: RowProps) {
 }
 
 function TakeButton({ row: { step, actual }, values }: RowProps) {
-  if (actual.kind !== 'took' && actual.kind !== 'doubtful') return null;
+  if (!('take' in actual)) return null;
   const { take } = actual;
   const minutes = minutesSaid(take.usualS);
   return (
