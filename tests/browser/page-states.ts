@@ -140,6 +140,14 @@ const shotsOwed = async (page: Page) => {
   await page.getByText('Takes longer, or skip it').click();
 };
 
+/** At the scale, where nothing is shown by it yet: refused. Nothing is entered. */
+const atTheScale = async (page: Page) => {
+  await page.getByRole('button', { name: 'Weigh', exact: true }).click();
+  await unfold(page);
+  await page.getByRole('button', { name: 'Keep this weight' }).click();
+  await expect(page.getByLabel('The scale shows, g')).toHaveAttribute('aria-invalid', 'true');
+};
+
 /** The form of the first dish's method on its filming day, with the steps that were read of it. */
 const methodRead = async (page: Page) => {
   const link = page.locator('main a[href*="edit=new-method-"]').first();
@@ -197,6 +205,7 @@ export const WITH_DEMO: readonly PageState[] = [
   { name: 'on the day', path: './day/live' },
   { name: 'on the day, what moves', path: './day/live', enter: slipped },
   { name: 'on the day, shots owed', path: './day/live', enter: shotsOwed },
+  { name: 'on the day, at the scale', path: './day/live', enter: atTheScale },
   { name: 'after the day', path: './day/after' },
   { name: 'after the day, refused', path: './day/after', enter: refused('camera-clock') },
   { name: 'shopping, all open', path: './shopping', enter: unfold, byDay: true },
