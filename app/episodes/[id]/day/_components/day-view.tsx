@@ -17,6 +17,7 @@ import { LikelyDay } from './likely';
 import { PrintedSheet } from './printed-sheet';
 import { Proof } from './proof';
 import { SegmentSteps } from './segment-steps';
+import { UsualShotsOfAll } from './usual-shots';
 import { revOf, type DayPage } from './view';
 
 /** On a phone everything that is touched is 56 px high; nothing of this is printed. */
@@ -137,6 +138,7 @@ export function DayView({ page }: { readonly page: DayPage }) {
         <section aria-labelledby="parts" className="mt-12">
           <h2 id="parts">Steps and shots</h2>
           <p className="mt-1 text-soft">What the order above is made of, segment by segment.</p>
+          <UsualShotsOfAll page={page} />
           {file.episode.segments.map((segment) => (
             <SegmentSteps key={segment.id} page={page} segment={segment} />
           ))}

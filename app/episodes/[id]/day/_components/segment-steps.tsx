@@ -25,6 +25,7 @@ import { ShotForm, type ShotText } from './shot-form';
 import { StepForm } from './step-form';
 import { emptyStep, ovenChoices, ROLE_CHOICES, stepAsks, stepText } from './step-texts';
 import { lotRows, newRow, onDayRow, pinsOf, revOf, rowHref, standsOpen, stepChoices } from './view';
+import { UsualShots } from './usual-shots';
 import { stepTitle, type DayPage } from './view';
 
 interface Props {
@@ -93,6 +94,7 @@ export function SegmentSteps({ page, segment }: Props) {
       {(segment.steps.length > 0 || segment.perishables.length > 0) && (
         <SegmentLots page={page} segment={segment} />
       )}
+      <UsualShots page={page} segment={segment} />
       <Part
         title="Shots"
         empty="No shots yet: what is to be got on camera."
