@@ -3,7 +3,9 @@ import type { Anchor } from '#lib/planner/problem';
 import { stepTitle, type DayFacts } from '#lib/shoot/day-facts';
 import { clockText, minutesText } from '#lib/shoot/day-words';
 import type { BrokenRule, LotClock, PlanEntry } from '#lib/shoot/plan';
+import { keptRule } from '#lib/shoot/kept-rules';
 import { reasonOf, tieAsks } from '#lib/shoot/rule-words';
+import { windowWords } from '#lib/shoot/step-window';
 
 /** A broken rule of the planner, by its id in the problem, in the words of the day. */
 export function brokenInWords(
@@ -31,7 +33,7 @@ export function brokenInWords(
     case 'step':
       return {
         rule: 'start',
-        message: `${stepTitle(facts, own)} cannot stand where its pin, the day's start and its length ask for.`,
+        message: outsideWindow(own, facts),
         stepIds: [own],
       };
     case 'wash':
@@ -51,9 +53,22 @@ export function brokenInWords(
       };
     case HORIZON:
       return brokenWrap(entries, facts);
-    default:
-      return brokenResource(kind, own, entries, facts);
+    default: {
+      const kept = keptRule(kind, own, facts);
+      if (kept === null) return brokenResource(kind, own, entries, facts);
+      return {
+        rule: kept.rule,
+        message: `Not kept: ${kept.words}`,
+        stepIds: kept.stepIds,
+      };
+    }
   }
+}
+
+function outsideWindow(stepId: string, facts: DayFacts): string {
+  const found = facts.stepById.get(stepId)?.step;
+  const asked = found === undefined ? 'its time' : windowWords(found, facts);
+  return `${stepTitle(facts, stepId)} cannot stand where it is asked to: ${asked}.`;
 }
 
 /** The wrap time that was asked for and the one that the plan reaches. */

@@ -1,4 +1,14 @@
-import type { EpisodeFile, FilmingDay, Oven, Segment, Step, StepLink } from '#lib/episode/schema';
+import type {
+  Appliance,
+  EpisodeFile,
+  FilmingDay,
+  Kitchen,
+  Oven,
+  Segment,
+  Step,
+  StepLink,
+} from '#lib/episode/schema';
+import { daylightAt } from '#lib/shoot/daylight';
 
 /** A step of the day with its segment and the segment's place in viewing order. */
 export interface DayStep {
@@ -12,8 +22,22 @@ export interface DayFacts {
   readonly day: FilmingDay;
   readonly ovens: readonly Oven[];
   readonly burners: number;
+  readonly appliances: readonly Appliance[];
+  /** Places on the counter, and seconds to move the camera; null where they are not counted. */
+  readonly counterPlaces: number | null;
+  readonly cameraChangeS: number | null;
+  /** Seconds of a clean-down after raw animal food. */
+  readonly cleanDownS: number;
+  /**
+   * Minutes between which what needs daylight stands, kept off sunrise and sunset by the day's margin; `until` before
+   * `from` where there is no such light. Null where the kitchen's place is not known or the sun never sets.
+   */
+  readonly light: { readonly fromMin: number; readonly untilMin: number } | null;
+  /** Each with the steps that it has on the day. */
   readonly segments: readonly Segment[];
   readonly steps: readonly DayStep[];
+  /** What is done before the day, the evening before. */
+  readonly evening: readonly DayStep[];
   readonly stepById: ReadonlyMap<string, DayStep>;
   /** Links between two steps that both belong to the day. */
   readonly links: readonly StepLink[];
@@ -32,28 +56,61 @@ export function dayFacts(file: EpisodeFile): DayFacts {
   const { day, kitchen, episode } = file;
   if (day === null) throw new Error('This episode has no filming day: there is nothing to plan');
   const byId = new Map(episode.segments.map((segment) => [segment.id, segment]));
-  const segments = [...new Set(day.segments.map((entry) => entry.segmentId))].flatMap(
-    (segmentId) => byId.get(segmentId) ?? [],
-  );
-  const steps = segments.flatMap((segment, order) =>
-    segment.steps.map((step) => ({ step, segment, order })),
-  );
+  const partOf = new Map<string, Part>();
+  for (const { segmentId, part } of day.segments) {
+    // Cooked and filmed on one day is all of it.
+    partOf.set(segmentId, (partOf.get(segmentId) ?? part) === part ? part : 'all');
+  }
+  const whole = [...partOf].flatMap(([segmentId, part]) => {
+    const segment = byId.get(segmentId);
+    if (segment === undefined) return [];
+    return [{ ...segment, steps: segment.steps.filter(({ role }) => isPartOf(role, part)) }];
+  });
+  const segments = whole.map((segment) => ({
+    ...segment,
+    steps: segment.steps.filter(({ evening }) => !evening),
+  }));
+  const stepsOf = (all: readonly Segment[]): DayStep[] =>
+    all.flatMap((segment, order) => segment.steps.map((step) => ({ step, segment, order })));
+  const steps = stepsOf(segments);
   const stepById = new Map(steps.map((entry) => [entry.step.id, entry]));
   return {
     day,
     ovens: kitchen.ovens,
     burners: kitchen.burners,
+    appliances: kitchen.appliances,
+    counterPlaces: kitchen.counterPlaces,
+    cameraChangeS: kitchen.cameraChangeS,
+    cleanDownS: kitchen.cleanDownS,
+    light: lightOf(kitchen, day),
     segments,
     steps,
+    evening: stepsOf(whole).filter(({ step }) => step.evening),
     stepById,
     links: episode.links.filter(
       (link) => stepById.has(link.fromStepId) && stepById.has(link.toStepId),
     ),
     meals: segments.flatMap((segment) => {
-      const eat = segment.steps.find((step) => step.role === 'eat');
+      const eat = segment.steps.find(({ role }) => role === 'eat');
       return eat === undefined ? [] : [{ stepId: eat.id, segment }];
     }),
   };
+}
+
+type Part = FilmingDay['segments'][number]['part'];
+
+/** Roles that belong to showing a dish, not to making it. */
+const SHOWING: ReadonlySet<Step['role']> = new Set(['shoot', 'talk', 'taste', 'eat']);
+
+function isPartOf(role: Step['role'], part: Part): boolean {
+  return part === 'all' || SHOWING.has(role) === (part === 'film');
+}
+
+function lightOf(kitchen: Kitchen, day: FilmingDay): DayFacts['light'] {
+  const sun = daylightAt(kitchen, day.date);
+  if (sun === null || sun.kind === 'alwaysUp') return null;
+  if (sun.kind === 'alwaysDown') return { fromMin: 0, untilMin: -1 };
+  return { fromMin: sun.riseMin + day.lightMarginMin, untilMin: sun.setMin - day.lightMarginMin };
 }
 
 /** The steps after whose end a segment can be washed up. */

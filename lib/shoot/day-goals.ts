@@ -1,6 +1,7 @@
 import type { Goal, PlannerProblem } from '#lib/planner/problem';
 import type { DayLevel } from '#lib/shoot/plan';
-import { HANDS, type DayProblem } from '#lib/shoot/to-problem';
+import { HANDS } from '#lib/shoot/problem-parts';
+import type { DayProblem } from '#lib/shoot/to-problem';
 
 /** What a day is made small by, the most important first. */
 export const DAY_LEVELS = [

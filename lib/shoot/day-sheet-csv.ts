@@ -32,6 +32,7 @@ const KINDS: Readonly<Record<EntryKind, string>> = {
   preheat: 'oven heats',
   coolDown: 'oven cools',
   washUp: 'washing up',
+  cameraMove: 'camera moves',
   appointment: 'appointment',
 };
 

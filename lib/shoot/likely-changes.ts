@@ -8,7 +8,7 @@ import type { DayFacts } from '#lib/shoot/day-facts';
 import type { Daylight } from '#lib/shoot/daylight';
 import { dayGraph, type DayGraph } from '#lib/shoot/likely-graph';
 import type { SolvedDay } from '#lib/shoot/solve-day';
-import { taskIdOf } from '#lib/shoot/to-problem';
+import { taskIdOf } from '#lib/shoot/problem-parts';
 
 /** A change to the day that a person could make. */
 export type DayChange =

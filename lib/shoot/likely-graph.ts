@@ -5,7 +5,8 @@ import type { Spread } from '#lib/planner/simulate/triangular';
 import type { DayFacts } from '#lib/shoot/day-facts';
 import { inDaylight, type Daylight } from '#lib/shoot/daylight';
 import type { SolvedDay } from '#lib/shoot/solve-day';
-import { taskIdOf, toProblem, type DayProblem } from '#lib/shoot/to-problem';
+import { taskIdOf } from '#lib/shoot/problem-parts';
+import { toProblem, type DayProblem } from '#lib/shoot/to-problem';
 
 /** What the day promises: what the planner's problem promises, and steps that need the sun. */
 export interface DayPromise extends Omit<KeptOrNot, 'kind'> {
@@ -36,9 +37,14 @@ export function dayGraph(
       true;
     return [{ kind: 'daylight', id: taskIdOf(step.id), at: null, kept }];
   });
-  const asked = promisesOf(day.problem, graph).filter(
-    ({ kind }) => kind !== 'horizon' || facts.day.wrapByMin !== null,
+  const pinned = new Set(
+    facts.day.pins.flatMap((pin) => (pin.notAfterMin === null ? [] : [taskIdOf(pin.stepId)])),
   );
+  const asked = promisesOf(day.problem, graph).filter(({ kind, id }) => {
+    if (kind === 'horizon') return facts.day.wrapByMin !== null;
+    // The latest end of a step that needs the sun is told as daylight.
+    return kind !== 'end' || pinned.has(id) || !id.startsWith('step:');
+  });
   return { day, graph, promises: [...asked, ...lit] };
 }
 

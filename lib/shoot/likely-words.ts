@@ -106,7 +106,9 @@ function promiseText({ kind, id, atMin }: PromiseKept, facts: DayFacts, sun: str
   const at = clockText(atMin ?? 0);
   switch (kind) {
     case 'end':
-      return `${stepTitle(facts, own)} is over by ${at}.`;
+      return id.startsWith('start:')
+        ? `${stepTitle(facts, own)} begins by ${at}.`
+        : `${stepTitle(facts, own)} is over by ${at}.`;
     case 'free': {
       const calls = facts.day.appointments.filter((call) => call.hands && call.startMin === atMin);
       const names = calls.map(({ title }) => title).join(', ');

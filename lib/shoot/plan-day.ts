@@ -1,5 +1,7 @@
 import type { EpisodeFile } from '#lib/episode/schema';
 import { brokenInWords, brokenWrap } from '#lib/shoot/broken-words';
+import { cameraMoves } from '#lib/shoot/camera-entries';
+import { cleanedSegments } from '#lib/shoot/contact-rules';
 import { dayFacts, type DayFacts } from '#lib/shoot/day-facts';
 import { clockText } from '#lib/shoot/day-words';
 import { floorMin } from '#lib/shoot/minutes';
@@ -8,7 +10,7 @@ import type { BrokenRule, LotClock, PlanEntry, ShootPlan } from '#lib/shoot/plan
 import { reasonFor } from '#lib/shoot/reasons';
 import { ruleInWords } from '#lib/shoot/rule-words';
 import { solveDay, type SolvedDay, type SolveOptions } from '#lib/shoot/solve-day';
-import { taskIdOf, washIdOf } from '#lib/shoot/to-problem';
+import { cleanIdOf, taskIdOf, washIdOf } from '#lib/shoot/problem-parts';
 
 /**
  * The shooting order of the file's filming day, in whole minutes after local midnight: the best of its kind as
@@ -55,6 +57,12 @@ export function dayPlan(file: EpisodeFile, solved: SolvedDay): ShootPlan {
         ...minutes(washIdOf(segment.id)),
         hands: true,
       })),
+    ...cleanedSegments(facts).map((segment): PlanEntry => ({
+      ...plainEntry(cleanIdOf(segment.id), 'washUp', `Clean down after ${segment.title}`),
+      segmentId: segment.id,
+      ...minutes(cleanIdOf(segment.id)),
+      hands: true,
+    })),
   ];
   const given = [
     ...ovenEntries(facts, own, file.episode.region),
@@ -66,7 +74,8 @@ export function dayPlan(file: EpisodeFile, solved: SolvedDay): ShootPlan {
       why: `fixed at ${clockText(appointment.startMin)}`,
     })),
   ];
-  const all = [...own, ...given];
+  const moves = cameraMoves(facts, [...own, ...given]);
+  const all = [...own, ...given, ...moves.entries];
   const entries = all
     .map((entry) => (entry.why === '' ? { ...entry, why: reasonFor(entry, all, facts) } : entry))
     .sort(inOrder);
@@ -74,6 +83,7 @@ export function dayPlan(file: EpisodeFile, solved: SolvedDay): ShootPlan {
   const broken = uniqueRules([
     ...solved.broken.map((id) => brokenInWords(id, entries, lots, facts)),
     ...brokenAround(facts, entries),
+    ...moves.broken,
   ]);
   return {
     dayId: facts.day.id,

@@ -4,7 +4,7 @@
  */
 
 /** What an entry is: a step of the person's, or something the day itself needs. */
-export type EntryKind = 'step' | 'preheat' | 'coolDown' | 'washUp' | 'appointment';
+export type EntryKind = 'step' | 'preheat' | 'coolDown' | 'washUp' | 'cameraMove' | 'appointment';
 
 export interface PlanEntry {
   readonly id: string;

@@ -20,6 +20,7 @@ export function reasonFor(
   );
   return (
     pinned(entry, facts) ??
+    byRule(entry, byStep, facts) ??
     afterStep(entry, byStep, facts) ??
     afterMeal(entry, byStep, facts) ??
     afterResource(entry, entries) ??
@@ -41,6 +42,27 @@ function pinned(entry: PlanEntry, facts: DayFacts): string | null {
       (p.notBeforeMin === entry.startMin || p.notAfterMin === entry.startMin),
   );
   return pin === undefined ? null : `${pinTimeWords(pin)}, as pinned`;
+}
+
+/** What the step itself brings along: light, a rest, its segment's story. */
+function byRule(
+  entry: PlanEntry,
+  byStep: ReadonlyMap<string, PlanEntry>,
+  facts: DayFacts,
+): string | null {
+  const found = facts.stepById.get(entry.stepId ?? '');
+  if (found === undefined) return null;
+  const { step, segment } = found;
+  if (step.daylight && facts.light?.fromMin === entry.startMin) {
+    return `daylight from ${clockText(entry.startMin)}`;
+  }
+  if (step.role !== 'taste' && step.role !== 'eat') return null;
+  const rested = segment.steps.find((other) => {
+    const end = byStep.get(other.id)?.endMin;
+    return other.restS > 0 && end !== undefined && end + ceilMin(other.restS) === entry.startMin;
+  });
+  if (rested === undefined) return null;
+  return `${minutesText(ceilMin(rested.restS))} of rest after ${rested.title}`;
 }
 
 function afterStep(

@@ -3,7 +3,8 @@ import type { DayFacts } from '#lib/shoot/day-facts';
 import { changeMin } from '#lib/shoot/minutes';
 import type { PlanEntry } from '#lib/shoot/plan';
 import type { RowNow } from '#lib/shoot/replan-rows';
-import { taskIdOf, type OvenChoice } from '#lib/shoot/to-problem';
+import { taskIdOf } from '#lib/shoot/problem-parts';
+import type { OvenChoice } from '#lib/shoot/to-problem';
 
 /** Whether an entry is an oven on its way to another temperature. */
 export function isHeat({ kind }: Pick<PlanEntry, 'kind'>): boolean {

@@ -6,7 +6,8 @@ import type { PlanEntry } from '#lib/shoot/plan';
 import { ovensReady, type OvenFacts } from '#lib/shoot/replan-ovens';
 import type { RowNow } from '#lib/shoot/replan-rows';
 import { knownTimes, whatCannotBeKept, type KnownTimes } from '#lib/shoot/replan-rules';
-import { taskIdOf, toProblem, type OvenChoice } from '#lib/shoot/to-problem';
+import { taskIdOf } from '#lib/shoot/problem-parts';
+import { toProblem, type OvenChoice } from '#lib/shoot/to-problem';
 
 /** What is planned from: the day without what was skipped, what was promised of it, and how it stands. */
 export interface DayNow {

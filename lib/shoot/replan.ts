@@ -6,6 +6,7 @@ import { dayFacts, type DayFacts } from '#lib/shoot/day-facts';
 import type { DayFold } from '#lib/shoot/fold-day';
 import type { PlanEntry, ShootPlan } from '#lib/shoot/plan';
 import { dayPlan } from '#lib/shoot/plan-day';
+import { washIdOf } from '#lib/shoot/problem-parts';
 import { isHeat, ovenNow, type OvenFacts } from '#lib/shoot/replan-ovens';
 import { restOfDay, withRules, type DayNow, type RestOfDay } from '#lib/shoot/replan-problem';
 import { rowsNow, type DayClock, type RowNow } from '#lib/shoot/replan-rows';
@@ -50,7 +51,10 @@ export function replanDay(
   const file = withoutSkipped(whole, {
     stepIds: new Set(skipped.flatMap(({ stepId }) => stepId ?? [])),
     washUps: new Set(
-      skipped.flatMap(({ kind, segmentId }) => (kind === 'washUp' ? (segmentId ?? []) : [])),
+      // A clean-down is never left out: it only comes later.
+      skipped.flatMap(({ id, segmentId }) =>
+        segmentId !== null && id === washIdOf(segmentId) ? [segmentId] : [],
+      ),
     ),
   });
   const facts = dayFacts(file);

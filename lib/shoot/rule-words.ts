@@ -1,9 +1,10 @@
 import type { StepLink } from '#lib/episode/schema';
 import { HORIZON } from '#lib/planner/broken-rules';
 import { stepTitle, type DayFacts } from '#lib/shoot/day-facts';
+import { keptRule } from '#lib/shoot/kept-rules';
 import { clockText, minutesText } from '#lib/shoot/day-words';
 import { ceilMin, floorMin, lengthRange } from '#lib/shoot/minutes';
-import { pinnedBetween } from '#lib/shoot/pins';
+import { windowWords } from '#lib/shoot/step-window';
 
 /**
  * A rule of the day by its id in the problem, in words that say what it asks, not that it is broken.
@@ -48,7 +49,7 @@ export function ruleInWords(id: string, facts: DayFacts): string {
         ? 'The day ends within ten days.'
         : `The day is done, washed up, by ${clockText(facts.day.wrapByMin)}.`;
     default:
-      return resource(kind, own, facts);
+      return keptRule(kind, own, facts)?.words ?? resource(kind, own, facts);
   }
 }
 
@@ -74,10 +75,7 @@ function step(id: string, facts: DayFacts): string {
   if (found === undefined) return `A step (${id}) has its time.`;
   const { min, max } = lengthRange(found);
   const length = min === max ? minutesText(min) : `${minutesText(min)} to ${minutesText(max)}`;
-  const { from, until } = pinnedBetween(facts.day.pins, id);
-  const earliest = clockText(Math.max(facts.day.startMin, from ?? 0));
-  const latest = until === null ? '' : `, not after ${clockText(until)}`;
-  return `${found.title} takes ${length}, starts not before ${earliest}${latest}.`;
+  return `${found.title} takes ${length}: ${windowWords(found, facts)}.`;
 }
 
 function resource(kind: string, own: string, facts: DayFacts): string {

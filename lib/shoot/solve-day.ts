@@ -8,7 +8,8 @@ import type { DayFacts } from '#lib/shoot/day-facts';
 import { DAY_LEVELS, withDayGoals } from '#lib/shoot/day-goals';
 import { ovenChoices, ovenSteps, type OpenOvenStep } from '#lib/shoot/oven-choice';
 import type { PlanProof } from '#lib/shoot/plan';
-import { taskIdOf, toProblem, useId, type OvenChoice } from '#lib/shoot/to-problem';
+import { taskIdOf, useId } from '#lib/shoot/problem-parts';
+import { toProblem, type OvenChoice } from '#lib/shoot/to-problem';
 
 /** Times of everything on a day, and what is known of them; plain data that can go from thread to thread. */
 export interface SolvedDay {

@@ -6,11 +6,28 @@ import type {
   StatefulResource,
   Task,
 } from '#lib/planner/problem';
-import type { Step } from '#lib/episode/schema';
-import { soilingSteps, type DayFacts } from '#lib/shoot/day-facts';
-import { pinnedBetween } from '#lib/shoot/pins';
+import { addCameraSetUps } from '#lib/shoot/camera-rules';
+import { addContact } from '#lib/shoot/contact-rules';
+import { soilingSteps, type DayFacts, type DayStep } from '#lib/shoot/day-facts';
 import { ceilMin, changeMin, floorMin, lengthRange } from '#lib/shoot/minutes';
 import type { OpenOvenStep } from '#lib/shoot/oven-choice';
+import {
+  BURNERS,
+  CAMERA,
+  COUNTER,
+  HANDS,
+  lag,
+  mark,
+  mealIdOf,
+  MEALS,
+  ovenStateId,
+  taskIdOf,
+  useId,
+  washIdOf,
+  type Draft,
+} from '#lib/shoot/problem-parts';
+import { latestEnd, stepWindow } from '#lib/shoot/step-window';
+import { addBeforeBite, addStory } from '#lib/shoot/story-rules';
 
 /** Which oven each oven step uses, by step id. */
 export type OvenChoice = ReadonlyMap<string, string>;
@@ -21,17 +38,6 @@ export interface DayProblem {
   /** Minute of the day at the planner's time 0. */
   readonly originMin: number;
 }
-
-/** Ids in the problem: the kind before the first colon, the file's own id after it. */
-export const taskIdOf = (stepId: string): string => `step:${stepId}`;
-export const washIdOf = (segmentId: string): string => `wash:${segmentId}`;
-export const mealIdOf = (stepId: string): string => `meal:${stepId}`;
-export const ovenStateId = (ovenId: string): string => `oven:${ovenId}`;
-export const useId = (stepId: string, ovenId: string): string => `use:${stepId}:${ovenId}`;
-export const HANDS = 'hands';
-export const CAMERA = 'camera';
-export const BURNERS = 'burners';
-export const MEALS = 'meals';
 
 /** Longest day that is planned where no wrap time is asked for: ten days, in minutes. */
 const NO_WRAP_LIMIT = 14_400;
@@ -53,29 +59,7 @@ export function toProblem(
 ): DayProblem {
   const { day } = facts;
   const originMin = day.startMin;
-  const tasks: Task[] = facts.steps.map(({ step, segment }) => {
-    const length = lengthRange(step);
-    const ovenId = choice.get(step.id) ?? null;
-    const demands: Record<string, number> = {};
-    if (step.hands) demands[HANDS] = 1;
-    if (step.onCamera) demands[CAMERA] = 1;
-    if (step.burners > 0) demands[BURNERS] = step.burners;
-    if (ovenId !== null && step.racks > 0) demands[`racks:${ovenId}`] = step.racks;
-    const { from, until } = pinnedBetween(day.pins, step.id);
-    return {
-      id: taskIdOf(step.id),
-      minLength: length.min,
-      maxLength: length.max,
-      notBefore: Math.max(day.startMin, from ?? 0) - originMin,
-      endBy: until === null || length.min < length.max ? null : until + length.max - originMin,
-      demands,
-      needs:
-        ovenId === null || step.oven === null
-          ? null
-          : { resource: ovenStateId(ovenId), state: String(step.oven.milliC) },
-      group: segment.id,
-    };
-  });
+  const tasks = facts.steps.map((entry) => stepTask(entry, facts, choice));
   const lags: Lag[] = facts.links.map((link) => ({
     id: `link:${link.id}`,
     from: taskIdOf(link.fromStepId),
@@ -85,8 +69,13 @@ export function toProblem(
     min: link.minLagS === null ? null : ceilMin(link.minLagS),
     max: link.maxLagS === null ? null : floorMin(link.maxLagS),
   }));
+  const draft: Draft = { tasks, lags, stateful: [], resources: resourcesOf(facts, originMin) };
   addWashingUp(facts, tasks, lags);
-  for (const { step } of facts.steps) addLatestStart(step, facts, originMin, tasks, lags);
+  for (const { step } of facts.steps) addLatestStart(step, facts, draft);
+  addContact(facts, draft);
+  addCameraSetUps(facts, draft);
+  addStory(facts, draft);
+  addBeforeBite(facts, draft);
   const apart = day.kind === 'packed' && day.mealGapMin > 0 ? eatenMeals(facts) : [];
   if (day.kind === 'asLived') addViewingOrder(facts, lags);
   if (apart.length > 1) for (const stepId of apart) addMeal(stepId, tasks, lags);
@@ -95,10 +84,11 @@ export function toProblem(
     problem: {
       horizon: (day.wrapByMin ?? day.startMin + NO_WRAP_LIMIT) - originMin,
       tasks,
-      resources: resourcesOf(facts, originMin),
+      resources: draft.resources,
       stateful: [
         ...facts.ovens.map((oven) => statesOf(facts, choice, open, oven)),
         ...(apart.length > 1 ? [mealsApart(apart, day.mealGapMin)] : []),
+        ...draft.stateful,
       ],
       lags,
       choices,
@@ -123,34 +113,44 @@ export function toProblem(
   };
 }
 
-/** Of a step whose length the plan chooses, a window holds the end only: a mark at its start is held instead. */
-function addLatestStart(
-  step: Step,
-  { day }: DayFacts,
-  originMin: number,
-  tasks: Task[],
-  lags: Lag[],
-): void {
-  const { until } = pinnedBetween(day.pins, step.id);
+/** A step as a task: its length, its window, and what it takes of hands, camera, heat, appliances and counter. */
+function stepTask({ step, segment }: DayStep, facts: DayFacts, choice: OvenChoice): Task {
   const length = lengthRange(step);
-  if (until === null || length.min === length.max) return;
-  const id = `start:${step.id}`;
-  tasks.push({ ...mark(id), endBy: until - originMin });
-  lags.push({ ...lag(id, id, 'start', taskIdOf(step.id), 0), max: 0 });
+  const ovenId = choice.get(step.id) ?? null;
+  const originMin = facts.day.startMin;
+  const end = latestEnd(step, facts);
+  const demands: Record<string, number> = {};
+  if (step.hands) demands[HANDS] = 1;
+  if (step.onCamera) demands[CAMERA] = 1;
+  if (step.burners > 0) demands[BURNERS] = step.burners;
+  if (ovenId !== null && step.racks > 0) demands[`racks:${ovenId}`] = step.racks;
+  if (facts.appliances.some(({ id }) => id === step.applianceId)) {
+    demands[`appliance:${step.applianceId}`] = 1;
+  }
+  if (facts.counterPlaces !== null && step.counter > 0) demands[COUNTER] = step.counter;
+  return {
+    id: taskIdOf(step.id),
+    minLength: length.min,
+    maxLength: length.max,
+    notBefore: stepWindow(step, facts).startFrom - originMin,
+    endBy: end === null ? null : end - originMin,
+    demands,
+    needs:
+      ovenId === null || step.oven === null
+        ? null
+        : { resource: ovenStateId(ovenId), state: String(step.oven.milliC) },
+    group: segment.id,
+  };
 }
 
-/** A task without length that takes nothing. */
-function mark(id: string): Task {
-  return {
-    id,
-    minLength: 0,
-    maxLength: 0,
-    notBefore: null,
-    endBy: null,
-    demands: {},
-    needs: null,
-    group: null,
-  };
+/** Of a step whose length the plan chooses, a window holds the end only: a mark at its start is held instead. */
+function addLatestStart(step: DayStep['step'], facts: DayFacts, draft: Draft): void {
+  const { startUntil } = stepWindow(step, facts);
+  const length = lengthRange(step);
+  if (startUntil === null || length.min === length.max) return;
+  const id = `start:${step.id}`;
+  draft.tasks.push({ ...mark(id), endBy: startUntil - facts.day.startMin });
+  draft.lags.push({ ...lag(id, id, 'start', taskIdOf(step.id), 0), max: 0 });
 }
 
 function addWashingUp(facts: DayFacts, tasks: Task[], lags: Lag[]): void {
@@ -245,10 +245,6 @@ function mealsApart(stepIds: readonly string[], gap: number): StatefulResource {
   };
 }
 
-function lag(id: string, from: string, fromAnchor: 'start' | 'end', to: string, min: number): Lag {
-  return { id, from, fromAnchor, to, toAnchor: 'start', min, max: null };
-}
-
 function resourcesOf(facts: DayFacts, originMin: number): Resource[] {
   const constant = (id: string, units: number): Resource => ({
     id,
@@ -259,6 +255,8 @@ function resourcesOf(facts: DayFacts, originMin: number): Resource[] {
     constant(CAMERA, 1),
     constant(BURNERS, facts.burners),
     ...facts.ovens.map((oven) => constant(`racks:${oven.id}`, oven.racks)),
+    ...facts.appliances.map(({ id, places }) => constant(`appliance:${id}`, places)),
+    ...(facts.counterPlaces === null ? [] : [constant(COUNTER, facts.counterPlaces)]),
   ];
 }
 

@@ -1,6 +1,7 @@
 import type { EpisodeFile, Segment, Step, StepLink } from '#lib/episode/schema';
 import { link, segment, step } from '../shoot/made-day';
 import { seeded, type Chance } from '../shoot/seeded';
+import { UNSAID_DAY, UNSAID_DAY_SEGMENT } from '#lib/episode/unsaid';
 
 /** Minutes, and who or what a step takes; `links` of it lead from steps before it. */
 interface Made {
@@ -156,7 +157,12 @@ export function madeDay(
       startMin: 480,
       wrapByMin: null,
       mealGapMin: size.mealGapMin,
-      segments: segments.map(({ id }) => ({ id: `on-${id}`, segmentId: id, pickup: false })),
+      ...UNSAID_DAY,
+      segments: segments.map(({ id }) => ({
+        ...UNSAID_DAY_SEGMENT,
+        id: `on-${id}`,
+        segmentId: id,
+      })),
       appointments: [{ id: 'call', title: 'A call', startMin: 660, endMin: 670, hands: true }],
       pins: [],
     },

@@ -49,7 +49,7 @@ export const FAULTY: readonly Case[] = [
   ],
   [
     'a step of another day',
-    withDay({ segments: [{ segmentId: 'pie' }] }),
+    withDay({ segments: [{ segmentId: 'pie', part: 'all' }] }),
     smallPlan,
     [
       ...Array.from({ length: 4 }, () => /^steps: .*not filmed that day/),

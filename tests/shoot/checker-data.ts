@@ -14,6 +14,13 @@ export interface CheckedStep {
   readonly racks: number;
   readonly oven: { readonly ovenId: string | null; readonly milliC: number } | null;
   readonly onCamera: boolean;
+  readonly daylight: boolean;
+  readonly restS: number;
+  readonly contact: string | null;
+  readonly evening: boolean;
+  readonly cameraSetUp: string;
+  readonly applianceId: string | null;
+  readonly counter: number;
 }
 
 export type CheckedAnchor = 'start' | 'end';
@@ -50,6 +57,8 @@ export interface CheckedSegment {
   readonly steps: readonly CheckedStep[];
   readonly perishables: readonly CheckedLot[];
   readonly washUpS: number;
+  readonly recipe: object | null;
+  readonly filmedWhen: string | null;
 }
 
 export interface CheckedOven {
@@ -81,7 +90,8 @@ export interface CheckedDay {
   readonly startMin: number;
   readonly wrapByMin: number | null;
   readonly mealGapMin: number;
-  readonly segments: readonly { readonly segmentId: string }[];
+  readonly lightMarginMin: number;
+  readonly segments: readonly { readonly segmentId: string; readonly part: string }[];
   readonly appointments: readonly CheckedAppointment[];
   readonly pins: readonly {
     readonly stepId: string;
@@ -91,7 +101,21 @@ export interface CheckedDay {
 }
 
 export interface CheckedFile {
-  readonly kitchen: { readonly burners: number; readonly ovens: readonly CheckedOven[] };
+  readonly kitchen: {
+    readonly burners: number;
+    readonly ovens: readonly CheckedOven[];
+    readonly zone: string;
+    readonly lat: number | null;
+    readonly lon: number | null;
+    readonly counterPlaces: number | null;
+    readonly cameraChangeS: number | null;
+    readonly cleanDownS: number;
+    readonly appliances: readonly {
+      readonly id: string;
+      readonly name: string;
+      readonly places: number;
+    }[];
+  };
   readonly episode: {
     readonly segments: readonly CheckedSegment[];
     readonly links: readonly CheckedLink[];
@@ -101,7 +125,7 @@ export interface CheckedFile {
 
 export interface CheckedEntry {
   readonly id: string;
-  readonly kind: 'step' | 'preheat' | 'coolDown' | 'washUp' | 'appointment';
+  readonly kind: 'step' | 'preheat' | 'coolDown' | 'washUp' | 'cameraMove' | 'appointment';
   readonly stepId: string | null;
   readonly segmentId: string | null;
   readonly title: string;

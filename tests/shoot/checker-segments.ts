@@ -41,7 +41,9 @@ const DIRTYING = new Set(['prep', 'cook', 'shoot', 'taste']);
 /** One washing-up for each segment that leaves any, by hand, after its last step that dirties anything. */
 export function washUpFaults({ segments, plan, carried }: Facts): string[] {
   const faults: string[] = [];
-  const washUps = plan.entries.filter((e) => e.kind === 'washUp');
+  const washUps = plan.entries.filter(
+    (e) => e.kind === 'washUp' && !e.title.startsWith('Clean down'),
+  );
   for (const segment of segments) {
     const own = washUps.filter((e) => e.segmentId === segment.id);
     const wanted = segment.washUpS > 0 ? 1 : 0;

@@ -12,6 +12,7 @@ import {
   type Facts,
 } from './checker-data';
 import { ovenFaults } from './checker-ovens';
+import { keptFaults } from './checker-kept';
 import { lotFaults, mealFaults, washUpFaults } from './checker-segments';
 
 /** Every step filmed that day has one entry; which steps have exactly one, and what is wrong with the rest. */
@@ -19,21 +20,34 @@ function carriedSteps(file: CheckedFile, plan: CheckedPlan, segmentIds: readonly
   const faults: string[] = [];
   const carried = new Map<string, Carried>();
   const segments = segmentIds.flatMap((id) => file.episode.segments.filter((s) => s.id === id));
+  const partOf = new Map(file.day?.segments.map(({ segmentId, part }) => [segmentId, part]));
   for (const segment of segments) {
     for (const step of segment.steps) {
+      if (step.evening || !inPart(step, partOf.get(segment.id))) continue;
       const entries = plan.entries.filter((e) => e.kind === 'step' && e.stepId === step.id);
       const [entry] = entries;
       if (entry && entries.length === 1) carried.set(step.id, { step, segment, entry });
       else faults.push(`steps: "${step.title}" (${step.id}) has ${entries.length} entries`);
     }
   }
-  const known = new Set(segments.flatMap((s) => s.steps.map((step) => step.id)));
+  const known = new Set(
+    segments.flatMap((s) =>
+      s.steps
+        .filter((step) => !step.evening && inPart(step, partOf.get(s.id)))
+        .map((step) => step.id),
+    ),
+  );
   for (const entry of plan.entries) {
     if (entry.kind === 'step' && !known.has(entry.stepId ?? '')) {
       faults.push(`steps: ${nameOf(entry)} carries out a step that is not filmed that day`);
     }
   }
   return { faults, carried, segments };
+}
+
+/** Showing and eating is filming a dish, all else is cooking it. */
+function inPart({ role }: CheckedStep, part = 'all'): boolean {
+  return part === 'all' || ['shoot', 'talk', 'taste', 'eat'].includes(role) === (part === 'film');
 }
 
 /** An entry's length is the step's usual length, or lies in the range that the plan may choose from. */
@@ -214,6 +228,7 @@ export function checkPlan(file: CheckedFile, plan: CheckedPlan): string[] {
     ...washUpFaults(facts),
     ...mealFaults(facts),
     ...appointmentFaults(facts),
+    ...keptFaults(facts),
     ...wholeFaults(facts),
   ];
 }

@@ -28,6 +28,13 @@ const step = (
   racks: 0,
   oven: null,
   onCamera: false,
+  daylight: false,
+  restS: 0,
+  contact: null,
+  evening: false,
+  cameraSetUp: '',
+  applianceId: null,
+  counter: 0,
   ...more,
 });
 
@@ -51,6 +58,8 @@ const link = (
 const pie: CheckedSegment = {
   id: 'pie',
   kind: 'recipe',
+  recipe: {},
+  filmedWhen: null,
   title: 'Pie',
   eaten: { num: 1, den: 2 },
   steps: [
@@ -82,6 +91,8 @@ const pie: CheckedSegment = {
 const stew: CheckedSegment = {
   id: 'stew',
   kind: 'recipe',
+  recipe: {},
+  filmedWhen: null,
   title: 'Stew',
   eaten: { num: 1, den: 1 },
   steps: [
@@ -104,6 +115,13 @@ const stew: CheckedSegment = {
 
 export const smallFile: CheckedFile & { readonly day: NonNullable<CheckedFile['day']> } = {
   kitchen: {
+    zone: 'UTC',
+    lat: null,
+    lon: null,
+    counterPlaces: null,
+    cameraChangeS: null,
+    cleanDownS: 300,
+    appliances: [],
     burners: 1,
     ovens: [
       {
@@ -135,7 +153,11 @@ export const smallFile: CheckedFile & { readonly day: NonNullable<CheckedFile['d
     startMin: 480,
     wrapByMin: 600,
     mealGapMin: 60,
-    segments: [{ segmentId: 'pie' }, { segmentId: 'stew' }],
+    lightMarginMin: 0,
+    segments: [
+      { segmentId: 'pie', part: 'all' },
+      { segmentId: 'stew', part: 'all' },
+    ],
     appointments: [{ id: 'call', title: 'Call', startMin: 560, endMin: 570, hands: true }],
     pins: [{ stepId: 'fry', notBeforeMin: 495, notAfterMin: null }],
   },
