@@ -58,12 +58,18 @@ function addTwoFoods(
   b: number,
   second: Float64Array,
 ): void {
-  const [valueA, valueB] = [row[a] ?? 0, row[b] ?? 0];
-  const [lowA, lowB] = [row[a + 1] ?? 0, row[b + 1] ?? 0];
-  const [highA, highB] = [row[a + 2] ?? 0, row[b + 2] ?? 0];
-  const [halfA, halfB] = [(row[a + 3] ?? 0) / 2, (row[b + 3] ?? 0) / 2];
-  const [allA, allB] = [row[a + ALL] ?? 0, row[b + ALL] ?? 0];
-  const [ownA, ownB] = [(row[a + OWN] ?? 0) / 4, (row[b + OWN] ?? 0) / 4];
+  const valueA = row[a] ?? 0;
+  const lowA = row[a + 1] ?? 0;
+  const highA = row[a + 2] ?? 0;
+  const halfA = (row[a + 3] ?? 0) / 2;
+  const allA = row[a + ALL] ?? 0;
+  const ownA = (row[a + OWN] ?? 0) / 4;
+  const valueB = row[b] ?? 0;
+  const lowB = row[b + 1] ?? 0;
+  const highB = row[b + 2] ?? 0;
+  const halfB = (row[b + 3] ?? 0) / 2;
+  const allB = row[b + ALL] ?? 0;
+  const ownB = (row[b + OWN] ?? 0) / 4;
   for (let to = 0, apart = end, from = 0; to < end; to += SUM, apart += 1, from += CELL) {
     const leastA = first[from + 1] ?? 0;
     const mostA = first[from + 2] ?? 0;

@@ -75,7 +75,8 @@ export function addErrors({ compositions }: Tables, { row, at }: Sums): void {
     const first = compositions[place]?.squares;
     const second = compositions[place + 1]?.squares;
     if (!first || !none) continue;
-    const [allA, ownA] = [row[of + ALL] ?? 0, row[of + OWN] ?? 0];
+    const allA = row[of + ALL] ?? 0;
+    const ownA = row[of + OWN] ?? 0;
     const allB = second ? (row[of + AMOUNT + ALL] ?? 0) : 0;
     const ownB = second ? (row[of + AMOUNT + OWN] ?? 0) : 0;
     addSquares(row, at.variance, first, allA, ownA, second ?? none, allB, ownB);
@@ -119,14 +120,17 @@ function addMetSquares(
   from: number,
   error: number,
 ): void {
-  const [first, second] = middles;
+  const first = middles[0];
+  const second = middles[1];
   if (first && second && places.length === 2) {
-    const [a, b] = [row[from + (places[0] ?? 0)] ?? 0, row[from + (places[1] ?? 0)] ?? 0];
+    const a = row[from + (places[0] ?? 0)] ?? 0;
+    const b = row[from + (places[1] ?? 0)] ?? 0;
     addTwoSquares(row, variance, first, a, second, b, error);
     return;
   }
   for (let each = 0; each < places.length; each += 2) {
-    const [one, other] = [middles[each], middles[each + 1]];
+    const one = middles[each];
+    const other = middles[each + 1];
     const move = row[from + (places[each] ?? 0)] ?? 0;
     const otherMove = other ? (row[from + (places[each + 1] ?? 0)] ?? 0) : 0;
     if (one) addSlopes(row, room, one, move, other ?? one, otherMove);

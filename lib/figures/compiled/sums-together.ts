@@ -18,7 +18,9 @@ export function sumTogether(
   const { at } = together;
   const row = new Float64Array(at.end);
   for (let part = 0; part < sums.length; part += 1) {
-    const [of, places, factor] = [sums[part], together.places[part], times[part] ?? 0];
+    const of = sums[part];
+    const places = together.places[part];
+    const factor = times[part] ?? 0;
     if (!of || !places) return null;
     const { compositions, sources, joints, pairs } = places;
     if (!placeSources(row, at.sources, sources, of)) return null;
@@ -55,7 +57,8 @@ function placeSources(
 ): boolean {
   for (let place = 0, from = at.sources; place < sources.length; place += 1, from += SOURCE) {
     const to = begin + SOURCE * (sources[place] ?? 0);
-    const [before, way] = [row[to + 3] ?? 0, part[from + 3] ?? 0];
+    const before = row[to + 3] ?? 0;
+    const way = part[from + 3] ?? 0;
     // What goes both ways within one sum has its ends there; it may not stand in another.
     if (before !== 0 && (before === BOTH || way === BOTH)) return false;
     if (!placeSource(row, to, part, from, way)) return false;
@@ -72,7 +75,8 @@ function commonWays(
 ): Int8Array | null {
   const ways = new Int8Array(count);
   for (let part = 0; part < sums.length; part += 1) {
-    const [of, sources] = [sums[part], places[part]?.sources];
+    const of = sums[part];
+    const sources = places[part]?.sources;
     if (!of || !sources) return null;
     const own = of.special.get(place);
     if (own === null) return null;
