@@ -68,10 +68,13 @@ function withoutStart(step: Step, done: string, hands: readonly string[]): StepA
   return { kind: 'sinceDone', seconds, take: withUsual(step, seconds) };
 }
 
-/** The same steps, those first that have a time to look at. */
-export function timedFirst(steps: readonly StepAfter[]): StepAfter[] {
-  const timed = ({ actual }: StepAfter) => 'seconds' in actual;
-  return [...steps.filter(timed), ...steps.filter((step) => !timed(step))];
+/** The steps that have a time to look at, and those that have none. */
+export function partedByTime(steps: readonly StepAfter[]): {
+  readonly timed: readonly StepAfter[];
+  readonly untimed: readonly StepAfter[];
+} {
+  const hasTime = ({ actual }: StepAfter) => 'seconds' in actual;
+  return { timed: steps.filter(hasTime), untimed: steps.filter((step) => !hasTime(step)) };
 }
 
 /**

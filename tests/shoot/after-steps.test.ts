@@ -6,7 +6,7 @@ import {
   offersText,
   secondsByRow,
   stepsAfter,
-  timedFirst,
+  partedByTime,
   withUsual,
   type StepActual,
 } from '#lib/shoot/after-steps';
@@ -159,9 +159,14 @@ describe('what is offered', () => {
     expect(offersText(offersOf(steps))).toBe('a 840');
   });
 
-  it('stands first', () => {
-    const late = after([0, mark('started', 'b')], [14, mark('done', 'b')]);
-    expect(timedFirst(late).map(({ step: { id } }) => id)).toEqual(['b', 'a']);
+  it('stands apart from what has no time', () => {
+    const { timed, untimed } = partedByTime(
+      after([0, mark('started', 'b')], [14, mark('done', 'b')]),
+    );
+    expect([timed, untimed].map((part) => part.map(({ step: { id } }) => id))).toEqual([
+      ['b'],
+      ['a'],
+    ]);
   });
 });
 

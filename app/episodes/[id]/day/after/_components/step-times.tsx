@@ -1,6 +1,7 @@
 import { ButtonForm } from '../../../../../_forms/button-form';
+import { Disclosure } from '../../../../../_ui/disclosure';
 import { RowHead, Table, Td, Th, Tr } from '../../../../../_ui/table';
-import { offersOf, offersText, timedFirst, type StepAfter } from '#lib/shoot/after-steps';
+import { offersOf, offersText, partedByTime, type StepAfter } from '#lib/shoot/after-steps';
 import { actualWords, daySummary } from '#lib/shoot/after-words';
 import { durationWords } from '#lib/shoot/step-words';
 import { minutesSaid } from '#lib/units/read-typed';
@@ -23,6 +24,7 @@ const HEAD = (
 export function StepTimes({ after }: { readonly after: DayAfter }) {
   const { file, day, steps } = after;
   const offers = offersOf(steps);
+  const { timed, untimed } = partedByTime(steps);
   const values = { episodeId: file.episode.id, dayId: day.id };
   return (
     <section aria-labelledby="times">
@@ -45,16 +47,37 @@ export function StepTimes({ after }: { readonly after: DayAfter }) {
           </ButtonForm>
         </div>
       )}
-      <div className="mt-4">
-        <Table caption="Planned and actual minutes of each step" head={HEAD} stacks close>
-          {timedFirst(steps).map((row) => (
-            <StepRow key={row.step.id} row={row} values={values} />
-          ))}
-        </Table>
-      </div>
+      {timed.length > 0 && (
+        <div className="mt-4">
+          <Table caption="Planned and actual minutes of each step" head={HEAD} stacks close>
+            {timed.map((row) => (
+              <StepRow key={row.step.id} row={row} values={values} />
+            ))}
+          </Table>
+        </div>
+      )}
+      {untimed.length > 0 && (
+        <div className="mt-3">
+          <Disclosure words={untimedWords(untimed.length)}>
+            <ul>
+              {untimed.map((row) => (
+                <li key={row.step.id} className="mb-1">
+                  {row.step.title}{' '}
+                  <span className="text-fine text-soft">
+                    {row.segment.title}, {durationWords(row.step)}: {actualWords(row).remark}
+                  </span>
+                </li>
+              ))}
+            </ul>
+          </Disclosure>
+        </div>
+      )}
     </section>
   );
 }
+
+const untimedWords = (count: number): string =>
+  count === 1 ? 'One step without a time' : `${count} steps without a time`;
 
 interface RowProps {
   readonly row: StepAfter;
@@ -69,12 +92,12 @@ function StepRow({ row, values }: RowProps) {
       <RowHead>
         {step.title}
         <span className="block text-fine text-soft">{segment.title}</span>
+        {remark !== '' && <span className="block text-fine">{remark}</span>}
       </RowHead>
       <Td number>{durationWords(step)}</Td>
-      <Td number>{took === '' ? '–' : took}</Td>
+      <Td number>{took}</Td>
       <Td number>{difference}</Td>
       <Td>
-        {remark !== '' && <span className="block text-fine text-soft">{remark}</span>}
         <TakeButton row={row} values={values} />
       </Td>
     </Tr>

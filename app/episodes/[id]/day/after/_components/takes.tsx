@@ -9,8 +9,7 @@ import { ClockForm } from './clock-form';
 
 const HEAD = (
   <>
-    <Th>Slate</Th>
-    <Th>Shot</Th>
+    <Th>Take</Th>
     <Th>Good or again</Th>
     <Th number>Ended at</Th>
     <Th number>Timecode</Th>
@@ -51,14 +50,14 @@ export function Takes({ after }: { readonly after: DayAfter }) {
               {takes.map((take, index) => (
                 <Tr key={`${take.slate} ${take.take} ${take.at}`}>
                   <RowHead>
-                    {take.slate} take {take.take}
-                  </RowHead>
-                  <Td>
+                    <b className="mr-2 font-semibold">
+                      {take.slate} take {take.take}
+                    </b>
                     {take.shot}
                     {take.framing !== '' && `, ${take.framing}`}
                     <span className="block text-fine text-soft">{take.segment}</span>
                     {take.note !== '' && <span className="block text-fine">{take.note}</span>}
-                  </Td>
+                  </RowHead>
                   <Td>{takeWord(take)}</Td>
                   <Td number>{take.clock}</Td>
                   <Td number>{marks?.[index]?.timecode ?? '–'}</Td>
