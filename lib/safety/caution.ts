@@ -28,6 +28,7 @@ export const FSIS_TWO_HOURS: Source = {
   section: 'Danger Zone (40 °F to 140 °F)',
 };
 export const FOOD_CODE_COOLING: Source = { title: 'FDA Food Code', section: '3-501.14(A)' };
+export const FOOD_CODE_THAWING: Source = { title: 'FDA Food Code', section: '3-501.13' };
 
 /** `sourceText(s)` → "FDA Food Code, 3-501.14(A)" */
 export function sourceText(source: Source): string {

@@ -1,6 +1,7 @@
 import {
   COLD_STORAGE_CHART,
   FOOD_CODE_COOLING,
+  FOOD_CODE_THAWING,
   FSIS_TWO_HOURS,
   type Caution,
 } from '#lib/safety/caution';
@@ -18,6 +19,13 @@ export const COOLING_STAGES: Caution = {
   id: 'cooling',
   text: 'Cool cooked food from 57 °C (135 °F) to 21 °C (70 °F) within 2 h and to 5 °C (41 °F) within 6 h in all.',
   source: FOOD_CODE_COOLING,
+};
+
+/** Thawing: the ways that there are, and none of them on the counter. */
+export const THAWING: Caution = {
+  id: 'thawing',
+  text: 'Thaw in the refrigerator at 5 °C (41 °F) or colder; or under cold running water at 21 °C (70 °F) or colder, raw food not above 5 °C (41 °F) for more than 4 h in all; or in the microwave or the pan itself, cooked at once. Not on the counter.',
+  source: FOOD_CODE_THAWING,
 };
 
 /** Leftovers: days in the refrigerator. */

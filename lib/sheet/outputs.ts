@@ -3,6 +3,7 @@ import { stableJson } from '#lib/episode/stable-json';
 import { episodeFigures, type EpisodeFigures, type Figures } from '#lib/figures/episode-figures';
 import { figureStatus, type Figure } from '#lib/figures/figure';
 import { printFigure } from '#lib/figures/print-figure';
+import { eveningText } from '#lib/sheet/evening-text';
 import { publishedNumbers, type NumberScope } from '#lib/figures/published-numbers';
 import { takeLock } from '#lib/lock/numbers-lock';
 import { description } from '#lib/publish/description';
@@ -49,6 +50,8 @@ export function outputs(file: EpisodeFile, clock: SheetClock): Outputs {
     if (likely !== null) files.set('risk.json', stableJson(likely));
     files.set('day-sheet.txt', daySheetText(file, plan));
     files.set('day-sheet.csv', daySheetCsv(file, plan));
+    const evening = eveningText(file, plan);
+    if (evening !== null) files.set('evening-before.txt', evening);
     files.set('day-sheet.ics', dayCalendar(file, plan, clock.now));
   }
   return files;

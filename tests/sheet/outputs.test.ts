@@ -22,12 +22,13 @@ const clock = { now: demo().savedAt, seed: 1 };
 describe('outputs of the demo', () => {
   const files = outputs(demo(), clock);
 
-  it('are the nine files', () => {
+  it('are the ten files', () => {
     expect([...files.keys()].sort()).toEqual([
       'day-sheet.csv',
       'day-sheet.ics',
       'day-sheet.txt',
       'description.txt',
+      'evening-before.txt',
       'figures.json',
       'risk.json',
       'shooting-order.json',
@@ -40,17 +41,22 @@ describe('outputs of the demo', () => {
     expect([...outputs(demo(), clock)]).toEqual([...files]);
   });
 
-  it.each(['description.txt', 'shopping.txt', 'day-sheet.txt', 'day-sheet.csv', 'risk.json'])(
-    '%s reads as reviewed',
-    (name) => {
-      expectGolden(`demo/${name}`, files.get(name) ?? '');
-    },
-  );
+  it.each([
+    'description.txt',
+    'shopping.txt',
+    'day-sheet.txt',
+    'day-sheet.csv',
+    'evening-before.txt',
+    'risk.json',
+  ])('%s reads as reviewed', (name) => {
+    expectGolden(`demo/${name}`, files.get(name) ?? '');
+  });
 
   it.each([
     'description.txt',
     'shopping.txt',
     'day-sheet.txt',
+    'evening-before.txt',
     'figures.json',
     'shooting-order.json',
     'shopping.json',

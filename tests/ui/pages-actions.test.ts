@@ -22,6 +22,7 @@ import {
   switchKind,
 } from '../../app/episodes/[id]/day/actions';
 import { GET as calendar } from '../../app/episodes/[id]/day/day-sheet.ics/route';
+import { GET as eveningFile } from '../../app/episodes/[id]/day/evening-before.txt/route';
 import { GET as sheetText } from '../../app/episodes/[id]/day/day-sheet.txt/route';
 import {
   addWebLink,
@@ -264,7 +265,7 @@ describe('the day by its forms', () => {
     );
   });
 
-  test('the three files come as downloads, and a missing episode is not found', async () => {
+  test('the files of the day come as downloads, and a missing episode is not found', async () => {
     const params = Promise.resolve({ id });
     const request = new Request('http://127.0.0.1/');
     const ics = await calendar(request, { params });
@@ -272,11 +273,14 @@ describe('the day by its forms', () => {
     expect(await ics.text()).toMatch(/^BEGIN:VCALENDAR\r\n/);
     const text = await (await sheetText(request, { params })).text();
     expect(text).toMatch(/^DAY SHEET: /);
+    const evening = await (await eveningFile(request, { params })).text();
+    expect(evening).toMatch(/^THE EVENING BEFORE: /);
     const list = await (await shoppingFile(request, { params })).text();
     expect(list).toMatch(/^SHOPPING: /);
     const nowhere = { params: Promise.resolve({ id: 'nowhere' }) };
     expect((await calendar(request, nowhere)).status).toBe(404);
     expect((await sheetText(request, nowhere)).status).toBe(404);
+    expect((await eveningFile(request, nowhere)).status).toBe(404);
     expect((await shoppingFile(request, nowhere)).status).toBe(404);
   });
 });
