@@ -100,6 +100,7 @@ export function DayView({ page }: { readonly page: DayPage }) {
             <ButtonLink href={`${here}/live`} tone="go">
               On the day
             </ButtonLink>
+            <ButtonLink href={`${here}/evening`}>The evening before</ButtonLink>
             <ButtonLink href={`${here}/after`}>After the day</ButtonLink>
             <PrintButton>Print the day sheet</PrintButton>
             <ButtonLink href={`${here}/day-sheet.ics`} download>
