@@ -158,13 +158,15 @@ function saysOf(file: EpisodeFile, said: readonly DaySaid[], upTo: string | null
   };
 }
 
+const oneOf = (of: number) => (of === 2 ? 'Half, one of 2' : `One of ${of}`);
+
 /** The scopes of a dish, with the keys of their lines. */
 function scopesOf({ id, recipe }: Dish) {
   const portions = recipe.portions.map((portion) => ({
     scope: { kind: 'portion', segmentId: id, portionId: portion.id } as const,
     about:
       portion.kind === 'count'
-        ? `One of ${portion.of}`
+        ? oneOf(portion.of)
         : portion.name === ''
           ? 'A portion'
           : portion.name,

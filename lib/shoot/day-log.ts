@@ -191,8 +191,14 @@ export function storable(text: string): string {
   return text.replaceAll('\0', '').replaceAll(/\p{Surrogate}/gu, '');
 }
 
+/** Before a pickup's id: the step that it is once it has a place in the order. */
+export const PICKUP_STEP = 'pickup-';
+
 /** The row that an entry of the plan stands for. */
 export function rowRefOf(entry: Pick<PlanEntry, 'id' | 'stepId'>): RowRef {
+  if (entry.stepId?.startsWith(PICKUP_STEP)) {
+    return pickupRef(entry.stepId.slice(PICKUP_STEP.length));
+  }
   return entry.stepId === null ? { entryId: entry.id } : { stepId: entry.stepId };
 }
 

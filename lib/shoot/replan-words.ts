@@ -1,18 +1,11 @@
-import { sourceText } from '#lib/safety/caution';
-import { TWO_HOURS } from '#lib/safety/general-cautions';
 import type { ReplannedEvent } from '#lib/shoot/day-log';
-import { clockText, minutesText } from '#lib/shoot/day-words';
+import { clockText } from '#lib/shoot/day-words';
+import { lotAction, type NextAction } from '#lib/shoot/lot-actions';
 import type { PlanEntry } from '#lib/shoot/plan';
 import type { Replan } from '#lib/shoot/replan';
+import type { NotPlaced } from '#lib/shoot/replan-pickups';
 import { isHeat } from '#lib/shoot/replan-ovens';
 import type { RowNow } from '#lib/shoot/replan-rows';
-import { taskIdOf } from '#lib/shoot/to-problem';
-
-/** What to do at once about something that the day has broken already, and who says so. */
-export interface NextAction {
-  readonly text: string;
-  readonly source: string | null;
-}
 
 /** Another order from now on, in words, to be taken or left. */
 export interface ReplanNews {
@@ -24,6 +17,8 @@ export interface ReplanNews {
   readonly actions: readonly NextAction[];
   /** Must-rules that the new order breaks. */
   readonly broken: readonly string[];
+  /** What is to be got later and has no place, and why. */
+  readonly notPlaced: readonly NotPlaced[];
   readonly wrap: string;
   readonly order: ReplannedEvent['payload'];
 }
@@ -33,6 +28,7 @@ export function replanNews(
   replan: Replan,
   promised: readonly PlanEntry[],
   nowMin: number,
+  notPlaced: readonly NotPlaced[] = [],
 ): ReplanNews {
   const { plan, rows } = replan;
   const was = new Map(promised.map((entry) => [entry.id, entry]));
@@ -51,6 +47,7 @@ export function replanNews(
     }),
     actions: [...lotActions(replan, nowMin), ...missedActions(replan, nowMin)],
     broken: plan.broken.filter(({ rule }) => rule !== 'perishable').map(({ message }) => message),
+    notPlaced,
     wrap: clockText(plan.wrapMin),
     order: orderOf(plan.entries),
   };
@@ -82,33 +79,10 @@ function changeOf(entry: PlanEntry, was: PlanEntry | undefined): string[] {
 
 /** Food that has stood out for longer than it may, or will have. */
 function lotActions({ file, plan, rows }: Replan, nowMin: number): NextAction[] {
-  const source = sourceText(TWO_HOURS.source);
   const lots = file.episode.segments.flatMap(({ perishables }) => perishables);
-  return plan.lots.flatMap(({ perishableId, name, minutes, limitMin }): NextAction[] => {
+  return plan.lots.flatMap(({ perishableId, name, minutes, limitMin }) => {
     const spans = lots.find(({ id }) => id === perishableId)?.spans ?? [];
-    const stretches = spans.map((span) => {
-      const from = timeOf(rows.get(taskIdOf(span.fromStepId)), span.fromAnchor, nowMin);
-      const to = timeOf(rows.get(taskIdOf(span.toStepId)), span.toAnchor, nowMin);
-      return { from, to, left: rows.get(taskIdOf(span.toStepId))?.kind === 'skipped' };
-    });
-    const out = stretches.reduce(
-      (sum, { from, to }) => sum + (from === null ? 0 : Math.max(0, (to ?? nowMin) - from)),
-      0,
-    );
-    const most = `at most ${minutesText(limitMin)} is allowed`;
-    if (out > limitMin) {
-      const text = `Throw ${name} away, or keep it for the picture only: it has stood out for ${minutesText(out)}, and ${most}.`;
-      return [{ text, source }];
-    }
-    if (minutes > limitMin) {
-      const text = `Chill ${name} as soon as it can be done: it would stand out for ${minutesText(minutes)}, and ${most}.`;
-      return [{ text, source }];
-    }
-    if (stretches.some(({ from, left }) => from !== null && left)) {
-      const text = `Chill ${name} now: what would have put it away was skipped, it has stood out for ${minutesText(out)}, and ${most}.`;
-      return [{ text, source }];
-    }
-    return [];
+    return lotAction({ name, limitMin, spans }, minutes, rows, nowMin);
   });
 }
 
@@ -136,11 +110,4 @@ function missedActions({ plan, rows }: Replan, nowMin: number): NextAction[] {
 
 function hasBegun(row: RowNow | undefined): boolean {
   return row?.kind === 'over' || row?.kind === 'underWay';
-}
-
-/** The minute of an event that has happened; null for one that has not. */
-function timeOf(row: RowNow | undefined, anchor: 'start' | 'end', nowMin: number): number | null {
-  if (row?.kind === 'over') return anchor === 'start' ? row.startMin : row.endMin;
-  if (row?.kind !== 'underWay') return null;
-  return anchor === 'start' ? row.startMin : row.untilMin <= nowMin ? row.untilMin : null;
 }

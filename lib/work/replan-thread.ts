@@ -3,9 +3,10 @@ import type { EpisodeFile } from '#lib/episode/schema';
 import type { DayEvent } from '#lib/shoot/day-log';
 import { foldDay } from '#lib/shoot/fold-day';
 import { minuteOf } from '#lib/shoot/local-time';
+import { placedPickups } from '#lib/shoot/placed-pickups';
 import type { PlanEntry } from '#lib/shoot/plan';
-import { replanDay } from '#lib/shoot/replan';
 import { promisedOrder } from '#lib/shoot/replan-order';
+import { replanWithPickups } from '#lib/shoot/replan-pickups';
 import { replanNews, type ReplanNews } from '#lib/shoot/replan-words';
 
 /** A day to be planned anew from an instant on, in a thread of its own. */
@@ -22,12 +23,13 @@ if (parentPort !== null) {
   const say = (news: ReplanNews): void => port.postMessage(news);
   port.on('message', ({ file, planned, events, nowMin }: ReplanTask) => {
     const fold = foldDay(events);
-    const promised = promisedOrder(planned, fold.order);
+    const promised = promisedOrder([...planned, ...placedPickups(fold)], fold.order);
     const date = file.day?.date ?? '';
     const clock = {
       nowMin,
       minuteOf: (at: string) => minuteOf(new Date(at), date, file.kitchen.zone),
     };
-    say(replanNews(replanDay(file, promised, fold, clock), promised, nowMin));
+    const { replan, notPlaced } = replanWithPickups(file, promised, fold, clock);
+    say(replanNews(replan, promised, nowMin, notPlaced));
   });
 }

@@ -5,6 +5,8 @@ import { clockText } from '#lib/shoot/day-words';
 import type { DayFold } from '#lib/shoot/fold-day';
 import { leastInside, leastWords, type LeastInside } from '#lib/shoot/inside-least';
 import type { OrderRow } from '#lib/shoot/now-and-next';
+import type { PlanEntry } from '#lib/shoot/plan';
+import { placedPickups } from '#lib/shoot/placed-pickups';
 import { inTakenOrder } from '#lib/shoot/replan-order';
 import { placeWords } from '#lib/shoot/step-words';
 import { edgeOf, rowFacts } from '../_components/row-facts';
@@ -67,9 +69,13 @@ export function liveRows(sheet: DaySheet, file: EpisodeFile): LiveRow[] {
   });
 }
 
-/** The rows in the order that was taken last on the day. */
-export function rowsInOrder(rows: readonly LiveRow[], order: DayFold['order']): LiveRow[] {
-  if (order === null) return [...rows];
+/** The rows in the order that was taken last on the day, with the pickups that it has placed. */
+export function rowsInOrder(
+  planned: readonly LiveRow[],
+  { order, pickups }: Pick<DayFold, 'order' | 'pickups'>,
+): LiveRow[] {
+  if (order === null) return [...planned];
+  const rows = [...planned, ...placedPickups({ order, pickups }).map(pickupRow)];
   const byId = new Map(rows.map((row) => [row.entry.id, row]));
   const heats = new Map(order.heats.map((heat) => [heat.id, heat]));
   const entries = inTakenOrder(
@@ -85,6 +91,28 @@ export function rowsInOrder(rows: readonly LiveRow[], order: DayFold['order']): 
     if (row === undefined) return [];
     return [{ ...row, entry, from: clockText(entry.startMin), to: clockText(entry.endMin) }];
   });
+}
+
+function pickupRow(entry: PlanEntry): LiveRow {
+  const { id, kind, stepId, startMin, endMin, hands, ovenId, title } = entry;
+  const ref = rowRefOf(entry);
+  return {
+    entry: { id, kind, stepId, startMin, endMin, hands, ovenId },
+    ref,
+    key: rowKey(ref),
+    title,
+    segmentId: null,
+    segmentTitle: 'To get later',
+    from: clockText(startMin),
+    to: clockText(endMin),
+    place: 'hands + camera',
+    facts: [],
+    remarks: [],
+    edge: 'border-l-[6px] border-l-hand',
+    role: null,
+    shots: [],
+    inside: null,
+  };
 }
 
 function heatRow({ id, kind, title, startMin, endMin, ovenId }: OrderedHeat): LiveRow {

@@ -4,6 +4,7 @@ import { ButtonLink } from '../../../../_ui/button';
 import { EmptyState } from '../../../../_ui/empty-state';
 import { dishesOnDay } from '#lib/overview/dishes-on-day';
 import { daySheet } from '#lib/shoot/day-sheet';
+import { dayLots } from '#lib/shoot/lot-actions';
 import { readDayEvents } from '#lib/store/read-day-events';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { printDay } from '#lib/units/print-date';
@@ -53,6 +54,7 @@ export default async function LiveDayPage({ params }: Props) {
         zone={kitchen.zone}
         region={episode.region}
         rows={liveRows(sheet, file)}
+        lots={dayLots(file)}
         first={first}
         firstDishes={dishesOnDay(file, first.events, [])}
         sayAddress={`${dayPage}/live/say`}

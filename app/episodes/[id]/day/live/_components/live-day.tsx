@@ -3,18 +3,20 @@
 import { useState } from 'react';
 import type { Episode } from '#lib/episode/schema';
 import type { DishesOnDay } from '#lib/overview/dishes-on-day';
-import { pickupRef, type RowEvent } from '#lib/shoot/day-log';
+import { pickupRef, rowKey, type RowEvent } from '#lib/shoot/day-log';
 import { missingShots } from '#lib/shoot/day-shots';
 import { dayTimers, stillRunning } from '#lib/shoot/day-timers';
 import { entryClock } from '#lib/shoot/entry-clock';
 import { foldDay } from '#lib/shoot/fold-day';
 import { minuteOf } from '#lib/shoot/local-time';
+import { lotsNow, type DayLot } from '#lib/shoot/lot-actions';
 import { isBehind, isFilmingNow, nowAndNext } from '#lib/shoot/now-and-next';
 import { rowsNow, slipMin } from '#lib/shoot/replan-rows';
 import type { News } from '../_log/transport';
 import { rowsInOrder, type LiveRow } from '../live-row';
 import { AtHand } from './at-hand';
 import { ConnectionLine } from './connection-line';
+import { LotActions } from './lot-actions';
 import { LastDone } from './last-done';
 import { lastDone, leftOver, SAID, stateOfRow } from './live-words';
 import { NoteForm } from './note-form';
@@ -37,6 +39,8 @@ interface Props {
   readonly zone: string;
   readonly region: Episode['region'];
   readonly rows: readonly LiveRow[];
+  /** Food that may stand out for so long. */
+  readonly lots: readonly DayLot[];
   readonly first: News;
   readonly firstDishes: DishesOnDay;
   readonly sayAddress: string;
@@ -65,7 +69,7 @@ export function LiveDay(props: Props) {
   const open = here.filter(({ refused }) => refused === null).map(({ event }) => event);
   const events = [...state.known, ...open];
   const fold = foldDay(events);
-  const rows = rowsInOrder(props.rows, fold.order);
+  const rows = rowsInOrder(props.rows, fold);
   const timers = dayTimers(rows, fold);
   const running = stillRunning(timers, minute?.getTime() ?? 0);
   const { now, next, behindMin } = nowAndNext(rows, fold, nowMin, running);
@@ -73,16 +77,11 @@ export function LiveDay(props: Props) {
   const titleOf = (key: string) => rows.find((row) => row.key === key)?.title ?? null;
   const today = nowMin !== null && isFilmingNow(nowMin);
   const entries = rows.map(({ entry }) => entry);
-  const slip = today
-    ? slipMin(
-        entries,
-        rowsNow(entries, fold, {
-          nowMin,
-          minuteOf: (at) => minuteOf(new Date(at), date, zone),
-        }),
-        nowMin,
-      )
-    : 0;
+  const standing = today
+    ? rowsNow(entries, fold, { nowMin, minuteOf: (at) => minuteOf(new Date(at), date, zone) })
+    : null;
+  const slip = standing && today ? slipMin(entries, standing, nowMin) : 0;
+  const actions = standing && today ? lotsNow(props.lots, entries, standing, nowMin) : [];
 
   const enter = (kind: RowEvent['kind'], row: Pick<LiveRow, 'ref' | 'title'>) => {
     setAsked(null);
@@ -125,6 +124,7 @@ export function LiveDay(props: Props) {
           Entries need JavaScript in this browser. The day sheet can be printed on the day page.
         </p>
       </noscript>
+      <LotActions actions={actions} />
       <Timers dayId={dayId} timers={timers} clock={clock} onDone={(row) => mark('done', row)} />
       <div className="grid gap-6 lg:grid-cols-[minmax(0,1fr)_22rem] lg:items-start">
         <div>
@@ -135,6 +135,11 @@ export function LiveDay(props: Props) {
               slip={slip}
               waiting={open}
               ready={state.ready}
+              order={fold.order && { id: fold.order.id, at: clock(fold.order.at) }}
+              onBack={(replannedId) => {
+                setSaid('Taken back: the order below is the one before.');
+                void acts.enter({ kind: 'orderBack', refs: {}, payload: { replannedId } });
+              }}
               onTake={(news) => {
                 setSaid('Taken: the order below is the new one.');
                 void acts.enter({ kind: 'replanned', refs: {}, payload: news.order });
@@ -202,9 +207,9 @@ export function LiveDay(props: Props) {
               await acts.enter({ kind: 'note', refs: ref ?? {}, payload: { text } });
               setSaid('Note kept.');
             }}
-            onPickup={async (text, ref) => {
-              await acts.enter({ kind: 'pickup', refs: ref ?? {}, payload: { text } });
-              setSaid('Kept, to get later.');
+            onPickup={async (text, ref, minutes) => {
+              await acts.enter({ kind: 'pickup', refs: ref ?? {}, payload: { text, minutes } });
+              setSaid('Kept, to get later: the next order has a place for it.');
             }}
           />
         </div>
@@ -213,6 +218,7 @@ export function LiveDay(props: Props) {
         pickups={fold.pickups}
         clock={clock}
         titleOf={titleOf}
+        placedAt={(id) => rows.find(({ key }) => key === rowKey(pickupRef(id)))?.from ?? null}
         onGot={({ id, text }, got) =>
           enter(got ? 'done' : 'takenBack', { ref: pickupRef(id), title: text })
         }

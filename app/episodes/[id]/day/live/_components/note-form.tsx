@@ -2,15 +2,18 @@ import { useState, type SubmitEvent } from 'react';
 import { Button } from '../../../../../_ui/button';
 import { CONTROL, Field } from '../../../../../_ui/form/field';
 import { UNTOUCHED } from '../../../../../_ui/form/form-state';
-import { NOTE_MAX, type RowRef } from '#lib/shoot/day-log';
+import { NOTE_MAX, PICKUP_MIN, type RowRef } from '#lib/shoot/day-log';
 import type { LiveRow } from '../live-row';
+
+/** Minutes that something to get later may take. */
+const MINUTES = [2, 5, 10, 15, 30] as const;
 
 interface Props {
   readonly rows: readonly LiveRow[];
   readonly ready: boolean;
   readonly onNote: (text: string, ref: RowRef | null) => Promise<void>;
   /** The words are of something to get later. */
-  readonly onPickup: (text: string, ref: RowRef | null) => Promise<void>;
+  readonly onPickup: (text: string, ref: RowRef | null, minutes: number) => Promise<void>;
 }
 
 /** A note, or something to get later, about a step or the day. The text stays until it is kept. */
@@ -18,6 +21,7 @@ export function NoteForm({ rows, ready, onNote, onPickup }: Props) {
   const [text, setText] = useState('');
   const [about, setAbout] = useState('');
   const [fault, setFault] = useState('');
+  const [minutes, setMinutes] = useState(PICKUP_MIN);
   const keep = async (kept: Props['onNote']) => {
     const found = faultOf(text);
     setFault(found);
@@ -68,7 +72,26 @@ export function NoteForm({ rows, ready, onNote, onPickup }: Props) {
       <Button size="day" disabled={!ready}>
         Keep the note
       </Button>
-      <Button type="button" size="day" disabled={!ready} onClick={() => void keep(onPickup)}>
+      <label className="grid gap-1 font-semibold">
+        To get later takes
+        <select
+          className={`${CONTROL} min-h-14`}
+          value={minutes}
+          onChange={(event) => setMinutes(Number(event.target.value))}
+        >
+          {MINUTES.map((each) => (
+            <option key={each} value={each}>
+              {each} min
+            </option>
+          ))}
+        </select>
+      </label>
+      <Button
+        type="button"
+        size="day"
+        disabled={!ready}
+        onClick={() => void keep((kept, ref) => onPickup(kept, ref, minutes))}
+      >
         Get it later
       </Button>
     </form>

@@ -5,11 +5,13 @@ interface Props {
   readonly pickups: readonly DayPickup[];
   readonly clock: (at: string) => string;
   readonly titleOf: (rowKey: string) => string | null;
+  /** Where the order has a place for it; null where it has none yet. */
+  readonly placedAt: (pickupId: string) => string | null;
   readonly onGot: (pickup: DayPickup, got: boolean) => void;
 }
 
 /** What is to be got later, and what of it is there. */
-export function Pickups({ pickups, clock, titleOf, onGot }: Props) {
+export function Pickups({ pickups, clock, titleOf, placedAt, onGot }: Props) {
   if (pickups.length === 0) return null;
   return (
     <section aria-labelledby="pickups" className="mt-10">
@@ -25,6 +27,7 @@ export function Pickups({ pickups, clock, titleOf, onGot }: Props) {
                 {pickup.rowKey !== null &&
                   `${titleOf(pickup.rowKey) ?? 'a step that is no longer in the order'} · `}
                 {pickup.gotAt === null ? `since ${clock(pickup.at)}` : `got ${clock(pickup.gotAt)}`}
+                {pickup.gotAt === null && placeWords(placedAt(pickup.id), pickup.minutes)}
               </span>
             </p>
             <Button type="button" size="day" onClick={() => onGot(pickup, pickup.gotAt === null)}>
@@ -36,4 +39,9 @@ export function Pickups({ pickups, clock, titleOf, onGot }: Props) {
       </ul>
     </section>
   );
+}
+
+function placeWords(at: string | null, minutes: number): string {
+  if (at !== null) return `, in the order at ${at}`;
+  return `, ${minutes} min, not in the order yet: re-plan from now`;
 }

@@ -88,6 +88,7 @@ export function ScaleAndSay(props: Props) {
         }}
         ready={ready}
         srcOf={photos.srcOf}
+        unsent={photos.waiting}
         clock={clock}
         onEnter={onEnter}
         onPhoto={photos.add}

@@ -13,6 +13,9 @@ interface Props {
   /** What waits on this device, which the program does not know yet. */
   readonly waiting: readonly DayEvent[];
   readonly ready: boolean;
+  /** The order that was taken last, and when; null while the day goes by the plan. */
+  readonly order: { readonly id: string; readonly at: string } | null;
+  readonly onBack: (replannedId: string) => void;
   readonly onTake: (news: ReplanNews) => void;
 }
 
@@ -22,7 +25,8 @@ type Asked =
   | { readonly kind: 'fault'; readonly words: string };
 
 /** By how much the day has slipped; what another order from now on would move, to be taken or left. */
-export function Slip({ address, dayId, slip, waiting, ready, onTake }: Props) {
+export function Slip(props: Props) {
+  const { address, dayId, slip, waiting, ready, order, onBack, onTake } = props;
   const [asked, setAsked] = useState<Asked>({ kind: 'idle' });
   const told = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
@@ -87,6 +91,13 @@ export function Slip({ address, dayId, slip, waiting, ready, onTake }: Props) {
       >
         {late ? 'See what moves' : 'Re-plan from now'}
       </Button>
+      {order !== null && (
+        <div className="mt-3">
+          <Button type="button" size="day" disabled={!ready} onClick={() => onBack(order.id)}>
+            Back to the order before {order.at}
+          </Button>
+        </div>
+      )}
       <p role="status" className="mt-2 font-semibold">
         {asked.kind === 'asking' && 'Looking for the order that moves least.'}
         {asked.kind === 'fault' && asked.words}
@@ -102,6 +113,11 @@ function News({ news }: { readonly news: ReplanNews }) {
         <p key={text} className="mt-2 border-l-[6px] border-hand pl-3 text-lead">
           <b className="font-semibold text-hand">{text}</b>
           {source !== null && <span className="block text-fine text-soft">{source}</span>}
+        </p>
+      ))}
+      {news.notPlaced.map(({ text, why }) => (
+        <p key={text} className="mt-2 border-l-[6px] border-line pl-3 text-lead">
+          <b className="font-semibold">No place for “{text}”.</b> {why}
         </p>
       ))}
       {news.broken.length > 0 && (

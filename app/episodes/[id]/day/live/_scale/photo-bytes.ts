@@ -1,3 +1,4 @@
+import { fittedSize } from '#lib/foods/fitted-size';
 import { readPhoto } from '#lib/foods/photo';
 import { failed, ok, type Result } from '#lib/result';
 
@@ -37,11 +38,11 @@ export async function photoOf(file: Blob): Promise<Result<KeptPhoto>> {
 
 async function smaller(file: Blob): Promise<Blob> {
   const picture = await createImageBitmap(file);
-  const by = Math.min(1, LONGEST / Math.max(picture.width, picture.height));
+  const { width, height } = fittedSize(picture, LONGEST);
   const canvas = document.createElement('canvas');
-  canvas.width = Math.max(1, Math.round(picture.width * by));
-  canvas.height = Math.max(1, Math.round(picture.height * by));
-  canvas.getContext('2d')?.drawImage(picture, 0, 0, canvas.width, canvas.height);
+  canvas.width = width;
+  canvas.height = height;
+  canvas.getContext('2d')?.drawImage(picture, 0, 0, width, height);
   picture.close();
   return new Promise((resolve, reject) => {
     const done = (blob: Blob | null) => (blob ? resolve(blob) : reject(new Error('no picture')));

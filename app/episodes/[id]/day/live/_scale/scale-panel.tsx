@@ -8,6 +8,8 @@ import { WeighedList } from './weighed-list';
 interface Props extends ScaleParts {
   readonly ready: boolean;
   readonly srcOf: (sha256: string) => string;
+  /** Photos that this device has not sent yet. */
+  readonly unsent: number;
   readonly clock: (at: string) => string;
 }
 
@@ -17,13 +19,22 @@ export function ScalePanel(props: Props) {
   if (props.dishes.length === 0) return null;
   const untyped = props.displays.length;
   return (
-    <section aria-labelledby="scale" className="mt-6 border-[1.5px] border-ink bg-raised p-4">
+    <section
+      aria-labelledby="scale"
+      className="mt-6 border-[1.5px] border-ink bg-raised p-4 print:hidden"
+    >
       <h2 id="scale" className="lettering text-lead text-soft uppercase">
         Scale
       </h2>
       {untyped > 0 && (
         <p className="text-lead font-semibold text-hand">
           {untyped === 1 ? '1 photo waits' : `${untyped} photos wait`} for a number
+        </p>
+      )}
+      {props.unsent > 0 && (
+        <p className="text-soft">
+          {props.unsent === 1 ? '1 photo is' : `${props.unsent} photos are`} on this phone, and
+          still to be sent.
         </p>
       )}
       <div className="mt-2">
