@@ -5,7 +5,8 @@ const path = require('node:path');
 const Database = require('better-sqlite3');
 
 /**
- * Copies the photos that a database names, taken out ones too, since undoing needs them. Each is held
+ * Copies the photos that a database names, of labels and of scales' displays, taken out ones too, since undoing needs
+ * them. Each is held
  * against its hash, which is its name; what is missing or damaged is told by the name that a person gave it.
  * @param {string} database the copy that names them
  * @param {string} from the folder of photos
@@ -37,10 +38,17 @@ function namedIn(database) {
   const db = new Database(database, { readonly: true });
   try {
     const rows = db
-      .prepare('SELECT sha256, MIN(name) AS name FROM Attachment GROUP BY sha256')
+      .prepare(
+        `SELECT sha256, MIN(name) AS name FROM (
+           SELECT sha256, name FROM Attachment
+           UNION ALL
+           SELECT json_extract(payload, '$.sha256'), 'a scale’s display, ' || substr(at, 1, 16)
+             FROM DayEvent WHERE kind = 'display'
+         ) GROUP BY sha256`,
+      )
       .all();
     const named = /** @type {{ sha256: string, name: string }[]} */ (rows);
-    return named.filter(({ sha256 }) => /^[0-9a-f]{64}$/.test(sha256));
+    return named.filter(({ sha256 }) => /^[0-9a-f]{64}$/.test(String(sha256)));
   } finally {
     db.close();
   }

@@ -31,13 +31,23 @@ const photoFile = (place: string, text: string) =>
   join(place, hashOf(text).slice(0, 2), hashOf(text));
 
 /** A database that names photos, with their files beside it. */
-function kept(texts: readonly string[], named: readonly string[] = texts): string {
+function kept(
+  texts: readonly string[],
+  named: readonly string[] = texts,
+  displays: readonly string[] = [],
+): string {
   const database = join(folder, 'slate.db');
   const db = new Database(database);
   db.exec('CREATE TABLE Attachment (id TEXT, sha256 TEXT, name TEXT, deletedAt TEXT)');
   const insert = db.prepare('INSERT INTO Attachment VALUES (?, ?, ?, ?)');
   for (const [at, text] of named.entries()) {
     insert.run(`${at}`, hashOf(text), `${text}.jpg`, at === 0 ? '2026-11-28' : null);
+  }
+  db.exec('CREATE TABLE DayEvent (id TEXT, kind TEXT, at TEXT, payload TEXT)');
+  const event = db.prepare('INSERT INTO DayEvent VALUES (?, ?, ?, ?)');
+  event.run('e1', 'note', '2026-11-28T10:00:00Z', JSON.stringify({ sha256: hashOf('note') }));
+  for (const text of displays) {
+    event.run(text, 'display', '2026-11-28T10:00:00Z', JSON.stringify({ sha256: hashOf(text) }));
   }
   // One photo of two readings.
   insert.run('again', hashOf(named[0] ?? ''), 'again.jpg', null);
@@ -56,6 +66,15 @@ const backUp = (database: string, ...args: readonly string[]) =>
   });
 
 describe('a backup', () => {
+  test('takes along the photos of displays that entries of a day name', () => {
+    const database = kept(['label', 'scale'], ['label'], ['scale', 'lost']);
+    const to = join(folder, 'away.db');
+    const { stdout, stderr } = backUp(database, to);
+    expect(stdout).toContain('Its photos, 2 in all');
+    expect(stderr).toContain('a scale’s display, 2026-11-28T10:00');
+    expect(readFileSync(photoFile(join(folder, 'away-photos'), 'scale'), 'utf8')).toBe('scale');
+  });
+
   test('takes the photos along that the database names, taken out ones too, and no others', () => {
     const database = kept(['one', 'two']);
     writeFileSync(join(folder, 'photos', 'stray'), 'nobody names it');
