@@ -93,19 +93,18 @@ function addUp(
   memory: Memory,
 ): Added {
   let kept = memory.arranged.get(id);
-  if (
-    !kept ||
-    !areEqual(kept.asked ?? [], byTerms) ||
-    !areAlike(kept.arrangement.entries, entries)
-  ) {
+  if (!kept || !areEqual(kept.asked ?? [], byTerms) || !areAlike(kept.last, entries)) {
     kept = {
       asked: byTerms,
       arrangement: arrange(entries, byTerms),
       sources: once(() => sourceLists(entries, byTerms.length)),
+      last: entries,
     };
     memory.arranged.set(id, kept);
   }
-  return { ...kept, sums: sumUp(kept.arrangement, entries) };
+  kept.last = entries;
+  const { asked, arrangement, sources } = kept;
+  return { asked, arrangement, sources, sums: sumUp(arrangement, entries) };
 }
 
 /** Whether the nutrient in a place can be taken from numbers. */

@@ -7,6 +7,7 @@ import type { CompiledLine } from '#lib/figures/compiled/line';
 import type { DishSum } from '#lib/figures/compiled/dish-sum';
 import type { KeptLists } from '#lib/figures/compiled/lists';
 import type { Panel } from '#lib/figures/compiled/panel';
+import type { Product } from '#lib/figures/compiled/summand';
 
 /** How a sum is arranged, with the sources of each nutrient. */
 export interface Arranged<A> {
@@ -14,6 +15,11 @@ export interface Arranged<A> {
   readonly asked: Uint8Array | null;
   readonly arrangement: A;
   readonly sources: () => readonly (readonly string[])[];
+}
+
+/** The arrangement of a sum, with the entries that last had it: of the next, most are the very same. */
+export interface KeptArrangement extends Arranged<Arrangement> {
+  last: readonly Product[];
 }
 
 /**
@@ -31,7 +37,7 @@ export interface Memory {
   /** By recipe: the context with the recipes that it is made from, the same as long as these are. */
   readonly contexts: Map<string, AmountContext>;
   /** By the name of a sum: the last arrangement, taken again only after it was compared. */
-  readonly arranged: Map<string, Arranged<Arrangement>>;
+  readonly arranged: Map<string, KeptArrangement>;
   together: Arranged<Together> | null;
   readonly lists: Map<string, KeptLists>;
 }
