@@ -1,5 +1,5 @@
 import type { CSSProperties, ReactNode } from 'react';
-import { fullHours, placeBlocks } from './geometry';
+import { fullHours, placeBlocks, REM_PER_MIN } from './geometry';
 import { ScrollRegion } from './scroll-region';
 
 /** `hand`: takes the person's hands. `self`: runs by itself. `pause`: heating up, washing, resting. */
@@ -16,6 +16,8 @@ export interface DayBlock {
   readonly detail?: string;
   readonly tone: BlockTone;
   readonly href?: string;
+  /** The step that it is, where it can be moved by hand. */
+  readonly stepId?: string;
 }
 
 export interface DayColumn {
@@ -33,9 +35,6 @@ interface Props {
   /** Now, as minutes and as read; drawn as a line across. */
   readonly now?: { readonly min: number; readonly text: string };
 }
-
-/** An hour's height; five minutes hold a line of small text. */
-const REM_PER_MIN = 15 / 60;
 
 const TONES: Readonly<Record<BlockTone, string>> = {
   hand: 'border-[1.5px] border-l-[6px] border-hand bg-hand-wash text-ink',
@@ -153,7 +152,14 @@ function Block({ block, tight, target, textLines }: BlockProps) {
   const className = `block h-full overflow-hidden px-2 ${size} ${TONES[block.tone]}`;
   const title = `${block.start} to ${block.end}, ${block.title}`;
   return block.href && target ? (
-    <a href={block.href} className={className} title={title}>
+    <a
+      href={block.href}
+      className={className}
+      title={title}
+      draggable={false}
+      data-step={block.stepId}
+      data-start={block.stepId && block.startMin}
+    >
       {words}
     </a>
   ) : (

@@ -26,6 +26,31 @@ export interface WhiskerSpan {
   readonly toEnd: 'bound' | 'cut' | 'free';
 }
 
+/** An hour's height on the day by the clock; five minutes hold a line of small text. */
+export const REM_PER_MIN = 15 / 60;
+/** What is moved by hand stands on five minutes. */
+const HAND_STEP_MIN = 5;
+
+/** Minutes, in steps of five, that so many pixels down the day by the clock stand for. */
+export function minutesDragged(pixels: number, remPixels: number): number {
+  return Math.round(pixels / remPixels / REM_PER_MIN / HAND_STEP_MIN) * HAND_STEP_MIN;
+}
+
+/** Whether a press that moved so far is a drag: not every press that trembles is one. */
+export function isDrag(pixels: number): boolean {
+  return Math.abs(pixels) >= 6;
+}
+
+/** The minute that something moved by hand comes to; no earlier than midnight. */
+export function movedTo(startMin: number, byMin: number): number {
+  return Math.max(0, startMin + byMin);
+}
+
+/** Pixels down the day by the clock that so many minutes take. */
+export function pixelsOf(minutes: number, remPixels: number): number {
+  return minutes * REM_PER_MIN * remPixels;
+}
+
 const WHISKER = { width: 160, height: 16, inset: 6 } as const;
 
 /**

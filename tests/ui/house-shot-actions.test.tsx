@@ -48,7 +48,15 @@ async function read() {
 function pageOf(file: EpisodeFile): DayPage {
   if (!file.day) throw new Error('the demo has a day');
   const plan = planDay(file, { seed: 1 });
-  const none = { likely: null, spans: [], revs: {}, editing: null, at: null, searching: false };
+  const none = {
+    likely: null,
+    spans: [],
+    revs: {},
+    editing: null,
+    tried: null,
+    at: null,
+    searching: false,
+  };
   return { file, day: file.day, plan, sheet: daySheet(file, plan), ...none };
 }
 

@@ -19,6 +19,7 @@ import {
   addAppointment,
   addPin,
   removeAppointment,
+  pinStep,
   removePin,
   saveAppointment,
   savePin,
@@ -226,10 +227,7 @@ describe('steps that wait for a clock time', () => {
     await send(savePin, change);
     expect(startOf((await read()).plan)).toBe(735);
     const stale = await send(savePin, { ...change, at: '8:00' });
-    expect(stale.state.problems).toMatchObject([
-      { path: 'at', code: 'conflict' },
-      { path: 'at', code: 'conflict' },
-    ]);
+    expect(stale.state.problems).toMatchObject([{ path: 'at', code: 'conflict' }]);
 
     const ids = { episodeId, segmentId: segment.id, pinId };
     await send(removePin, { ...ids, rev: (await read()).rev(pinId) });
@@ -237,6 +235,24 @@ describe('steps that wait for a clock time', () => {
     expect(free.day.pins.some((pin) => pin.stepId === stepId)).toBe(false);
     expect(startOf(free.plan)).toBe(startOf(plan));
   });
+});
+
+test('a step is tied to a time by hand, in place of the time that it had', async () => {
+  const { day, segment } = await read();
+  const sent = { episodeId, dayId: day.id, stepId: stepAt(segment, 0).id };
+  const pinsOf = async () => (await read()).day.pins.filter(({ stepId }) => stepId === sent.stepId);
+  await send(pinStep, { ...sent, when: 'notBefore', min: '690' });
+  await send(pinStep, { ...sent, when: 'at', min: '700' });
+  expect(await pinsOf()).toMatchObject([{ notBeforeMin: 700, notAfterMin: 700 }]);
+  const wrong = await send(pinStep, { ...sent, when: 'soon', min: '-5' });
+  expect(wrong.state.problems).toHaveLength(2);
+  const gone = await send(pinStep, { ...sent, stepId: 'nowhere', when: 'at', min: '700' });
+  expect(gone.state.problems).toHaveLength(1);
+  expect(await pinsOf()).toHaveLength(1);
+  const [pin] = await pinsOf();
+  const pinId = pin?.id ?? '';
+  const rev = (await read()).rev(pinId);
+  await send(removePin, { episodeId, segmentId: segment.id, pinId, rev });
 });
 
 test('with a step goes all that names it, in one act; undoing it brings all of it back', async () => {

@@ -15,7 +15,11 @@ import type { DayPage } from '../../app/episodes/[id]/day/_components/view';
 import { demoFile, words } from './page-support';
 
 vi.mock('next/cache', () => ({ revalidatePath: vi.fn() }));
-vi.mock('next/navigation', () => ({ usePathname: () => '/', redirect: vi.fn() }));
+vi.mock('next/navigation', () => ({
+  usePathname: () => '/',
+  useRouter: () => ({ push: () => undefined }),
+  redirect: vi.fn(),
+}));
 
 const demo = demoFile();
 
@@ -35,6 +39,7 @@ function pageOf(file: EpisodeFile, editing: string | null = null): DayPage {
     spans: [],
     revs: {},
     editing,
+    tried: null,
     at: null,
   };
 }

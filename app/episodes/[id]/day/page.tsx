@@ -3,10 +3,13 @@ import { notFound } from 'next/navigation';
 import { ButtonForm } from '../../../_forms/button-form';
 import { EmptyState } from '../../../_ui/empty-state';
 import { SlateHead } from '../../../_ui/slate-head';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { daySheet } from '#lib/shoot/day-sheet';
 import { likelyDay } from '#lib/shoot/likely';
 import { likelyInWords } from '#lib/shoot/likely-words';
+import { pinCost, withPin, type PinTry } from '#lib/shoot/pin-cost';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { askedPin } from './times-schema';
 import { makeDay } from './actions';
 import { DayView } from './_components/day-view';
 import { readSpans } from '#lib/store/read-step-ties';
@@ -14,17 +17,23 @@ import { plannedDay, SEED } from '#lib/work/day-searches';
 
 export const metadata: Metadata = { title: 'Day' };
 
+/** The day with a pin, as far as it is planned within a moment. */
+const tryOut = (file: EpisodeFile, pin: PinTry) => plannedDay(withPin(file, pin), 'first look');
+
 interface Props {
   readonly params: Promise<{ readonly id: string }>;
   readonly searchParams: Promise<{
     readonly edit?: string | string[];
     readonly at?: string | string[];
+    readonly pin?: string | string[];
+    readonly when?: string | string[];
+    readonly to?: string | string[];
   }>;
 }
 
 export default async function DayPage({ params, searchParams }: Props) {
   const { id } = await params;
-  const { edit, at } = await searchParams;
+  const { edit, at, ...asked } = await searchParams;
   const file = await readEpisodeFile(id, new Date().toISOString());
   if (!file) notFound();
   if (!file.day) {
@@ -46,6 +55,7 @@ export default async function DayPage({ params, searchParams }: Props) {
     );
   }
   const { plan, solved, searching } = await plannedDay(file, 'first look');
+  const pin = askedPin(asked, plan);
   const likely = searching ? null : likelyDay(file, solved, { seed: SEED });
   const page = {
     file,
@@ -58,6 +68,7 @@ export default async function DayPage({ params, searchParams }: Props) {
     revs: await readRevisions(id),
     editing: typeof edit === 'string' ? edit : null,
     at: typeof at === 'string' ? at : null,
+    tried: pin && { pin, cost: pinCost(plan, (await tryOut(file, pin)).plan, pin) },
   };
   return <DayView page={page} />;
 }

@@ -13,6 +13,7 @@ import {
   newAppointmentForm,
   newPinForm,
   pinForm,
+  pinStepForm,
   removeAppointmentForm,
   removePinForm,
 } from './times-schema';
@@ -103,6 +104,28 @@ export async function addPin(state: FormState, form: FormData): Promise<FormStat
     },
     fieldOf,
   );
+}
+
+/** Ties a step to a clock time, in place of the one that it had. */
+export async function pinStep(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(pinStepForm, state, form, async ({ episodeId, dayId, stepId, when, min }) => {
+    const read = await readDay(episodeId);
+    if (read?.file.day?.id !== dayId) return GONE;
+    const refused = missingStep(read.file, { stepId });
+    if (refused) return refused;
+    const had = read.file.day.pins.find((pin) => pin.stepId === stepId);
+    const id = had?.id ?? uuid();
+    const columns = pinColumns(when, min);
+    return changeAndClose(episodeId, id, 'Tie a step to a clock time', [
+      had === undefined
+        ? {
+            op: 'create',
+            entity: 'Pin',
+            row: { id, dayId, position: await placeAfter('Pin', dayId), stepId, ...columns },
+          }
+        : { op: 'update', entity: 'Pin', id, rev: read.revs[id] ?? 0, patch: columns },
+    ]);
+  });
 }
 
 export async function savePin(state: FormState, form: FormData): Promise<FormState> {

@@ -1,6 +1,8 @@
 import { z } from 'zod';
 import { requiredText, revision, rowId, ticked } from '../../../_forms/fields';
 import { clock } from '../../../_forms/number-fields';
+import type { PinTry } from '#lib/shoot/pin-cost';
+import type { ShootPlan } from '#lib/shoot/plan';
 
 const ofDay = { episodeId: rowId, dayId: rowId };
 
@@ -34,6 +36,23 @@ const pinTexts = {
   when: z.enum(PIN_WHENS),
   at: clock('the clock time'),
 };
+
+const minuteOfDay = z.coerce.number().int().min(0).max(2880);
+/** A step and a minute of the day, as the picture of the day sends them. */
+const triedPin = z.object({ pin: rowId, when: z.enum(PIN_WHENS), to: minuteOfDay });
+export const pinStepForm = z.object({
+  ...ofDay,
+  stepId: rowId,
+  when: z.enum(PIN_WHENS),
+  min: minuteOfDay,
+});
+
+/** The pin that an address asks about; null where it asks about none, or about what the day does not have. */
+export function askedPin(asked: unknown, plan: Pick<ShootPlan, 'entries'>): PinTry | null {
+  const read = triedPin.safeParse(asked);
+  if (!read.success || !plan.entries.some(({ stepId }) => stepId === read.data.pin)) return null;
+  return { stepId: read.data.pin, when: read.data.when, min: read.data.to };
+}
 
 const ofSegment = { episodeId: rowId, segmentId: rowId };
 export const newPinForm = z.object({ ...ofDay, ...pinTexts });

@@ -34,6 +34,7 @@ function drawn(
     title: block.title,
     tone: toneOf(block),
     href: `#${entryElement(block.entryId)}`,
+    ...(entry?.stepId && { stepId: entry.stepId }),
     ...(milliC !== null && { detail: degreesText(milliC, region) }),
   };
 }

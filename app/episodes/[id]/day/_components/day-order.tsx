@@ -3,7 +3,7 @@ import { clockText } from '#lib/shoot/day-words';
 import { placeWords } from '#lib/shoot/step-words';
 import { entryElement } from './day-columns-of';
 import { edgeOf, rowFacts } from './row-facts';
-import type { DayPage } from './view';
+import { pinHref, type DayPage } from './view';
 
 /** Everything to do, in the order of doing it, each with its shots and the reason for its time. */
 export function DayOrder({ page }: { readonly page: DayPage }) {
@@ -53,6 +53,15 @@ function Entry({ page, row }: { readonly page: DayPage; readonly row: DaySheetRo
             why then?<span className="unseen"> {entry.title}</span>
           </summary>
           <p className="pb-1">{entry.why}</p>
+          {entry.stepId !== null && (
+            <a
+              className="link text-fine"
+              href={pinHref(page, { stepId: entry.stepId, when: 'at', min: entry.startMin })}
+            >
+              Tie it to a time
+              <span className="unseen">: {entry.title}</span>
+            </a>
+          )}
         </details>
       </div>
     </li>

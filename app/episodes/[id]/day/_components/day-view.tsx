@@ -14,6 +14,8 @@ import { dayColumnsOf } from './day-columns-of';
 import { DayForm } from './day-form';
 import { DayOrder } from './day-order';
 import { LikelyDay } from './likely';
+import { MovedByHand } from './moved-by-hand';
+import { PinOffer } from './pin-offer';
 import { PrintedSheet } from './printed-sheet';
 import { Proof } from './proof';
 import { SegmentSteps } from './segment-steps';
@@ -114,6 +116,7 @@ export function DayView({ page }: { readonly page: DayPage }) {
             </ButtonLink>
           </div>
           <Proof page={page} />
+          <PinOffer page={page} />
           {plan.entries.length === 0 ? (
             <p className="text-soft">
               Nothing to do yet: add steps to a segment below, and they are put in order here.
@@ -121,12 +124,14 @@ export function DayView({ page }: { readonly page: DayPage }) {
           ) : (
             <div className="grid gap-x-10 gap-y-6 lg:grid-cols-[minmax(0,36rem)_minmax(0,1fr)]">
               <ByTheClock>
-                <DayColumns
-                  columns={columns}
-                  startMin={plan.startMin}
-                  endMin={plan.wrapMin}
-                  hour={clockText}
-                />
+                <MovedByHand href={here}>
+                  <DayColumns
+                    columns={columns}
+                    startMin={plan.startMin}
+                    endMin={plan.wrapMin}
+                    hour={clockText}
+                  />
+                </MovedByHand>
               </ByTheClock>
               <DayOrder page={page} />
             </div>

@@ -2,6 +2,7 @@ import type { Choice } from '../../../../_ui/form/field';
 import type { EpisodeFile, FilmingDay, Segment } from '#lib/episode/schema';
 import type { DaySheet } from '#lib/shoot/day-sheet';
 import type { LikelyWords } from '#lib/shoot/likely-words';
+import type { PinCost, PinTry } from '#lib/shoot/pin-cost';
 import type { ShootPlan } from '#lib/shoot/plan';
 import type { SpanRow } from '#lib/store/read-step-ties';
 
@@ -21,6 +22,8 @@ export interface DayPage {
   readonly revs: Readonly<Record<string, number>>;
   /** The row whose form stands open, or null. */
   readonly editing: string | null;
+  /** A step tied to a clock time to see what that costs, or null. */
+  readonly tried: { readonly pin: PinTry; readonly cost: PinCost } | null;
   /** The row that was just saved, whose segment stays open, or null. */
   readonly at: string | null;
 }
@@ -38,6 +41,12 @@ export function editHref(page: Pick<DayPage, 'file'>, row: string): string {
 /** Address of the day page at a row, with no form open. */
 export function rowHref(page: Pick<DayPage, 'file'>, row: string): string {
   return `/episodes/${page.file.episode.id}/day?at=${encodeURIComponent(row)}#row-${row}`;
+}
+
+/** Address of the day page that says what it costs to tie a step to a clock time. */
+export function pinHref(page: Pick<DayPage, 'file'>, { stepId, when, min }: PinTry): string {
+  const asked = new URLSearchParams({ pin: stepId, when, to: String(min) });
+  return `/episodes/${page.file.episode.id}/day?${asked.toString()}#pinned`;
 }
 
 /** Names a row that is not there yet: of a segment, a lot (span) or a day (appointment). */
