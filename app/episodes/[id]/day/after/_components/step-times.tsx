@@ -108,14 +108,16 @@ function TakeButton({ row: { step, actual }, values }: RowProps) {
   if (!('take' in actual)) return null;
   const { take } = actual;
   const minutes = minutesSaid(take.usualS);
+  // What is asked about is answered by the same press.
+  const words = actual.kind === 'took' ? `Expect ${minutes}` : `Yes, ${minutes}`;
   return (
     <ButtonForm
       action={takeMinutes}
       values={{ ...values, stepId: step.id, offered: offersText([{ step, take }]) }}
-      label={`${actual.kind === 'took' ? 'Expect' : 'It was so: expect'} ${minutes} for ${step.title}`}
+      label={`${words} for ${step.title}`}
       tone="plain"
     >
-      {actual.kind === 'took' ? 'Expect' : 'It was so: expect'} {minutes}
+      {words}
     </ButtonForm>
   );
 }

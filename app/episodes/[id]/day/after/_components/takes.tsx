@@ -30,7 +30,7 @@ export function Takes({ after }: { readonly after: DayAfter }) {
         <p className="mt-1 text-soft">No take was entered on this day.</p>
       ) : (
         <>
-          <p className="mt-1 flex flex-wrap items-center gap-3 print:hidden">
+          <p className="mt-2 flex flex-wrap items-center gap-3 print:hidden">
             <ButtonLink href={`${here}/takes.csv`} download>
               Table
             </ButtonLink>
