@@ -165,6 +165,7 @@ function measure(file: EpisodeFile, limitSeconds: number): Measured {
   let first = rules.broken.length === 0 ? since() : Infinity;
   let near = Infinity;
   let wrapProven = Infinity;
+  let wrapOver = Infinity;
   const { fixed, open } = ovenSteps(facts);
   const day = toProblem(facts, fixed, open);
   const problem = withDayGoals(day);
@@ -176,15 +177,19 @@ function measure(file: EpisodeFile, limitSeconds: number): Measured {
     ...(rules.broken.length === 0 && open.length === 0 ? { warmStart: rules.placed } : {}),
     onProgress: ({ level, best, bound, placed }) => {
       if (placed.length > 0) first = Math.min(first, since());
-      if (best === null || bound === null) return;
-      if (level > 0 || best <= bound * NEAR) near = Math.min(near, since());
-      if (level > 0 || best === bound) wrapProven = Math.min(wrapProven, since());
+      if (level > 0) wrapOver = Math.min(wrapOver, since());
+      if (level > 0 || best === null || bound === null) return;
+      if (best <= bound * NEAR) near = Math.min(near, since());
+      if (best === bound) wrapProven = Math.min(wrapProven, since());
     },
   });
   const ended = since();
   const wrap = answer.levels[0];
-  if (wrap?.status === 'proven') wrapProven = Math.min(wrapProven, ended);
-  else wrapProven = Infinity;
+  // What is known of the wrap at its end was known when the next level began.
+  const over = Math.min(wrapOver, ended);
+  const { value = null, bound = null } = wrap ?? {};
+  if (value !== null && bound !== null && value <= bound * NEAR) near = Math.min(near, over);
+  if (wrap?.status === 'proven') wrapProven = Math.min(wrapProven, over);
   const { placed } = answer;
   const minutes = placed.length > 0 ? lastEnd(placed) : NaN;
   const proof: PlanProof = { status: 'gap', levels: [], clash: [] };
