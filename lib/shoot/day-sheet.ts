@@ -4,6 +4,7 @@ import { dayCautions, insideTemperatures, type InsideTemperature } from '#lib/sh
 import { dayFacts, type DayFacts } from '#lib/shoot/day-facts';
 import { clockText, degreesText, minutesText } from '#lib/shoot/day-words';
 import { daylightAt, inDaylight, type Daylight } from '#lib/shoot/daylight';
+import { keptDishes } from '#lib/shoot/kept-dishes';
 import { changeMin, floorMin } from '#lib/shoot/minutes';
 import type { LotClock, PlanEntry, ShootPlan } from '#lib/shoot/plan';
 
@@ -31,7 +32,7 @@ export interface DaySheetRow {
   readonly shots: readonly Shot[];
   readonly inside: InsideTemperature | null;
   readonly note: string;
-  /** What to mind: out of daylight, an oven to switch off, a temperature below the chart. */
+  /** What to mind: out of daylight, an oven to switch off, a temperature below the chart, cooling what is kept. */
   readonly remarks: readonly string[];
 }
 
@@ -67,12 +68,14 @@ export function daySheet(file: EpisodeFile, plan: ShootPlan): DaySheet {
       .map((entry) => [entry.stepId, entry]),
   );
   const unused = unusedOvens(facts, plan);
+  const kept = keptDishes(facts, plan.entries, file.episode.region);
   const rows = plan.entries.map((entry): DaySheetRow => {
     const found = facts.stepById.get(entry.stepId ?? '');
     const reached = inside.get(entry.stepId ?? '') ?? null;
     const lit = found?.step.daylight === true && isLit(daylight, entry) === false;
     const below = reached?.below ?? null;
     const off = unused.get(entry.id);
+    const cooling = kept.get(entry.stepId ?? '');
     return {
       entry,
       columnIds: columnsOf(entry),
@@ -84,6 +87,7 @@ export function daySheet(file: EpisodeFile, plan: ShootPlan): DaySheet {
         ...(lit ? [`needs daylight, and ${daylightText(daylight)}`] : []),
         ...(below === null ? [] : [`${below.text} (${sourceText(below.source)})`]),
         ...(off === undefined ? [] : [off]),
+        ...(cooling === undefined ? [] : [cooling]),
       ],
     };
   });
