@@ -218,8 +218,10 @@ export function startDaySync(parts: DaySyncParts, first: News): DaySync {
 }
 
 function wordsStorable(entry: Entry): Entry {
-  if (entry.kind !== 'note' && entry.kind !== 'pickup') return entry;
-  return { ...entry, payload: { text: storable(entry.payload.text).trim() } };
+  const plain = (text: string) => storable(text).trim();
+  if (entry.kind === 'note') return { ...entry, payload: { text: plain(entry.payload.text) } };
+  if (entry.kind !== 'pickup') return entry;
+  return { ...entry, payload: { ...entry.payload, text: plain(entry.payload.text) } };
 }
 
 /** The first entries that fit into one sending, at least one. */
