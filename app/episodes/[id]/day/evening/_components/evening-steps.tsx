@@ -39,7 +39,7 @@ function StepItem({ step: of, date }: { readonly step: EveningStep; readonly dat
   ];
   const early = tooEarlyWords(of, date);
   return (
-    <li className="grid grid-cols-[6.5rem_minmax(0,1fr)] gap-3 border-b border-line py-2 print:py-0.5">
+    <li className="grid grid-cols-[4rem_minmax(0,1fr)] gap-3 md:grid-cols-[6.5rem_minmax(0,1fr)] border-b border-line py-2 print:py-0.5">
       <span className="text-head font-semibold tabular-nums print:text-[10pt]">
         {eveningClock(startMin, date)}
       </span>

@@ -61,7 +61,7 @@ export function EveningView({ file, evening, plan, searching }: Props) {
         )}
         <EveningSteps evening={evening} />
       </Section>
-      <div className="grid gap-x-10 md:grid-cols-2 print:block print:columns-2 print:gap-x-6">
+      <div className="gap-x-10 md:columns-2 print:columns-2 print:gap-x-6">
         <Section id="ready" title="Get ready">
           <Boxes
             items={[
@@ -111,7 +111,10 @@ function Boxes({ items }: { readonly items: readonly string[] }) {
   return (
     <ul>
       {items.map((item, at) => (
-        <li key={`${at} ${item}`} className="border-b border-line print:border-0">
+        <li
+          key={`${at} ${item}`}
+          className="break-inside-avoid border-b border-line print:border-0"
+        >
           <label className="flex min-h-11 items-center gap-3 py-1 print:min-h-0 print:gap-2 print:py-0">
             <input type="checkbox" className="size-5 shrink-0 accent-ink print:size-3" />
             <span className="min-w-0 wrap-anywhere">{item}</span>
