@@ -44,7 +44,8 @@ export const USUAL_HOUSE_SHOTS: readonly Omit<HouseShot, 'id'>[] = [
 /** A shot of every dish in one line: `'Cut open · close · 0:04'`, with its moment where the title does not say it. */
 export function shotLine(shot: Omit<HouseShot, 'id'>): string {
   const moment = MOMENT_WORDS[shot.moment];
-  const said = moment.toLowerCase() === shot.title.toLowerCase();
+  const bare = (text: string) => text.toLowerCase().replace(/^the /, '');
+  const said = bare(moment) === bare(shot.title);
   const length = shot.lengthS === 0 ? '' : printRuntime(shot.lengthS);
   return [shot.title, said ? '' : moment, shot.framing, length].filter(Boolean).join(' · ');
 }

@@ -116,6 +116,9 @@ test('a shot in one line says its moment only where the title does not', () => {
   expect(shotLine({ title: 'Cut open', moment: 'cutOpen', framing: 'close', lengthS: 4 })).toBe(
     'Cut open · close · 0:04',
   );
+  expect(shotLine({ title: 'First bite', moment: 'firstBite', framing: '', lengthS: 6 })).toBe(
+    'First bite · 0:06',
+  );
   expect(shotLine({ title: 'Steam', moment: 'outOfTheHeat', framing: '', lengthS: 0 })).toBe(
     'Steam · out of the oven or pan',
   );

@@ -60,6 +60,8 @@ export function StepMore({ form, state, step, asks }: Props) {
             units={DEGREES}
             initialUnit={step.unit}
           />
+        </Group>
+        <Group legend="A length to choose">
           <Number
             {...common}
             name="chooseMin"
