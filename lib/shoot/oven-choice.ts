@@ -1,8 +1,10 @@
 import type { DayFacts, DayStep } from '#lib/shoot/day-facts';
-import type { OvenChoice } from '#lib/shoot/to-problem';
 
 /** So many ways to share steps among ovens are tried at most. */
 const MOST_CHOICES = 6;
+
+/** Which oven each oven step uses, by step id. */
+export type OvenChoice = ReadonlyMap<string, string>;
 
 /** An oven step that several ovens could take, by their ids. */
 export interface OpenOvenStep {

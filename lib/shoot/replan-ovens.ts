@@ -4,7 +4,7 @@ import { changeMin } from '#lib/shoot/minutes';
 import type { PlanEntry } from '#lib/shoot/plan';
 import type { RowNow } from '#lib/shoot/replan-rows';
 import { taskIdOf } from '#lib/shoot/problem-parts';
-import type { OvenChoice } from '#lib/shoot/to-problem';
+import type { OvenChoice } from '#lib/shoot/oven-choice';
 
 /** Whether an entry is an oven on its way to another temperature. */
 export function isHeat({ kind }: Pick<PlanEntry, 'kind'>): boolean {

@@ -1,13 +1,13 @@
 import { HORIZON } from '#lib/planner/broken-rules';
 import type { Begun, Goal, GoalTerm, Placed, PlannerProblem, Task } from '#lib/planner/problem';
 import type { DayFacts } from '#lib/shoot/day-facts';
-import { ovenSteps } from '#lib/shoot/oven-choice';
+import { ovenSteps, type OvenChoice } from '#lib/shoot/oven-choice';
 import type { PlanEntry } from '#lib/shoot/plan';
 import { ovensReady, type OvenFacts } from '#lib/shoot/replan-ovens';
 import type { RowNow } from '#lib/shoot/replan-rows';
 import { knownTimes, whatCannotBeKept, type KnownTimes } from '#lib/shoot/replan-rules';
 import { taskIdOf } from '#lib/shoot/problem-parts';
-import { toProblem, type OvenChoice } from '#lib/shoot/to-problem';
+import { toProblem } from '#lib/shoot/to-problem';
 
 /** What is planned from: the day without what was skipped, what was promised of it, and how it stands. */
 export interface DayNow {

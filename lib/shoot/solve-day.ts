@@ -6,10 +6,10 @@ import type { Placed } from '#lib/planner/problem';
 import { seededRandom } from '#lib/planner/seeded-random';
 import type { DayFacts } from '#lib/shoot/day-facts';
 import { DAY_LEVELS, withDayGoals } from '#lib/shoot/day-goals';
-import { ovenChoices, ovenSteps, type OpenOvenStep } from '#lib/shoot/oven-choice';
+import { ovenChoices, ovenSteps, type OpenOvenStep, type OvenChoice } from '#lib/shoot/oven-choice';
 import type { PlanProof } from '#lib/shoot/plan';
 import { taskIdOf, useId } from '#lib/shoot/problem-parts';
-import { toProblem, type OvenChoice } from '#lib/shoot/to-problem';
+import { toProblem } from '#lib/shoot/to-problem';
 
 /** Times of everything on a day, and what is known of them; plain data that can go from thread to thread. */
 export interface SolvedDay {

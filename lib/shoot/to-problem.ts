@@ -1,16 +1,9 @@
-import type {
-  Choice,
-  Lag,
-  PlannerProblem,
-  Resource,
-  StatefulResource,
-  Task,
-} from '#lib/planner/problem';
+import type { Choice, Lag, PlannerProblem, StatefulResource, Task } from '#lib/planner/problem';
 import { addCameraSetUps } from '#lib/shoot/camera-rules';
 import { addContact } from '#lib/shoot/contact-rules';
 import { soilingSteps, type DayFacts, type DayStep } from '#lib/shoot/day-facts';
-import { ceilMin, changeMin, floorMin, lengthRange } from '#lib/shoot/minutes';
-import type { OpenOvenStep } from '#lib/shoot/oven-choice';
+import { ceilMin, floorMin, lengthRange } from '#lib/shoot/minutes';
+import type { OpenOvenStep, OvenChoice } from '#lib/shoot/oven-choice';
 import {
   BURNERS,
   CAMERA,
@@ -26,11 +19,9 @@ import {
   washIdOf,
   type Draft,
 } from '#lib/shoot/problem-parts';
+import { resourcesOf, statesOf } from '#lib/shoot/problem-resources';
 import { latestEnd, stepWindow } from '#lib/shoot/step-window';
 import { addBeforeBite, addStory } from '#lib/shoot/story-rules';
-
-/** Which oven each oven step uses, by step id. */
-export type OvenChoice = ReadonlyMap<string, string>;
 
 /** The day as a planner's problem, and how its time and ids are read. */
 export interface DayProblem {
@@ -243,66 +234,4 @@ function mealsApart(stepIds: readonly string[], gap: number): StatefulResource {
       ...states.map((from) => [from, toAll(from)]),
     ]) as StatefulResource['changeover'],
   };
-}
-
-function resourcesOf(facts: DayFacts, originMin: number): Resource[] {
-  const constant = (id: string, units: number): Resource => ({
-    id,
-    capacity: [{ from: 0, units }],
-  });
-  return [
-    { id: HANDS, capacity: handsOverTheDay(facts, originMin) },
-    constant(CAMERA, 1),
-    constant(BURNERS, facts.burners),
-    ...facts.ovens.map((oven) => constant(`racks:${oven.id}`, oven.racks)),
-    ...facts.appliances.map(({ id, places }) => constant(`appliance:${id}`, places)),
-    ...(facts.counterPlaces === null ? [] : [constant(COUNTER, facts.counterPlaces)]),
-  ];
-}
-
-/** One pair of hands, less the appointments that take them. */
-function handsOverTheDay(facts: DayFacts, originMin: number): Resource['capacity'] {
-  const taken = facts.day.appointments
-    .filter((appointment) => appointment.hands && appointment.endMin > appointment.startMin)
-    .map(({ startMin, endMin }) => ({ start: startMin - originMin, end: endMin - originMin }))
-    .filter(({ end }) => end > 0)
-    .sort((a, b) => a.start - b.start || a.end - b.end);
-  const capacity: { from: number; units: number }[] = [{ from: 0, units: 1 }];
-  let free = 0;
-  for (const { start, end } of taken) {
-    if (end <= free) continue;
-    const from = Math.max(0, start);
-    // Two that meet or overlap are one stretch: the 'free again' between them is taken back.
-    if (from <= free) capacity.pop();
-    if (from > free || capacity.length === 0) capacity.push({ from, units: 0 });
-    capacity.push({ from: end, units: 1 });
-    free = end;
-  }
-  return capacity;
-}
-
-function statesOf(
-  facts: DayFacts,
-  choice: OvenChoice,
-  open: readonly OpenOvenStep[],
-  oven: DayFacts['ovens'][number],
-): StatefulResource {
-  const temperatures = [
-    ...new Set([
-      oven.coldMilliC,
-      ...facts.steps.flatMap(({ step }) =>
-        step.oven !== null && choice.get(step.id) === oven.id ? [step.oven.milliC] : [],
-      ),
-      ...open.flatMap(({ entry: { step }, fits }) =>
-        step.oven !== null && fits.includes(oven.id) ? [step.oven.milliC] : [],
-      ),
-    ]),
-  ];
-  const changeover = Object.fromEntries(
-    temperatures.map((from) => [
-      String(from),
-      Object.fromEntries(temperatures.map((to) => [String(to), changeMin(oven, from, to)])),
-    ]),
-  );
-  return { id: ovenStateId(oven.id), initial: String(oven.coldMilliC), changeover };
 }
