@@ -200,6 +200,7 @@ export const WITH_DEMO: readonly PageState[] = [
   { name: 'day', path: './day' },
   { name: 'day, all open', path: './day', enter: unfold },
   { name: 'day, a row’s form', path: './day', enter: editing(2), byDay: true },
+  { name: 'day, another row’s form', path: './day', enter: editing(3), byDay: true },
   { name: 'day, a method read', path: './day', enter: methodRead, byDay: true },
   { name: 'day, a method refused', path: './day', enter: methodRefused },
   { name: 'the evening before', path: './day/evening' },
