@@ -2,6 +2,7 @@
 
 import { v7 as uuid } from 'uuid';
 import { z } from 'zod';
+import { MOST_OVENS } from '#lib/episode/step-limits';
 import { failed, ok } from '#lib/result';
 import type { Edit } from '#lib/store/command';
 import { DEFAULT_KITCHEN } from '#lib/store/default-kitchen';
@@ -10,7 +11,7 @@ import { nextPlace } from '#lib/store/next-place';
 import { readKitchen } from '#lib/store/read-kitchen';
 import { fieldOfColumn, parseThenAct } from '../_forms/parse-then-act';
 import type { FormState } from '../_ui/form/form-state';
-import { change } from './change';
+import { change, noRoom } from './change';
 import {
   changeForm,
   kitchenForm,
@@ -59,6 +60,8 @@ export async function addOven(state: FormState, form: FormData): Promise<FormSta
     state,
     form,
     async ({ kitchenId, ...oven }) => {
+      const full = await noRoom(kitchenId, (of) => of.ovens.length, MOST_OVENS);
+      if (full) return full;
       const position = await nextPlace('Oven', kitchenId);
       const row = { id: uuid(), kitchenId, position, ...oven };
       return change(`Add ${oven.name}`, [{ op: 'create', entity: 'Oven', row }]);

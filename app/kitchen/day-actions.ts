@@ -1,9 +1,8 @@
 'use server';
 
 import { v7 as uuid } from 'uuid';
-import type { Kitchen } from '#lib/episode/schema';
 import { MOST_APPLIANCES, MOST_HOUSE_SHOTS } from '#lib/episode/step-limits';
-import { failed, ok } from '#lib/result';
+import { ok } from '#lib/result';
 import { USUAL_HOUSE_SHOTS } from '#lib/shoot/house-shots';
 import type { Edit } from '#lib/store/command';
 import { nextPlace } from '#lib/store/next-place';
@@ -11,7 +10,7 @@ import { readKitchen } from '#lib/store/read-kitchen';
 import { readOrder, reorderEdits, stepped } from '#lib/store/reorder-rows';
 import { fieldOfColumn, parseThenAct } from '../_forms/parse-then-act';
 import type { FormState } from '../_ui/form/form-state';
-import { change, GONE } from './change';
+import { change, GONE, noRoom } from './change';
 import {
   applianceForm,
   beginHouseShotsForm,
@@ -52,14 +51,6 @@ export async function saveCounts(state: FormState, form: FormData): Promise<Form
     },
     fieldOf,
   );
-}
-
-/** Refuses a part too many; null where one more fits. */
-async function noRoom(kitchenId: string, parts: (kitchen: Kitchen) => number, most: number) {
-  const stored = await readKitchen(kitchenId);
-  if (!stored) return GONE;
-  if (parts(stored.kitchen) < most) return null;
-  return failed({ path: '', code: 'too-many', message: `At most ${most} fit here.` });
 }
 
 export async function addAppliance(state: FormState, form: FormData): Promise<FormState> {

@@ -6,6 +6,7 @@ import {
   LONGEST_STEP_S,
   MOST_APPLIANCES,
   MOST_HOUSE_SHOTS,
+  MOST_OVENS,
   MOST_SHOTS,
   MOST_STEPS,
   OVEN_MILLI_C,
@@ -478,7 +479,7 @@ export const kitchenSchema = z.object({
   cleanDownS: seconds.default(300),
   /** What the camera writes, in megabits a second; null where nobody said. */
   videoMbps: z.int().min(1).max(10_000).nullable().default(null),
-  ovens: z.array(ovenSchema).max(6),
+  ovens: z.array(ovenSchema).max(MOST_OVENS),
   appliances: z.array(applianceSchema).max(MOST_APPLIANCES).default([]),
   scales: z.array(
     z.object({

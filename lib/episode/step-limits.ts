@@ -10,6 +10,7 @@ export const LONGEST_STEP_S = 7 * 86_400;
 export const MOST_STEPS = 200;
 /** How many shots a segment holds. */
 export const MOST_SHOTS = 200;
-/** How many appliances a kitchen holds, and how many shots its pattern for every dish. */
+/** How many ovens and appliances a kitchen holds, and how many shots its pattern for every dish. */
+export const MOST_OVENS = 6;
 export const MOST_APPLIANCES = 12;
 export const MOST_HOUSE_SHOTS = 24;

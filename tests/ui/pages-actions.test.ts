@@ -571,6 +571,13 @@ describe('the kitchen by its forms', () => {
     const revs = (await stored()).revs;
     await send(removeOven, { partId: ovenId, rev: revs[ovenId] ?? 0 });
     expect((await stored()).kitchen.ovens).toHaveLength(1);
+    for (let more = 0; more < 5; more += 1) await send(addOven, { kitchenId: id, ...oven });
+    const seventh = await send(addOven, { kitchenId: id, ...oven });
+    expect(seventh.state.problems).toMatchObject([{ code: 'too-many' }]);
+    for (const each of (await stored()).kitchen.ovens.slice(1)) {
+      await send(removeOven, { partId: each.id, rev: 1 });
+    }
+    expect((await stored()).kitchen.ovens).toHaveLength(1);
 
     await send(addScale, { kitchenId: id, name: 'Fine', resolution: '0.1', accuracy: '0.05' });
     const scale = (await stored()).kitchen.scales.at(-1);

@@ -59,7 +59,7 @@ function Entry({ page, row }: { readonly page: DayPage; readonly row: DaySheetRo
               href={pinHref(page, { stepId: entry.stepId, when: 'at', min: entry.startMin })}
             >
               Tie it to a time
-              <span className="unseen">: {entry.title}</span>
+              <span className="unseen"> {entry.title}</span>
             </a>
           )}
         </details>
