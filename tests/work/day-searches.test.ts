@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { planDay } from '#lib/shoot/plan-day';
 import { followSearch, keepOrderSoFar, plannedDay, type SearchNews } from '#lib/work/day-searches';
-import { randomDay } from '../shoot/random-day';
+import { madeDay } from '../bench/day-made';
 import { demoFile } from '../ui/page-support';
 
 /** The demo under another day's id, so that one test does not know what another has searched. */
@@ -12,8 +12,12 @@ function aDay(id: string, startMin = 540): EpisodeFile {
   return { ...file, day: { ...file.day, id, startMin } };
 }
 
-/** A day that is still searched after many seconds. */
-const LONG = 17;
+/** A day of ten dishes from a minute on: it is still searched after many seconds, on a quick machine too. */
+function longDay(startMin: number): EpisodeFile {
+  const file = madeDay(demoFile(), { dishes: 10, meals: 4, mealGapMin: 150 }, 'asLived', 1);
+  if (!file.day) throw new Error('a made-up day has a day');
+  return { ...file, day: { ...file.day, id: 'long', startMin } };
+}
 
 describe('the searches beside the server', () => {
   it('come to the plan that the command line comes to, and keep it', async () => {
@@ -43,7 +47,7 @@ describe('the searches beside the server', () => {
   });
 
   it('end at once when the order is kept: it keeps every rule, and the next search runs', async () => {
-    const file = randomDay(LONG);
+    const file = longDay(480);
     const first = await plannedDay(file, 'first look');
     expect(first.searching).toBe(true);
     keepOrderSoFar(file);
@@ -56,13 +60,12 @@ describe('the searches beside the server', () => {
   });
 
   it('give up what a day was before it was changed', async () => {
-    const file = randomDay(LONG);
-    if (!file.day) throw new Error('a random day has a day');
-    const changed = { ...file, day: { ...file.day, startMin: file.day.startMin + 5 } };
+    const changed = longDay(485);
+    const again = longDay(490);
     let over = false;
-    await plannedDay(changed, 'first look');
+    expect(await plannedDay(changed, 'first look')).toMatchObject({ searching: true });
     followSearch(changed, (news) => (over ||= news.over));
-    const again = { ...file, day: { ...file.day, startMin: file.day.startMin + 10 } };
+    expect(over).toBe(false);
     const { searching } = await plannedDay(again, 'first look');
     expect(over).toBe(true);
     expect(searching).toBe(true);
