@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import type { EpisodeFile, Step } from '#lib/episode/schema';
 import { episodeFigures } from '#lib/figures/episode-figures';
+import { USUAL_RUNS } from '#lib/shoot/likely';
 import { incompleteEpisode } from '../support/incomplete-episode';
 import { incompleteNumbers, openNumbers, places, telling } from '../support/number-tokens';
 import { bringIn } from './bring-in';
@@ -85,7 +86,8 @@ for (const region of ['US', 'EU'] as const) {
     test.slow();
     const file = filmed(incompleteEpisode(region));
     const figures = episodeFigures(file);
-    const own = stated(file);
+    // The day says from how many days made up by chance it knows how likely it is.
+    const own = new Set([...stated(file), String(USUAL_RUNS)]);
     const told = (number: string) => !own.has(number) && /[1-9]/.test(number);
     const hidden = openNumbers(figures).filter(told);
     const partial = incompleteNumbers(figures).filter(told);
