@@ -116,7 +116,8 @@ function Boxes({ items }: { readonly items: readonly string[] }) {
           className="break-inside-avoid border-b border-line print:border-0"
         >
           <label className="flex min-h-11 items-center gap-3 py-1 print:min-h-0 print:gap-2 print:py-0">
-            <input type="checkbox" className="size-5 shrink-0 accent-ink print:size-3" />
+            <input type="checkbox" className="size-5 shrink-0 accent-ink print:hidden" />
+            <span className="hidden size-3 shrink-0 border border-ink print:inline-block" />
             <span className="min-w-0 wrap-anywhere">{item}</span>
           </label>
         </li>
