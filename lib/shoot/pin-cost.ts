@@ -16,7 +16,7 @@ export interface PinCost {
   readonly pin: string;
   /** What it costs, first of all at the wrap; one sentence each. */
   readonly words: readonly string[];
-  /** False where no order keeps it and every other rule. */
+  /** False where no order is known that keeps it and every other rule. */
   readonly canBeKept: boolean;
 }
 
@@ -46,8 +46,11 @@ export function pinCost(before: ShootPlan, after: ShootPlan, tried: PinTry): Pin
   const pin = `${title} ${pinTimeWords(pinColumns(tried.when, tried.min))}`;
   if (after.status === 'stuck') {
     const why = after.clash.length > 0 ? after.clash : after.broken.map(({ message }) => message);
-    const words = ['No order keeps this beside every other rule. Together they cannot be kept:'];
-    return { pin, words: [...words, ...why], canBeKept: false };
+    const first =
+      after.proof.status === 'clash'
+        ? 'No order keeps this beside every other rule. Together they cannot be kept:'
+        : 'No order that keeps this and every other rule is found yet. The best one breaks:';
+    return { pin, words: [first, ...why], canBeKept: false };
   }
   return {
     pin,

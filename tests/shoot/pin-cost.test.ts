@@ -34,6 +34,14 @@ describe('what a pin costs', () => {
     expect(none.words.join(' ')).toMatch(/Step b takes 10 min: .*pinned to not after 09:05/);
   });
 
+  it('claims no more than is proven: an order by rules alone is only the best so far', () => {
+    const tried: PinTry = { stepId: 'b', when: 'notAfter', min: 545 };
+    const byRules = planDay(withPin(file, tried), { seed: 1, effort: 0 });
+    const cost = pinCost(planned(file), byRules, tried);
+    expect(cost).toMatchObject({ canBeKept: false });
+    expect(cost.words[0]).toMatch(/is found yet/);
+  });
+
   it('counts in place of a pin that the step has', () => {
     const pins = [{ id: 'p', stepId: 'b', notBeforeMin: 700, notAfterMin: null }];
     const pinned = { ...file, day: file.day && { ...file.day, pins } };
