@@ -1,6 +1,7 @@
 import { cameraMoveMin, stepsWithSetUp } from '#lib/shoot/camera-rules';
 import type { DayFacts } from '#lib/shoot/day-facts';
 import { minutesText } from '#lib/shoot/day-words';
+import { plainEntry } from '#lib/shoot/plain-entry';
 import type { BrokenRule, PlanEntry } from '#lib/shoot/plan';
 
 /** The moves of the camera that placed steps ask for, and those for which the hands have no time. */
@@ -37,19 +38,11 @@ export function cameraMoves(facts: DayFacts, placed: readonly PlanEntry[]): Came
       return;
     }
     entries.push({
-      ...next,
-      id: `cameraMove:${next.stepId ?? ''}`,
-      kind: 'cameraMove',
-      stepId: null,
-      title: `Move the camera: ${setUp}`,
+      ...plainEntry(`cameraMove:${next.stepId ?? ''}`, 'cameraMove', `Move the camera: ${setUp}`),
+      segmentId: next.segmentId,
       startMin: start,
       endMin: start + minutes,
       hands: true,
-      onCamera: false,
-      ovenId: null,
-      milliC: null,
-      racks: 0,
-      burners: 0,
       why: `for ${next.title}`,
     });
   });

@@ -1,3 +1,4 @@
+import { cameraMoveMin, stepsWithSetUp } from '#lib/shoot/camera-rules';
 import { stepTitle, type DayFacts } from '#lib/shoot/day-facts';
 import { minutesText } from '#lib/shoot/day-words';
 import { ceilMin } from '#lib/shoot/minutes';
@@ -13,7 +14,7 @@ export interface KeptRule {
 /**
  * A rule by its kind and its own id in the problem, in words that say what it asks; null for another kind.
  *
- * @example keptRule('rest', 'bake:taste', facts)?.words // 'Loaf rests 10 min before Taste it.'
+ * @example keptRule('rest', 'bake:taste', facts)?.words // 'Bake is followed by a rest of 10 min before Taste it.'
  */
 export function keptRule(kind: string, own: string, facts: DayFacts): KeptRule | null {
   const [first = '', second = ''] = own.split(':');
@@ -52,8 +53,8 @@ export function keptRule(kind: string, own: string, facts: DayFacts): KeptRule |
     case 'setUp': {
       // Without an id after the kind, 'camera' is the one camera.
       if (own === 'camera') return null;
-      const minutes = minutesText(ceilMin(facts.cameraChangeS ?? 0));
-      const steps = facts.steps.filter(({ step }) => step.cameraSetUp !== '');
+      const minutes = minutesText(cameraMoveMin(facts));
+      const steps = stepsWithSetUp(facts);
       const words = `Moving the camera takes ${minutes} and the hands.`;
       return { rule: 'camera', words, stepIds: steps.map(({ step }) => step.id) };
     }

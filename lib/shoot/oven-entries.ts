@@ -2,6 +2,7 @@ import type { Episode } from '#lib/episode/schema';
 import type { DayFacts } from '#lib/shoot/day-facts';
 import { degreesText } from '#lib/shoot/day-words';
 import { changeMin } from '#lib/shoot/minutes';
+import { plainEntry } from '#lib/shoot/plain-entry';
 import type { PlanEntry } from '#lib/shoot/plan';
 
 /**
@@ -31,20 +32,16 @@ export function ovenEntries(
       const heats = wanted > milliC;
       const degrees = degreesText(wanted, region);
       const startMin = Math.min(use.startMin, Math.max(freeMin, use.startMin - need));
+      const kind = heats ? 'preheat' : 'coolDown';
+      const title = heats
+        ? `Heat ${oven.name} to ${degrees}`
+        : `Let ${oven.name} cool to ${degrees}`;
       entries.push({
-        id: `oven:${oven.id}:${entries.length + 1}`,
-        kind: heats ? 'preheat' : 'coolDown',
-        stepId: null,
-        segmentId: null,
-        title: heats ? `Heat ${oven.name} to ${degrees}` : `Let ${oven.name} cool to ${degrees}`,
+        ...plainEntry(`oven:${oven.id}:${entries.length + 1}`, kind, title),
         startMin: Math.max(facts.day.startMin, startMin),
         endMin: Math.max(facts.day.startMin, use.startMin),
-        hands: false,
-        onCamera: false,
         ovenId: oven.id,
         milliC: wanted,
-        racks: 0,
-        burners: 0,
         why: `so that it is at ${degrees} for ${use.title}`,
       });
       milliC = wanted;

@@ -2,7 +2,8 @@ import type { Pin } from '#lib/episode/schema';
 import { clockText } from '#lib/shoot/day-words';
 
 /** How a step is tied to a clock time: it starts not before it, at it, or not after it. */
-export type PinWhen = 'notBefore' | 'at' | 'notAfter';
+export const PIN_WHENS = ['notBefore', 'at', 'notAfter'] as const;
+export type PinWhen = (typeof PIN_WHENS)[number];
 
 const PIN_WORDS: Readonly<Record<PinWhen, string>> = {
   notBefore: 'not before',
@@ -11,7 +12,7 @@ const PIN_WORDS: Readonly<Record<PinWhen, string>> = {
 };
 
 export const PIN_CHOICES: readonly { readonly value: PinWhen; readonly words: string }[] =
-  Object.entries(PIN_WORDS).map(([value, words]) => ({ value: value as PinWhen, words }));
+  PIN_WHENS.map((value) => ({ value, words: PIN_WORDS[value] }));
 
 type PinTimes = Pick<Pin, 'notBeforeMin' | 'notAfterMin'>;
 

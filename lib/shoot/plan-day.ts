@@ -7,6 +7,7 @@ import { clockText } from '#lib/shoot/day-words';
 import { floorMin } from '#lib/shoot/minutes';
 import { ovenEntries } from '#lib/shoot/oven-entries';
 import type { BrokenRule, LotClock, PlanEntry, ShootPlan } from '#lib/shoot/plan';
+import { plainEntry } from '#lib/shoot/plain-entry';
 import { reasonFor } from '#lib/shoot/reasons';
 import { ruleInWords } from '#lib/shoot/rule-words';
 import { solveDay, type SolvedDay, type SolveOptions } from '#lib/shoot/solve-day';
@@ -97,25 +98,6 @@ export function dayPlan(file: EpisodeFile, solved: SolvedDay): ShootPlan {
     broken,
     proof: solved.proof,
     clash: solved.proof.clash.map((id) => ruleInWords(id, facts)),
-  };
-}
-
-function plainEntry(id: string, kind: PlanEntry['kind'], title: string): PlanEntry {
-  return {
-    id,
-    kind,
-    stepId: null,
-    segmentId: null,
-    title,
-    startMin: 0,
-    endMin: 0,
-    hands: false,
-    onCamera: false,
-    ovenId: null,
-    milliC: null,
-    racks: 0,
-    burners: 0,
-    why: '',
   };
 }
 

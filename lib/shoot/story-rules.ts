@@ -6,7 +6,7 @@ import { lag, mark, taskIdOf, type Draft } from '#lib/shoot/problem-parts';
 const SAID: ReadonlySet<Step['role']> = new Set(['shoot', 'talk']);
 const BITTEN: ReadonlySet<Step['role']> = new Set(['taste', 'eat']);
 
-/** Dishes whose food has to be ready before what is filmed 'after everything is ready'. */
+/** The other dishes of the day. */
 function dishesBeside(segment: Segment, facts: DayFacts): readonly Segment[] {
   return facts.segments.filter(({ id, recipe }) => id !== segment.id && recipe !== null);
 }

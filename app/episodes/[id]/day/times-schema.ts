@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { requiredText, revision, rowId, ticked } from '../../../_forms/fields';
 import { clock } from '../../../_forms/number-fields';
 import type { PinTry } from '#lib/shoot/pin-cost';
+import { PIN_WHENS } from '#lib/shoot/pins';
 import type { ShootPlan } from '#lib/shoot/plan';
 
 const ofDay = { episodeId: rowId, dayId: rowId };
@@ -27,9 +28,6 @@ export const appointmentForm = z
   .object({ ...ofDay, appointmentId: rowId, rev: revision, ...appointmentTexts })
   .superRefine(inOrder);
 export const removeAppointmentForm = z.object({ ...ofDay, appointmentId: rowId, rev: revision });
-
-/** How a step is tied to a clock time. */
-const PIN_WHENS = ['notBefore', 'at', 'notAfter'] as const;
 
 const pinTexts = {
   stepId: requiredText('which step it is', 64),
