@@ -3,7 +3,13 @@ import { compile, NOTHING_RELAXED, type Compiled, type Relaxed } from '#lib/plan
 import { earliest } from '#lib/planner/conflicts';
 import { flatten, type Effort, type Style } from '#lib/planner/flatten';
 import { compareGoals, goalsOf, type Goals } from '#lib/planner/goals';
-import type { Placed, Planner, PlannerAnswer, PlannerProblem } from '#lib/planner/problem';
+import type {
+  Placed,
+  Planner,
+  PlannerAnswer,
+  PlannerOptions,
+  PlannerProblem,
+} from '#lib/planner/problem';
 import { seededRandom } from '#lib/planner/seeded-random';
 import { tighten } from '#lib/planner/tighten';
 import type { TimeNet } from '#lib/planner/time-net';
@@ -14,8 +20,11 @@ interface Tries {
   readonly wrap: number;
   readonly variants: number;
 }
-const FULL: Tries = { first: 60, wrap: 14, variants: 4 };
-const BRIEF: Tries = { first: 8, wrap: 8, variants: 2 };
+const TRIES: Readonly<Record<NonNullable<PlannerOptions['search']>, Tries>> = {
+  first: { first: 4, wrap: 0, variants: 0 },
+  brief: { first: 8, wrap: 8, variants: 2 },
+  full: { first: 60, wrap: 14, variants: 4 },
+};
 const LATE: Tries = { first: 20, wrap: 8, variants: 2 };
 const ATTEMPT: Tries = { first: 12, wrap: 4, variants: 1 };
 /** Further than any horizon asked for, so that a plan that overruns can still be shown. */
@@ -34,12 +43,12 @@ interface Candidate {
  * Law: `feasible` means that every rule of the problem holds; `stuck` names at least one that does not,
  * and still places every task. Equal problem and seed give an equal answer.
  */
-export const planByRules: Planner = (problem, { seed, brief = false }) => {
+export const planByRules: Planner = (problem, { seed, search: much = 'full' }) => {
   const compiled = compile(problem, NOTHING_RELAXED);
   const effort = newEffort(compiled, seed);
-  const found = search(problem, compiled, problem.horizon, brief ? BRIEF : FULL, effort);
+  const found = search(problem, compiled, problem.horizon, TRIES[much], effort);
   if (found !== null) return answer(problem, found.placed);
-  if (brief) return answer(problem, placedBy(problem, compiled, compiled.root));
+  if (much !== 'full') return answer(problem, placedBy(problem, compiled, compiled.root));
   const late = search(problem, compiled, FAR, LATE, effort);
   return late === null ? bestAttempt(problem, seed) : answer(problem, late.placed);
 };
@@ -96,6 +105,7 @@ function search(
     found = attempt(open, index, 20 + 6 * index);
   }
   if (found === null) return null;
+  if (tries.wrap === 0) return candidate(problem, compiled, found);
   const wrapOf = (net: TimeNet): number => net.low[compiled.sink] as number;
   for (let index = 0; index < tries.wrap; index += 1) {
     const base = within(wrapOf(found) - 1);

@@ -185,8 +185,11 @@ export interface PlannerAnswer {
 
 export interface PlannerOptions {
   readonly seed: number;
-  /** True where a caller compares several problems: less search, and no best attempt if it is stuck. */
-  readonly brief?: boolean;
+  /**
+   * How much is searched; `full` if left out. `first`: the first plan that keeps every rule, as it was found.
+   * `brief`: less search, where a caller compares several problems. Neither makes a best attempt if it is stuck.
+   */
+  readonly search?: 'first' | 'brief' | 'full';
 }
 
 /** An engine: pure, and deterministic for a given problem and seed. */

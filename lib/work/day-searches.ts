@@ -6,7 +6,7 @@ import { dayFacts, type DayFacts } from '#lib/shoot/day-facts';
 import { ovenSteps } from '#lib/shoot/oven-choice';
 import type { ShootPlan } from '#lib/shoot/plan';
 import { dayPlan } from '#lib/shoot/plan-day';
-import { solveByRules, type DayProgress, type SolvedDay } from '#lib/shoot/solve-day';
+import { firstDay, type DayProgress, type SolvedDay } from '#lib/shoot/solve-day';
 import { toProblem } from '#lib/shoot/to-problem';
 import type { DayMessage, DayTask } from './day-thread';
 import { startThread } from './typescript-thread';
@@ -29,7 +29,7 @@ interface Search {
   readonly key: string;
   readonly dayId: string;
   readonly facts: DayFacts;
-  /** The plan by rules, there from the beginning. */
+  /** What there is from the beginning. */
   readonly first: SolvedDay;
   readonly done: Promise<SolvedDay>;
   readonly finish: (solved: SolvedDay) => void;
@@ -76,7 +76,7 @@ class DaySearches {
       key,
       dayId: facts.day.id,
       facts,
-      first: solveByRules(facts, SEED),
+      first: firstDay(facts, SEED),
       done,
       finish,
       stop: new SharedArrayBuffer(4),
@@ -122,8 +122,8 @@ class DaySearches {
     this.queue = this.queue.filter((each) => each !== search);
     if (search === undefined) return;
     this.running = search;
-    const { facts, first, stop } = search;
-    const task: DayTask = { facts, first, seed: SEED, stop };
+    const { facts, stop } = search;
+    const task: DayTask = { facts, seed: SEED, stop };
     this.thread().postMessage(task);
   }
 

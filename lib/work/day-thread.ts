@@ -5,8 +5,6 @@ import { solveDay, type DayProgress, type SolvedDay } from '#lib/shoot/solve-day
 /** A day to be searched in a thread of its own. */
 export interface DayTask {
   readonly facts: DayFacts;
-  /** The plan by rules, which the search begins with. */
-  readonly first: SolvedDay;
   readonly seed: number;
   /** One number that both sides see: 1 ends the search with what is known. */
   readonly stop: SharedArrayBuffer;
@@ -20,11 +18,10 @@ export type DayMessage =
 if (parentPort !== null) {
   const port = parentPort;
   const say = (message: DayMessage): void => port.postMessage(message);
-  port.on('message', ({ facts, first, seed, stop }: DayTask) => {
+  port.on('message', ({ facts, seed, stop }: DayTask) => {
     const flag = new Int32Array(stop);
     const solved = solveDay(facts, {
       seed,
-      first,
       shouldStop: () => Atomics.load(flag, 0) === 1,
       onProgress: (progress) => say({ kind: 'progress', progress }),
     });

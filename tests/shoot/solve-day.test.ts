@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { dayFacts } from '#lib/shoot/day-facts';
 import type { ShootPlan } from '#lib/shoot/plan';
-import { planDay } from '#lib/shoot/plan-day';
+import { dayPlan, planDay } from '#lib/shoot/plan-day';
 import { levelLines, proofText, searchText } from '#lib/shoot/proof-words';
-import { solveByRules, solveDay, type DayProgress } from '#lib/shoot/solve-day';
+import { firstDay, solveByRules, solveDay, type DayProgress } from '#lib/shoot/solve-day';
 import { demoFile } from '../ui/page-support';
 import { checkPlan } from './checker';
 import { dayFile, link, oven, segment, step } from './made-day';
@@ -69,6 +69,23 @@ describe('days made up at random', () => {
       expect(grid(byRules.wrapMin)).toBeGreaterThanOrEqual(wrap?.bound ?? 0);
       expect(checkPlan(file, plan), `day ${seed}`).toEqual([]);
     }
+  });
+});
+
+describe('the order that is there at once', () => {
+  it('keeps every rule, or says which it breaks', () => {
+    for (let seed = 1; seed <= 60; seed += 1) {
+      const { file } = randomDayWithWitness(seed);
+      const solved = firstDay(dayFacts(file), 1);
+      if (solved.broken.length > 0) continue;
+      expect(checkPlan(file, dayPlan(file, solved)), `day ${seed}`).toEqual([]);
+    }
+  });
+
+  it('is there for most days that have one', () => {
+    const days = Array.from({ length: 60 }, (_, index) => randomDayWithWitness(index + 1).file);
+    const there = days.filter((file) => firstDay(dayFacts(file), 1).broken.length === 0);
+    expect(there.length).toBeGreaterThan(50);
   });
 });
 

@@ -39,7 +39,7 @@ export function planToBeginWith(problem: WholeProblem, seed: number): readonly P
         spans: limit.spans.filter(between),
       })),
     },
-    { seed, brief: true },
+    { seed, search: 'brief' },
   );
   return answer.status === 'feasible' ? answer.placed : null;
 }
