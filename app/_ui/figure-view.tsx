@@ -8,7 +8,10 @@ import { Whisker } from './whisker';
 export type FigureSize = 'lead' | 'large' | 'usual';
 
 /** A published number says itself where it adds up only because of rounding. */
-type Published = PrintedFigure & { readonly onlyByRounding?: boolean };
+type Published = PrintedFigure & {
+  readonly onlyByRounding?: boolean;
+  readonly said?: { readonly words: string; readonly outside: boolean } | null;
+};
 
 interface Props {
   readonly figure: Figure;
@@ -68,6 +71,7 @@ export function FigureView({ figure, published, size = 'large', note, href }: Pr
           </Link>
         )}
         {published?.onlyByRounding && <span className="block text-fine">{ONLY_BY_ROUNDING}</span>}
+        {published?.said && <Said {...published.said} />}
         {note && <span className="block text-fine">{note}</span>}
       </dd>
     </div>
@@ -78,6 +82,18 @@ export function FigureView({ figure, published, size = 'large', note, href }: Pr
 const RANGE_LINK = 'link inline-block group-hover:decoration-ink';
 
 const ONLY_BY_ROUNDING = 'adds up only because of rounding';
+
+/** What was said of a number in front of the camera, and whether its sources still allow it. */
+function Said({ words, outside }: { readonly words: string; readonly outside: boolean }) {
+  return (
+    <span className={`block text-fine ${outside ? 'font-semibold text-hand' : ''}`}>
+      {words}
+      {outside && `, ${OUTSIDE}`}
+    </span>
+  );
+}
+
+const OUTSIDE = 'outside its range';
 
 /** Where a number leads, for what reads aloud. */
 function To({ label }: { readonly label: string }) {
@@ -134,6 +150,7 @@ export function FigureText({ figure, published, href, whisker = false }: TextPro
     <>
       {words}
       {published?.onlyByRounding && <RoundingMark />}
+      {published?.said?.outside && <SaidMark words={published.said.words} />}
     </>
   );
   const shown = figure.provisional.length > 0 ? <Provisional inline>{number}</Provisional> : number;
@@ -166,6 +183,18 @@ function RoundingMark() {
     <span title={ONLY_BY_ROUNDING}>
       <span aria-hidden="true">*</span>
       <span className="unseen">, {ONLY_BY_ROUNDING}</span>
+    </span>
+  );
+}
+
+/** The dagger at a number whose sources do not allow what was said of it. */
+function SaidMark({ words }: { readonly words: string }) {
+  return (
+    <span title={`${words}, ${OUTSIDE}`}>
+      <span aria-hidden="true">†</span>
+      <span className="unseen">
+        , {words}, {OUTSIDE}
+      </span>
     </span>
   );
 }

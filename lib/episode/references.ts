@@ -1,5 +1,6 @@
 import type { Problem } from '#lib/result';
 import { recipesOf } from '#lib/episode/context';
+import { scopeKey } from '#lib/episode/said-line';
 import { recipeRing } from '#lib/episode/made-from';
 import { recipeProblems, type Refer, type Say } from '#lib/episode/recipe-references';
 import type { EpisodeFile, Recipe, Segment } from '#lib/episode/schema';
@@ -52,6 +53,7 @@ export function referenceProblems(file: EpisodeFile): Problem[] {
     refer(`packs[${index}].foodId`, 'food', known.foods, pack.foodId);
   });
   dayProblems(file, known, say, refer);
+  saidProblems(file, known, say, refer);
   return problems;
 }
 
@@ -154,4 +156,18 @@ function dayProblems(file: EpisodeFile, known: KnownIds, say: Say, refer: Refer)
       say(`day.appointments[${index}].endMin`, 'order', 'ends before it starts');
     }
   });
+}
+
+function saidProblems(file: EpisodeFile, known: KnownIds, say: Say, refer: Refer): void {
+  const scopes = new Set<string>();
+  file.said.forEach(({ scope }, index) => {
+    const at = `said[${index}].scope`;
+    if (scope.kind !== 'day') refer(`${at}.segmentId`, 'segment', known.segments, scope.segmentId);
+    const key = scopeKey(scope);
+    if (scopes.has(key)) say(at, 'duplicate', 'is said twice: of each scope the last stands');
+    scopes.add(key);
+  });
+  if (file.said.length > 0 && file.day === null) {
+    say('said', 'no-day', 'what was said in front of the camera was said on a filming day');
+  }
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { NUTRIENT_NAMES, STATED_NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import { foodSchema, stateSchema } from '#lib/foods/food';
+import { saidLineSchema } from '#lib/episode/said-line';
 import {
   CORE_MILLI_C,
   LONGEST_STEP_S,
@@ -607,6 +608,8 @@ export const episodeFileSchema = z.object({
   /** Recipes that ingredients are made from and that no segment of this episode has. */
   recipes: z.array(recipeSchema).max(200).default([]),
   day: filmingDaySchema.nullable(),
+  /** What was said in front of the camera, on any of its days, and stands; of each scope one. */
+  said: z.array(saidLineSchema).max(2000).default([]),
   stock: z.array(stockLotSchema).max(5000),
   packs: z.array(packSchema).max(2000),
 });

@@ -9,17 +9,37 @@ import type {
   PortionFigures,
 } from '#lib/figures/episode-figures';
 import { figureStatus, type Figure, type ProvisionalPart } from '#lib/figures/figure';
+import {
+  hedgeWord,
+  isOutside,
+  spokenNumbers,
+  type SpokenNumber,
+} from '#lib/figures/spoken-numbers';
 import { printFigure, someOf, type PrintedFigure } from '#lib/figures/print-figure';
 import { tally, type TalliedNumber, type TallyNode } from '#lib/figures/tally';
-import { printTo, roundTo } from '#lib/units/print';
+import { localDate } from '#lib/units/local-date';
+import { printCount, printTo, roundTo } from '#lib/units/print';
+import { printDayOfMonth } from '#lib/units/print-date';
 
 /** A number as it is written and said everywhere, with the remark that it may need. */
 export interface PublishedNumber extends PrintedFigure {
   readonly onlyByRounding: boolean;
   /** True for a number that was spoken and that the others cannot be made to add up with. */
   readonly clashes: boolean;
+  /** What was said of it in front of the camera, or null. */
+  readonly said: SaidOfNumber | null;
   /** Ingredients in it whose food waits for the person's word. */
   readonly provisional: readonly ProvisionalPart[];
+}
+
+/** A number as it was said in front of the camera. */
+export interface SaidOfNumber {
+  /** "said on 14 Nov: about 640 kcal". */
+  readonly words: string;
+  /** Said as it stands, so that it is the number that is written too. */
+  readonly fixed: boolean;
+  /** No amount that the figure's sources allow is covered by what was said. */
+  readonly outside: boolean;
 }
 
 export type NumberScope =
@@ -30,16 +50,10 @@ export type NumberScope =
 /** Looks up the one printed form of a figure; throws for a scope the episode does not have. */
 export type PublishedNumbers = (nutrient: Nutrient, scope: NumberScope) => PublishedNumber;
 
-/** A number that has been said in front of the camera, in its nutrient's unit: it stands. */
-export interface SpokenNumber {
-  readonly nutrient: Nutrient;
-  readonly scope: NumberScope;
-  readonly amount: number;
-}
-
 export interface PublishedOptions {
   /** What calories are rounded to; what the episode says if left out. Ranges keep their whole calories. */
   readonly energyStep?: EnergyStep;
+  /** What was said in front of the camera; what the file knows of it if left out. */
   readonly spoken?: readonly SpokenNumber[];
 }
 
@@ -56,13 +70,17 @@ export function publishedStep(nutrient: Nutrient, energyStep: EnergyStep = 1): n
  * they agree wherever they appear and segments add up to the day. A nutrient that is incomplete anywhere
  * is not tallied: its numbers are rounded alone, 'at least' downwards.
  * Equal portions print one number, the dish divided, and are not tied to the sum, unless one is what is eaten.
- * What has been spoken stands as it was said, and the others give way; where they cannot, it `clashes`.
+ * What has been spoken stands as it was said, and the others give way; where they cannot, it `clashes`. `said` tells
+ * it, also where it was said as 'about' and fixes nothing, and whether the figure still allows it.
  * @example publishedNumbers(file, figures, { energyStep: 10 })('energyKcal', { kind: 'day' }).text // '1290'
  */
 export function publishedNumbers(
   file: EpisodeFile,
   figures: EpisodeFigures,
-  { energyStep = file.episode.energyStep, spoken = [] }: PublishedOptions = {},
+  {
+    energyStep = file.episode.energyStep,
+    spoken = spokenNumbers(file.said),
+  }: PublishedOptions = {},
 ): PublishedNumbers {
   const dishes = dishesOf(file.episode.segments);
   const nodes = new Map(dishes.flatMap(nodesOf));
@@ -71,8 +89,15 @@ export function publishedNumbers(
     const key = keyOf(scope);
     return nodes.get(key) ?? key;
   };
-  const said = new Map(
-    spoken.map(({ nutrient, scope, amount }) => [`${nutrient} ${nodeOf(scope)}`, amount]),
+  const keyed = spoken.map((one): [string, SpokenNumber] => [
+    `${one.nutrient} ${nodeOf(one.scope)}`,
+    one,
+  ]);
+  const saidAs = new Map(keyed);
+  const said = new Map<string, number>(
+    keyed.flatMap(([key, { amount, hedge }]) =>
+      (hedge ?? 'exact') === 'exact' ? [[key, amount] as const] : [],
+    ),
   );
   const tallied = new Map<string, TalliedNumber>();
   const clashing = new Set<string>();
@@ -89,11 +114,14 @@ export function publishedNumbers(
     const key = `${nutrient} ${nodeOf(scope)}`;
     const step = publishedStep(nutrient, energyStep);
     const { text, number, status } = printFigure(figure, step);
+    const saidHere = saidOf(saidAs.get(key), figure, file.kitchen.zone);
+    const misses = saidHere?.fixed === true && saidHere.outside;
     const common = {
       ...inRegion(printFigure(figure, publishedStep(nutrient)), figures.region),
       provisional: figure.provisional,
-      onlyByRounding: tallied.get(key)?.onlyByRounding ?? false,
+      onlyByRounding: !misses && (tallied.get(key)?.onlyByRounding ?? false),
       clashes: clashing.has(key),
+      said: saidHere,
     };
     const spokenHere = status === 'known' ? said.get(key) : undefined;
     const amount = tallied.get(key)?.printed ?? spokenHere;
@@ -101,6 +129,22 @@ export function publishedNumbers(
     // What was said in finer digits is not rounded again.
     const shown = printTo(amount, spokenHere === undefined ? step : finestStep(amount, step));
     return { ...common, text: shown, number: shown };
+  };
+}
+
+function saidOf(
+  spoken: SpokenNumber | undefined,
+  figure: Figure,
+  zone: string,
+): SaidOfNumber | null {
+  if (!spoken) return null;
+  const { amount, hedge, at } = spoken;
+  const on = at === undefined ? '' : ` on ${printDayOfMonth(localDate(new Date(at), zone))}`;
+  const { unit } = printFigure(figure);
+  return {
+    words: `said${on}: ${hedgeWord(hedge)}${printCount(amount)} ${unit}`,
+    fixed: (hedge ?? 'exact') === 'exact',
+    outside: isOutside(spoken, figure),
   };
 }
 

@@ -6,6 +6,7 @@ import type {
   PublishedNumber,
   PublishedNumbers,
 } from '#lib/figures/published-numbers';
+import { hedgeWord } from '#lib/figures/spoken-numbers';
 import { printCount, printGrams, roundTo, settled } from '#lib/units/print';
 
 /** How closely a number is said. */
@@ -70,15 +71,8 @@ export function spokenStep(halfWidth: number): number {
  */
 export function spokenNumber(figure: Figure, published: string, chosen?: number): string | null {
   const spoken = spokenAmount(figure, published, chosen);
-  return spoken && HEDGES[spoken.hedge] + printCount(spoken.amount);
+  return spoken && hedgeWord(spoken.hedge) + printCount(spoken.amount);
 }
-
-const HEDGES: Readonly<Record<Hedge, string>> = {
-  exact: '',
-  about: 'about ',
-  atLeast: 'at least ',
-  atMost: 'at most ',
-};
 
 /** The number that `spokenNumber` puts into words. `spokenAmount(energy, '1285')` → 1300, about */
 function spokenAmount(

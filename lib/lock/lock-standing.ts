@@ -4,6 +4,8 @@ import type { EpisodeFigures } from '#lib/figures/episode-figures';
 import { printFigure } from '#lib/figures/print-figure';
 import { NUTRIENTS } from '#lib/foods/nutrients';
 import { ENGINE_VERSION, lockHolds } from '#lib/lock/numbers-lock';
+import { localDate } from '#lib/units/local-date';
+import { printDayOfMonth } from '#lib/units/print-date';
 
 /** Where an episode's numbers stand: never locked, locked, or locked and then changed underneath. */
 export type LockStanding = 'draft' | 'locked' | 'broken';
@@ -43,7 +45,10 @@ const kept = frozen.extend({
       }),
     ),
   }),
-  file: z.object({ episode: z.object({ energyStep: z.number().default(1) }) }),
+  file: z.object({
+    episode: z.object({ energyStep: z.number().default(1) }),
+    said: z.array(z.object({ id: z.string() })).default([]),
+  }),
 });
 
 /** What a change under a lock is told by: energy and protein of each dish, whole. */
@@ -87,8 +92,26 @@ export function whyBroken(
     energyStep === lock.file.episode.energyStep
       ? []
       : [`calories are written to ${energyStep} kcal now`];
-  const words = [...changes, ...gone.map(({ title }) => `${title} is gone`), ...step];
+  const words = [
+    ...changes,
+    ...gone.map(({ title }) => `${title} is gone`),
+    ...step,
+    ...saidSince(lock.file.said, file),
+  ];
   return words.length > 0
     ? words.join('; ')
     : 'an ingredient, food, portion or answer under it has changed, and no dish by a whole number';
+}
+
+/** Lines said in front of the camera since a lock, or not said after all: they fix other numbers. */
+function saidSince(before: readonly { readonly id: string }[], file: EpisodeFile): string[] {
+  const { zone } = file.kitchen;
+  const fresh = file.said.filter(({ id }) => !before.some((line) => line.id === id));
+  const gone = before.filter(({ id }) => !file.said.some((line) => line.id === id));
+  return [
+    ...fresh.map(({ at, text }) => {
+      return `on ${printDayOfMonth(localDate(new Date(at), zone))} you said “${text}”`;
+    }),
+    ...(gone.length > 0 && fresh.length === 0 ? ['a line that was said no longer counts'] : []),
+  ];
 }

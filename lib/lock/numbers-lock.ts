@@ -4,6 +4,7 @@ import Fraction from 'fraction.js';
 import { recipesOf, usedFoodIds } from '#lib/episode/context';
 import type { EpisodeFile, Ratio, Recipe, RecipeLine } from '#lib/episode/schema';
 import { episodeFigures, type EpisodeFigures } from '#lib/figures/episode-figures';
+import { spokenNumbers } from '#lib/figures/spoken-numbers';
 import type { Food } from '#lib/foods/food';
 
 /** Version of the snapshot's shape, and of the code that computes figures: code also changes numbers. */
@@ -51,7 +52,8 @@ export function lockHolds(
 }
 
 /**
- * What numbers rest on: foods used, amounts, readings, portions, eaten shares, region, scales and spreads.
+ * What numbers rest on: foods used, amounts, readings, portions, eaten shares, region, scales and spreads, and what was
+ * said in front of the camera.
  * Titles, steps, dates and stock are not: changing them breaks no lock.
  */
 function hashInputs(file: EpisodeFile, foodPart: typeof wholeFood = foodInputs): string {
@@ -87,10 +89,17 @@ function hashInputs(file: EpisodeFile, foodPart: typeof wholeFood = foodInputs):
         .sort((a, b) => (a.id < b.id ? -1 : 1)),
       region: file.episode.region,
       ...(file.episode.energyStep === 1 ? {} : { energyStep: file.episode.energyStep }),
+      ...saidInputs(file),
       scales: file.kitchen.scales,
       spreads: file.kitchen.spreads,
     }),
   );
+}
+
+/** What was said in front of the camera fixes numbers; absent where nothing was, as in locks taken before. */
+function saidInputs({ said }: EpisodeFile) {
+  const fixed = spokenNumbers(said).filter(({ hedge }) => hedge === 'exact');
+  return fixed.length === 0 ? {} : { said: fixed.map(({ at: _, hedge: __, ...number }) => number) };
 }
 
 /** What a food's numbers rest on: a label read again that says the same is no change under a lock. */

@@ -1,52 +1,7 @@
-import type { NumberScope, SpokenNumber } from '#lib/figures/published-numbers';
 import type { SayLine, SayNumber } from '#lib/figures/say-line';
+import { hedgeWord, saidSpan } from '#lib/figures/spoken-numbers';
 import { NUTRIENTS } from '#lib/foods/nutrients';
 import { printCount, roundTo, settled } from '#lib/units/print';
-
-/** A line that was said at the take: its numbers are locked there and then. */
-export interface SaidLine {
-  readonly scope: SaidScope;
-  readonly numbers: readonly SayNumber[];
-}
-
-export type SaidScope =
-  | { readonly kind: 'day' }
-  | { readonly kind: 'whole' | 'half' | 'soFar'; readonly segmentId: string }
-  | { readonly kind: 'portion'; readonly segmentId: string; readonly portionId: string };
-
-/**
- * The numbers of lines that were said, as the tally takes them: fixed first. What was said as 'about' or 'at least'
- * fixes no whole number, and half of a dish is none of the tally's.
- * @param upTo where only the dishes up to one are tallied, its segment: what was said of the day so far is then the
- * day's number
- */
-export function spokenNumbers(
-  said: readonly SaidLine[],
-  upTo: string | null = null,
-): SpokenNumber[] {
-  return said.flatMap(({ scope, numbers }) => {
-    const of = tallied(scope, upTo);
-    if (of === null) return [];
-    return numbers
-      .filter(({ hedge }) => hedge === 'exact')
-      .map(({ nutrient, amount }) => ({ nutrient, scope: of, amount }));
-  });
-}
-
-function tallied(scope: SaidScope, upTo: string | null): NumberScope | null {
-  switch (scope.kind) {
-    case 'day':
-      return upTo === null ? { kind: 'day' } : null;
-    case 'soFar':
-      return scope.segmentId === upTo ? { kind: 'day' } : null;
-    case 'whole':
-      return { kind: 'whole', segmentId: scope.segmentId };
-    case 'portion':
-      return { kind: 'portion', portionId: scope.portionId };
-    case 'half':
-      return null;
-  }
-}
 
 /** How what was said stands against what it would be now. */
 export interface SaidChange {
@@ -59,8 +14,7 @@ export interface SaidChange {
 /**
  * What has changed under a line since it was said; null while every number of it is what it was.
  *
- * What was said covers (MODEL, D.1) half a unit about a number said as it stands, five about one of 100 or more that
- * ends in 0, with 'about' 5 % and at least 5 kcal or 1 g; 'at least' and 'at most' all to their side.
+ * What was said covers is `saidSpan`.
  * @example saidChange([{ nutrient: 'energyKcal', amount: 640, hedge: 'exact', value: 640.2 }], lineNow, 'US')
  *   // { kind: 'off', words: 'You said 640 calories, it is now 655.' }
  */
@@ -100,36 +54,23 @@ function isSame(said: SayNumber, now: SayNumber): boolean {
   return settled(said.value) === settled(now.value);
 }
 
-function covers({ nutrient, amount, hedge }: SayNumber, now: SayNumber): boolean {
+function covers(said: SayNumber, now: SayNumber): boolean {
   // Without an upper bound only its own kind of words can cover it.
-  if (now.value === null) return hedge === 'atLeast' && now.amount >= amount;
-  switch (hedge) {
-    case 'atLeast':
-      return now.value >= amount;
-    case 'atMost':
-      return now.value <= amount;
-    case 'about': {
-      const least = nutrient === 'energyKcal' ? 5 : 1;
-      return Math.abs(now.value - amount) <= Math.max(least, amount * 0.05);
-    }
-    case 'exact': {
-      const half = amount >= 100 && amount % 10 === 0 ? 5 : 0.5;
-      return settled(Math.abs(now.value - amount)) <= half;
-    }
-  }
+  if (now.value === null) return said.hedge === 'atLeast' && now.amount >= said.amount;
+  const { low, high } = saidSpan(said);
+  const value = settled(now.value);
+  return settled(low) <= value && value <= settled(high);
 }
-
-const HEDGES = { exact: '', about: 'about ', atLeast: 'at least ', atMost: 'at most ' } as const;
 
 function saidWords({ nutrient, amount, hedge }: SayNumber, region: 'US' | 'EU'): string {
   const unit =
     nutrient === 'protein' ? 'grams of protein' : region === 'US' ? 'calories' : 'kilocalories';
-  return `${HEDGES[hedge]}${printCount(amount)} ${unit}`;
+  return `${hedgeWord(hedge)}${printCount(amount)} ${unit}`;
 }
 
 /** Whole units; a tenth where whole ones would read as what was said. */
 function nowWords(said: SayNumber, { nutrient, amount, value, hedge }: SayNumber): string {
-  if (value === null) return `${HEDGES[hedge]}${printCount(amount)}`;
+  if (value === null) return `${hedgeWord(hedge)}${printCount(amount)}`;
   const whole = roundTo(value, 1);
   if (whole !== said.amount) return printCount(whole);
   return `${String(roundTo(value, 0.1))} ${NUTRIENTS[nutrient].unit}`;

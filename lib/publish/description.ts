@@ -64,6 +64,7 @@ export function description(
       ? dayBlock(file, figures, numbers)
       : [],
     roundingNote(figures, dishes, numbers),
+    saidNote(dishes, figures, numbers),
     allergenBlock(allergens.contains, allergens.mayContain),
     cautions(file),
     episode.disclosure === '' ? [] : [episode.disclosure],
@@ -105,7 +106,17 @@ function numberText(number: PublishedNumber, region: 'US' | 'EU'): string {
   const isEnergy = number.unit === 'kcal' || number.unit === 'kJ';
   if (number.number === null) return `${isEnergy ? ENERGY_WORD[region] : number.label} open`;
   const words = isEnergy ? '' : ` ${number.label}`;
-  return `${number.text}${number.onlyByRounding ? '*' : ''} ${number.unit}${words}`;
+  return `${number.text}${markOf(number)} ${number.unit}${words}`;
+}
+
+/** A number that was said and that the ingredients do not support, or that cannot add up, is marked apart. */
+function markOf(number: PublishedNumber): string {
+  if (isSaidAgainst(number)) return '†';
+  return number.onlyByRounding ? '*' : '';
+}
+
+function isSaidAgainst({ said, clashes, status }: PublishedNumber): boolean {
+  return status === 'known' && said !== null && said.fixed && (said.outside || clashes);
 }
 
 function dishBlock(dish: Dish, file: EpisodeFile, numbers: PublishedNumbers): string[] {
@@ -153,7 +164,8 @@ function dayBlock(file: EpisodeFile, figures: EpisodeFigures, numbers: Published
   const notCounted = other?.kind === 'notCounted' ? [`Not counted: ${other.what}`] : [];
   const parts = figures.dishes.map((dish) => {
     const energy = numbers('energyKcal', { kind: 'eaten', segmentId: dish.segmentId });
-    return `${dish.title} ${energy.number === null ? 'open' : energy.text}`;
+    const mark = isSaidAgainst(energy) ? '†' : '';
+    return `${dish.title} ${energy.number === null ? 'open' : energy.text + mark}`;
   });
   return [
     `${title}: ${numbersLine(numbers, { kind: 'day' }, file.episode.region)}`,
@@ -172,9 +184,39 @@ function roundingNote(
     ...dishes.map((dish) => ({ kind: 'whole', segmentId: dish.id }) as const),
   ];
   const starred = scopes.some((scope) =>
-    figures.nutrients.some((nutrient) => numbers(nutrient, scope).onlyByRounding),
+    figures.nutrients.some((nutrient) => markOf(numbers(nutrient, scope)) === '*'),
   );
   return starred ? ['* adds up only because of rounding'] : [];
+}
+
+/** What is meant by a number that was said and that the rest does not support: nothing of it is hidden. */
+function saidNote(
+  dishes: readonly Dish[],
+  figures: EpisodeFigures,
+  numbers: PublishedNumbers,
+): string[] {
+  const scopes: (readonly [string, NumberScope])[] = [
+    ...dishes.flatMap((dish): (readonly [string, NumberScope])[] => [
+      [dish.title, { kind: 'whole', segmentId: dish.id }],
+      ...dish.recipe.portions.map(({ id, name }) => {
+        return [`${dish.title}, ${name}`, { kind: 'portion', portionId: id }] as const;
+      }),
+    ]),
+    [figures.dayIsWhole ? 'The whole day' : 'The dishes shown', { kind: 'day' }],
+  ];
+  return scopes.flatMap(([title, scope]) =>
+    HEADLINE_NUTRIENTS.flatMap((nutrient) => {
+      const number = numbers(nutrient, scope);
+      if (!isSaidAgainst(number)) return [];
+      const what = number.unit === 'kcal' ? '' : ` ${number.label}`;
+      const why = number.said?.outside
+        ? `by the ingredients it is ${number.range} ${number.unit}`
+        : 'it does not add up with the other numbers that were said';
+      return [
+        `† ${title}: ${number.text} ${number.unit}${what} is what was said in the video; ${why}.`,
+      ];
+    }),
+  );
 }
 
 function allergenBlock(

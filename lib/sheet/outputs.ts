@@ -64,15 +64,14 @@ function figuresData(file: EpisodeFile, figures: EpisodeFigures, clock: SheetClo
     of === null
       ? null
       : Object.fromEntries(
-          Object.values(of).map((figure) => [
-            figure.nutrient,
-            {
-              ...told(figure),
-              shown: printFigure(figure).text,
-              published: numbers(figure.nutrient, scope).text,
-              unit: printFigure(figure).unit,
-            },
-          ]),
+          Object.values(of).map((figure) => {
+            const { text: published, said } = numbers(figure.nutrient, scope);
+            const { text: shown, unit } = printFigure(figure);
+            return [
+              figure.nutrient,
+              { ...told(figure), shown, published, unit, ...(said === null ? {} : { said }) },
+            ];
+          }),
         );
   return {
     format: 'scale-and-slate/figures',

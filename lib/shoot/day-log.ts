@@ -1,6 +1,6 @@
 import type { CameraClock } from '#lib/shoot/camera-clock';
 import type { PlanEntry } from '#lib/shoot/plan';
-import type { Said } from '#lib/shoot/said-entries';
+import type { Said } from '#lib/episode/said-line';
 import type { Display, Weighed } from '#lib/shoot/scale-entries';
 
 /**

@@ -1,11 +1,5 @@
+import { scopeKey, type SaidLine } from '#lib/episode/said-line';
 import { inDayOrder, type DayEvent } from '#lib/shoot/day-log';
-import { scopeKey, type Said } from '#lib/shoot/said-entries';
-
-/** A line that was said, and when. */
-export interface DaySaid extends Said {
-  readonly id: string;
-  readonly at: string;
-}
 
 /**
  * What was said in front of the camera and stands: of each scope the last, in the order of saying. A line that was
@@ -13,12 +7,12 @@ export interface DaySaid extends Said {
  *
  * Law: the same for every order and any repetition of its input.
  */
-export function foldSaid(events: readonly DayEvent[]): DaySaid[] {
+export function foldSaid(events: readonly DayEvent[]): SaidLine[] {
   const ordered = inDayOrder(events);
   const not = new Set(
     ordered.flatMap((event) => (event.kind === 'unsaid' ? event.payload.saidId : [])),
   );
-  const stands = new Map<string, DaySaid>();
+  const stands = new Map<string, SaidLine>();
   for (const event of ordered) {
     if (event.kind !== 'said' || not.has(event.id)) continue;
     const key = scopeKey(event.payload.scope);

@@ -262,8 +262,8 @@ export function importDay(
   episodeId: string,
   kitchenId: string,
   ids: ImportIds,
+  dayId: string = uuid(),
 ): Edit[] {
-  const dayId = uuid();
   return [
     create('FilmingDay', { id: dayId, kitchenId, ...dayColumns(day) }),
     create('DayEpisode', { id: uuid(), dayId, episodeId }),

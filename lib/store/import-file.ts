@@ -16,6 +16,7 @@ import { importFoods } from '#lib/store/import-foods';
 import { ImportIds } from '#lib/store/import-ids';
 import { importKitchen } from '#lib/store/import-kitchen';
 import { importStock } from '#lib/store/import-stock';
+import { importSaid } from '#lib/store/said-rows';
 import { write } from '#lib/store/write';
 
 /**
@@ -42,7 +43,11 @@ export async function importEpisodeFile(
   edits.push(...kitchen.edits);
   edits.push(...importRecipes(file.recipes, ids));
   edits.push(...importEpisode(file.episode, episodeId, kitchen.kitchenId, ids));
-  if (file.day) edits.push(...importDay(file.day, episodeId, kitchen.kitchenId, ids));
+  if (file.day) {
+    const dayId = uuid();
+    edits.push(...importDay(file.day, episodeId, kitchen.kitchenId, ids, dayId));
+    edits.push(...importSaid(file.said, dayId, ids));
+  }
   edits.push(...(await importStock(file, creatorId, ids)));
   if (ids.problems.length > 0) return { ok: false, problems: ids.problems };
   const label = `Import ${file.episode.title}`;

@@ -27,6 +27,7 @@ import {
   PACK_INCLUDE,
   type EpisodeTree,
 } from '#lib/store/load';
+import { loadSaid, saidOf } from '#lib/store/said-rows';
 
 export interface ReadEpisodeOptions {
   /** Which of its filming days; without it the last by date. */
@@ -47,7 +48,7 @@ export async function readEpisodeFile(
   const creatorId = options.creatorId ?? DEFAULT_CREATOR_ID;
   const loaded = await inTransaction((tx) => loadAll(tx, episodeId, creatorId));
   if (!loaded) return null;
-  const { episode, madeFrom, kitchen, usedScales, foods, lots, packs, creator } = loaded;
+  const { episode, madeFrom, kitchen, usedScales, foods, lots, packs, creator, saidRows } = loaded;
   const present = presentIn(episode, madeFrom, foods, kitchen ?? DEFAULT_KITCHEN);
   const day = dayOf(episode, options.dayId);
   const order = new Map(foods.map((food, index) => [food.id, index]));
@@ -63,6 +64,7 @@ export async function readEpisodeFile(
     episode: episodeFrom(episode, present),
     recipes: madeFrom.map((recipe) => recipeFrom(recipe, present)),
     day: day ? dayFrom(day, present) : null,
+    said: saidOf(saidRows, present.segments),
     stock: lots.sort(byFood).map(lotFrom),
     packs: packs.sort(byFood).map(packFrom),
   });
@@ -114,6 +116,12 @@ async function loadAll(tx: Tx, episodeId: string, creatorId: string) {
     ),
     packs: await byIds(ids, (some) =>
       tx.pack.findMany({ where: { ...own, foodId: { in: some } }, include: PACK_INCLUDE }),
+    ),
+    saidRows: await loadSaid(
+      tx,
+      episodeId,
+      episode.days.map(({ dayId }) => dayId),
+      creatorId,
     ),
     creator: await tx.creator.findUnique({ where: { id: creatorId } }),
   };

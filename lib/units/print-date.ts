@@ -22,3 +22,9 @@ export function printDay(date: string): string {
   const weekday = DAYS[new Date(Date.UTC(year ?? 0, (month ?? 1) - 1, day)).getUTCDay()];
   return `${weekday} ${day} ${MONTHS[(month ?? 1) - 1]}`;
 }
+
+/** A local date without its weekday: `printDayOfMonth('2026-11-14')` → `'14 Nov'`. */
+export function printDayOfMonth(date: string): string {
+  const day = printDay(date);
+  return day === date ? date : day.slice(day.indexOf(' ') + 1);
+}

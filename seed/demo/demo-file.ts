@@ -77,6 +77,7 @@ export function demoFile(references: readonly Food[]): EpisodeFile {
       disclosure: 'Nobody paid for anything in this video. I bought it all on the quay.',
     },
     day: DAY,
+    said: [],
     stock: [...STOCK],
     packs: [...PACKS],
   };

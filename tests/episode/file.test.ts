@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { episodeFileText, parseEpisodeData, parseEpisodeFile } from '#lib/episode/file';
+import type { SaidLine } from '#lib/episode/said-line';
 import { stableJson } from '#lib/episode/stable-json';
 import { randomDay } from '../shoot/random-day';
 import { aDish, aFile, aFood, aLine, aReading, aRecipe, aTalk, grams } from '../support/build';
@@ -21,6 +22,11 @@ function broken(change: (file: typeof good) => void): unknown {
 function faults(data: unknown): string[] {
   const result = parseEpisodeData(data);
   return result.ok ? [] : result.problems.map((problem) => `${problem.path}: ${problem.code}`);
+}
+
+function saidLine(id: string, scope: SaidLine['scope']): SaidLine {
+  const numbers = [{ nutrient: 'energyKcal', amount: 640, hedge: 'exact', value: 640 } as const];
+  return { id, at: '2026-11-14T11:40:00Z', scope, text: 'It has 640 calories.', numbers };
 }
 
 describe('the episode file', () => {
@@ -202,6 +208,28 @@ describe('the episode file', () => {
           useBy: null,
           moves: [],
         });
+      },
+    ],
+    [
+      'what was said of a segment that is not there',
+      'said[0].scope.segmentId: unknown-id',
+      (f: typeof good) => {
+        f.said.push(saidLine('gone', { kind: 'whole', segmentId: 'gone' }));
+      },
+    ],
+    [
+      'what was said twice of the same',
+      'said[1].scope: duplicate',
+      (f: typeof good) => {
+        f.said.push(saidLine('one', { kind: 'day' }), saidLine('two', { kind: 'day' }));
+      },
+    ],
+    [
+      'what was said without a filming day',
+      'said: no-day',
+      (f: typeof good) => {
+        f.day = null;
+        f.said.push(saidLine('one', { kind: 'day' }));
       },
     ],
   ] as const)('finds %s', (_, fault, change) => {

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { parseEpisodeFile } from '#lib/episode/file';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { lockStanding, whyBroken } from '#lib/lock/lock-standing';
 import { takeLock } from '#lib/lock/numbers-lock';
@@ -49,4 +50,27 @@ test('calories written to another step break the lock, and say so', () => {
   expect(told).toBe('calories are written to 10 kcal now');
   const again = takeLock(coarser).snapshot;
   expect(lockStanding(again, coarser)).toBe('locked');
+});
+
+test('what is said in front of the camera breaks a lock taken before, since it fixes numbers; about fixes none', () => {
+  const segmentId = file.episode.segments.find(({ recipe }) => recipe !== null)?.id ?? '';
+  const saying = (hedge: 'exact' | 'about'): EpisodeFile => ({
+    ...file,
+    said: [
+      {
+        id: 'sd',
+        at: '2026-11-14T11:40:00Z',
+        scope: { kind: 'whole', segmentId },
+        text: 'The whole dish has 640 calories.',
+        numbers: [{ nutrient: 'energyKcal', amount: 640, hedge, value: 640 }],
+      },
+    ],
+  });
+  expect(lockStanding(snapshot, saying('about'))).toBe('locked');
+  const said = saying('exact');
+  expect(lockStanding(snapshot, said)).toBe('broken');
+  expect(whyBroken(snapshot, said, episodeFigures(said))).toBe(
+    'on 14 Nov you said “The whole dish has 640 calories.”',
+  );
+  expect(lockStanding(takeLock(said).snapshot, said)).toBe('locked');
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { SayLine, SayNumber } from '#lib/figures/say-line';
-import { saidChange, spokenNumbers } from '#lib/lock/said-numbers';
+import { saidChange } from '#lib/lock/said-numbers';
 
 const energy = (
   amount: number,
@@ -74,32 +74,5 @@ describe('what has changed since a line was said', () => {
       kind: 'off',
       words: 'You said 640 calories, it is now at least 640.',
     });
-  });
-});
-
-describe('what was said, as the tally takes it', () => {
-  const said = [
-    { scope: { kind: 'whole', segmentId: 'a' }, numbers: [energy(641), protein(26)] },
-    { scope: { kind: 'half', segmentId: 'a' }, numbers: [energy(321)] },
-    { scope: { kind: 'portion', segmentId: 'a', portionId: 'p' }, numbers: [energy(160, 'about')] },
-    { scope: { kind: 'soFar', segmentId: 'b' }, numbers: [energy(900)] },
-    { scope: { kind: 'day' }, numbers: [energy(1290)] },
-  ] as const;
-
-  it('is the numbers said as they stand; about, and half, fix none', () => {
-    expect(spokenNumbers(said)).toEqual([
-      { nutrient: 'energyKcal', scope: { kind: 'whole', segmentId: 'a' }, amount: 641 },
-      { nutrient: 'protein', scope: { kind: 'whole', segmentId: 'a' }, amount: 26 },
-      { nutrient: 'energyKcal', scope: { kind: 'day' }, amount: 1290 },
-    ]);
-  });
-
-  it('takes the day so far for the day where only its dishes are tallied', () => {
-    expect(spokenNumbers(said, 'b').at(-1)).toEqual({
-      nutrient: 'energyKcal',
-      scope: { kind: 'day' },
-      amount: 900,
-    });
-    expect(spokenNumbers(said, 'c')).toHaveLength(2);
   });
 });

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { dishesOnDay, type DishesOnDay } from '#lib/overview/dishes-on-day';
 import type { DayEvent, Entry } from '#lib/shoot/day-log';
 import { readingId } from '#lib/shoot/day-weighings';
-import type { SaidScope } from '#lib/shoot/said-entries';
+import type { SaidScope } from '#lib/episode/said-line';
 import { aDish, aFile, aFood, aReading, aRecipe, grams } from '../support/build';
 
 // 100 kcal and 10 g of protein in 100 g, as printed; so grams and kilocalories are one number.

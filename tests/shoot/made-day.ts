@@ -152,6 +152,7 @@ export function dayFile(
       pins: [],
       ...day,
     },
+    said: [],
     stock: [],
     packs: [],
   };

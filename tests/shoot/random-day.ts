@@ -147,6 +147,7 @@ function attempt(chance: Chance, seed: number): { file: EpisodeFile; witness: Ch
       disclosure: '',
     },
     day,
+    said: [],
     stock: [],
     packs: [],
   };

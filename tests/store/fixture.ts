@@ -449,6 +449,18 @@ export const FILE: EpisodeFile = {
       { id: 'pi-2', stepId: 'st-bake', notBeforeMin: null, notAfterMin: 780 },
     ],
   },
+  said: [
+    {
+      id: 'sd-1',
+      at: '2026-05-02T11:40:00Z',
+      scope: { kind: 'day' },
+      text: 'The whole day has about 600 kilocalories and 31 grams of protein.',
+      numbers: [
+        { nutrient: 'energyKcal', amount: 600, hedge: 'about', value: 612.4 },
+        { nutrient: 'protein', amount: 31, hedge: 'exact', value: 31.2 },
+      ],
+    },
+  ],
   stock: [
     {
       id: 'lot-1',

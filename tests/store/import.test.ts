@@ -198,6 +198,7 @@ describe('an imported file', () => {
             webLinks: [{ id: 'wl', label: v.hook, url: v.url }],
           },
           day: v.withDay ? FILE.day : null,
+          said: v.withDay ? FILE.said : [],
           stock: FILE.stock.map((lot) => ({
             ...lot,
             place: v.title,

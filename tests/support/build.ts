@@ -169,7 +169,7 @@ export function aFile(
   segments: Segment[],
   foods: Food[],
   more: { episode?: Partial<EpisodeFile['episode']>; resolutionMg?: number } & Partial<
-    Pick<EpisodeFile, 'stock' | 'packs' | 'day' | 'recipes'>
+    Pick<EpisodeFile, 'stock' | 'packs' | 'day' | 'recipes' | 'said'>
   > = {},
 ): EpisodeFile {
   return {
@@ -215,6 +215,7 @@ export function aFile(
       ...more.episode,
     },
     day: more.day ?? null,
+    said: more.said ?? [],
     stock: more.stock ?? [],
     packs: more.packs ?? [],
   };

@@ -28,7 +28,7 @@ function pages(file: EpisodeFile) {
   const text = description(file, figures);
   const page = {
     ...{ file, figures, numbers: confirmedOnly(numbers), description: text, revs: {} },
-    ...{ lock: null, copied: [] },
+    ...{ lock: null, copied: [], said: [] },
   };
   return {
     episode: renderToStaticMarkup(

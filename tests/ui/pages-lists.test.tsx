@@ -96,7 +96,15 @@ describe('the shopping page of the demo', () => {
 function publishPage(file: EpisodeFile, lock: PublishPage['lock'] = null): string {
   const figures = episodeFigures(file);
   const numbers = confirmedOnly(publishedNumbers(file, figures));
-  const page = { file, description: description(file), figures, numbers, lock, copied: [] };
+  const page = {
+    file,
+    description: description(file),
+    figures,
+    numbers,
+    lock,
+    copied: [],
+    said: [],
+  };
   return renderToStaticMarkup(<PublishView page={{ ...page, revs: {} }} />);
 }
 

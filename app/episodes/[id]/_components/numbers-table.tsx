@@ -56,6 +56,13 @@ export function NumbersTable({ caption, view, rows, nutrients }: Props) {
   const starred = rows.some(({ scope, figures }) =>
     nutrients.some((nutrient) => figures[nutrient] && view.numbers(nutrient, scope).onlyByRounding),
   );
+  const said = rows.flatMap(({ name, scope, figures }) => {
+    const told = nutrients.flatMap((nutrient) => {
+      const found = figures[nutrient] && view.numbers(nutrient, scope).said;
+      return found ? [`${found.words}${found.outside ? ', † outside its range' : ''}`] : [];
+    });
+    return told.length > 0 ? [`${name}: ${told.join('; ')}`] : [];
+  });
   return (
     <>
       <Table caption={caption} head={head}>
@@ -81,6 +88,11 @@ export function NumbersTable({ caption, view, rows, nutrients }: Props) {
         ))}
       </Table>
       {starred && <p className="mt-1 text-fine">* adds up only because of rounding</p>}
+      {said.map((words) => (
+        <p key={words} className="mt-1 text-fine">
+          {words}
+        </p>
+      ))}
     </>
   );
 }

@@ -4,6 +4,7 @@ import { episodeFigures } from '#lib/figures/episode-figures';
 import { ENERGY_STEPS } from '#lib/episode/schema';
 import { publishedNumbers } from '#lib/figures/published-numbers';
 import { countedNutrients } from '#lib/figures/shown-nutrients';
+import { saidStandings } from '#lib/overview/said-standing';
 import { description } from '#lib/publish/description';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { othersOf } from '../others';
@@ -35,6 +36,7 @@ export default async function NumbersPage({ params, searchParams }: Props) {
         editing: null,
       }}
       description={description(file)}
+      said={saidStandings(file, figures)}
       energyStep={ENERGY_STEPS.find((each) => String(each) === step)}
     />
   );

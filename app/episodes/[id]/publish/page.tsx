@@ -3,6 +3,7 @@ import { notFound } from 'next/navigation';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { confirmedOnly, publishedNumbers } from '#lib/figures/published-numbers';
 import { whyBroken } from '#lib/lock/lock-standing';
+import { saidStandings } from '#lib/overview/said-standing';
 import { description } from '#lib/publish/description';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { readLocks } from '#lib/store/read-locks';
@@ -39,6 +40,7 @@ export default async function PublishPage({ params }: Props) {
         numbers: confirmedOnly(publishedNumbers(file, figures)),
         revs: await readRevisions(id),
         lock: lock ?? null,
+        said: saidStandings(file, figures),
         copied,
       }}
     />

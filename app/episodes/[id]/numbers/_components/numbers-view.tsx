@@ -7,11 +7,13 @@ import type { DishFigures, Figures } from '#lib/figures/episode-figures';
 import type { EnergyStep } from '#lib/episode/schema';
 import type { NumberScope } from '#lib/figures/published-numbers';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
+import type { SaidStanding } from '#lib/overview/said-standing';
 import type { Description } from '#lib/publish/description';
 import { Disclosure } from '../../../../_ui/disclosure';
 import { DishRemarks } from '../../_components/dish-remarks';
 import { MatchPart } from '../../_components/match-part';
 import { PasteForm } from '../../_components/paste-form';
+import { SaidList } from '../../_components/said-list';
 import { revOf, type EpisodeView } from '../../_components/view';
 import { WrittenStep } from '../../_components/written-step';
 import { breakdownHref } from '../../breakdown/href';
@@ -22,6 +24,8 @@ import { SayDayPart, SayPart } from './say-part';
 interface Props {
   readonly view: EpisodeView;
   readonly description: Description;
+  /** What was said in front of the camera, as it stands now. */
+  readonly said?: readonly SaidStanding[];
   /** What calories are said to, where the person chose; else as their likely range supports. */
   readonly energyStep?: EnergyStep | undefined;
 }
@@ -29,7 +33,7 @@ interface Props {
 const TEXT = 'short-description';
 
 /** The short way: each dish's numbers, what they wait for, a line to say, and the description. Nothing else is asked. */
-export function NumbersView({ view, description, energyStep }: Props) {
+export function NumbersView({ view, description, said = [], energyStep }: Props) {
   const { episode } = view.file;
   const dishes = dishesOf(episode.segments);
   return (
@@ -51,10 +55,16 @@ export function NumbersView({ view, description, energyStep }: Props) {
               view={view}
               dish={dish}
               alone={dishes.length === 1}
+              said={said.filter(({ segmentId }) => segmentId === dish.id)}
               energyStep={energyStep}
             />
           ))}
           {dishes.length > 1 && <SayDayPart view={view} energyStep={energyStep} />}
+          <SaidPart
+            view={view}
+            about="The day"
+            said={said.filter(({ segmentId }) => segmentId === null)}
+          />
         </div>
         {dishes.length > 0 && (
           <section aria-labelledby="short-text" className="min-w-0">
@@ -93,10 +103,11 @@ interface DishProps {
   readonly dish: Dish;
   /** The only dish, whose title the slate says already. */
   readonly alone: boolean;
+  readonly said: readonly SaidStanding[];
   readonly energyStep: EnergyStep | undefined;
 }
 
-function DishNumbers({ view, dish, alone, energyStep }: DishProps) {
+function DishNumbers({ view, dish, alone, said, energyStep }: DishProps) {
   const figures = view.figures.dishes.find(({ segmentId }) => segmentId === dish.id);
   const { id: episodeId } = view.file.episode;
   const empty = dish.recipe.lines.length === 0;
@@ -112,6 +123,7 @@ function DishNumbers({ view, dish, alone, energyStep }: DishProps) {
           <SayPart view={view} dish={dish} figures={figures} energyStep={energyStep} />
         </>
       )}
+      <SaidPart view={view} about={dish.title} said={said} />
       <div className="mt-6">
         <Disclosure words={empty ? 'Paste the ingredients' : 'More ingredients'} open={empty}>
           <PasteForm episodeId={episodeId} recipeId={dish.recipe.id} />
@@ -121,7 +133,26 @@ function DishNumbers({ view, dish, alone, energyStep }: DishProps) {
   );
 }
 
-type FiguresProps = Omit<DishProps, 'alone' | 'energyStep'> & { readonly figures: DishFigures };
+interface SaidProps {
+  readonly view: EpisodeView;
+  readonly about: string;
+  readonly said: readonly SaidStanding[];
+}
+
+/** What was said in front of the camera: fixed there and then, so a change under it is told here. */
+function SaidPart({ view, about, said }: SaidProps) {
+  if (said.length === 0) return null;
+  return (
+    <section aria-label={`Said: ${about}`} className="mt-8">
+      <h3>Said in front of the camera</h3>
+      <SaidList episodeId={view.file.episode.id} said={said} named />
+    </section>
+  );
+}
+
+type FiguresProps = Omit<DishProps, 'alone' | 'said' | 'energyStep'> & {
+  readonly figures: DishFigures;
+};
 
 /** The equal portion that is said and shown first, where the dish has one. */
 function firstPortion({ recipe }: Dish): { readonly id: string; readonly of: number } | null {

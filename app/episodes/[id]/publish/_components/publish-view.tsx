@@ -2,9 +2,11 @@ import Link from 'next/link';
 import { ButtonForm } from '../../../../_forms/button-form';
 import { SlateHead } from '../../../../_ui/slate-head';
 import { printDay } from '#lib/units/print-date';
+import { isBroken } from '#lib/overview/said-standing';
 import type { Description } from '#lib/publish/description';
 import { printCount } from '#lib/units/print';
 import { DayAnswerForm } from '../../_components/day-answer-form';
+import { SaidList } from '../../_components/said-list';
 import { WrittenStep } from '../../_components/written-step';
 import { removeWebLink } from '../actions';
 import { AllergenPart } from './allergen-part';
@@ -19,15 +21,16 @@ const TEXT = 'description-text';
 export function PublishView({ page }: { readonly page: PublishPage }) {
   const { episode } = page.file;
   const { lock } = page;
+  const isShut = lock !== null && lock.broken === null && !page.said.some(isBroken);
   return (
     <>
       <SlateHead
         kind="Publish"
         title={episode.title}
-        shut={lock !== null && lock.broken === null}
+        shut={isShut}
         cells={[
           { name: 'Publish', value: episode.publishOn ? printDay(episode.publishOn) : 'not set' },
-          { name: 'Numbers', value: lock ? (lock.broken ? 'lock broken' : 'locked') : 'draft' },
+          { name: 'Numbers', value: standingWord(page) },
         ]}
       />
       <div className="grid grid-cols-1 gap-x-12 gap-y-10 lg:grid-cols-[minmax(0,1.6fr)_minmax(0,1fr)]">
@@ -66,6 +69,11 @@ export function PublishView({ page }: { readonly page: PublishPage }) {
       </div>
     </>
   );
+}
+
+function standingWord({ lock, said }: PublishPage): string {
+  if (lock?.broken != null || said.some(isBroken)) return 'lock broken';
+  return lock ? 'locked' : 'draft';
 }
 
 function DescriptionPart({ page }: { readonly page: PublishPage }) {
@@ -114,12 +122,25 @@ function lockWords(lock: PublishPage['lock']): string {
 
 function InTheWay({ page }: { readonly page: PublishPage }) {
   const { chapterFaults, open, unconfirmedAllergens } = page.description;
+  const isAllSaid = page.said.every((line) => line.change === null && !line.clashes);
   const episodeHref = `/episodes/${page.file.episode.id}`;
   return (
     <section aria-labelledby="in-the-way">
       <h2 id="in-the-way">Before you paste it</h2>
       {chapterFaults.length + open.length + unconfirmedAllergens.length === 0 && (
         <p className="mt-1 text-soft">Nothing is open: every number is known.</p>
+      )}
+      {page.said.length > 0 && (
+        <>
+          <h3 className="mt-3">Said in front of the camera</h3>
+          {!isAllSaid && (
+            <p className="mt-1">
+              The text keeps to what was said as it stands, and marks with † what the ingredients no
+              longer support.
+            </p>
+          )}
+          <SaidList episodeId={page.file.episode.id} said={page.said} named />
+        </>
       )}
       {page.lock?.broken != null && (
         <p className="mt-1 font-semibold text-hand">

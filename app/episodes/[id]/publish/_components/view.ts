@@ -1,6 +1,7 @@
 import type { EpisodeFile } from '#lib/episode/schema';
 import type { EpisodeFigures } from '#lib/figures/episode-figures';
 import type { PublishedNumbers } from '#lib/figures/published-numbers';
+import type { SaidStanding } from '#lib/overview/said-standing';
 import type { Description } from '#lib/publish/description';
 
 /** A text that was copied, with the lock that was taken with it. */
@@ -26,6 +27,8 @@ export interface PublishPage {
   readonly numbers: PublishedNumbers;
   readonly revs: Readonly<Record<string, number>>;
   readonly lock: NewestLock | null;
+  /** What was said in front of the camera, as it stands now. */
+  readonly said: readonly SaidStanding[];
   /** Newest first. */
   readonly copied: readonly Copied[];
 }

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Episode } from '#lib/episode/schema';
-import type { DayDish, DaySay, DishesOnDay } from '#lib/overview/dishes-on-day';
+import type { DayDish, DishesOnDay } from '#lib/overview/dishes-on-day';
+import type { DaySay } from '#lib/overview/says-of';
 import type { DayEvent, Entry } from '#lib/shoot/day-log';
 import { foldScale, readingId, weighingsNow } from '#lib/shoot/day-weighings';
 import type { DayFold } from '#lib/shoot/fold-day';

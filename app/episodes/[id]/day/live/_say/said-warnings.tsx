@@ -1,11 +1,11 @@
 import { Button } from '../../../../../_ui/button';
+import type { SaidLine } from '#lib/episode/said-line';
 import type { SaidChange } from '#lib/lock/said-numbers';
-import type { DaySay } from '#lib/overview/dishes-on-day';
-import type { DaySaid } from '#lib/shoot/fold-said';
+import type { DaySay } from '#lib/overview/says-of';
 
 /** A line that was said, whose numbers have changed since. */
 export interface SaidWarning {
-  readonly said: DaySaid;
+  readonly said: SaidLine;
   readonly change: SaidChange;
   /** The dish and what of it: "Barley bowl, one of 4". */
   readonly about: string;
@@ -18,7 +18,7 @@ interface Props {
   readonly warnings: readonly SaidWarning[];
   readonly ready: boolean;
   readonly onSaid: (say: DaySay) => void;
-  readonly onUnsaid: (said: DaySaid) => void;
+  readonly onUnsaid: (said: SaidLine) => void;
 }
 
 /** What was said and is another number by now, while it can still be said again. */

@@ -1,15 +1,15 @@
 import { Button } from '../../../../../_ui/button';
 import { CONTROL } from '../../../../../_ui/form/field';
-import type { DayDish, DaySay } from '#lib/overview/dishes-on-day';
-import type { DaySaid } from '#lib/shoot/fold-said';
-import { scopeKey } from '#lib/shoot/said-entries';
+import type { DayDish } from '#lib/overview/dishes-on-day';
+import type { DaySay } from '#lib/overview/says-of';
+import { scopeKey, type SaidLine } from '#lib/episode/said-line';
 import type { Unweighed } from '#lib/shoot/unweighed';
 
 interface Props {
   readonly dishes: readonly DayDish[];
   /** The dish at hand, or the one that was chosen. */
   readonly dish: DayDish;
-  readonly said: readonly DaySaid[];
+  readonly said: readonly SaidLine[];
   readonly unweighedOf: (dish: DayDish) => readonly Unweighed[];
   /** Readings on this device that the lines don't have yet. */
   readonly notCounted: number;
@@ -17,7 +17,7 @@ interface Props {
   readonly clock: (at: string) => string;
   readonly onDish: (segmentId: string) => void;
   readonly onSaid: (say: DaySay) => void;
-  readonly onUnsaid: (said: DaySaid) => void;
+  readonly onUnsaid: (said: SaidLine) => void;
 }
 
 /** What can be said of the plate while it is hot, and the button that locks it there and then. */
@@ -85,11 +85,11 @@ export function SayThis(props: Props) {
 interface LineProps {
   readonly say: DaySay;
   readonly first: boolean;
-  readonly said: DaySaid | null;
+  readonly said: SaidLine | null;
   readonly ready: boolean;
   readonly clock: (at: string) => string;
   readonly onSaid: (say: DaySay) => void;
-  readonly onUnsaid: (said: DaySaid) => void;
+  readonly onUnsaid: (said: SaidLine) => void;
 }
 
 function Line({ say, first, said, ready, clock, onSaid, onUnsaid }: LineProps) {

@@ -1,14 +1,13 @@
 import { saidChange } from '#lib/lock/said-numbers';
 import type { DayDish } from '#lib/overview/dishes-on-day';
 import type { DayFold } from '#lib/shoot/fold-day';
-import type { DaySaid } from '#lib/shoot/fold-said';
-import { scopeKey } from '#lib/shoot/said-entries';
+import { scopeKey, type SaidLine } from '#lib/episode/said-line';
 import type { LiveRow } from '../live-row';
 import type { SaidWarning } from './said-warnings';
 
 /** What was said and has changed since, where what can be said of it now is known. */
 export function warningsOf(
-  said: readonly DaySaid[],
+  said: readonly SaidLine[],
   dishes: readonly DayDish[],
   rows: readonly LiveRow[],
   fold: DayFold,

@@ -1,0 +1,74 @@
+import 'server-only';
+import { v7 as uuid } from 'uuid';
+import type { SaidLine, SaidScope } from '#lib/episode/said-line';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { foldSaid } from '#lib/shoot/fold-said';
+import type { Tx } from '#lib/store/client';
+import type { Edit } from '#lib/store/command';
+import { instantText } from '#lib/store/from-rows';
+import type { ImportIds } from '#lib/store/import-ids';
+import { ALIVE } from '#lib/store/load';
+import { eventFrom } from '#lib/store/read-day-events';
+
+/**
+ * The entries of an episode's filming days by which lines were said, or not said after all. Another episode may be
+ * filmed on a day too: a line of a dish is told by its segment, but one of the whole day is nobody's there.
+ */
+export async function loadSaid(
+  tx: Tx,
+  episodeId: string,
+  dayIds: readonly string[],
+  creatorId: string,
+): Promise<SaidRow[]> {
+  if (dayIds.length === 0) return [];
+  const own = { ...ALIVE, creatorId, dayId: { in: [...dayIds] } };
+  const kinds = { in: ['said', 'unsaid'] };
+  const rows = await tx.dayEvent.findMany({ where: { ...own, kind: kinds } });
+  if (rows.length === 0) return [];
+  const others = await tx.dayEpisode.findMany({
+    where: { ...own, episodeId: { not: episodeId }, episode: ALIVE },
+    select: { dayId: true },
+  });
+  const shared = new Set(others.map(({ dayId }) => dayId));
+  return rows.filter((row) => {
+    const event = eventFrom(row);
+    const ofDay = event.kind === 'said' && event.payload.scope.kind === 'day';
+    return !(ofDay && shared.has(row.dayId));
+  });
+}
+
+type SaidRow = Awaited<ReturnType<Tx['dayEvent']['findMany']>>[number];
+
+/** What those entries leave standing of the segments that are there. */
+export function saidOf(rows: readonly SaidRow[], segments: ReadonlySet<string>): SaidLine[] {
+  return foldSaid(rows.map(eventFrom))
+    .filter(({ scope }) => scope.kind === 'day' || segments.has(scope.segmentId))
+    .map((line) => ({ ...line, at: instantText(new Date(line.at)) }));
+}
+
+/** What a file says was said, as entries of its day, made by a device of their own. */
+export function importSaid(said: EpisodeFile['said'], dayId: string, ids: ImportIds): Edit[] {
+  const deviceId = uuid();
+  return said.map(({ at, scope, text, numbers }, index) => ({
+    op: 'create',
+    entity: 'DayEvent',
+    row: {
+      id: uuid(),
+      dayId,
+      deviceId,
+      deviceSeq: index + 1,
+      at: new Date(at),
+      kind: 'said',
+      refs: {},
+      payload: { scope: scopeOf(scope, `said[${index}].scope`, ids), text, numbers: [...numbers] },
+    },
+  }));
+}
+
+function scopeOf(scope: SaidScope, path: string, ids: ImportIds): SaidScope {
+  if (scope.kind === 'day') return scope;
+  const segmentId = ids.of('segment', scope.segmentId, `${path}.segmentId`);
+  if (scope.kind !== 'portion') return { ...scope, segmentId };
+  // It may have been taken out since: then the line is about a portion that nothing has.
+  return { ...scope, segmentId, portionId: ids.mint('portion', scope.portionId) };
+}
