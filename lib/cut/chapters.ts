@@ -21,7 +21,7 @@ export interface ChapterList {
 }
 
 /** Shortest chapter in seconds and fewest chapters (common practice, no source). */
-const SHORTEST_S = 10;
+export const SHORTEST_S = 10;
 const FEWEST = 3;
 
 /**
