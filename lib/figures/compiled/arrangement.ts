@@ -1,3 +1,5 @@
+import type { Placed } from '#lib/figures/compiled/add-foods';
+import type { Composition } from '#lib/figures/compiled/composition';
 import { holdingIn, type Holding } from '#lib/figures/compiled/holding';
 import { meetingIn, type Meeting } from '#lib/figures/compiled/meeting';
 import type { Product } from '#lib/figures/compiled/summand';
@@ -13,6 +15,8 @@ export interface Arrangement extends Tables {
    * and the source; how many pairs, and of each the pair.
    */
   readonly route: Int32Array;
+  /** The foods among the compositions, in threes: the last of these is filled up with one that nothing is had of. */
+  readonly foods: readonly Placed[];
   /** Of each of `specials`, what its variance comes from. */
   readonly meetings: readonly Meeting[];
   /** Of each of `specials`, the entries that hold it. */
@@ -46,6 +50,7 @@ export function arrange(entries: readonly Product[], byTerms: Uint8Array): Arran
   const places = Int32Array.from(route);
   return {
     ...tables,
+    foods: inThrees(tables.compositions),
     meetings: tables.specials.map((place) => meetingIn(place, tables)),
     holding: tables.specials.map((place) => holdingIn(place, entries, places, excess, ids.length)),
     excess: Float64Array.from(excess),
@@ -53,6 +58,15 @@ export function arrange(entries: readonly Product[], byTerms: Uint8Array): Arran
     ids,
     route: places,
   };
+}
+
+function inThrees(compositions: readonly Composition[]): readonly Placed[] {
+  const foods = compositions.flatMap(({ only, cells }, place) =>
+    only === null ? [{ place, cells }] : [],
+  );
+  const nothing = foods.slice(0, 1).map(({ cells }) => ({ place: compositions.length, cells }));
+  while (foods.length % 3 > 0) foods.push(...nothing);
+  return foods;
 }
 
 /** Sums that are added together, with the place of each of their foods, sources, joints and pairs in the whole. */

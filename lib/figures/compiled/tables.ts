@@ -54,7 +54,7 @@ export interface Layout {
   readonly excess: number;
   /** By nutrient: room to work in. */
   readonly room: number;
-  /** By food: `AMOUNT` numbers of what its amounts come to. */
+  /** By food: `AMOUNT` numbers of what its amounts come to; at the end as many zeros, of nothing. */
   readonly amounts: number;
   /** By joint: first derivative of a food's amounts by a source, in the middles. */
   readonly joints: number;
@@ -192,7 +192,7 @@ function layoutOf(
   const excess = variance + nutrients;
   const room = excess + nutrients;
   const amounts = room + nutrients;
-  const jointsAt = amounts + AMOUNT * foods;
+  const jointsAt = amounts + AMOUNT * (foods + 1);
   const pairsAt = jointsAt + joints;
   const sourcesAt = pairsAt + pairs;
   const end = sourcesAt + SOURCE * sources;
