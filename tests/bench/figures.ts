@@ -5,6 +5,7 @@ import { keptDish } from '#lib/figures/compiled/compiled-lines';
 import { arrangeTogether } from '#lib/figures/compiled/arrangement';
 import { takeBounds } from '#lib/figures/compiled/figures';
 import { memoryOf } from '#lib/figures/compiled/memory';
+import { pack } from '#lib/figures/compiled/packing';
 import { panelOf } from '#lib/figures/compiled/panel';
 import { sumUp, type Sums } from '#lib/figures/compiled/sums';
 import { sumTogether } from '#lib/figures/compiled/sums-together';
@@ -136,7 +137,7 @@ function boundsAlone(file: EpisodeFile): () => unknown {
   const dishes = dishesOf(file.episode.segments).map((dish) => {
     const { sum } = keptDish(dish, memory.context, memory);
     const entries = sum.summands.flatMap(({ products }) => products);
-    return { entries, arrangement: sum.whole().arrangement };
+    return { packed: pack(entries), arrangement: sum.whole().arrangement };
   });
   const together = arrangeTogether(
     dishes.map(({ arrangement }) => arrangement),
@@ -144,7 +145,7 @@ function boundsAlone(file: EpisodeFile): () => unknown {
   );
   const half = dishes.map(() => 1 / 2);
   return () => {
-    const sums = dishes.map(({ arrangement, entries }) => known(sumUp(arrangement, entries)));
+    const sums = dishes.map(({ arrangement, packed }) => known(sumUp(arrangement, packed)));
     const day = known(sumTogether(together, sums, half));
     return [...sums, day].map((each) => takeBounds(each, 1));
   };

@@ -11,8 +11,8 @@ export interface Arrangement extends Tables {
   /** Ids of the amount sources. */
   readonly ids: readonly string[];
   /**
-   * Where the numbers of each entry's factor go, in order: place of its food; how many sources, and of each the joint
-   * and the source; how many pairs, and of each the pair.
+   * Where the numbers of each entry's factor go, in order: its sign; 1 for a food, 0 for an amount alone; place of its
+   * food; how many sources, and of each the joint and the source; how many pairs, and of each the pair.
    */
   readonly route: Int32Array;
   /** The foods among the compositions, in threes: the last of these is filled up with one that nothing is had of. */
@@ -30,10 +30,10 @@ export function arrange(entries: readonly Product[], byTerms: Uint8Array): Arran
   const maker = new TableMaker(byTerms);
   const ids: string[] = [];
   const route: number[] = [];
-  for (const { factor, of } of entries) {
+  for (const { factor, of, sign } of entries) {
     const composition = maker.composition(of);
     const sources = factor.ids.map((id) => maker.source(id));
-    route.push(composition, sources.length);
+    route.push(sign, of.only === null ? 1 : 0, composition, sources.length);
     sources.forEach((source, place) => {
       ids[source] = factor.ids[place] ?? '';
       route.push(maker.joint(composition, source), source);

@@ -4,6 +4,7 @@ import { figuresFrom, figuresInNumbers, type Figures } from '#lib/figures/compil
 import { productOf, type Product, type Summand } from '#lib/figures/compiled/summand';
 import { keptLists, listsOf, type Lists } from '#lib/figures/compiled/lists';
 import type { Arranged, Memory } from '#lib/figures/compiled/memory';
+import { pack, packAgain } from '#lib/figures/compiled/packing';
 import { scopeOf, type Scope, type Share } from '#lib/figures/compiled/scope';
 import { sourceLists } from '#lib/figures/compiled/source-lists';
 import { sumUp, type Sums } from '#lib/figures/compiled/sums';
@@ -93,18 +94,17 @@ function addUp(
   memory: Memory,
 ): Added {
   let kept = memory.arranged.get(id);
-  if (!kept || !areEqual(kept.asked ?? [], byTerms) || !areAlike(kept.last, entries)) {
+  if (!kept || !areEqual(kept.asked ?? [], byTerms) || !areAlike(kept.packed.entries, entries)) {
     kept = {
       asked: byTerms,
       arrangement: arrange(entries, byTerms),
       sources: once(() => sourceLists(entries, byTerms.length)),
-      last: entries,
+      packed: pack(entries),
     };
     memory.arranged.set(id, kept);
-  }
-  kept.last = entries;
+  } else kept.packed = packAgain(kept.packed, entries);
   const { asked, arrangement, sources } = kept;
-  return { asked, arrangement, sources, sums: sumUp(arrangement, entries) };
+  return { asked, arrangement, sources, sums: sumUp(arrangement, kept.packed) };
 }
 
 /** Whether the nutrient in a place can be taken from numbers. */

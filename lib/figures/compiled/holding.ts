@@ -3,7 +3,7 @@ import { CELL } from '#lib/figures/compiled/composition';
 
 /** Entries of a sum that hold one nutrient, laid out for one walk. */
 export interface Holding {
-  /** Of each: its place among the entries, how many sources its factor has, and their places. */
+  /** Of each: its place among the entries, where its numbers begin, how many sources its factor has, and their places. */
   readonly route: Int32Array;
   /** Of each: the least and the most that it holds of the nutrient, with its sign. */
   readonly ends: Float64Array;
@@ -27,13 +27,16 @@ export function holdingIn(
   const held: number[] = [];
   const ends: number[] = [];
   let step = 0;
-  entries.forEach(({ of, sign }, index) => {
-    const count = route[step + 1] ?? 0;
-    const places = Array.from({ length: count }, (_, each) => route[step + 3 + 2 * each] ?? 0);
-    step += 2 + 2 * count;
+  let at = 0;
+  entries.forEach(({ of, sign, numbers }, index) => {
+    const count = route[step + 3] ?? 0;
+    const places = Array.from({ length: count }, (_, each) => route[step + 5 + 2 * each] ?? 0);
+    step += 4 + 2 * count;
     step += 1 + (route[step] ?? 0);
+    const from = at;
+    at += numbers.length;
     if (of.present[place] === 0) return;
-    held.push(index, count, ...places);
+    held.push(index, from, count, ...places);
     for (const end of [1, 2]) ends.push(sign * (of.cells[CELL * place + end] ?? 0));
   });
   const more: { food: number; amount: number }[] = [];

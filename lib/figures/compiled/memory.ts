@@ -7,7 +7,7 @@ import type { CompiledLine } from '#lib/figures/compiled/line';
 import type { DishSum } from '#lib/figures/compiled/dish-sum';
 import type { KeptLists } from '#lib/figures/compiled/lists';
 import type { Panel } from '#lib/figures/compiled/panel';
-import type { Product } from '#lib/figures/compiled/summand';
+import type { Packed } from '#lib/figures/compiled/packing';
 
 /** How a sum is arranged, with the sources of each nutrient. */
 export interface Arranged<A> {
@@ -17,9 +17,9 @@ export interface Arranged<A> {
   readonly sources: () => readonly (readonly string[])[];
 }
 
-/** The arrangement of a sum, with the entries that last had it: of the next, most are the very same. */
+/** The arrangement of a sum, with the entries that last had it: of the next, most are the very same objects. */
 export interface KeptArrangement extends Arranged<Arrangement> {
-  last: readonly Product[];
+  packed: Packed;
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { Product } from '#lib/figures/compiled/summand';
+import type { Packed } from '#lib/figures/compiled/packing';
 import type { Holding } from '#lib/figures/compiled/holding';
 import type { Sums } from '#lib/figures/compiled/sums';
 import { AMOUNT } from '#lib/figures/compiled/tables';
@@ -21,31 +21,33 @@ export interface SpecialBounds {
  */
 export function specialBounds(
   holding: Holding,
-  entries: readonly Product[],
+  packed: Packed,
   { row, at }: Sums,
 ): SpecialBounds | null {
-  const ways = waysOf(holding, entries);
+  const ways = waysOf(holding, packed);
   if (!ways) return null;
+  const { entries, numbers } = packed;
   const { route, ends, excess } = holding;
   let low = 0;
   let high = 0;
   let reach = 0;
   for (let step = 0, end = 0; step < route.length; end += 2) {
-    const entry = entries[route[step] ?? 0];
-    const last = step + 2 + (route[step + 1] ?? 0);
-    step += 2;
-    if (!entry) continue;
-    const { numbers } = entry;
-    const multiplied = numbers[6] ?? -1;
-    let small = numbers[5] ?? 0;
+    const index = route[step] ?? 0;
+    const begin = route[step + 1] ?? 0;
+    const last = step + 3 + (route[step + 2] ?? 0);
+    step += 3;
+    const multiplied = numbers[begin + 6] ?? -1;
+    let small = numbers[begin + 5] ?? 0;
     let large = small;
     if (multiplied < 0) {
+      const entry = entries[index];
+      if (!entry) continue;
       small = atEnds(entry.factor, ways, route, step, -1);
       large = atEnds(entry.factor, ways, route, step, 1);
       step = last;
     }
     const divided = step + multiplied;
-    for (let from = FACTOR; step < last; step += 1, from += FACTOR_SOURCE) {
+    for (let from = begin + FACTOR; step < last; step += 1, from += FACTOR_SOURCE) {
       const way = ways[route[step] ?? 0] ?? 0;
       const bottom = numbers[from + 7] ?? 0;
       const top = numbers[from + 2] ?? 0;
@@ -60,7 +62,7 @@ export function specialBounds(
     const most = ends[end + 1] ?? 0;
     low += (ends[end] ?? 0) * small;
     high += most * large;
-    reach += Math.abs(most) * (numbers[4] ?? 0);
+    reach += Math.abs(most) * (numbers[begin + 4] ?? 0);
   }
   for (const { food, amount } of excess) {
     reach += (row[at.amounts + AMOUNT * food + 4] ?? 0) * amount;
@@ -97,18 +99,17 @@ function endOf(interval: Interval | undefined, way: number | undefined, end: 1 |
 let room = new Float64Array(0);
 
 /** Which way each source moves the sum: the least and the most of its derivatives are added up over all entries. */
-function waysOf({ route, ends, sources }: Holding, entries: readonly Product[]): Int8Array | null {
+function waysOf({ route, ends, sources }: Holding, { numbers }: Packed): Int8Array | null {
   if (room.length < 2 * sources) room = new Float64Array(4 * sources);
   else room.fill(0, 0, 2 * sources);
   for (let step = 0, end = 0; step < route.length; end += 2) {
-    const numbers = entries[route[step] ?? 0]?.numbers;
-    const last = step + 2 + (route[step + 1] ?? 0);
-    step += 2;
-    if (!numbers) continue;
+    let from = (route[step + 1] ?? 0) + FACTOR;
+    const last = step + 3 + (route[step + 2] ?? 0);
+    step += 3;
     const least = ends[end] ?? 0;
     const most = ends[end + 1] ?? 0;
     const added = most > 0;
-    for (let from = FACTOR; step < last; step += 1, from += FACTOR_SOURCE) {
+    for (; step < last; step += 1, from += FACTOR_SOURCE) {
       const to = 2 * (route[step] ?? 0);
       const first = numbers[from + 5] ?? 0;
       const second = numbers[from + 6] ?? 0;

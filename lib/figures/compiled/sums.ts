@@ -1,6 +1,6 @@
 import { addFoods } from '#lib/figures/compiled/add-foods';
 import type { Arrangement } from '#lib/figures/compiled/arrangement';
-import type { Product } from '#lib/figures/compiled/summand';
+import type { Packed } from '#lib/figures/compiled/packing';
 import { CELL } from '#lib/figures/compiled/composition';
 import { addMet, collectErrors, placeSource } from '#lib/figures/compiled/errors';
 import { varianceOf } from '#lib/figures/compiled/meeting';
@@ -26,14 +26,15 @@ export interface Sums {
  * source and by pairs of these, as `boundsOf` collects them nutrient by nutrient.
  * Null where the sources do not allow that, as one id with two intervals.
  */
-export function sumUp(arrangement: Arrangement, entries: readonly Product[]): Sums | null {
+export function sumUp(arrangement: Arrangement, packed: Packed): Sums | null {
+  const { entries } = packed;
   const { at } = arrangement;
   const special = new Map<number, Int8Array | null>();
   const sums = { row: new Float64Array(at.end), at, special };
-  if (!collectProducts(arrangement, entries, sums)) return null;
+  if (!collectProducts(arrangement, packed, sums)) return null;
   collectErrors(arrangement, sums);
   if (!addTurns(arrangement, entries, sums)) return null;
-  const found = arrangement.holding.map((held) => specialBounds(held, entries, sums));
+  const found = arrangement.holding.map((held) => specialBounds(held, packed, sums));
   addFoods(arrangement, sums);
   addExcess(arrangement, sums);
   addMet(arrangement, sums);
@@ -52,26 +53,20 @@ export function sumUp(arrangement: Arrangement, entries: readonly Product[]): Su
 }
 
 /** Lays out sources, and adds up amounts by food and derivatives by joint and pair. */
-function collectProducts(
-  { route }: Arrangement,
-  entries: readonly Product[],
-  { row, at }: Sums,
-): boolean {
+function collectProducts({ route }: Arrangement, { numbers }: Packed, { row, at }: Sums): boolean {
   let step = 0;
-  for (let index = 0; index < entries.length; index += 1) {
-    const entry = entries[index];
-    if (!entry) continue;
-    const { numbers, sign } = entry;
-    const ofFood = entry.of.only === null;
-    const amount = at.amounts + AMOUNT * (route[step] ?? 0);
-    row[amount] = (row[amount] ?? 0) + sign * (numbers[0] ?? 0);
-    row[amount + 1] = (row[amount + 1] ?? 0) + sign * (numbers[1] ?? 0);
-    row[amount + 2] = (row[amount + 2] ?? 0) + sign * (numbers[2] ?? 0);
-    row[amount + 3] = (row[amount + 3] ?? 0) + sign * (numbers[3] ?? 0);
-    row[amount + 4] = (row[amount + 4] ?? 0) + sign * (numbers[4] ?? 0);
-    let from = FACTOR;
-    const sources = step + 2 + 2 * (route[step + 1] ?? 0);
-    for (step += 2; step < sources; step += 2, from += FACTOR_SOURCE) {
+  for (let from = 0; from < numbers.length;) {
+    const sign = route[step] ?? 0;
+    const ofFood = (route[step + 1] ?? 0) === 1;
+    const amount = at.amounts + AMOUNT * (route[step + 2] ?? 0);
+    row[amount] = (row[amount] ?? 0) + sign * (numbers[from] ?? 0);
+    row[amount + 1] = (row[amount + 1] ?? 0) + sign * (numbers[from + 1] ?? 0);
+    row[amount + 2] = (row[amount + 2] ?? 0) + sign * (numbers[from + 2] ?? 0);
+    row[amount + 3] = (row[amount + 3] ?? 0) + sign * (numbers[from + 3] ?? 0);
+    row[amount + 4] = (row[amount + 4] ?? 0) + sign * (numbers[from + 4] ?? 0);
+    from += FACTOR;
+    const sources = step + 4 + 2 * (route[step + 3] ?? 0);
+    for (step += 4; step < sources; step += 2, from += FACTOR_SOURCE) {
       const to = at.joints + (route[step] ?? 0);
       row[to] = (row[to] ?? 0) + sign * (numbers[from] ?? 0);
       const source = at.sources + SOURCE * (route[step + 1] ?? 0);

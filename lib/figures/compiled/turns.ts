@@ -24,8 +24,8 @@ export function addTurns(
   const ways = new Map<number, number>();
   let step = 0;
   for (const { factor, of } of entries) {
-    const composition = route[step] ?? 0;
-    const begin = step + 2;
+    const composition = route[step + 2] ?? 0;
+    const begin = step + 4;
     const places = factor.ids.map((_, place) => route[begin + 2 * place + 1]);
     step = begin + 2 * places.length;
     step += 1 + (route[step] ?? 0);
