@@ -1,6 +1,6 @@
 import type { Arrangement } from '#lib/figures/compiled/arrangement';
 import { CELL } from '#lib/figures/compiled/composition';
-import { ALL, OWN } from '#lib/figures/compiled/errors';
+import { ALL, OWN } from '#lib/figures/compiled/squares';
 import type { Sums } from '#lib/figures/compiled/sums';
 import { AMOUNT, SUM } from '#lib/figures/compiled/tables';
 

@@ -2,6 +2,7 @@ import type { Placed } from '#lib/figures/compiled/add-foods';
 import type { Composition } from '#lib/figures/compiled/composition';
 import { holdingIn, type Holding } from '#lib/figures/compiled/holding';
 import { meetingIn, type Meeting } from '#lib/figures/compiled/meeting';
+import { squaresIn, type Squares } from '#lib/figures/compiled/squares';
 import type { Product } from '#lib/figures/compiled/summand';
 import { JOINT, TableMaker, type Tables } from '#lib/figures/compiled/tables';
 
@@ -17,6 +18,7 @@ export interface Arrangement extends Tables {
   readonly route: Int32Array;
   /** The foods among the compositions, in threes: the last of these is filled up with one that nothing is had of. */
   readonly foods: readonly Placed[];
+  readonly squares: Squares;
   /** Of each of `specials`, what its variance comes from. */
   readonly meetings: readonly Meeting[];
   /** Of each of `specials`, the entries that hold it. */
@@ -51,6 +53,7 @@ export function arrange(entries: readonly Product[], byTerms: Uint8Array): Arran
   return {
     ...tables,
     foods: inThrees(tables.compositions),
+    squares: squaresIn(tables),
     meetings: tables.specials.map((place) => meetingIn(place, tables)),
     holding: tables.specials.map((place) => holdingIn(place, entries, places, excess, ids.length)),
     excess: Float64Array.from(excess),
@@ -72,6 +75,7 @@ function inThrees(compositions: readonly Composition[]): readonly Placed[] {
 /** Sums that are added together, with the place of each of their foods, sources, joints and pairs in the whole. */
 export interface Together extends Tables {
   readonly parts: readonly Arrangement[];
+  readonly squares: Squares;
   /** Of each of `specials`, what its variance comes from. */
   readonly meetings: readonly Meeting[];
   readonly places: readonly Places[];
@@ -111,5 +115,5 @@ export function arrangeTogether(parts: readonly Arrangement[], length: number): 
   });
   const tables = maker.tables();
   const meetings = tables.specials.map((place) => meetingIn(place, tables));
-  return { ...tables, parts, places, meetings };
+  return { ...tables, squares: squaresIn(tables), parts, places, meetings };
 }

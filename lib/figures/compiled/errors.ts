@@ -1,22 +1,14 @@
+import { ALL, OWN } from '#lib/figures/compiled/squares';
 import type { Sums } from '#lib/figures/compiled/sums';
 import {
   AMOUNT,
   BOTH,
-  JOINT,
   NEITHER,
   SOURCE,
   type Layout,
   type Met,
   type Tables,
 } from '#lib/figures/compiled/tables';
-
-/**
- * Squares among the numbers of an amount: its own and those of all its first-order errors, by which the errors of the
- * food's values are multiplied; and those of errors that no other food has, by which the values are multiplied.
- */
-export const ALL = 5;
-export const OWN = 6;
-const MIDDLE = 3;
 
 /**
  * Lays out a source's variance, high, value and way; false where it stands there already with other numbers.
@@ -43,28 +35,6 @@ export function placeSource(
   return (
     row[to] === from[fromAt] && row[to + 1] === from[fromAt + 1] && row[to + 2] === from[fromAt + 2]
   );
-}
-
-/** Collects squares of errors by food. */
-export function collectErrors({ compositions, joints, pairs }: Tables, { row, at }: Sums): void {
-  for (let of = at.amounts; of < at.amounts + AMOUNT * compositions.length; of += AMOUNT) {
-    row[of + ALL] = (row[of + MIDDLE] ?? 0) ** 2;
-  }
-  for (let from = 0, move = at.joints; from < joints.length; from += JOINT, move += 1) {
-    const slope = row[move] ?? 0;
-    const error = slope * slope * (row[at.sources + SOURCE * (joints[from + 1] ?? 0)] ?? 0);
-    const of = at.amounts + AMOUNT * (joints[from] ?? 0);
-    row[of + ALL] = (row[of + ALL] ?? 0) + error;
-    if (joints[from + 3] === 0) row[of + OWN] = (row[of + OWN] ?? 0) + error;
-  }
-  for (let from = 0, move = at.pairs; from < pairs.length; from += JOINT, move += 1) {
-    if (pairs[from + 3] !== 0) continue;
-    const slope = row[move] ?? 0;
-    const first = row[at.sources + SOURCE * (pairs[from + 1] ?? 0)] ?? 0;
-    const second = row[at.sources + SOURCE * (pairs[from + 2] ?? 0)] ?? 0;
-    const to = at.amounts + AMOUNT * (pairs[from] ?? 0) + OWN;
-    row[to] = (row[to] ?? 0) + slope * slope * first * second;
-  }
 }
 
 /** Adds the variance of the values of foods, and of amounts that no other food has, two foods at a time. */

@@ -1,4 +1,4 @@
-import { ALL } from '#lib/figures/compiled/errors';
+import { ALL } from '#lib/figures/compiled/squares';
 import type { Sums } from '#lib/figures/compiled/sums';
 import { AMOUNT, JOINT, SOURCE, type Tables } from '#lib/figures/compiled/tables';
 

@@ -1,6 +1,7 @@
 import type { Together } from '#lib/figures/compiled/arrangement';
-import { addErrors, addMet, collectErrors, placeSource } from '#lib/figures/compiled/errors';
+import { addErrors, addMet, placeSource } from '#lib/figures/compiled/errors';
 import { varianceOf } from '#lib/figures/compiled/meeting';
+import { collectSquares } from '#lib/figures/compiled/squares';
 import type { Sums } from '#lib/figures/compiled/sums';
 import { AMOUNT, BOTH, NEITHER, SOURCE, SUM } from '#lib/figures/compiled/tables';
 
@@ -39,7 +40,7 @@ export function sumTogether(
     together.specials.map((place) => [place, commonWays(together, sums, place)] as const),
   );
   const added = { row, at, special };
-  collectErrors(together, added);
+  collectSquares(together.squares, added);
   addErrors(together, added);
   addMet(together, added);
   for (const meeting of together.meetings) {
