@@ -1,6 +1,7 @@
 import type { Nutrient } from '#lib/foods/nutrients';
 import { NO_HIGH, NO_LOW, type Lists } from '#lib/figures/compiled/lists';
 import type { Panel } from '#lib/figures/compiled/panel';
+import { zeroRow } from '#lib/figures/compiled/zero-row';
 import { SUM } from '#lib/figures/compiled/tables';
 import type { Sums } from '#lib/figures/compiled/sums';
 import type { Figure } from '#lib/figures/figure';
@@ -32,7 +33,7 @@ export const BOUNDS = 5;
 export function takeBounds(
   { row, at: { variance, excess } }: Pick<Sums, 'row' | 'at'>,
   times: number,
-  bounds = new Float64Array((BOUNDS * variance) / SUM),
+  bounds = zeroRow((BOUNDS * variance) / SUM),
 ): Float64Array {
   for (let from = 0, place = 0, to = 0; from < variance; from += SUM, place += 1, to += BOUNDS) {
     const value = times * (row[from] ?? 0);

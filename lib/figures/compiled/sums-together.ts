@@ -1,6 +1,7 @@
 import type { Together } from '#lib/figures/compiled/arrangement';
 import { addErrors, addMet, placeSource } from '#lib/figures/compiled/errors';
 import { varianceOf } from '#lib/figures/compiled/meeting';
+import { zeroRow } from '#lib/figures/compiled/zero-row';
 import { collectSquares } from '#lib/figures/compiled/squares';
 import type { Sums } from '#lib/figures/compiled/sums';
 import { AMOUNT, BOTH, NEITHER, SOURCE, SUM } from '#lib/figures/compiled/tables';
@@ -17,7 +18,7 @@ export function sumTogether(
   times: readonly number[],
 ): Sums | null {
   const { at } = together;
-  const row = new Float64Array(at.end);
+  const row = zeroRow(at.end);
   for (let part = 0; part < sums.length; part += 1) {
     const of = sums[part];
     const places = together.places[part];

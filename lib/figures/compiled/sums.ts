@@ -4,6 +4,7 @@ import type { Packed } from '#lib/figures/compiled/packing';
 import { CELL } from '#lib/figures/compiled/composition';
 import { addMet, placeSource } from '#lib/figures/compiled/errors';
 import { varianceOf } from '#lib/figures/compiled/meeting';
+import { zeroRow } from '#lib/figures/compiled/zero-row';
 import { specialBounds } from '#lib/figures/compiled/specials';
 import { collectSquares } from '#lib/figures/compiled/squares';
 import { AMOUNT, NEITHER, SOURCE, SUM, type Layout } from '#lib/figures/compiled/tables';
@@ -31,7 +32,7 @@ export function sumUp(arrangement: Arrangement, packed: Packed): Sums | null {
   const { entries } = packed;
   const { at } = arrangement;
   const special = new Map<number, Int8Array | null>();
-  const sums = { row: new Float64Array(at.end), at, special };
+  const sums = { row: zeroRow(at.end), at, special };
   if (!collectProducts(arrangement, packed, sums)) return null;
   collectSquares(arrangement.squares, sums);
   if (!addTurns(arrangement, entries, sums)) return null;
