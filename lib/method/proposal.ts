@@ -1,4 +1,5 @@
 import type { Episode, Oven, Segment, Step } from '#lib/episode/schema';
+import { contactsOf, type ReadContact, type StepContact } from '#lib/method/contact';
 import { foundWords, noteOf, type Found } from '#lib/method/found-words';
 import { learntTime, type Learnt } from '#lib/method/learnt-minutes';
 import type { MethodStep, OvenSetting, ReadMethod } from '#lib/method/read-method';
@@ -26,6 +27,8 @@ export interface ProposedStep {
   readonly racks: number;
   readonly oven: OvenSetting | null;
   readonly coreMilliC: number | null;
+  /** What its hands are taken to touch, with the words that say so; null where nothing does. */
+  readonly contact: ReadContact | null;
   readonly note: string;
   /** Runs beside the step before it. */
   readonly meanwhile: boolean;
@@ -66,22 +69,26 @@ export function propose(method: ReadMethod, dish: ForDish): Proposal {
     const guessed = step.read.minutes === null;
     return { step: guessed && learnt ? { ...step, time: learnt.time } : step, learnt };
   });
+  const contacts = contactsOf(method.text, method.steps);
   return {
     steps: timed.map(({ step, learnt }, index) =>
-      proposed(method, step, learnt, index, dish.region),
+      proposed(method, step, learnt, contacts[index] ?? UNSAID, index, dish.region),
     ),
     rules: addingRules(
       timed.map(({ step }) => step),
       dish.segment.washUpS,
     ),
-    shown: shownRules(method, dish),
+    shown: shownRules(method, { ...dish, contacts }),
   };
 }
+
+const UNSAID: StepContact = { contact: null, rawAtStart: null };
 
 function proposed(
   { text }: ReadMethod,
   step: MethodStep,
   learnt: Learnt | null,
+  { contact, rawAtStart }: StepContact,
   index: number,
   region: Episode['region'],
 ): ProposedStep {
@@ -92,7 +99,9 @@ function proposed(
     ? 'Longer than a filming day: begin it the evening before, or tick it.'
     : inOven && !oven
       ? 'No degrees in the text: say them, or take its tick away.'
-      : '';
+      : rawAtStart
+        ? `Your hands touch ${rawAtStart} before it runs by itself: give that a step of its own, so that the clean-down after it is counted.`
+        : '';
   return {
     key: String(index),
     title: step.title,
@@ -103,6 +112,7 @@ function proposed(
     racks: inOven ? 1 : 0,
     oven,
     coreMilliC: step.insideMilliC,
+    contact,
     note: noteOf(step),
     meanwhile: read.meanwhile && index > 0,
     sentence: text.slice(step.sentence.start, step.sentence.end),

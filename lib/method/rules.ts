@@ -1,4 +1,5 @@
 import type { Episode, Oven, Segment, Step } from '#lib/episode/schema';
+import type { StepContact } from '#lib/method/contact';
 import type { MethodStep, ReadMethod } from '#lib/method/read-method';
 import { degreesText } from '#lib/shoot/day-words';
 import { changeMin } from '#lib/shoot/minutes';
@@ -145,10 +146,12 @@ export function shownRules(
     ovens,
     segment,
     region,
+    contacts,
   }: {
     readonly ovens: readonly Oven[];
     readonly segment: Pick<Segment, 'washUpS'>;
     readonly region: Episode['region'];
+    readonly contacts: readonly StepContact[];
   },
 ): ShownRule[] {
   const heated = method.steps.some(({ read }) => read.equipment === 'oven');
@@ -159,9 +162,17 @@ export function shownRules(
   };
   return [
     ...(heated || method.ovenHeatings.length > 0 ? [heatingOf(method, ovens, region)] : []),
+    ...(contacts.some(({ contact }) => contact?.contact === 'rawAnimal') ? [CLEAN_DOWN] : []),
     ...(segment.washUpS > 0 ? [washing] : []),
   ];
 }
+
+const CLEAN_DOWN: ShownRule = {
+  title: 'Clean-down',
+  words:
+    'The plan cleans hands, board and counter after the last step that touches raw meat, poultry, fish or egg, and before any that touches food eaten as it is. What a step touches was read from its words: take off what is wrong, and say in the step what was missed.',
+  basis: 'FDA Food Code 2022, 3-302.11 and 2-301.14; your local code comes first.',
+};
 
 function heatingOf(
   { text, steps, ovenHeatings }: ReadMethod,

@@ -8,6 +8,8 @@ export interface ChosenStep extends StepTime {
   readonly key: string;
   /** Thousandths of a degree Celsius, for a step in the oven. */
   readonly ovenMilliC: number | null;
+  /** Whether what its hands were read to touch is kept. */
+  readonly keepsContact: boolean;
 }
 
 /** What the person made of a proposal: the ticked steps, and the rules left on with their minutes. */
@@ -28,6 +30,7 @@ export interface AddedStep extends Pick<
   | 'burners'
   | 'racks'
   | 'coreMilliC'
+  | 'contact'
   | 'note'
 > {
   readonly key: string;
@@ -115,7 +118,7 @@ function tie(
 
 function added(
   step: ProposedStep,
-  { key, lowS, usualS, highS, ovenMilliC }: ChosenStep,
+  { key, lowS, usualS, highS, ovenMilliC, keepsContact }: ChosenStep,
 ): AddedStep {
   const { title, role, hands, burners, racks, coreMilliC, note } = step;
   return {
@@ -129,6 +132,7 @@ function added(
     burners,
     racks,
     coreMilliC,
+    contact: keepsContact ? (step.contact?.contact ?? null) : null,
     note,
     ovenMilliC,
   };
@@ -148,6 +152,7 @@ function byRule(key: string, { basis }: Rule, step: RuleStep, usualS: number): A
     burners: 0,
     racks: 0,
     coreMilliC: null,
+    contact: null,
     note: basis,
     ovenMilliC: null,
   };

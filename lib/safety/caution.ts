@@ -29,6 +29,8 @@ export const FSIS_TWO_HOURS: Source = {
 };
 export const FOOD_CODE_COOLING: Source = { title: 'FDA Food Code', section: '3-501.14(A)' };
 export const FOOD_CODE_THAWING: Source = { title: 'FDA Food Code', section: '3-501.13' };
+/** When to wash hands, a change of tasks among the rest [from memory]. */
+export const FOOD_CODE_HANDS: Source = { title: 'FDA Food Code', section: '2-301.14' };
 
 /** `sourceText(s)` → "FDA Food Code, 3-501.14(A)" */
 export function sourceText(source: Source): string {

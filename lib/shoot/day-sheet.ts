@@ -7,6 +7,7 @@ import { daylightAt, inDaylight, type Daylight } from '#lib/shoot/daylight';
 import { keptDishes } from '#lib/shoot/kept-dishes';
 import { changeMin, floorMin } from '#lib/shoot/minutes';
 import type { LotClock, PlanEntry, ShootPlan } from '#lib/shoot/plan';
+import { handsToWash } from '#lib/shoot/wash-hands';
 
 /** A column of the day: the pair of hands, an oven, or what runs by itself outside the ovens. */
 export interface DaySheetColumn {
@@ -32,7 +33,10 @@ export interface DaySheetRow {
   readonly shots: readonly Shot[];
   readonly inside: InsideTemperature | null;
   readonly note: string;
-  /** What to mind: out of daylight, an oven to switch off, a temperature below the chart, cooling what is kept. */
+  /**
+   * What to mind: out of daylight, an oven to switch off, a temperature below the chart, cooling what is kept, hands to
+   * wash.
+   */
   readonly remarks: readonly string[];
 }
 
@@ -69,6 +73,7 @@ export function daySheet(file: EpisodeFile, plan: ShootPlan): DaySheet {
   );
   const unused = unusedOvens(facts, plan);
   const kept = keptDishes(facts, plan.entries, file.episode.region);
+  const washed = handsToWash(facts, plan.entries);
   const rows = plan.entries.map((entry): DaySheetRow => {
     const found = facts.stepById.get(entry.stepId ?? '');
     const reached = inside.get(entry.stepId ?? '') ?? null;
@@ -76,6 +81,7 @@ export function daySheet(file: EpisodeFile, plan: ShootPlan): DaySheet {
     const below = reached?.below ?? null;
     const off = unused.get(entry.id);
     const cooling = kept.get(entry.stepId ?? '');
+    const wash = washed.get(entry.id);
     return {
       entry,
       columnIds: columnsOf(entry),
@@ -88,6 +94,7 @@ export function daySheet(file: EpisodeFile, plan: ShootPlan): DaySheet {
         ...(below === null ? [] : [`${below.text} (${sourceText(below.source)})`]),
         ...(off === undefined ? [] : [off]),
         ...(cooling === undefined ? [] : [cooling]),
+        ...(wash === undefined ? [] : [wash]),
       ],
     };
   });

@@ -23,7 +23,8 @@ function asOffered(offered: Proposal, off: readonly RuleName[] = []): Chosen {
     steps: offered.steps
       .filter(({ ticked }) => ticked)
       .map(({ key, lowS, usualS, highS, oven }) => {
-        return { key, lowS, usualS, highS, ovenMilliC: oven?.milliC ?? null };
+        const ovenMilliC = oven?.milliC ?? null;
+        return { key, lowS, usualS, highS, ovenMilliC, keepsContact: true };
       }),
     rules: new Map(
       offered.rules

@@ -37,7 +37,8 @@ export function choiceOf(proposal: Proposal, sent: Texts, unit: 'C' | 'F'): Resu
       if (high !== null && isRight(field.high)) fault(field.high, high);
     }
     const ovenMilliC = racks > 0 ? degrees(field.oven) : null;
-    return { key, lowS, usualS, highS, ovenMilliC };
+    const keepsContact = sent[field.contact] === 'on';
+    return { key, lowS, usualS, highS, ovenMilliC, keepsContact };
   };
   const degrees = (name: string): number => {
     const typed = text(name);

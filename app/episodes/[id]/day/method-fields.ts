@@ -11,6 +11,8 @@ export interface MethodOffer {
     readonly sentence: string;
     readonly found: readonly Found[];
     readonly remark: string;
+    /** "Touches raw meat, poultry, fish or egg: chicken"; null where nothing was read of it. */
+    readonly contact: string | null;
   }[];
   readonly rules: readonly {
     readonly name: string;
@@ -30,5 +32,6 @@ export const stepFields = (key: string) => ({
   usual: `usual-${key}`,
   high: `high-${key}`,
   oven: `oven-${key}`,
+  contact: `contact-${key}`,
 });
 export const ruleFields = (name: string) => ({ tick: `rule-${name}`, minutes: `minutes-${name}` });

@@ -2,6 +2,7 @@ import type { EpisodeFile, Segment } from '#lib/episode/schema';
 import { propose, type Proposal } from '#lib/method/proposal';
 import { readMethod } from '#lib/method/read-method';
 import type { Result } from '#lib/result';
+import { CONTACT_WORDS } from '#lib/shoot/step-words';
 import type { LoggedStep } from '#lib/shoot/after-logged';
 import { degreesTyped, minutesTyped } from '#lib/units/read-typed';
 import { ruleFields, stepFields, type MethodOffer } from './method-fields';
@@ -29,7 +30,7 @@ export function proposalOf({ file, segment, logged }: MethodDish, text: string):
 /** What the form draws of a proposal. */
 export function offerOf(proposal: Proposal, unit: 'C' | 'F'): MethodOffer {
   return {
-    steps: proposal.steps.map(({ key, title, hands, racks, sentence, found, remark }) => ({
+    steps: proposal.steps.map(({ key, title, hands, racks, sentence, found, remark, contact }) => ({
       key,
       title,
       hands,
@@ -37,6 +38,7 @@ export function offerOf(proposal: Proposal, unit: 'C' | 'F'): MethodOffer {
       sentence,
       found,
       remark,
+      contact: contact && `Touches ${CONTACT_WORDS[contact.contact]} (“${contact.words}”)`,
     })),
     rules: proposal.rules.map(({ name, title, words, basis, steps }) => ({
       name,
@@ -53,9 +55,10 @@ export function offerOf(proposal: Proposal, unit: 'C' | 'F'): MethodOffer {
 /** The fields of a proposal as they stand at first. */
 export function offeredTexts(proposal: Proposal, unit: 'C' | 'F'): Record<string, string> {
   const texts: Record<string, string> = {};
-  for (const { key, ticked, lowS, usualS, highS, racks, oven } of proposal.steps) {
+  for (const { key, ticked, lowS, usualS, highS, racks, oven, contact } of proposal.steps) {
     const field = stepFields(key);
     if (ticked) texts[field.tick] = 'on';
+    if (contact) texts[field.contact] = 'on';
     texts[field.low] = minutesTyped(lowS);
     texts[field.usual] = minutesTyped(usualS);
     texts[field.high] = minutesTyped(highS);

@@ -85,6 +85,9 @@ function StepFields({
             ))}
           </p>
           <p className="text-fine wrap-anywhere text-soft">From: “{step.sentence}”</p>
+          {step.contact !== null && (
+            <TickField form={form} state={state} name={field.contact} label={step.contact} />
+          )}
           {step.remark !== '' && <p className="text-fine font-semibold">{step.remark}</p>}
         </div>
         <div className="grid grid-cols-2 items-start gap-2 min-[360px]:grid-cols-4">
