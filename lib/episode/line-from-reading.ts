@@ -2,6 +2,7 @@ import type { Food } from '#lib/foods/food';
 import { pickMeasure } from '#lib/episode/match-line';
 import type { ReadIngredient } from '#lib/episode/read-ingredient-types';
 import type { RecipeLine } from '#lib/episode/schema';
+import { UNSAID_LINE } from '#lib/episode/unsaid';
 
 export interface LineOptions {
   /** Whether the person has said that this is the food. */
@@ -26,6 +27,7 @@ export function lineFromReading(
   options: LineOptions = {},
 ): Omit<RecipeLine, 'id'> {
   return {
+    ...UNSAID_LINE,
     text: part.text.replace(/^[+&]\s*/, ''),
     quantity: part.quantity,
     unit: part.unit,

@@ -52,6 +52,7 @@ export function referenceProblems(file: EpisodeFile): Problem[] {
   file.packs.forEach((pack, index) => {
     refer(`packs[${index}].foodId`, 'food', known.foods, pack.foodId);
   });
+  shopProblems(file, known, say, refer);
   dayProblems(file, known, say, refer);
   saidProblems(file, known, say, refer);
   return problems;
@@ -141,6 +142,31 @@ function segmentProblems(
       refer(`${at}.fromStepId`, 'step', known.steps, span.fromStepId);
       refer(`${at}.toStepId`, 'step', known.steps, span.toStepId);
     });
+  });
+}
+
+function shopProblems(
+  { packs, pantry, shops }: EpisodeFile,
+  known: KnownIds,
+  say: Say,
+  refer: Refer,
+) {
+  const shopIds = new Set<string>();
+  shops.forEach(({ id }, index) => {
+    if (shopIds.has(id)) say(`shops[${index}].id`, 'duplicate-id', `the id "${id}" is given twice`);
+    shopIds.add(id);
+  });
+  packs.forEach(({ prices }, index) => {
+    prices.forEach(({ shopId }, nth) => {
+      refer(`packs[${index}].prices[${nth}].shopId`, 'shop', shopIds, shopId);
+    });
+  });
+  const about = new Set<string>();
+  pantry.forEach(({ foodId }, index) => {
+    const at = `pantry[${index}].foodId`;
+    refer(at, 'food', known.foods, foodId);
+    if (about.has(foodId)) say(at, 'duplicate', 'of each pantry food there is one word at most');
+    about.add(foodId);
   });
 }
 

@@ -12,6 +12,7 @@ import {
   MOST_STEPS,
   OVEN_MILLI_C,
 } from '#lib/episode/step-limits';
+import { kitchenMore, packMore, pantryFoodSchema, shopSchema } from '#lib/episode/stock-schema';
 import { isZone } from '#lib/units/local-date';
 
 /**
@@ -149,6 +150,8 @@ export const recipeLineSchema = z.object({
   spoiltByTake: z.boolean(),
   /** "to taste", "optional", anything the viewer reads. */
   note: oneLine(200),
+  /** For the shop alone: "for the hero shot: the nice one". */
+  shopNote: oneLine(120).default(''),
 });
 export type RecipeLine = z.infer<typeof recipeLineSchema>;
 
@@ -359,6 +362,8 @@ export const segmentSchema = z.object({
   /** Further takes that need food again, and whether they need the whole dish or the spoilt lines only. */
   spareTakes: z.int().min(0).max(10),
   spareScope: z.enum(['whole', 'spoiltLines']),
+  /** Further food kept for pickups on another day: so many times what a take needs again. */
+  pickupReserve: z.int().min(0).max(10).default(0),
   /** Minutes of washing-up that this segment leaves; must be done before wrap. */
   washUpS: seconds,
   /** Its shots before anything is dirty, or after every dish of the day is ready; null where it does not matter. */
@@ -501,6 +506,7 @@ export const kitchenSchema = z.object({
   ),
   /** The shots of every dish, in the order in which they are got. */
   houseShots: z.array(houseShotSchema).max(MOST_HOUSE_SHOTS).default([]),
+  ...kitchenMore,
 });
 export type Kitchen = z.infer<typeof kitchenSchema>;
 
@@ -584,7 +590,8 @@ export const packSchema = z.object({
   netMl: z.number().positive().nullable(),
   drainedMg: massMg.min(1).nullable(),
   gtin: text(14).nullable(),
-  /** The last price seen, in minor units of an ISO 4217 currency. */
+  ...packMore,
+  /** The last price seen of one, in no shop named, in minor units of an ISO 4217 currency. */
   price: z
     .object({ minor: z.int().min(0), currency: z.string().length(3), seenOn: localDate })
     .nullable(),
@@ -612,5 +619,8 @@ export const episodeFileSchema = z.object({
   said: z.array(saidLineSchema).max(2000).default([]),
   stock: z.array(stockLotSchema).max(5000),
   packs: z.array(packSchema).max(2000),
+  /** What was said of foods at home; of each food at most one. */
+  pantry: z.array(pantryFoodSchema).max(2000).default([]),
+  shops: z.array(shopSchema).max(50).default([]),
 });
 export type EpisodeFile = z.infer<typeof episodeFileSchema>;

@@ -1,6 +1,6 @@
-import type { FilmingDay, Kitchen, Segment, Step } from '#lib/episode/schema';
+import type { FilmingDay, Kitchen, Pack, RecipeLine, Segment, Step } from '#lib/episode/schema';
 
-/** What steps, segments, kitchens and days are as long as nobody has said more; the schema's own defaults. */
+/** What steps, ingredients, segments, kitchens, days and packs are as long as nobody has said more; the schema's own defaults. */
 
 export const UNSAID_STEP = {
   contact: null,
@@ -10,7 +10,14 @@ export const UNSAID_STEP = {
   counter: 0,
 } as const satisfies Partial<Step>;
 
-export const UNSAID_SEGMENT = { filmedWhen: null } as const satisfies Partial<Segment>;
+export const UNSAID_LINE = { shopNote: '' } as const satisfies Partial<RecipeLine>;
+
+export const UNSAID_SEGMENT = {
+  filmedWhen: null,
+  pickupReserve: 0,
+} as const satisfies Partial<Segment>;
+
+export const UNSAID_PACK = { stepMg: null, prices: [] } satisfies Partial<Pack>;
 
 export const UNSAID_KITCHEN = {
   cameraChangeS: null,
@@ -19,6 +26,8 @@ export const UNSAID_KITCHEN = {
   videoMbps: null,
   appliances: [],
   houseShots: [],
+  shelfUnits: 'metric',
+  priceDriftPermille: 50,
 } satisfies Partial<Kitchen>;
 
 export const UNSAID_DAY = { lightMarginMin: 30, outfit: '' } as const satisfies Partial<FilmingDay>;

@@ -25,6 +25,7 @@ import {
   type Telling,
 } from '#lib/overview/change-fields';
 import { LEFT_WORDS } from '#lib/episode/left-words';
+import { LIST_WORDS } from '#lib/shopping/list-events';
 import { OTHER_SUBJECTS } from '#lib/overview/change-subjects-others';
 import {
   CONTACT_WORDS,
@@ -127,6 +128,7 @@ const EPISODE_SUBJECTS = {
         whole: 'the whole dish',
         spoiltLines: 'what a take spoils',
       }),
+      measured('kept for pickups', 'pickupReserve', String),
       minutes('washing-up', 'washUpS'),
       chosen('filmed', 'filmedWhen', FILMED_WORDS),
     ],
@@ -169,6 +171,7 @@ const EPISODE_SUBJECTS = {
       counted('values bounded by you', 'bounded'),
       ticked('a second take needs it again', 'spoiltByTake'),
       field('note', 'note'),
+      field('for the shop', 'shopNote'),
     ],
     silent: ['id', 'recipeId', 'madeFromRev'],
   },
@@ -410,8 +413,8 @@ const EPISODE_SUBJECTS = {
   Tick: {
     kind: ['tick of the shopping list', 'ticks of the shopping list'],
     name: (row, { names }) => names[plain(row.foodId)] ?? '',
-    fields: [named('food', 'foodId'), moment('at', 'at')],
-    silent: ['id', 'episodeId'],
+    fields: [named('food', 'foodId'), chosen('entry', 'kind', LIST_WORDS), moment('at', 'at')],
+    silent: ['id', 'scope', 'episodeId', 'deviceId', 'deviceSeq', 'payload'],
   },
   Draft: {
     kind: ['text that was typed and not saved', 'texts that were typed and not saved'],

@@ -37,7 +37,7 @@ export function episodeColumns(episode: Episode): Columns<'Episode', 'kitchenId'
 
 export function segmentColumns(segment: Segment): Columns<'Segment', 'episodeId' | 'recipeId'> {
   const { kind, title, batches, eaten, inFrame, outFrame, plannedS } = segment;
-  const { spareTakes, spareScope, washUpS, ate, filmedWhen } = segment;
+  const { spareTakes, spareScope, pickupReserve, washUpS, ate, filmedWhen } = segment;
   const mass = ate.kind === 'mass' ? ate : null;
   return {
     kind,
@@ -56,6 +56,7 @@ export function segmentColumns(segment: Segment): Columns<'Segment', 'episodeId'
     plannedS,
     spareTakes,
     spareScope,
+    pickupReserve,
     washUpS,
     filmedWhen,
   };
@@ -96,6 +97,7 @@ export function lineColumns(
     bounded: bounded.length > 0 ? bounded : null,
     spoiltByTake: line.spoiltByTake,
     note,
+    shopNote: line.shopNote,
   };
 }
 
@@ -161,7 +163,11 @@ export function dayColumns(day: FilmingDay): Columns<'FilmingDay', 'kitchenId'> 
 export function kitchenColumns(kitchen: Kitchen): Columns<'Kitchen'> {
   const { name, zone, lat, lon, burners } = kitchen;
   const { cameraChangeS, counterPlaces, cleanDownS, videoMbps } = kitchen;
-  return { name, zone, lat, lon, burners, cameraChangeS, counterPlaces, cleanDownS, videoMbps };
+  const { shelfUnits, priceDriftPermille } = kitchen;
+  return {
+    ...{ name, zone, lat, lon, burners, cameraChangeS, counterPlaces, cleanDownS, videoMbps },
+    ...{ shelfUnits, priceDriftPermille },
+  };
 }
 
 export function ovenColumns(oven: Oven): Columns<'Oven', 'kitchenId'> {
@@ -170,6 +176,6 @@ export function ovenColumns(oven: Oven): Columns<'Oven', 'kitchenId'> {
 }
 
 export function packColumns(pack: Pack): Columns<'Pack', 'foodId'> {
-  const { name, netMg, netMl, drainedMg, gtin } = pack;
-  return { name, netMg, netMl, drainedMg, gtin };
+  const { name, netMg, netMl, drainedMg, gtin, stepMg } = pack;
+  return { name, netMg, netMl, drainedMg, gtin, stepMg };
 }

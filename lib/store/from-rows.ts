@@ -1,4 +1,4 @@
-import type { FoodTree, KitchenTree, LotTree, PackTree } from '#lib/store/load';
+import type { FoodTree, KitchenTree, LotTree, PackTree, PantryRow, ShopRow } from '#lib/store/load';
 
 /**
  * Rows as plain data, still to be checked by the schemas of the areas that own it.
@@ -58,7 +58,37 @@ export function lotFrom(lot: LotTree) {
   return { ...lot, moves: lot.moves.map((move) => ({ ...move, at: instantText(move.at) })) };
 }
 
-export function packFrom(pack: PackTree) {
-  const [price] = pack.prices;
-  return { ...pack, price: price ?? null };
+/**
+ * The last price seen in no shop named, and the last of each shop and number beside it.
+ * @param shops those that are carried with it; prices of others are left out
+ */
+export function packFrom(pack: PackTree, shops?: readonly Pick<ShopRow, 'id'>[]) {
+  const price = pack.prices.find((seen) => seen.shopId === null && !isOffer(seen));
+  const latest = new Map<string, PackTree['prices'][number]>();
+  for (const seen of pack.prices) {
+    const key = `${seen.shopId ?? ''} ${seen.count}`;
+    if (seen.shopId === null ? !isOffer(seen) : !isThere(seen.shopId, shops)) continue;
+    if (!latest.has(key)) latest.set(key, seen);
+  }
+  const prices = [...latest.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
+  return { ...pack, price: price ?? null, prices };
+}
+
+const isThere = (shopId: string, shops?: readonly Pick<ShopRow, 'id'>[]) =>
+  shops === undefined || shops.some(({ id }) => id === shopId);
+
+const isOffer = ({ count, most, until }: PackTree['prices'][number]) =>
+  count !== 1 || most !== null || until !== null;
+
+export function shopFrom(shop: ShopRow) {
+  return { ...shop, sections: shop.sections ?? [] };
+}
+
+export function pantryFrom(row: PantryRow) {
+  const { foodId, answer, answeredOn, remark, openedDays, openedSource } = row;
+  return {
+    foodId,
+    answer: answer === null ? null : { is: answer, on: answeredOn, remark },
+    opened: openedDays === null ? null : { days: openedDays, source: openedSource },
+  };
 }

@@ -3,7 +3,16 @@ import type { Problem } from '#lib/result';
 
 /** What an id of a file names; ids are local to the file and to their kind. */
 export type Kind =
-  'food' | 'oven' | 'appliance' | 'scale' | 'segment' | 'step' | 'line' | 'portion' | 'recipe';
+  | 'food'
+  | 'oven'
+  | 'appliance'
+  | 'scale'
+  | 'shop'
+  | 'segment'
+  | 'step'
+  | 'line'
+  | 'portion'
+  | 'recipe';
 
 /** From the local names of a file to the ids of rows. */
 export class ImportIds {

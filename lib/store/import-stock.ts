@@ -3,21 +3,25 @@ import { packSchema, stockLotSchema, type EpisodeFile } from '#lib/episode/schem
 import { database } from '#lib/store/client';
 import type { Edit } from '#lib/store/command';
 import { packColumns } from '#lib/store/episode-columns';
+import { folded } from '#lib/store/fold';
 import { lotFrom, packFrom } from '#lib/store/from-rows';
 import { create } from '#lib/store/import-episode';
 import type { ImportIds } from '#lib/store/import-ids';
 import { ALIVE, byIds, LOT_INCLUDE, PACK_INCLUDE } from '#lib/store/load';
 import { dataText } from '#lib/store/same-data';
+import { pantryColumns, priceColumns } from '#lib/store/stock-columns';
 
 /**
- * A file's stock and packs as new rows. One that is there already with equal data is not added again, so
- * that reading a file twice does not fill the larder twice.
+ * A file's shops, stock, packs and words about foods at home as new rows. One that is there already with equal data
+ * is not added again, so that reading a file twice does not fill the larder twice; a shop is known by its name, and
+ * what is said of a food here stands.
  */
 export async function importStock(
-  { stock, packs }: Pick<EpisodeFile, 'stock' | 'packs'>,
+  { stock, packs, pantry, shops }: Pick<EpisodeFile, 'stock' | 'packs' | 'pantry' | 'shops'>,
   creatorId: string,
   ids: ImportIds,
 ): Promise<Edit[]> {
+  const shopEdits = await importShops(shops, creatorId, ids);
   const lots = stock.map((lot, at) => ({
     ...lot,
     foodId: ids.of('food', lot.foodId, `stock[${at}].foodId`),
@@ -25,12 +29,17 @@ export async function importStock(
   const wantedPacks = packs.map((pack, at) => ({
     ...pack,
     foodId: ids.of('food', pack.foodId, `packs[${at}].foodId`),
+    prices: pack.prices.map((price, nth) => ({
+      ...price,
+      shopId: price.shopId && ids.of('shop', price.shopId, `packs[${at}].prices[${nth}].shopId`),
+    })),
   }));
   const known = await storedTexts(
     [...new Set([...lots, ...wantedPacks].map((row) => row.foodId))],
     creatorId,
   );
   return [
+    ...shopEdits,
     ...known.lacking(lots).flatMap(({ foodId, place, openedOn, useBy, moves }) => {
       const lotId = uuid();
       return [
@@ -43,11 +52,56 @@ export async function importStock(
     ...known.lacking(wantedPacks).flatMap((pack) => {
       const packId = uuid();
       const row = create('Pack', { id: packId, foodId: pack.foodId, ...packColumns(pack) });
-      if (!pack.price) return [row];
+      const prices = pack.prices.map((price) =>
+        create('Price', { id: uuid(), packId, ...priceColumns(price) }),
+      );
+      if (!pack.price) return [row, ...prices];
       const price = { id: uuid(), packId, shopId: null, ...pack.price, offer: false };
-      return [row, create('Price', price)];
+      return [row, create('Price', price), ...prices];
     }),
+    ...(await importPantry(pantry, creatorId, ids)),
   ];
+}
+
+/** Shops that no shop here is called like; in `ids` what each became. */
+async function importShops(
+  shops: EpisodeFile['shops'],
+  creatorId: string,
+  ids: ImportIds,
+): Promise<Edit[]> {
+  if (shops.length === 0) return [];
+  const named = { in: shops.map(({ name }) => folded(name)) };
+  const there = await database().shop.findMany({
+    where: { ...ALIVE, creatorId, nameFolded: named },
+    orderBy: { id: 'asc' },
+  });
+  return shops.flatMap(({ id, name, sections }) => {
+    const known = there.find(({ nameFolded }) => nameFolded === folded(name));
+    if (known) {
+      ids.use('shop', id, known.id);
+      return [];
+    }
+    return [create('Shop', { id: ids.mint('shop', id), name, sections })];
+  });
+}
+
+/** What a file says of foods of which nothing is said here. */
+async function importPantry(
+  pantry: EpisodeFile['pantry'],
+  creatorId: string,
+  ids: ImportIds,
+): Promise<Edit[]> {
+  const wanted = pantry.map((said, at) => ({
+    ...said,
+    foodId: ids.of('food', said.foodId, `pantry[${at}].foodId`),
+  }));
+  const there = await byIds([...new Set(wanted.map(({ foodId }) => foodId))], (some) =>
+    database().pantryFood.findMany({ where: { ...ALIVE, creatorId, foodId: { in: some } } }),
+  );
+  const known = new Set(there.map(({ foodId }) => foodId));
+  return wanted
+    .filter(({ foodId }) => !known.has(foodId))
+    .map((said) => create('PantryFood', { id: uuid(), ...pantryColumns(said) }));
 }
 
 /** What is stored of some foods, as texts that are used up one by one: two equal lots are two lots. */

@@ -79,11 +79,16 @@ export type DayTree = EpisodeTree['days'][number]['day'];
 export const LOT_INCLUDE = { moves: BY_ID } satisfies Prisma.StockLotInclude;
 export type LotTree = Prisma.StockLotGetPayload<{ include: typeof LOT_INCLUDE }>;
 
-/** A pack with the last price seen. */
+/** Prices of a pack that are looked at, the latest first. */
+const PRICES = 60;
+
+/** A pack with the last prices seen. */
 export const PACK_INCLUDE = {
-  prices: { where: ALIVE, orderBy: [{ seenOn: 'desc' }, { id: 'desc' }], take: 1 },
+  prices: { where: ALIVE, orderBy: [{ seenOn: 'desc' }, { id: 'desc' }], take: PRICES },
 } satisfies Prisma.PackInclude;
 export type PackTree = Prisma.PackGetPayload<{ include: typeof PACK_INCLUDE }>;
+export type ShopRow = Prisma.ShopGetPayload<object>;
+export type PantryRow = Prisma.PantryFoodGetPayload<object>;
 
 /** Ids in one question at most: a longer list is refused by the database. */
 const IDS = 5000;

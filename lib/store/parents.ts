@@ -28,6 +28,7 @@ export const PARENTS = {
   FoodVersion: { column: 'foodId', parent: 'Food' },
   StockLot: { column: 'foodId', parent: 'Food' },
   StockMove: { column: 'lotId', parent: 'StockLot' },
+  PantryFood: { column: 'foodId', parent: 'Food' },
   Pack: { column: 'foodId', parent: 'Food' },
   Price: { column: 'packId', parent: 'Pack' },
   Oven: { column: 'kitchenId', parent: 'Kitchen' },
@@ -72,6 +73,7 @@ export const REFERENCES: readonly Reference[] = [
   also('Shot', 'stepId', 'Step', 'letsGo'),
   also('Step', 'applianceId', 'Appliance', 'letsGo'),
   also('RecipeLine', 'madeFromId', 'Recipe', 'letsGo'),
+  also('Price', 'shopId', 'Shop'),
   also('Attachment', 'versionId', 'FoodVersion'),
 ];
 
@@ -89,6 +91,7 @@ const WORDS: Partial<Record<EntityName, string>> = {
   FoodVersion: 'the reading of the label',
   StockLot: 'the pack in stock',
   Pack: 'the pack',
+  Shop: 'the shop',
   Kitchen: 'the kitchen',
   Oven: 'the oven',
 };

@@ -15,7 +15,14 @@ import {
   recipeFrom,
   recipeOf,
 } from '#lib/store/episode-from-rows';
-import { foodFrom, kitchenFrom, lotFrom, packFrom } from '#lib/store/from-rows';
+import {
+  foodFrom,
+  kitchenFrom,
+  lotFrom,
+  packFrom,
+  pantryFrom,
+  shopFrom,
+} from '#lib/store/from-rows';
 import {
   ALIVE,
   byIds,
@@ -49,6 +56,7 @@ export async function readEpisodeFile(
   const loaded = await inTransaction((tx) => loadAll(tx, episodeId, creatorId));
   if (!loaded) return null;
   const { episode, madeFrom, kitchen, usedScales, foods, lots, packs, creator, saidRows } = loaded;
+  const { pantry, shops } = loaded;
   const present = presentIn(episode, madeFrom, foods, kitchen ?? DEFAULT_KITCHEN);
   const day = dayOf(episode, options.dayId);
   const order = new Map(foods.map((food, index) => [food.id, index]));
@@ -66,7 +74,9 @@ export async function readEpisodeFile(
     day: day ? dayFrom(day, present) : null,
     said: saidOf(saidRows, present.segments),
     stock: lots.sort(byFood).map(lotFrom),
-    packs: packs.sort(byFood).map(packFrom),
+    packs: packs.sort(byFood).map((pack) => packFrom(pack, shops)),
+    pantry: newestOfEach(pantry).sort(byFood).map(pantryFrom),
+    shops: shops.map(shopFrom),
   });
 }
 
@@ -86,6 +96,14 @@ function collectRevisions(value: unknown, into: Record<string, number>): void {
   if ('id' in value && 'rev' in value) into[String(value.id)] = Number(value.rev);
   for (const part of Object.values(value)) collectRevisions(part, into);
 }
+
+/** Of each food the row that was made last; two may have been made at once. */
+function newestOfEach<T extends { readonly foodId: string }>(rows: readonly T[]): T[] {
+  return [...new Map(rows.map((row) => [row.foodId, row])).values()];
+}
+
+/** Shops that a file carries. */
+const MOST_SHOPS = 50;
 
 async function loadAll(tx: Tx, episodeId: string, creatorId: string) {
   const episode = await tx.episode.findFirst({
@@ -123,6 +141,10 @@ async function loadAll(tx: Tx, episodeId: string, creatorId: string) {
       episode.days.map(({ dayId }) => dayId),
       creatorId,
     ),
+    pantry: await byIds(ids, (some) =>
+      tx.pantryFood.findMany({ where: { ...own, foodId: { in: some } }, orderBy: { id: 'asc' } }),
+    ),
+    shops: await tx.shop.findMany({ where: own, orderBy: { id: 'asc' }, take: MOST_SHOPS }),
     creator: await tx.creator.findUnique({ where: { id: creatorId } }),
   };
 }

@@ -11,6 +11,8 @@ import {
   stepSchema,
   stockLotSchema,
 } from '#lib/episode/schema';
+import { packPriceSchema, shopSchema } from '#lib/episode/stock-schema';
+import { LIST_KINDS } from '#lib/shopping/list-events';
 import {
   anchor,
   id,
@@ -34,6 +36,7 @@ const daySegment = day.segments.element.shape;
 const pin = pinSchema.shape;
 const appointment = appointmentSchema.shape;
 const pack = packSchema.shape;
+const price = packPriceSchema.shape;
 const move = stockLotSchema.shape.moves.element.shape;
 
 /** The tables of steps, filming days and shopping, column by column, without the columns that every row has. */
@@ -192,7 +195,11 @@ export const DAY_ROWS = {
     at: instant,
     eventId: id.nullable(),
   }),
-  Shop: z.strictObject({ id, name: text(120).min(1) }),
+  Shop: z.strictObject({
+    id,
+    name: shopSchema.shape.name,
+    sections: shopSchema.shape.sections.unwrap().nullable().default(null),
+  }),
   Pack: z.strictObject({
     id,
     foodId: id,
@@ -201,6 +208,7 @@ export const DAY_ROWS = {
     netMl: pack.netMl,
     drainedMg: pack.drainedMg,
     gtin: pack.gtin,
+    stepMg: pack.stepMg,
   }),
   Price: z.strictObject({
     id,
@@ -210,6 +218,19 @@ export const DAY_ROWS = {
     currency: text(3).min(3),
     seenOn: localDate,
     offer: z.boolean(),
+    count: price.count,
+    most: price.most,
+    until: price.until,
   }),
-  Tick: z.strictObject({ id, episodeId: id, foodId: id, at: instant }),
+  Tick: z.strictObject({
+    id,
+    scope: text(80).min(1),
+    episodeId: id.nullable(),
+    foodId: id.nullable(),
+    deviceId: id,
+    deviceSeq: whole,
+    at: instant,
+    kind: z.enum(LIST_KINDS),
+    payload: jsonObject,
+  }),
 } as const;

@@ -91,6 +91,7 @@ export const EPISODE_ROWS = {
     plannedS: segment.plannedS,
     spareTakes: segment.spareTakes,
     spareScope: segment.spareScope,
+    pickupReserve: segment.pickupReserve,
     washUpS: segment.washUpS,
     filmedWhen: segment.filmedWhen.unwrap(),
   }),
@@ -151,6 +152,7 @@ export const EPISODE_ROWS = {
       bounded: line.bounded.unwrap().nullable().default(null),
       spoiltByTake: line.spoiltByTake,
       note: line.note,
+      shopNote: line.shopNote,
     })
     .refine((row) => allOrNone(row.lowNum, row.lowDen, row.highNum, row.highDen), {
       path: ['lowNum'],

@@ -5,6 +5,7 @@ import {
   foodSchema,
   foodVersionSchema,
 } from '#lib/foods/food';
+import { pantryFoodSchema, STOCK_ANSWERS } from '#lib/episode/stock-schema';
 import { valuesSchema, yieldSchema } from '#lib/foods/food';
 import { folded } from '#lib/store/fold';
 import {
@@ -25,6 +26,8 @@ const refuse = version.refuse.unwrap().shape;
 const measure = foodMeasureSchema.shape;
 const observed = yieldSchema.shape;
 const allergen = allergenFactSchema.shape;
+const answer = pantryFoodSchema.shape.answer.unwrap().shape;
+const opened = pantryFoodSchema.shape.opened.unwrap().shape;
 
 /** The tables of foods, column by column, without the columns that every row has. */
 export const FOOD_ROWS = {
@@ -126,4 +129,18 @@ export const FOOD_ROWS = {
     openedOn: localDate.nullable(),
     useBy: localDate.nullable(),
   }),
+  PantryFood: z
+    .strictObject({
+      id,
+      foodId: id,
+      answer: z.enum(STOCK_ANSWERS).nullable(),
+      answeredOn: localDate.nullable(),
+      remark: answer.remark,
+      openedDays: opened.days.nullable(),
+      openedSource: opened.source,
+    })
+    .refine((row) => (row.answer === null) === (row.answeredOn === null), {
+      path: ['answeredOn'],
+      message: 'an answer has the day on which it was given',
+    }),
 } as const;

@@ -23,6 +23,8 @@ export const KITCHEN_ROWS = {
     counterPlaces: kitchen.counterPlaces.unwrap(),
     cleanDownS: kitchen.cleanDownS.unwrap(),
     videoMbps: kitchen.videoMbps.unwrap(),
+    shelfUnits: kitchen.shelfUnits,
+    priceDriftPermille: kitchen.priceDriftPermille,
   }),
   Oven: z.strictObject({
     id,

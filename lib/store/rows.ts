@@ -53,6 +53,7 @@ export const APPEND_ONLY: ReadonlySet<EntityName> = new Set([
   'Weighing',
   'StockMove',
   'DayEvent',
+  'Tick',
   'FoodVersion',
   'Attachment',
   'NumbersLock',
@@ -64,6 +65,7 @@ export const APPEND_ONLY: ReadonlySet<EntityName> = new Set([
 export const NULLABLE_JSON: Partial<Record<EntityName, readonly string[]>> = {
   FoodVersion: ['secondValues', 'factors'],
   RecipeLine: ['bounded'],
+  Shop: ['sections'],
 };
 
 /** Columns that follow from others, for searching. */

@@ -68,24 +68,28 @@ async function run(
 export async function writeJournal(
   tx: Tx,
   command: Pick<Command, 'actor' | 'label' | 'at'>,
+/** Lines written by one statement at most: each holds a row twice, and a statement has to stay of a size. */
+const BATCH = 50;
+
   creatorId: string,
   groupId: string,
   entries: readonly JournalEntry[],
 ): Promise<void> {
   const { actor, label, at } = command;
-  await tx.change.createMany({
-    data: entries.map(({ entity, entityId, before, after }) => ({
-      groupId,
-      creatorId,
-      at,
-      actor,
-      label,
-      entity,
-      entityId,
-      before: journalText(before),
-      after: journalText(after),
-    })),
-  });
+  const data = entries.map(({ entity, entityId, before, after }) => ({
+    groupId,
+    creatorId,
+    at,
+    actor,
+    label,
+    entity,
+    entityId,
+    before: journalText(before),
+    after: journalText(after),
+  }));
+  for (let from = 0; from < data.length; from += BATCH) {
+    await tx.change.createMany({ data: data.slice(from, from + BATCH) });
+  }
 }
 
 /** Checks the rows to be created before anything is locked, and that no row is edited twice. */

@@ -80,5 +80,7 @@ export function demoFile(references: readonly Food[]): EpisodeFile {
     said: [],
     stock: [...STOCK],
     packs: [...PACKS],
+    pantry: [],
+    shops: [],
   };
 }

@@ -1,3 +1,4 @@
+import { UNSAID_PACK } from '#lib/episode/unsaid';
 import type { Pack, StockLot } from '#lib/episode/schema';
 import { LABEL } from '#seed/demo/label-foods';
 import { FOOD } from '#seed/demo/reference-foods';
@@ -114,6 +115,7 @@ function pack(
   size: Partial<Pick<Pack, 'netMg' | 'netMl' | 'drainedMg' | 'gtin'>>,
 ): Pack {
   return {
+    ...UNSAID_PACK,
     id,
     foodId,
     name,

@@ -1,3 +1,4 @@
+import { UNSAID_LINE } from '#lib/episode/unsaid';
 import type {
   MassRange,
   Perishable,
@@ -49,6 +50,7 @@ export function line(
   rest: Partial<Omit<RecipeLine, 'id' | 'text' | 'foodId'>> = {},
 ): RecipeLine {
   return {
+    ...UNSAID_LINE,
     id,
     text,
     quantity: null,

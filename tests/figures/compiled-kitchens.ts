@@ -1,3 +1,4 @@
+import { UNSAID_PACK } from '#lib/episode/unsaid';
 import type {
   EpisodeFile,
   Portion,
@@ -37,7 +38,7 @@ export function anyEpisode(
 
 function aPack(foodId: string): EpisodeFile['packs'][number] {
   const none = { netMl: null, drainedMg: null, gtin: null, price: null };
-  return { id: `pack-${foodId}`, foodId, name: 'pack', netMg: 400_000, ...none };
+  return { ...UNSAID_PACK, id: `pack-${foodId}`, foodId, name: 'pack', netMg: 400_000, ...none };
 }
 
 const chance = (random: () => number, share: number) => random() < share;

@@ -83,6 +83,7 @@ const withTurkey = (coreMilliC: number, more: Partial<Segment> = {}): EpisodeFil
                 leftBehind: { kind: 'none' },
                 spoiltByTake: true,
                 note: '',
+                shopNote: '',
               },
             ],
             weighings: [],

@@ -155,5 +155,7 @@ export function dayFile(
     said: [],
     stock: [],
     packs: [],
+    pantry: [],
+    shops: [],
   };
 }

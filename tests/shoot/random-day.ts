@@ -150,6 +150,8 @@ function attempt(chance: Chance, seed: number): { file: EpisodeFile; witness: Ch
     said: [],
     stock: [],
     packs: [],
+    pantry: [],
+    shops: [],
   };
   const witness: CheckedPlan = {
     dayId: day.id,

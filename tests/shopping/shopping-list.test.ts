@@ -1,3 +1,4 @@
+import { UNSAID_PACK } from '#lib/episode/unsaid';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { shoppingList } from '#lib/shopping/shopping-list';
@@ -124,6 +125,7 @@ describe('stock and packs', () => {
     ],
   });
   const pack = (id: string, netMg: number, minor: number | null) => ({
+    ...UNSAID_PACK,
     id,
     foodId: 'cheese',
     name: `cheese ${netMg / 1000} g`,

@@ -145,6 +145,7 @@ const line = (id: string, over: Partial<RecipeLine>): RecipeLine => ({
   leftBehind: { kind: 'none' },
   spoiltByTake: false,
   note: '',
+  shopNote: 'the nice one',
   ...over,
 });
 
@@ -187,6 +188,7 @@ const segment = (id: string, over: Partial<Segment>): Segment => ({
   talkingPoints: [],
   spareTakes: 0,
   spareScope: 'spoiltLines',
+  pickupReserve: 2,
   washUpS: 0,
   ...over,
 });
@@ -201,6 +203,7 @@ const SKILLET = segment('s-skillet', {
   plannedS: 290,
   spareTakes: 2,
   spareScope: 'whole',
+  pickupReserve: 0,
   washUpS: 600,
   recipe: {
     id: 'r-skillet',
@@ -318,6 +321,8 @@ export const FILE: EpisodeFile = {
     counterPlaces: 3,
     cleanDownS: 420,
     videoMbps: 100,
+    shelfUnits: 'us',
+    priceDriftPermille: 80,
     appliances: [{ id: 'ap-fryer', name: 'Air fryer', places: 1 }],
     houseShots: [
       {
@@ -484,6 +489,27 @@ export const FILE: EpisodeFile = {
       netMl: null,
       drainedMg: null,
       gtin: '00000000000017',
+      stepMg: 50_000,
+      prices: [
+        {
+          shopId: 'shop-1',
+          minor: 199,
+          currency: 'EUR',
+          seenOn: '2026-04-02',
+          count: 1,
+          most: null,
+          until: null,
+        },
+        {
+          shopId: 'shop-1',
+          minor: 350,
+          currency: 'EUR',
+          seenOn: '2026-04-02',
+          count: 2,
+          most: 3,
+          until: '2026-05-09',
+        },
+      ],
       price: { minor: 219, currency: 'EUR', seenOn: '2026-04-01' },
     },
     {
@@ -494,7 +520,18 @@ export const FILE: EpisodeFile = {
       netMl: 330.5,
       drainedMg: 240_000,
       gtin: null,
+      stepMg: null,
+      prices: [],
       price: null,
     },
   ],
+  pantry: [
+    {
+      foodId: 'f-barley',
+      answer: { is: 'notEnough', on: '2026-05-01', remark: 'a handful' },
+      opened: { days: 90, source: 'on the bag' },
+    },
+    { foodId: 'f-stock', answer: null, opened: null },
+  ],
+  shops: [{ id: 'shop-1', name: 'Quay market', sections: ['dairyAndEggs', 'produce'] }],
 };

@@ -167,7 +167,9 @@ describe('the store on PostgreSQL', () => {
     expect((await contentsOf(url)).filled).toBe(false);
     const result = await importEpisodeFile(FILE, AT);
     const file = await readEpisodeFile(result.ok ? result.value.episodeId : '', FILE.savedAt);
-    expect(file && upToIds(file)).toEqual(upToIds(FILE));
+    // A file carries every shop, and one was made above.
+    const shops = file?.shops.filter(({ id }) => id !== 's') ?? [];
+    expect(file && upToIds({ ...file, shops })).toEqual(upToIds(FILE));
     await closeDatabase();
     expect(await contentsOf(url)).toEqual({ filled: true, referenceFoods: 2, episodes: 1 });
     // The journal has the keys of JSON as they were given, the database in an order of its own.

@@ -10,7 +10,7 @@ import {
   type Weighing,
 } from '#lib/episode/schema';
 import { parsePrinted } from '#lib/units/printed';
-import { UNSAID_KITCHEN, UNSAID_SEGMENT } from '#lib/episode/unsaid';
+import { UNSAID_KITCHEN, UNSAID_LINE, UNSAID_SEGMENT } from '#lib/episode/unsaid';
 
 /** Small builders of plain data for tests: everything defaulted, anything overridden. */
 
@@ -78,6 +78,7 @@ export function aLine(
   more: Partial<RecipeLine> = {},
 ): RecipeLine {
   return {
+    ...UNSAID_LINE,
     id,
     text: id,
     quantity: null,
@@ -169,7 +170,7 @@ export function aFile(
   segments: Segment[],
   foods: Food[],
   more: { episode?: Partial<EpisodeFile['episode']>; resolutionMg?: number } & Partial<
-    Pick<EpisodeFile, 'stock' | 'packs' | 'day' | 'recipes' | 'said'>
+    Pick<EpisodeFile, 'stock' | 'packs' | 'day' | 'recipes' | 'said' | 'pantry' | 'shops'>
   > = {},
 ): EpisodeFile {
   return {
@@ -218,5 +219,7 @@ export function aFile(
     said: more.said ?? [],
     stock: more.stock ?? [],
     packs: more.packs ?? [],
+    pantry: more.pantry ?? [],
+    shops: more.shops ?? [],
   };
 }

@@ -3,7 +3,7 @@ import type { newSegmentForm } from './schema';
 
 type SegmentTexts = Pick<
   z.output<typeof newSegmentForm>,
-  'title' | 'planned' | 'batches' | 'spareTakes' | 'spareScope'
+  'title' | 'planned' | 'batches' | 'spareTakes' | 'spareScope' | 'pickupReserve'
 >;
 
 /** The columns of a segment from its form. */

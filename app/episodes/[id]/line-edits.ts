@@ -41,6 +41,7 @@ function recipeLine(id: string, texts: LineTexts): RecipeLine {
     bounded: [],
     spoiltByTake: texts.spoiltByTake,
     note: texts.note,
+    shopNote: texts.shopNote,
   };
 }
 

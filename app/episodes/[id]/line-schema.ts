@@ -30,6 +30,7 @@ const lineTexts = {
   leftWeighed: ticked,
   ...leftTexts,
   note: optionalText(200),
+  shopNote: optionalText(120),
   asBought: ticked,
   spoiltByTake: ticked,
 };

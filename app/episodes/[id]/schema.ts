@@ -31,6 +31,7 @@ const segmentTexts = {
   spareScope: z
     .enum(['whole', 'spoiltLines'], { error: 'Choose what a spare take needs again.' })
     .default('spoiltLines'),
+  pickupReserve: optionalWhole(0, 10).transform((pickups) => pickups ?? 0),
 };
 
 export const newSegmentForm = z.object({

@@ -23,6 +23,7 @@ export interface LineTexts {
   readonly leftWhere: string;
   readonly leftMade: string;
   readonly note: string;
+  readonly shopNote: string;
   readonly asBought: boolean;
   readonly spoiltByTake: boolean;
   /** The food's measure that a piece, cup or spoon is; empty for the first that fits. */
@@ -62,6 +63,7 @@ const FIELDS = [
   'leftWhere',
   'leftMade',
   'note',
+  'shopNote',
   'measureName',
   'cookMethod',
   'retention',
@@ -158,6 +160,14 @@ export function LineForm({
                   made={line.leftMade}
                 />
                 <TextField form={id} name="note" label="Note" initial={line.note} state={state} />
+                <TextField
+                  form={id}
+                  name="shopNote"
+                  label="For the shop"
+                  hint="On the shopping list only: for the hero shot, the nice one."
+                  initial={line.shopNote}
+                  state={state}
+                />
                 <TickField
                   form={id}
                   name="spoiltByTake"
@@ -193,7 +203,7 @@ export function LineForm({
 
 /** Whether something is set in what stands folded away. */
 function saysMore(line: LineTexts): boolean {
-  const { grams, leftBehind, note, asBought, spoiltByTake, leftWeighed } = line;
-  const typed = [grams, leftBehind, note].some((text) => text !== '');
+  const { grams, leftBehind, note, shopNote, asBought, spoiltByTake, leftWeighed } = line;
+  const typed = [grams, leftBehind, note, shopNote].some((text) => text !== '');
   return typed || asBought || spoiltByTake || leftWeighed;
 }

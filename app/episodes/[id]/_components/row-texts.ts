@@ -12,6 +12,7 @@ export function segmentTexts(segment: Segment) {
     planned: printRuntime(segment.plannedS),
     batches: ratioText(segment.batches),
     spareTakes: String(segment.spareTakes),
+    pickupReserve: String(segment.pickupReserve),
     spareScope: segment.spareScope,
   };
 }

@@ -15,13 +15,14 @@ interface Props {
   readonly batches: string;
   readonly spareTakes?: string;
   readonly spareScope?: string;
+  readonly pickupReserve?: string;
   readonly submit: string;
   readonly cancelHref?: string;
   /** Left out where the form is for something new. */
   readonly kept?: KeptTyping | null | undefined;
 }
 
-const FIELDS = ['title', 'planned', 'batches', 'spareTakes', 'spareScope'];
+const FIELDS = ['title', 'planned', 'batches', 'spareTakes', 'spareScope', 'pickupReserve'];
 const SPARE_SCOPES: readonly Choice[] = [
   { value: 'spoiltLines', words: 'what a take spoils' },
   { value: 'whole', words: 'the whole dish' },
@@ -84,6 +85,14 @@ export function SegmentForm({
                 hint="What a take spoils is said at each ingredient."
                 choices={SPARE_SCOPES}
                 initial={texts.spareScope ?? 'spoiltLines'}
+                state={state}
+              />
+              <TextField
+                form={id}
+                name="pickupReserve"
+                label="Kept for pickups"
+                hint="Food for so many pickups on another day is bought too: what a take needs again."
+                initial={texts.pickupReserve ?? '0'}
                 state={state}
               />
             </div>
