@@ -1,6 +1,7 @@
 import type { CardSpace, EveningBefore, WeighOut } from '#lib/overview/evening-before';
 import { daysBefore, type EveningStep, type EveningTie } from '#lib/shoot/evening';
 import { clockText, minutesText } from '#lib/shoot/day-words';
+import { pinTimeWords } from '#lib/shoot/pins';
 import { buyText, gramsUp } from '#lib/shopping/shopping-text';
 import { printDay } from '#lib/units/print-date';
 import { printGrams, printTo } from '#lib/units/print';
@@ -33,6 +34,12 @@ export function tieWords(tie: EveningTie): string {
 export function tooEarlyWords(step: EveningStep, eveningDate: string): string | null {
   if (!step.tooEarly || step.notBeforeMin === null) return null;
   return `Too early for what waits for it: not before ${eveningClock(step.notBeforeMin, eveningDate)}. Do it then, or allow more time between the two.`;
+}
+
+/** Said of a step that is tied to a clock time of the filming day; null where it is not. */
+export function pinnedWords({ pins }: Pick<EveningStep, 'pins'>): string | null {
+  if (pins.length === 0) return null;
+  return `It is tied to a time of the filming day (${pins.map(pinTimeWords).join('; ')}): that does not hold, since it is done before.`;
 }
 
 /** An ingredient to weigh out: `'150 g pearl barley'`; grams are added where the words have none. */

@@ -5,6 +5,7 @@ import {
   eveningClock,
   EVERY_TIME,
   outfitWords,
+  pinnedWords,
   shortWords,
   tareWords,
   tieWords,
@@ -66,12 +67,14 @@ function stepLines(step: EveningStep, date: string): string[] {
   const hands = step.step.hands ? 'hands' : 'by itself';
   const length = minutesText(step.endMin - step.startMin);
   const early = tooEarlyWords(step, date);
+  const pinned = pinnedWords(step);
   const further = [
     ...step.ties.map(tieWords),
     ...step.shots.map(
       ({ title, framing }) => `shot: ${[title, framing].filter(Boolean).join(', ')}`,
     ),
     ...(step.step.note === '' ? [] : [step.step.note]),
+    ...(pinned === null ? [] : [`! ${pinned}`]),
     ...(early === null ? [] : [`! ${early}`]),
   ];
   return [

@@ -1,4 +1,4 @@
-import type { EpisodeFile, Segment, Shot, Step, StepLink } from '#lib/episode/schema';
+import type { EpisodeFile, Pin, Segment, Shot, Step, StepLink } from '#lib/episode/schema';
 import type { ShootPlan } from '#lib/shoot/plan';
 
 /** Between these nobody has to be up: minutes after midnight (common practice, no source). */
@@ -26,6 +26,8 @@ export interface EveningStep {
   readonly startMin: number;
   readonly endMin: number;
   readonly ties: readonly EveningTie[];
+  /** Clock times of the filming day that it is tied to: they cannot hold the evening before. */
+  readonly pins: readonly Pin[];
   /** Shots that are got during it. */
   readonly shots: readonly Shot[];
   /** Where it may not be begun so early: when it may at the soonest. */
@@ -49,7 +51,8 @@ interface Placed {
  * The steps done before the filming day, worked back from what waits for them: each at the latest start that
  * leaves the least time of its ties, with the usual length, on the evening before or earlier; between 22:00 and
  * 6:00 nothing is begun and no hands are busy, and one pair of hands does one thing at a time. What nothing waits
- * for is done when the day starts. In order of start, then id.
+ * for is done when the day starts. A tie to a clock time is one of the filming day and does not hold here. In order of
+ * start, then id.
  *
  * @example soaked at least 10 h before a step at 10:00, 5 min by hand: latest 23:55, so begun at 21:55
  */
@@ -76,7 +79,9 @@ export function eveningSteps(file: EpisodeFile, plan: ShootPlan): EveningStep[] 
   return [...work.values()]
     .flatMap((of) => {
       const place = placed.get(of.step.id);
-      return place ? [told(of, place, links, { titles, planned, placed })] : [];
+      if (!place) return [];
+      const pins = (file.day?.pins ?? []).filter(({ stepId }) => stepId === of.step.id);
+      return [{ ...told(of, place, links, { titles, planned, placed }), pins }];
     })
     .sort((a, b) => a.startMin - b.startMin || (a.step.id < b.step.id ? -1 : 1));
 }
@@ -157,7 +162,7 @@ function told(
   { startMin, endMin }: Placed,
   links: readonly StepLink[],
   at: Omit<At, 'links'> & { readonly titles: ReadonlyMap<string, string> },
-): EveningStep {
+): Omit<EveningStep, 'pins'> {
   const own = links.filter(({ fromStepId }) => fromStepId === step.id);
   const ties = own.flatMap((link): EveningTie[] => {
     const to = at.placed.get(link.toStepId) ?? at.planned.get(link.toStepId);

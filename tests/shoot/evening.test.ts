@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { pinnedWords } from '#lib/overview/evening-words';
 import { daysBefore, eveningSteps } from '#lib/shoot/evening';
 import type { PlanEntry, ShootPlan } from '#lib/shoot/plan';
 import type { Step, StepLink } from '#lib/episode/schema';
@@ -178,4 +179,18 @@ describe('the evening before, worked back', () => {
     expect(daysBefore('2028-03-01', 1)).toBe('2028-02-29');
     expect(daysBefore('2026-01-01', 2)).toBe('2025-12-30');
   });
+});
+
+test('a tie to a clock time is one of the filming day: it moves no step of the evening, and is told', () => {
+  const pin = { id: 'p', stepId: 'marinate', notBeforeMin: 560, notAfterMin: null };
+  const soaked = step('marinate', { usualS: 900, hands: true, evening: true });
+  const steps = [soaked, step('cook', { hands: true })];
+  const links = [link('marinate', 'cook', 780 * 60, null)];
+  const of = (pins: (typeof pin)[]) =>
+    eveningSteps(dayFile([segment('a', steps)], links, { pins }), PLAN).at(0);
+  expect(of([pin])).toEqual({ ...of([]), pins: [pin] });
+  expect(pinnedWords({ pins: [pin] })).toBe(
+    'It is tied to a time of the filming day (not before 09:20): that does not hold, since it is done before.',
+  );
+  expect(pinnedWords({ pins: [] })).toBeNull();
 });

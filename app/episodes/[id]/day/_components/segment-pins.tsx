@@ -14,15 +14,20 @@ interface Props {
   readonly segment: Segment;
 }
 
-const stepsOf = (segment: Segment) =>
-  segment.steps.map((step) => ({ value: step.id, words: step.title }));
+/** Steps that a clock time of the day can hold: not those of the evening before, but the one that is tied already. */
+const stepsOf = (segment: Segment, tied = '') =>
+  segment.steps
+    .filter(({ id, evening }) => !evening || id === tied)
+    .map((step) => ({ value: step.id, words: step.title }));
+
+const EVENING = 'It does not hold: this step is done the evening before.';
 
 /** The steps of a segment that are tied to a clock time. */
 export function SegmentPins({ page, segment }: Props) {
   const pins = pinsOf(page, segment);
   const row = newRow('pin', segment.id);
   const pinned = new Set(pins.map(({ stepId }) => stepId));
-  const free = segment.steps.find(({ id }) => !pinned.has(id));
+  const free = segment.steps.find(({ id, evening }) => !evening && !pinned.has(id));
   return (
     <Part
       title="Tied to a clock time"
@@ -55,15 +60,16 @@ function PinRow({ page, segment, pin }: Props & { readonly pin: FilmingDay['pins
     rev: revOf(page, pin.id),
   };
   const { when, min } = pinTime(pin);
+  const isEvening = segment.steps.some(({ id, evening }) => evening && id === pin.stepId);
   const title = pinWords(pin, (stepId) => stepTitle([segment], stepId));
   return (
-    <Row page={page} id={pin.id} title={title} plain>
+    <Row page={page} id={pin.id} title={title} note={isEvening ? EVENING : ''} plain>
       <PinForm
         id={`pin-${pin.id}`}
         action={savePin}
         hidden={ids}
         pin={{ stepId: pin.stepId, when, at: clockTyped(min) }}
-        steps={stepsOf(segment)}
+        steps={stepsOf(segment, pin.stepId)}
         submit="Save the time"
         cancelHref={rowHref(page, pin.id)}
       />

@@ -1,5 +1,5 @@
 import type { EveningBefore } from '#lib/overview/evening-before';
-import { eveningClock, tieWords, tooEarlyWords } from '#lib/overview/evening-words';
+import { eveningClock, pinnedWords, tieWords, tooEarlyWords } from '#lib/overview/evening-words';
 import { minutesText } from '#lib/shoot/day-words';
 import type { EveningStep } from '#lib/shoot/evening';
 
@@ -38,6 +38,7 @@ function StepItem({ step: of, date }: { readonly step: EveningStep; readonly dat
     ...(step.note === '' ? [] : [step.note]),
   ];
   const early = tooEarlyWords(of, date);
+  const pinned = pinnedWords(of);
   return (
     <li className="grid grid-cols-[4rem_minmax(0,1fr)] gap-3 md:grid-cols-[6.5rem_minmax(0,1fr)] border-b border-line py-2 print:py-0.5">
       <span className="text-head font-semibold tabular-nums print:text-[10pt]">
@@ -46,6 +47,7 @@ function StepItem({ step: of, date }: { readonly step: EveningStep; readonly dat
       <div className={step.hands ? EDGES.hand : EDGES.self}>
         <p className="font-semibold">{step.title}</p>
         <p className="text-fine text-soft">{facts.join(' · ')}</p>
+        {pinned !== null && <p className="text-fine font-semibold">{pinned}</p>}
         {early !== null && <p className="text-fine font-semibold text-hand">{early}</p>}
       </div>
     </li>
