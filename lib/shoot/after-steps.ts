@@ -3,6 +3,7 @@ import { LONGEST_STEP_S } from '#lib/episode/step-limits';
 import type { DayFacts } from '#lib/shoot/day-facts';
 import { keyOfEvent, rowKey, type DayEvent } from '#lib/shoot/day-log';
 import { foldDay } from '#lib/shoot/fold-day';
+import { washIdOf } from '#lib/shoot/problem-parts';
 
 /** Shortest, usual and longest time of a step, in seconds. */
 export type StepTimes = Pick<Step, 'lowS' | 'usualS' | 'highS'>;
@@ -24,10 +25,15 @@ export type StepActual =
   | { readonly kind: 'asPlanned'; readonly seconds: number }
   | { readonly kind: 'skipped' | 'notDone' | 'noStart' };
 
+/** What has a time of its own on the day: a step, or the washing-up of a segment under the id of its row. */
+export type TimedStep = Pick<Step, 'id' | 'title' | 'hands'> & StepTimes;
+
 /** A step of the day beside what became of it. */
 export interface StepAfter {
-  readonly step: Step;
+  readonly step: TimedStep;
   readonly segment: Segment;
+  /** The washing-up of its segment, whose one time is the segment's own. */
+  readonly washesUp: boolean;
   readonly actual: StepActual;
   /** How often it was begun again; its time is that of the last making. */
   readonly redone: number;
@@ -38,15 +44,26 @@ export const GRAIN_S = 30;
 /** Beyond these parts of the usual time somebody forgot to press (common practice, no source). */
 const DOUBTFUL = { below: 0.1, above: 10 } as const;
 
-/** The steps of a filming day in viewing order, each with the time that it took by the day's log. */
+/**
+ * The steps of a filming day in viewing order, each with the time that it took by the day's log; after them the
+ * washing-up of each segment that has some.
+ */
 export function stepsAfter(facts: DayFacts, events: readonly DayEvent[]): StepAfter[] {
   const fold = foldDay(events);
   const times = secondsByRow(events);
-  const hands = facts.steps.flatMap(({ step }) =>
-    step.hands ? (fold.doneAt.get(rowKey({ stepId: step.id })) ?? []) : [],
-  );
-  return facts.steps.map(({ step, segment }) => {
-    const key = rowKey({ stepId: step.id });
+  const rows = [
+    ...facts.steps.map(({ step, segment }) => {
+      return { step, segment, washesUp: false, key: rowKey({ stepId: step.id }) };
+    }),
+    ...facts.segments
+      .filter(({ washUpS }) => washUpS > 0)
+      .map((segment) => {
+        const step = washingUp(segment);
+        return { step, segment, washesUp: true, key: rowKey({ entryId: step.id }) };
+      }),
+  ];
+  const hands = rows.flatMap(({ step, key }) => (step.hands ? (fold.doneAt.get(key) ?? []) : []));
+  return rows.map(({ step, segment, washesUp, key }) => {
     const seconds = times.get(key);
     const done = fold.doneAt.get(key);
     const actual: StepActual =
@@ -55,12 +72,18 @@ export function stepsAfter(facts: DayFacts, events: readonly DayEvent[]): StepAf
         : done !== undefined
           ? withoutStart(step, done, hands)
           : { kind: fold.skippedAt.has(key) ? 'skipped' : 'notDone' };
-    return { step, segment, actual, redone: fold.redone.get(key) ?? 0 };
+    return { step, segment, washesUp, actual, redone: fold.redone.get(key) ?? 0 };
   });
 }
 
+/** The washing-up of a segment as something that takes its time: all of it is expected, no more and no less. */
+function washingUp({ id, title, washUpS }: Segment): TimedStep {
+  const times = { lowS: washUpS, usualS: washUpS, highS: washUpS };
+  return { id: washIdOf(id), title: `Wash up ${title}`, hands: true, ...times };
+}
+
 /** What a step done by hand took if it was begun when the hands had done what was before it. */
-function withoutStart(step: Step, done: string, hands: readonly string[]): StepActual {
+function withoutStart(step: TimedStep, done: string, hands: readonly string[]): StepActual {
   const before = hands.filter((at) => at < done).reduce((last, at) => (at > last ? at : last), '');
   if (!step.hands || before === '') return { kind: 'noStart' };
   const seconds = Math.round((Date.parse(done) - Date.parse(before)) / 1000);
@@ -128,24 +151,30 @@ function actualOf(step: StepTimes, seconds: number): StepActual {
 
 /** A step whose time can be taken as its expected one. */
 export interface Offer {
-  readonly step: Step;
+  readonly step: TimedStep;
   readonly take: StepTimes;
+  /** The segment whose washing-up it is; null for a step. */
+  readonly washedSegmentId: string | null;
 }
 
 /** The offers of a day: what took another time than planned, and is not doubtful. */
 export function offersOf(steps: readonly StepAfter[]): Offer[] {
-  return steps.flatMap(({ step, actual }) =>
-    actual.kind === 'took' ? [{ step, take: actual.take }] : [],
+  return steps.flatMap((row) =>
+    row.actual.kind === 'took' ? [offerOf(row, row.actual.take)] : [],
   );
 }
 
 /** The offer of one step, one that is asked about included: whoever asks for it has answered. */
 export function offerOfStep(steps: readonly StepAfter[], stepId: string): Offer | null {
   const found = steps.find(({ step }) => step.id === stepId);
-  return found && 'take' in found.actual ? { step: found.step, take: found.actual.take } : null;
+  return found && 'take' in found.actual ? offerOf(found, found.actual.take) : null;
+}
+
+function offerOf({ step, segment, washesUp }: StepAfter, take: StepTimes): Offer {
+  return { step, take, washedSegmentId: washesUp ? segment.id : null };
 }
 
 /** One text for a set of offers, the same as long as nothing that they say has changed. */
-export function offersText(offers: readonly Offer[]): string {
+export function offersText(offers: readonly Pick<Offer, 'step' | 'take'>[]): string {
   return offers.map(({ step, take }) => `${step.id} ${take.usualS}`).join(', ');
 }

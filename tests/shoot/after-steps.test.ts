@@ -192,3 +192,34 @@ describe('in words', () => {
     );
   });
 });
+
+describe('the washing-up of a dish', () => {
+  const washed = dayFacts(
+    dayFile([segment('s', [TEN], { washUpS: 600 }), segment('t', [step('b')])]),
+  );
+  const entry = (kind: 'started' | 'done'): Entry => ({
+    kind,
+    refs: { entryId: 'wash:s' },
+    payload: {},
+  });
+
+  it('has its time like a step, and only where the dish has some', () => {
+    const rows = stepsAfter(washed, logOf([0, entry('started')], [15, entry('done')]));
+    expect(rows.map(({ step: { id }, washesUp }) => [id, washesUp])).toEqual([
+      ['a', false],
+      ['b', false],
+      ['wash:s', true],
+    ]);
+    expect(rows.at(-1)?.actual).toMatchObject({ kind: 'took', seconds: 900 });
+    expect(offersOf(rows)).toMatchObject([
+      { step: { title: 'Wash up Dish s' }, take: { usualS: 900 }, washedSegmentId: 's' },
+    ]);
+    expect(offerOfStep(rows, 'wash:s')?.washedSegmentId).toBe('s');
+  });
+
+  it('without a start is asked about, as hand work is', () => {
+    const byHand = dayFacts(dayFile([segment('s', [{ ...TEN, hands: true }], { washUpS: 600 })]));
+    const rows = stepsAfter(byHand, logOf([0, mark('done')], [12, entry('done')]));
+    expect(rows.at(-1)?.actual).toMatchObject({ kind: 'sinceDone', seconds: 720 });
+  });
+});

@@ -68,8 +68,12 @@ async function ofDay(episodeId: string, dayId: string): Promise<DayAfter | null>
 
 async function takeEdits(episodeId: string, offers: readonly Offer[]): Promise<Edit[]> {
   const revs = await readRevisions(episodeId);
-  return offers.map(({ step: { id }, take }): Edit => {
-    return { op: 'update', entity: 'Step', id, rev: revs[id] ?? 0, patch: take };
+  return offers.map(({ step, take, washedSegmentId }): Edit => {
+    const id = washedSegmentId ?? step.id;
+    const row = { op: 'update', id, rev: revs[id] ?? 0 } as const;
+    return washedSegmentId === null
+      ? { ...row, entity: 'Step', patch: take }
+      : { ...row, entity: 'Segment', patch: { washUpS: take.usualS } };
   });
 }
 
