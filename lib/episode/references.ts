@@ -1,4 +1,5 @@
 import type { Problem } from '#lib/result';
+import { alsoProblems, idsOfOthers } from '#lib/episode/also-references';
 import { recipesOf } from '#lib/episode/context';
 import { scopeKey } from '#lib/episode/said-line';
 import { recipeRing } from '#lib/episode/made-from';
@@ -6,10 +7,14 @@ import { recipeProblems, type Refer, type Say } from '#lib/episode/recipe-refere
 import type { EpisodeFile, Recipe, Segment } from '#lib/episode/schema';
 
 /**
- * Faults that a schema cannot see: ids that nothing has, ids given twice, ends before starts.
- * Every fault is told, each with its path.
+ * Faults that a schema cannot see: ids that nothing has, ids given twice, ends before starts, other episodes of the day
+ * that cannot be. Every fault is told, each with its path.
  */
 export function referenceProblems(file: EpisodeFile): Problem[] {
+  return [...ownProblems(file), ...alsoProblems(file, ownProblems)];
+}
+
+function ownProblems(file: EpisodeFile): Problem[] {
   const problems: Problem[] = [];
   const say = (path: string, code: string, message: string) => {
     problems.push({ path, code, message });
@@ -171,11 +176,14 @@ function shopProblems(
 }
 
 function dayProblems(file: EpisodeFile, known: KnownIds, say: Say, refer: Refer): void {
+  const others = idsOfOthers(file);
+  const segments = new Set([...known.segments, ...others.segments]);
+  const steps = new Set([...known.steps, ...others.steps]);
   file.day?.segments.forEach((segment, index) => {
-    refer(`day.segments[${index}].segmentId`, 'segment', known.segments, segment.segmentId);
+    refer(`day.segments[${index}].segmentId`, 'segment', segments, segment.segmentId);
   });
   file.day?.pins.forEach((pin, index) => {
-    refer(`day.pins[${index}].stepId`, 'step', known.steps, pin.stepId);
+    refer(`day.pins[${index}].stepId`, 'step', steps, pin.stepId);
   });
   file.day?.appointments.forEach((appointment, index) => {
     if (appointment.endMin <= appointment.startMin) {

@@ -5,6 +5,7 @@ import { saidLineSchema } from '#lib/episode/said-line';
 import {
   CORE_MILLI_C,
   LONGEST_STEP_S,
+  MOST_ALSO,
   MOST_APPLIANCES,
   MOST_HOUSE_SHOTS,
   MOST_OVENS,
@@ -548,7 +549,7 @@ export const filmingDaySchema = z.object({
   lightMarginMin: z.int().min(0).max(360).default(30),
   /** What is worn, so that a pickup on another day matches. */
   outfit: oneLine(200).default(''),
-  /** Segments of that day, in viewing order. */
+  /** Segments of that day, in viewing order; of the file's own episode and of those in its `also`. */
   segments: z.array(
     z.object({
       id,
@@ -600,6 +601,24 @@ export type Pack = z.infer<typeof packSchema>;
 
 export const creatorSchema = z.object({ id, name: oneLine(120) });
 
+/**
+ * Another episode that is filmed on the same day, as far as the day is about it: its segments of that day, the ties
+ * between their steps, and of what these need all that the file does not have already. Nothing of it belongs to the
+ * file's own episode: no figure, lock or description reads it.
+ */
+export const alsoFilmedSchema = z.object({
+  id,
+  title: oneLine(160).min(1),
+  region: z.enum(['US', 'EU']),
+  segments: z.array(segmentSchema).min(1).max(100),
+  links: z.array(stepLinkSchema).max(2000),
+  foods: z.array(foodSchema).max(2000),
+  recipes: z.array(recipeSchema).max(200),
+  stock: z.array(stockLotSchema).max(5000),
+  packs: z.array(packSchema).max(2000),
+});
+export type AlsoFilmed = z.infer<typeof alsoFilmedSchema>;
+
 export const FILE_FORMAT = 'scale-and-slate/episode';
 export const FILE_VERSION = 1;
 
@@ -615,6 +634,8 @@ export const episodeFileSchema = z.object({
   /** Recipes that ingredients are made from and that no segment of this episode has. */
   recipes: z.array(recipeSchema).max(200).default([]),
   day: filmingDaySchema.nullable(),
+  /** The other episodes of that day, in the order in which they came to it; absent where it has none. */
+  also: z.array(alsoFilmedSchema).min(1).max(MOST_ALSO).optional(),
   /** What was said in front of the camera, on any of its days, and stands; of each scope one. */
   said: z.array(saidLineSchema).max(2000).default([]),
   stock: z.array(stockLotSchema).max(5000),

@@ -14,3 +14,5 @@ export const MOST_SHOTS = 200;
 export const MOST_OVENS = 6;
 export const MOST_APPLIANCES = 12;
 export const MOST_HOUSE_SHOTS = 24;
+/** How many other episodes a filming day holds beside one. */
+export const MOST_ALSO = 7;

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import canonicalize from 'canonicalize';
 import Fraction from 'fraction.js';
+import { filmedAlone } from '#lib/episode/also-filmed';
 import { recipesOf, usedFoodIds } from '#lib/episode/context';
 import type { EpisodeFile, Ratio, Recipe, RecipeLine } from '#lib/episode/schema';
 import { episodeFigures, type EpisodeFigures } from '#lib/figures/episode-figures';
@@ -13,7 +14,7 @@ export const ENGINE_VERSION = 'figures-1';
 
 /** Figures frozen with every input they rest on. */
 export interface NumbersLock {
-  /** The whole episode file, figures and working as canonical JSON (RFC 8785). */
+  /** The whole episode file without other episodes of its day, figures and working as canonical JSON (RFC 8785). */
   readonly snapshot: string;
   /** SHA-256 of the snapshot, in hex. */
   readonly sha256: string;
@@ -32,7 +33,12 @@ export function takeLock(
   figures: EpisodeFigures = episodeFigures(file),
 ): NumbersLock {
   const inputsSha256 = hashInputs(file);
-  const snapshot = canonical({ engineVersion: ENGINE_VERSION, figures, file, inputsSha256 });
+  const snapshot = canonical({
+    engineVersion: ENGINE_VERSION,
+    figures,
+    file: filmedAlone(file),
+    inputsSha256,
+  });
   return {
     snapshot,
     sha256: sha256(snapshot),

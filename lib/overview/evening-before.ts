@@ -1,3 +1,4 @@
+import { filmedTogether } from '#lib/episode/also-filmed';
 import { amountContext, type AmountContext } from '#lib/episode/context';
 import { writtenAmount } from '#lib/episode/line-amount';
 import type { EpisodeFile, RecipeLine, Segment } from '#lib/episode/schema';
@@ -60,21 +61,28 @@ const KEEPS: ReadonlySet<Section> = new Set(['dryGoods', 'spicesAndBaking', 'oil
 export function eveningBefore(file: EpisodeFile, plan: ShootPlan): EveningBefore | null {
   const { day } = file;
   if (day === null) return null;
+  const together = wholeDay(file);
   const parts = new Map(day.segments.map(({ segmentId, part }) => [segmentId, part]));
-  const segments = file.episode.segments.filter(({ id }) => parts.has(id));
+  const segments = together.episode.segments.filter(({ id }) => parts.has(id));
   const cooked = segments.filter(({ id }) => parts.get(id) !== 'film');
-  const context = amountContext(file);
+  const context = amountContext(together);
   const steps = eveningSteps(file, plan);
   return {
     date: daysBefore(day.date, 1),
     steps,
     weighOut: cooked.flatMap((segment) => weighOutOf(segment, context)),
-    short: shortOf(file, cooked),
+    short: shortOf(together, cooked),
     cards: cardSpace(file, segments),
     outfit: day.outfit,
     tares: cooked.flatMap(taresOf),
     cautions: cautionsOf(cooked, steps, context),
   };
+}
+
+/** The file with the dishes of all episodes of the day, which share hands, larder and cards. */
+function wholeDay(file: EpisodeFile): EpisodeFile {
+  const { episode, ...rest } = filmedTogether(file);
+  return { ...file, ...rest, episode: { ...file.episode, segments: episode.segments } };
 }
 
 function weighOutOf(segment: Segment, context: AmountContext): WeighOut[] {

@@ -1,3 +1,4 @@
+import { filmedTogether } from '#lib/episode/also-filmed';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { eveningBefore, type EveningBefore } from '#lib/overview/evening-before';
 import {
@@ -30,7 +31,7 @@ export function eveningText(file: EpisodeFile, plan: ShootPlan): string | null {
   const evening = eveningBefore(file, plan);
   if (evening === null) return null;
   const lines = [
-    ...wrapText(`THE EVENING BEFORE: ${file.episode.title}`, WIDTH),
+    ...wrapText(`THE EVENING BEFORE: ${filmedTogether(file).episode.title}`, WIDTH),
     `${evening.date}, for filming on ${plan.date}`,
   ];
   const section = (title: string, body: readonly string[]): void => {

@@ -1,4 +1,5 @@
-import type { EpisodeFile, Segment, Shot } from '#lib/episode/schema';
+import { filmedTogether, type DayFile } from '#lib/episode/also-filmed';
+import type { Segment, Shot } from '#lib/episode/schema';
 import type { DayEvent } from '#lib/shoot/day-log';
 import { foldDay, type DayFold } from '#lib/shoot/fold-day';
 import { localClock } from '#lib/shoot/local-time';
@@ -6,7 +7,10 @@ import { localClock } from '#lib/shoot/local-time';
 /** A take that was entered, with all that is said of it. */
 export interface LoggedTake {
   readonly id: string;
-  /** What stands on the slate: the segment's place in the running order and a letter for the shot, as `2B`. */
+  /**
+   * What stands on the slate: the segment's place in the running order and a letter for the shot, as `2B`. On a day
+   * of several episodes the places count on from one to the next.
+   */
   readonly slate: string;
   /** Which take of its shot, from 1. */
   readonly take: number;
@@ -36,17 +40,15 @@ export function slateLetters(index: number): string {
  * The takes of a day in the order of their ends. A shot that is no longer in the episode keeps its takes, under the
  * slate `?`. A note goes with the last take before it at the same step.
  */
-export function loggedTakes(
-  file: Pick<EpisodeFile, 'episode' | 'kitchen'>,
-  events: readonly DayEvent[],
-): LoggedTake[] {
+export function loggedTakes(file: DayFile, events: readonly DayEvent[]): LoggedTake[] {
   const fold = foldDay(events);
+  const segments = slated(file);
   const notes = notesByTake(fold);
   const count = new Map<string, number>();
   return fold.takes.map(({ id, at, shotId, good }): LoggedTake => {
     const take = (count.get(shotId) ?? 0) + 1;
     count.set(shotId, take);
-    const found = shotOf(file.episode.segments, shotId);
+    const found = shotOf(segments, shotId);
     return {
       id,
       slate: found === null ? '?' : `${found.place + 1}${slateLetters(found.index)}`,
@@ -60,6 +62,16 @@ export function loggedTakes(
       note: (notes.get(id) ?? []).join('; '),
     };
   });
+}
+
+/** The segments in the order that slates count them: the same on the pages of all episodes of the day. */
+function slated(file: DayFile): readonly Segment[] {
+  const { segments } = filmedTogether(file).episode;
+  if (file.also === undefined) return segments;
+  const place = new Map(file.day?.segments.map(({ segmentId }, at) => [segmentId, at]));
+  const onDay = segments.filter(({ id }) => place.has(id));
+  onDay.sort((a, b) => (place.get(a.id) ?? 0) - (place.get(b.id) ?? 0));
+  return [...onDay, ...segments.filter(({ id }) => !place.has(id))];
 }
 
 function shotOf(

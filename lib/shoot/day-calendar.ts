@@ -1,5 +1,5 @@
 import ical, { ICalEventTransparency } from 'ical-generator';
-import type { EpisodeFile } from '#lib/episode/schema';
+import { filmedTogether, type DayFile } from '#lib/episode/also-filmed';
 import { degreesText } from '#lib/shoot/day-words';
 import { calendarText, refold } from '#lib/shoot/ical-fold';
 import { instantOf } from '#lib/shoot/local-time';
@@ -12,7 +12,8 @@ import type { PlanEntry, ShootPlan } from '#lib/shoot/plan';
  *
  * An entry of no length has no DTEND, since DTEND must be later than DTSTART (3.6.1 [from memory]).
  */
-export function dayCalendar(file: EpisodeFile, plan: ShootPlan, stamp: string): string {
+export function dayCalendar(given: DayFile, plan: ShootPlan, stamp: string): string {
+  const file = filmedTogether(given);
   const { kitchen, episode } = file;
   const calendar = ical({
     prodId: { company: 'Scale & Slate', product: 'Day sheet', language: 'EN' },
@@ -34,7 +35,7 @@ export function dayCalendar(file: EpisodeFile, plan: ShootPlan, stamp: string): 
   return refold(calendar.toString());
 }
 
-function describe(file: EpisodeFile, entry: PlanEntry): string {
+function describe(file: DayFile, entry: PlanEntry): string {
   const { segments, region } = file.episode;
   const segment = segments.find((candidate) => candidate.id === entry.segmentId);
   const oven = file.kitchen.ovens.find((candidate) => candidate.id === entry.ovenId);

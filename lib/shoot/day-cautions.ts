@@ -1,4 +1,5 @@
-import type { EpisodeFile, Segment } from '#lib/episode/schema';
+import type { DayFile } from '#lib/episode/also-filmed';
+import type { Segment } from '#lib/episode/schema';
 import type { Caution } from '#lib/safety/caution';
 import { rawFoodClass } from '#lib/safety/food-class';
 import {
@@ -19,7 +20,7 @@ export interface InsideTemperature {
 }
 
 /** The kinds of raw food in a segment's ingredients that the chart has a row for. */
-export function rawClasses(file: EpisodeFile, segment: Segment): ReadonlySet<FoodClass> {
+export function rawClasses(file: Pick<DayFile, 'foods'>, segment: Segment): ReadonlySet<FoodClass> {
   const foods = new Map(file.foods.map((food) => [food.id, food]));
   return new Set(
     (segment.recipe?.lines ?? []).flatMap((line) => {
@@ -31,7 +32,10 @@ export function rawClasses(file: EpisodeFile, segment: Segment): ReadonlySet<Foo
 }
 
 /** Inside temperatures of a segment's steps, each against the strictest row that fits its raw foods. */
-export function insideTemperatures(file: EpisodeFile, segment: Segment): InsideTemperature[] {
+export function insideTemperatures(
+  file: Pick<DayFile, 'foods'>,
+  segment: Segment,
+): InsideTemperature[] {
   const strictest = [...rawClasses(file, segment)]
     .map(safeTemperature)
     .sort((a, b) => b.milliC - a.milliC || b.restS - a.restS)[0];
@@ -56,7 +60,7 @@ export function insideTemperatures(file: EpisodeFile, segment: Segment): InsideT
  * The cautions that a filming day calls for: the inside temperatures of the raw foods in its dishes,
  * the two-hour rule, cooling and leftovers where anything is cooked. In the order of the chart.
  */
-export function dayCautions(file: EpisodeFile, segments: readonly Segment[]): Caution[] {
+export function dayCautions(file: Pick<DayFile, 'foods'>, segments: readonly Segment[]): Caution[] {
   const raw = new Set(segments.flatMap((segment) => [...rawClasses(file, segment)]));
   const dishes = segments.some((segment) => segment.kind === 'recipe');
   return [

@@ -1,6 +1,6 @@
+import { filmedTogether, type DayFile } from '#lib/episode/also-filmed';
 import type {
   Appliance,
-  EpisodeFile,
   FilmingDay,
   Kitchen,
   Oven,
@@ -17,7 +17,7 @@ export interface DayStep {
   readonly order: number;
 }
 
-/** The parts of a file that one filming day is about, looked up once. */
+/** The parts of a file that one filming day is about, looked up once; of all episodes that are filmed on it. */
 export interface DayFacts {
   readonly day: FilmingDay;
   readonly ovens: readonly Oven[];
@@ -52,8 +52,8 @@ const SOILING: ReadonlySet<Step['role']> = new Set(['prep', 'cook', 'shoot', 'ta
  * Looks up what the filming day is about. A segment listed twice is filmed once; segments and links
  * that lead to nothing are left out. Throws if the file has no filming day: ask for `file.day` first.
  */
-export function dayFacts(file: EpisodeFile): DayFacts {
-  const { day, kitchen, episode } = file;
+export function dayFacts(file: DayFile): DayFacts {
+  const { day, kitchen, episode } = filmedTogether(file);
   if (day === null) throw new Error('This episode has no filming day: there is nothing to plan');
   const byId = new Map(episode.segments.map((segment) => [segment.id, segment]));
   const partOf = new Map<string, Part>();

@@ -1,4 +1,5 @@
-import type { Episode, EpisodeFile } from '#lib/episode/schema';
+import type { DayFile } from '#lib/episode/also-filmed';
+import type { Episode } from '#lib/episode/schema';
 import { sourceText } from '#lib/safety/caution';
 import { daySheet, type DaySheetRow, type SoonAfter } from '#lib/shoot/day-sheet';
 import { clockText, degreesText } from '#lib/shoot/day-words';
@@ -40,7 +41,7 @@ const KINDS: Readonly<Record<EntryKind, string>> = {
  * The day sheet as a table for other programs (`csvText`): a record for each entry in the order of doing it, with
  * what to mind at it, then one for each caution of the day. Clock times are local; degrees are in the region's unit.
  */
-export function daySheetCsv(file: EpisodeFile, plan: ShootPlan): string {
+export function daySheetCsv(file: DayFile, plan: ShootPlan): string {
   const sheet = daySheet(file, plan);
   const { region } = file.episode;
   const ovens = new Map(file.kitchen.ovens.map(({ id, name }) => [id, name]));

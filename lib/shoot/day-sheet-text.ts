@@ -1,4 +1,4 @@
-import type { EpisodeFile } from '#lib/episode/schema';
+import { filmedTogether, type DayFile } from '#lib/episode/also-filmed';
 import { sourceText } from '#lib/safety/caution';
 import { daylightText, daySheet, type DaySheetRow } from '#lib/shoot/day-sheet';
 import { clockText, degreesText, minutesText } from '#lib/shoot/day-words';
@@ -15,7 +15,8 @@ const INDENT = ' '.repeat(CLOCK_WIDTH + 6);
  * marks for hands, oven and what runs by itself, the shots of each step, what must come soon after
  * what, perishable lots against their limit, inside temperatures with rest, cautions with source.
  */
-export function daySheetText(file: EpisodeFile, plan: ShootPlan): string {
+export function daySheetText(given: DayFile, plan: ShootPlan): string {
+  const file = filmedTogether(given);
   const { episode } = file;
   const sheet = daySheet(file, plan);
   const kind = plan.kind === 'asLived' ? 'as lived' : 'packed';
@@ -68,7 +69,7 @@ export function daySheetText(file: EpisodeFile, plan: ShootPlan): string {
   return `${lines.join('\n')}\n`;
 }
 
-function rowLines(file: EpisodeFile, row: DaySheetRow): string[] {
+function rowLines(file: DayFile, row: DaySheetRow): string[] {
   const { entry } = row;
   const oven = file.kitchen.ovens.find((candidate) => candidate.id === entry.ovenId);
   const where =

@@ -1,4 +1,5 @@
-import type { EpisodeFile, Shot } from '#lib/episode/schema';
+import { filmedTogether, type DayFile } from '#lib/episode/also-filmed';
+import type { Shot } from '#lib/episode/schema';
 import { FOLLOW_LOCAL_CODE, sourceText, type Caution } from '#lib/safety/caution';
 import { dayCautions, insideTemperatures, type InsideTemperature } from '#lib/shoot/day-cautions';
 import { dayFacts, type DayFacts } from '#lib/shoot/day-facts';
@@ -62,8 +63,9 @@ export interface DaySheet {
 export const HANDS_COLUMN = 'hands';
 export const BY_ITSELF_COLUMN = 'by-itself';
 
-/** What a filming day looks like on paper: columns and blocks by the clock, rows, clocks, cautions. */
-export function daySheet(file: EpisodeFile, plan: ShootPlan): DaySheet {
+/** What a filming day looks like on paper: columns and blocks by the clock, rows, clocks, cautions of all its episodes. */
+export function daySheet(given: DayFile, plan: ShootPlan): DaySheet {
+  const file = filmedTogether(given);
   const facts = dayFacts(file);
   const daylight = daylightAt(file.kitchen, plan.date);
   const inside = new Map(
@@ -163,7 +165,7 @@ function unusedOvens(facts: DayFacts, plan: ShootPlan): Map<string, string> {
 }
 
 /** Greatest lags of the day with what the plan makes of them, in the order of the clock. */
-function soonAfter(file: EpisodeFile, facts: DayFacts, plan: ShootPlan): SoonAfter[] {
+function soonAfter(file: DayFile, facts: DayFacts, plan: ShootPlan): SoonAfter[] {
   const byStep = new Map(plan.entries.map((entry) => [entry.stepId ?? '', entry]));
   return facts.links
     .flatMap((link) => {

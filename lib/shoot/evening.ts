@@ -1,4 +1,5 @@
-import type { EpisodeFile, Pin, Segment, Shot, Step, StepLink } from '#lib/episode/schema';
+import { filmedTogether, type DayFile } from '#lib/episode/also-filmed';
+import type { Pin, Segment, Shot, Step, StepLink } from '#lib/episode/schema';
 import type { ShootPlan } from '#lib/shoot/plan';
 
 /** Between these nobody has to be up: minutes after midnight (common practice, no source). */
@@ -56,7 +57,8 @@ interface Placed {
  *
  * @example soaked at least 10 h before a step at 10:00, 5 min by hand: latest 23:55, so begun at 21:55
  */
-export function eveningSteps(file: EpisodeFile, plan: ShootPlan): EveningStep[] {
+export function eveningSteps(given: DayFile, plan: ShootPlan): EveningStep[] {
+  const file = filmedTogether(given);
   const work = eveningWork(file);
   const links = file.episode.links.filter(({ fromStepId }) => work.has(fromStepId));
   const planned = new Map(
@@ -86,7 +88,7 @@ export function eveningSteps(file: EpisodeFile, plan: ShootPlan): EveningStep[] 
     .sort((a, b) => a.startMin - b.startMin || (a.step.id < b.step.id ? -1 : 1));
 }
 
-function eveningWork(file: EpisodeFile): Map<string, Work> {
+function eveningWork(file: DayFile): Map<string, Work> {
   const parts = new Map(file.day?.segments.map(({ segmentId, part }) => [segmentId, part]));
   const cooked = file.episode.segments.filter(
     ({ id }) => parts.has(id) && parts.get(id) !== 'film',

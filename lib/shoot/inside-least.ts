@@ -1,4 +1,5 @@
-import type { Episode, EpisodeFile, Segment, Step } from '#lib/episode/schema';
+import type { DayFile } from '#lib/episode/also-filmed';
+import type { Episode, Segment, Step } from '#lib/episode/schema';
 import { FOLLOW_LOCAL_CODE, sourceText } from '#lib/safety/caution';
 import { insideTemperatureCaution } from '#lib/safety/general-cautions';
 import { safeTemperature } from '#lib/safety/safe-temperatures';
@@ -14,7 +15,11 @@ export interface LeastInside {
 }
 
 /** The least that a step must reach inside; null for a step that reaches none. */
-export function leastInside(file: EpisodeFile, segment: Segment, step: Step): LeastInside | null {
+export function leastInside(
+  file: Pick<DayFile, 'foods'>,
+  segment: Segment,
+  step: Step,
+): LeastInside | null {
   if (step.coreMilliC === null) return null;
   const [strictest] = [...rawClasses(file, segment)]
     .map(safeTemperature)

@@ -1,4 +1,4 @@
-import type { EpisodeFile } from '#lib/episode/schema';
+import type { DayFile } from '#lib/episode/also-filmed';
 import { dayFacts, stepTitle, type DayFacts } from '#lib/shoot/day-facts';
 import { daylightText } from '#lib/shoot/day-sheet';
 import { clockText, minutesText } from '#lib/shoot/day-words';
@@ -43,7 +43,7 @@ export interface LikelyWords {
 const MOST_CHANGES = 5;
 
 /** How likely the day is, in the words of its page. */
-export function likelyInWords(likely: Likely, file: EpisodeFile, plan: ShootPlan): LikelyWords {
+export function likelyInWords(likely: Likely, file: DayFile, plan: ShootPlan): LikelyWords {
   const facts = dayFacts(file);
   const { runs, wrapMin, promises, changes, critical } = likely;
   const sun = daylightText(daylightAt(file.kitchen, facts.day.date));

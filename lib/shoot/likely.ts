@@ -1,4 +1,4 @@
-import type { EpisodeFile } from '#lib/episode/schema';
+import type { DayFile } from '#lib/episode/also-filmed';
 import { criticalCounter } from '#lib/planner/simulate/critical';
 import { drawLengths, percentile, simulate, type Simulated } from '#lib/planner/simulate/simulate';
 import { wilson } from '#lib/planner/simulate/wilson';
@@ -53,7 +53,7 @@ export const USUAL_RUNS = 2000;
  * Law: equal file, plan, seed and runs give equal answers.
  */
 export function likelyDay(
-  file: EpisodeFile,
+  file: DayFile,
   solved: SolvedDay,
   { seed, runs = USUAL_RUNS }: LikelyOptions,
 ): Likely | null {

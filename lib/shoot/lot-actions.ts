@@ -1,4 +1,5 @@
-import type { EpisodeFile, Perishable } from '#lib/episode/schema';
+import { filmedTogether, type DayFile } from '#lib/episode/also-filmed';
+import type { Perishable } from '#lib/episode/schema';
 import { sourceText } from '#lib/safety/caution';
 import { TWO_HOURS } from '#lib/safety/general-cautions';
 import { minutesText } from '#lib/shoot/day-words';
@@ -18,7 +19,8 @@ export interface DayLot extends Pick<Perishable, 'id' | 'name' | 'spans'> {
 }
 
 /** The lots of a day that have a clock: what is thrown away after its picture has none. */
-export function dayLots({ day, episode }: Pick<EpisodeFile, 'day' | 'episode'>): DayLot[] {
+export function dayLots(file: DayFile): DayLot[] {
+  const { day, episode } = filmedTogether(file);
   const ids = new Set(day?.segments.map(({ segmentId }) => segmentId));
   return episode.segments
     .filter(({ id }) => ids.has(id))

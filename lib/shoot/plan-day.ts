@@ -1,4 +1,4 @@
-import type { EpisodeFile } from '#lib/episode/schema';
+import type { DayFile } from '#lib/episode/also-filmed';
 import { brokenInWords, brokenWrap } from '#lib/shoot/broken-words';
 import { cameraMoves } from '#lib/shoot/camera-entries';
 import { cleanedSegments } from '#lib/shoot/contact-rules';
@@ -20,12 +20,12 @@ import { cleanIdOf, taskIdOf, washIdOf } from '#lib/shoot/problem-parts';
  * Law: equal file and seed give an equal plan; `feasible` keeps every must-rule of the day; `stuck`
  * names the broken ones in words and still places every step. Throws if the file has no filming day.
  */
-export function planDay(file: EpisodeFile, options: SolveOptions): ShootPlan {
+export function planDay(file: DayFile, options: SolveOptions): ShootPlan {
   return dayPlan(file, solveDay(dayFacts(file), options));
 }
 
 /** The day in words, as it was solved: titles, reasons, heating, clocks of perishable food, broken rules. */
-export function dayPlan(file: EpisodeFile, solved: SolvedDay): ShootPlan {
+export function dayPlan(file: DayFile, solved: SolvedDay): ShootPlan {
   const facts = dayFacts(file);
   const { choice, originMin } = solved;
   const startOf = new Map(solved.placed.map((placed) => [placed.id, placed]));

@@ -1,9 +1,9 @@
+import { filmedTogether, type DayFile } from '#lib/episode/also-filmed';
 import {
   filmingDaySchema,
   segmentSchema,
   stepLinkSchema,
   stepSchema,
-  type EpisodeFile,
   type StepLink,
 } from '#lib/episode/schema';
 import { PICKUP_STEP, rowKey } from '#lib/shoot/day-log';
@@ -30,7 +30,7 @@ const MOST_TRIED = 4;
  * does not, they are tried one by one, and those that break it are left out and named.
  */
 export function replanWithPickups(
-  file: EpisodeFile,
+  file: DayFile,
   promised: readonly PlanEntry[],
   fold: DayFold,
   clock: DayClock,
@@ -66,11 +66,8 @@ function worseBy({ plan }: Replan, { plan: other }: Replan): string[] {
 }
 
 /** The file with a segment of pickups, each a step that is tied to what it is about. */
-export function withPickups(
-  file: EpisodeFile,
-  pickups: readonly DayPickup[],
-  fold: DayFold,
-): EpisodeFile {
+export function withPickups(given: DayFile, pickups: readonly DayPickup[], fold: DayFold): DayFile {
+  const file = filmedTogether(given);
   const { day, episode } = file;
   if (day === null || pickups.length === 0) return file;
   const steps = pickups.map(({ id, text, minutes }) =>
@@ -128,7 +125,7 @@ export function withPickups(
 }
 
 /** After the step that it is about; before its plate is eaten, unless that has begun. */
-function linksOf(file: EpisodeFile, { id, rowKey: about }: DayPickup, fold: DayFold): StepLink[] {
+function linksOf(file: DayFile, { id, rowKey: about }: DayPickup, fold: DayFold): StepLink[] {
   const stepId = about?.startsWith('step ') ? about.slice('step '.length) : null;
   const segment = file.episode.segments.find(({ steps }) => steps.some((one) => one.id === stepId));
   if (stepId === null || segment === undefined) return [];

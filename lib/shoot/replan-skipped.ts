@@ -1,4 +1,5 @@
-import type { EpisodeFile, StepLink } from '#lib/episode/schema';
+import type { DayFile } from '#lib/episode/also-filmed';
+import type { StepLink } from '#lib/episode/schema';
 
 /** What the day goes on without: steps by their ids, segments whose washing-up is left out. */
 export interface Skipped {
@@ -10,7 +11,7 @@ export interface Skipped {
  * The file as if the skipped steps were not in it. What had to come after a skipped step still comes after what
  * that step had to come after.
  */
-export function withoutSkipped(file: EpisodeFile, { stepIds, washUps }: Skipped): EpisodeFile {
+export function withoutSkipped(file: DayFile, { stepIds, washUps }: Skipped): DayFile {
   if (stepIds.size === 0 && washUps.size === 0) return file;
   let links = file.episode.links;
   for (const stepId of stepIds) links = bridged(links, stepId);

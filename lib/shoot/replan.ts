@@ -1,4 +1,4 @@
-import type { EpisodeFile } from '#lib/episode/schema';
+import { filmedTogether, type DayFile } from '#lib/episode/also-filmed';
 import { brokenRules, HORIZON } from '#lib/planner/broken-rules';
 import { planExactly } from '#lib/planner/plan-exactly';
 import type { Placed, PlannerProblem, Task } from '#lib/planner/problem';
@@ -16,7 +16,7 @@ import { withoutSkipped } from '#lib/shoot/replan-skipped';
 export interface Replan {
   readonly plan: ShootPlan;
   /** The file without what was skipped, which the plan is of. */
-  readonly file: EpisodeFile;
+  readonly file: DayFile;
   readonly facts: DayFacts;
   readonly rows: ReadonlyMap<string, RowNow>;
 }
@@ -41,14 +41,14 @@ const SEED = 1;
  * @param promised the entries of the order that the person goes by, its changes of the ovens with it
  */
 export function replanDay(
-  whole: EpisodeFile,
+  whole: DayFile,
   promised: readonly PlanEntry[],
   fold: DayFold,
   clock: DayClock,
 ): Replan {
   const rows = rowsNow(promised, fold, clock);
   const skipped = promised.filter(({ id }) => rows.get(id)?.kind === 'skipped');
-  const file = withoutSkipped(whole, {
+  const file = withoutSkipped(filmedTogether(whole), {
     stepIds: new Set(skipped.flatMap(({ stepId }) => stepId ?? [])),
     washUps: new Set(
       // A clean-down is never left out: it only comes later.

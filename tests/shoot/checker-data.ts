@@ -100,6 +100,11 @@ export interface CheckedDay {
   }[];
 }
 
+export interface CheckedEpisode {
+  readonly segments: readonly CheckedSegment[];
+  readonly links: readonly CheckedLink[];
+}
+
 export interface CheckedFile {
   readonly kitchen: {
     readonly burners: number;
@@ -116,10 +121,9 @@ export interface CheckedFile {
       readonly places: number;
     }[];
   };
-  readonly episode: {
-    readonly segments: readonly CheckedSegment[];
-    readonly links: readonly CheckedLink[];
-  };
+  readonly episode: CheckedEpisode;
+  /** Other episodes that are filmed on the same day. */
+  readonly also?: readonly CheckedEpisode[] | undefined;
   readonly day: CheckedDay | null;
 }
 

@@ -6,6 +6,7 @@ import {
   upMinutes,
   type Carried,
   type CheckedEntry,
+  type CheckedEpisode,
   type CheckedFile,
   type CheckedPlan,
   type CheckedStep,
@@ -15,11 +16,16 @@ import { ovenFaults } from './checker-ovens';
 import { keptFaults } from './checker-kept';
 import { lotFaults, mealFaults, washUpFaults } from './checker-segments';
 
+/** The hands, the kitchen and the day are one, however many episodes are filmed. */
+const episodesOf = (file: CheckedFile): CheckedEpisode[] => [file.episode, ...(file.also ?? [])];
+
 /** Every step filmed that day has one entry; which steps have exactly one, and what is wrong with the rest. */
 function carriedSteps(file: CheckedFile, plan: CheckedPlan, segmentIds: readonly string[]) {
   const faults: string[] = [];
   const carried = new Map<string, Carried>();
-  const segments = segmentIds.flatMap((id) => file.episode.segments.filter((s) => s.id === id));
+  const segments = segmentIds.flatMap((id) =>
+    episodesOf(file).flatMap((episode) => episode.segments.filter((s) => s.id === id)),
+  );
   const partOf = new Map(file.day?.segments.map(({ segmentId, part }) => [segmentId, part]));
   for (const segment of segments) {
     for (const step of segment.steps) {
@@ -105,7 +111,8 @@ function startFaults({ day, plan, carried }: Facts): string[] {
 
 /** Least lags round up to minutes, greatest lags round down; links to steps of another day do not bind. */
 function linkFaults({ file, carried }: Facts): string[] {
-  return file.episode.links.flatMap((link) => {
+  const links = episodesOf(file).flatMap((episode) => episode.links);
+  return links.flatMap((link) => {
     const from = carried.get(link.fromStepId)?.entry;
     const to = carried.get(link.toStepId)?.entry;
     if (!from || !to) return [];

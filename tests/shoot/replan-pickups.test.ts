@@ -165,11 +165,11 @@ describe('food that stands out', () => {
     expect(actions(events, start + 6)).toMatchObject([
       { text: expect.stringMatching(/^Chill The crumb now/) as string },
     ]);
-    const { episode, day } = file();
-    const segments = episode.segments.map((one) => ({
+    const whole = file();
+    const segments = whole.episode.segments.map((one) => ({
       ...one,
       perishables: one.perishables.map((own) => ({ ...own, thrownAway: true })),
     }));
-    expect(dayLots({ day, episode: { ...episode, segments } })).toEqual([]);
+    expect(dayLots({ ...whole, episode: { ...whole.episode, segments } })).toEqual([]);
   });
 });

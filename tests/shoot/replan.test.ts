@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { DayFile } from '#lib/episode/also-filmed';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { rowRefOf, type DayEvent, type Entry } from '#lib/shoot/day-log';
 import { foldDay } from '#lib/shoot/fold-day';
@@ -36,7 +37,7 @@ function logOf(
 }
 
 /** The file as the day went: what has begun takes as long as it took, and is held to no pin. */
-function asItWent({ file, rows, plan }: Replan): EpisodeFile {
+function asItWent({ file, rows, plan }: Replan): DayFile {
   const took = new Map(
     plan.entries.flatMap(({ id, startMin, endMin }) => {
       const row = rows.get(id);
