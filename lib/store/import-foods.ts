@@ -138,7 +138,7 @@ function partsMissing(food: Food, stored: Food, at: Date): Edit[] {
 
 async function equalOwnFood(food: Food, creatorId: string): Promise<Food | null> {
   const candidates = await database().food.findMany({
-    where: { ...ALIVE, creatorId, nameFolded: folded(food.name) },
+    where: { ...ALIVE, creatorId, mergedIntoId: null, nameFolded: folded(food.name) },
     orderBy: { id: 'asc' },
     include: foodInclude(creatorId),
   });

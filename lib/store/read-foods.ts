@@ -95,7 +95,7 @@ export async function readFoodVersions(foodId: string): Promise<readonly FoodVer
   return versions.map((version) => foodVersionSchema.parse(versionFrom(version)));
 }
 
-/** The creator's own foods by name; `starting` keeps those whose name starts so. */
+/** The creator's own foods that are part of no other, by name; `starting` keeps those whose name starts so. */
 export async function readOwnFoods(
   of: PageOf & { readonly starting?: string } = {},
   creatorId = DEFAULT_CREATOR_ID,
@@ -107,6 +107,7 @@ export async function readOwnFoods(
     where: {
       creatorId,
       ...ALIVE,
+      mergedIntoId: null,
       ...(of.starting ? { nameFolded: { startsWith: folded(of.starting) } } : {}),
       ...(last && {
         OR: [

@@ -8,6 +8,7 @@ import type { Command, Edit, Written } from '#lib/store/command';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { inLine } from '#lib/store/in-line';
 import { journalText, type JournalEntry } from '#lib/store/journal';
+import { mergeRingProblems } from '#lib/store/merge-rings';
 import { ringProblems } from '#lib/store/recipe-rings';
 import { problemAt, zodProblems } from '#lib/store/refusals';
 import { derivedColumns, ROWS } from '#lib/store/rows';
@@ -57,20 +58,23 @@ async function run(
 ): Promise<Written> {
   const outcome = await applyEdits(tx, command, creatorId, creates);
   if (outcome.problems.length > 0) throw new Refused(outcome);
-  const problems = await ringProblems(tx, outcome.entries);
+  const problems = [
+    ...(await ringProblems(tx, outcome.entries)),
+    ...(await mergeRingProblems(tx, outcome.entries)),
+  ];
   if (problems.length > 0) throw new Refused({ ...outcome, problems });
   await writeJournal(tx, command, creatorId, groupId, outcome.entries);
   const revs = outcome.entries.map((entry) => [entry.entityId, entry.after?.rev ?? 0] as const);
   return { groupId, revs: Object.fromEntries(revs) };
 }
 
+/** Lines written by one statement at most: each holds a row twice, and a statement has to stay of a size. */
+const BATCH = 50;
+
 /** Adds the lines of a group to the journal, in order. */
 export async function writeJournal(
   tx: Tx,
   command: Pick<Command, 'actor' | 'label' | 'at'>,
-/** Lines written by one statement at most: each holds a row twice, and a statement has to stay of a size. */
-const BATCH = 50;
-
   creatorId: string,
   groupId: string,
   entries: readonly JournalEntry[],
