@@ -11,6 +11,8 @@ export interface SearchEntry {
   readonly section: Section;
   /** The person's own food: it comes before the table's, whatever its name looks like. */
   readonly own?: boolean;
+  /** A product of one maker: it stands behind as foods do whose names name a brand. */
+  readonly product?: boolean;
 }
 
 /** A word of a food's name: where it stands, and how much it narrows down the food if not asked for. */
@@ -56,7 +58,7 @@ export function searchDocument(entry: SearchEntry, synonyms: PreparedSynonyms): 
   const behind = entry.own
     ? BEHIND.own
     : (entry.section === 'other' ? BEHIND.otherSection : 0) +
-      (namesBrand(entry.name) ? BEHIND.brand : 0) +
+      (entry.product || namesBrand(entry.name) ? BEHIND.brand : 0) +
       (MANUFACTURED.test(entry.name) ? BEHIND.manufactured : 0);
   return {
     entry,

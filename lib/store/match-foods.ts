@@ -33,7 +33,8 @@ export async function matchFoods(
     const before = known.get(key);
     if (before) found.set(key, { food: before, remembered: true });
     else {
-      const [food] = key === '' ? [] : await findFoods(each, { take: 1, creatorId });
+      const [food] =
+        key === '' ? [] : await findFoods(each, { take: 1, creatorId, products: false });
       found.set(key, food ? { food, remembered: false } : null);
     }
   }
@@ -81,7 +82,8 @@ export async function otherFoods(
 ): Promise<Readonly<Record<string, readonly Food[]>>> {
   const found: Record<string, readonly Food[]> = {};
   for (const { id, foodId, words } of lines) {
-    const foods = words === '' ? [] : await findFoods(words, { take: OTHERS + 1, creatorId });
+    const foods =
+      words === '' ? [] : await findFoods(words, { take: OTHERS + 1, creatorId, products: false });
     found[id] = foods.filter((food) => food.id !== foodId).slice(0, OTHERS);
   }
   return found;

@@ -1,4 +1,5 @@
 import 'server-only';
+import { FDC_SOURCE } from '#lib/foods/fdc-food';
 import { foodSchema, type Food, type FoodVersion, type Section } from '#lib/foods/food';
 import { foodVersionSchema, sectionSchema } from '#lib/foods/food';
 import { packSchema, type Pack } from '#lib/episode/schema';
@@ -133,17 +134,26 @@ export interface FoodEntry {
   readonly own: boolean;
 }
 
-/** Every food of the published tables, in order of number. */
+/** Every food of the reference table, in order of number; imported foods may be millions and are not among them. */
 export async function readReferenceFoods(): Promise<readonly FoodEntry[]> {
   const versions = await database().foodVersion.findMany({
-    where: { creatorId: SHARED_CREATOR_ID, ...ALIVE },
+    // Before and after one source rather than not of it: so the index of sources passes over its millions.
+    where: {
+      creatorId: SHARED_CREATOR_ID,
+      ...ALIVE,
+      OR: [{ source: { lt: FDC_SOURCE } }, { source: { gt: FDC_SOURCE } }],
+    },
     orderBy: [{ source: 'asc' }, { release: 'asc' }, { sourceNo: 'asc' }],
     select: { foodId: true, sourceNo: true },
   });
-  const foods = await database().food.findMany({
-    where: { creatorId: SHARED_CREATOR_ID, ...ALIVE },
-    select: { id: true, name: true, section: true },
-  });
+  const foods = await byIds(
+    versions.map(({ foodId }) => foodId),
+    (some) =>
+      database().food.findMany({
+        where: { id: { in: some }, ...ALIVE },
+        select: { id: true, name: true, section: true },
+      }),
+  );
   const byId = new Map(foods.map((food) => [food.id, food]));
   return versions.flatMap(({ foodId, sourceNo }) => {
     const food = byId.get(foodId);

@@ -1,12 +1,14 @@
 import 'server-only';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { FDC_SOURCE } from '#lib/foods/fdc-food';
 import type { Food } from '#lib/foods/food';
 import { buildSearchIndex, searchFoods, type SearchIndex } from '#lib/foods/search-index';
 import { searchSynonymsSchema, type SearchSynonym } from '#lib/foods/search-synonyms';
 import { database } from '#lib/store/client';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { databaseFile, projectRoot } from '#lib/store/database-file';
+import { searchImported } from '#lib/store/imported-search';
 import { ALIVE } from '#lib/store/load';
 import { readFoodsById, readOwnFoodEntries, readReferenceFoods } from '#lib/store/read-foods';
 
@@ -23,19 +25,23 @@ export interface FindOptions {
   readonly creatorId?: string;
   /** Leaves the creator's own foods out. */
   readonly referenceOnly?: boolean;
+  /** False leaves imported products out: what carries a brand is meant only by who looks for it. */
+  readonly products?: boolean;
 }
 
 /**
- * The foods that best match what was typed so far, best first: the creator's own and those of the published
- * tables. The index of the tables is made once per process and database, at the first question (about half
- * a second); own foods are few and read each time, so that a new one is found at once.
+ * The foods that best match what was typed so far, best first: the creator's own, those of the reference table
+ * and imported ones. The index of the table is made once per process and database, at the first question (about
+ * half a second); own foods are few and read each time, so that a new one is found at once; imported ones may be
+ * millions and are looked up in the database.
  */
 export async function findFoods(query: string, options: FindOptions): Promise<readonly Food[]> {
-  const { take, creatorId = DEFAULT_CREATOR_ID, referenceOnly = false } = options;
+  const { take, creatorId = DEFAULT_CREATOR_ID, referenceOnly = false, products = true } = options;
   const own = referenceOnly ? [] : await readOwnFoodEntries(creatorId);
   const hits = [
     ...searchFoods(buildSearchIndex(own, readSynonyms()), query, { take }),
     ...searchFoods(await referenceIndex(), query, { take }),
+    ...(await searchImported(query, { take, products, synonyms: readSynonyms() })),
   ];
   const best = hits.sort((a, b) => b.score - a.score).slice(0, take);
   return readFoodsById(
@@ -46,7 +52,7 @@ export async function findFoods(query: string, options: FindOptions): Promise<re
 
 async function referenceIndex(): Promise<SearchIndex> {
   const releases = await database().referenceRelease.findMany({
-    where: ALIVE,
+    where: { ...ALIVE, source: { not: FDC_SOURCE } },
     select: { id: true },
     orderBy: { id: 'asc' },
   });

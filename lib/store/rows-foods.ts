@@ -74,6 +74,9 @@ export const FOOD_ROWS = {
       sourceNo: version.sourceNo,
       dateRead: version.dateRead,
       kept: version.kept,
+      gtin: text(40).nullable().default(null),
+      brand: text(160).nullable().default(null),
+      ingredients: text(8000).nullable().default(null),
     })
     .refine((row) => (row.servingDecimals === null) === (row.servingText === null), {
       path: ['servingText'],

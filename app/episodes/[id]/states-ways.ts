@@ -51,7 +51,9 @@ async function waysOf(line: RecipeLine, food: Food, witness: Food | null): Promi
   const [part] = readIngredient(line.text);
   const named = part ? matchQuery({ ...part, state: null }) : line.text;
   const look = `${named} ${line.state}`.trim();
-  const found = (await findFoods(look, { take: ASKED })).filter(({ id }) => id !== food.id);
+  const found = (await findFoods(look, { take: ASKED, products: false })).filter(
+    ({ id }) => id !== food.id,
+  );
   const fits = found.filter(
     ({ version: { state } }) => state !== 'asIs' && statesMatch(line.state, state),
   );
