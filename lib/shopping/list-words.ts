@@ -29,9 +29,13 @@ export function amountWords(mg: number | null, ml: number | null): string | null
 export function timesWords({
   batches,
   spareTakes,
-}: Pick<NeedRow, 'batches' | 'spareTakes'>): string {
+  pickups = 0,
+}: Pick<NeedRow, 'batches' | 'spareTakes'> & Partial<Pick<NeedRow, 'pickups'>>): string {
   if (batches === null) return 'how often is open';
   const made = batches === 1 ? 'once' : `${String(Number(batches.toFixed(3)))} times`;
-  if (spareTakes === 0) return made;
-  return `${made} and ${spareTakes === 1 ? 'one spare take' : `${spareTakes} spare takes`}`;
+  const more = [
+    ...(spareTakes > 0 ? [spareTakes === 1 ? 'one spare take' : `${spareTakes} spare takes`] : []),
+    ...(pickups > 0 ? [pickups === 1 ? 'one pickup' : `${pickups} pickups`] : []),
+  ];
+  return [made, ...more].join(' and ');
 }

@@ -17,6 +17,8 @@ export interface Need {
   readonly times: number | null;
   /** Further takes among them that need all of it again. */
   readonly spareTakes: number;
+  /** And so many kept for pickups on another day. */
+  readonly pickups: number;
 }
 
 export interface Needs {
@@ -27,8 +29,8 @@ export interface Needs {
 }
 
 /**
- * What the dishes of an episode take of foods, with batches and spare takes, through dishes that others are made
- * from at any depth.
+ * What the dishes of an episode take of foods, with batches, spare takes and what is kept for pickups, through dishes
+ * that others are made from at any depth.
  *
  * A dish that is made in the same episode is made as often as it says there, and others take from it; only what they
  * take beyond that is bought on top. One that comes from elsewhere is bought by the share that is taken: batches,
@@ -46,7 +48,9 @@ export function foodNeeds(segments: readonly Segment[], context: AmountContext):
     const parts = dish.recipe.lines.flatMap((line) => {
       const retaken = dish.spareScope === 'whole' || line.spoiltByTake;
       const spareTakes = retaken ? dish.spareTakes : 0;
-      const of = { line, words: line.text, times: batches + spareTakes, spareTakes };
+      const pickups = retaken ? dish.pickupReserve : 0;
+      const times = batches + spareTakes + pickups;
+      const of = { line, words: line.text, times, spareTakes, pickups };
       return partsOf(of, [dish.recipe.id], surroundings);
     });
     for (const { of, dishId } of parts) {
@@ -63,7 +67,7 @@ export function foodNeeds(segments: readonly Segment[], context: AmountContext):
   };
 }
 
-type Taken = Pick<Need, 'line' | 'words' | 'times' | 'spareTakes'>;
+type Taken = Pick<Need, 'line' | 'words' | 'times' | 'spareTakes' | 'pickups'>;
 
 /** Where an ingredient's amount ends: at a food, at a dish of the episode that it is taken from, or at neither. */
 interface Part {
@@ -88,7 +92,7 @@ function partsOf(of: Taken, above: readonly string[], { context, own }: Surround
   if (own.has(nested.id)) return [{ of: { ...of, times: each }, food: null, dishId: nested.id }];
   return nested.lines.flatMap((inner) => {
     const within = `${inner.text}, in ${words}`;
-    const taken = { line: inner, words: within, times: each, spareTakes: 0 };
+    const taken = { line: inner, words: within, times: each, spareTakes: 0, pickups: 0 };
     return partsOf(taken, [...above, nested.id], { context, own });
   });
 }

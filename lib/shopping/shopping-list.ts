@@ -1,131 +1,197 @@
 import { SECTIONS, type Food, type Section } from '#lib/foods/food';
-import { amountContext, type AmountContext } from '#lib/episode/context';
+import { dishesOf } from '#lib/episode/context';
 import type { EpisodeFile, Pack, StockLot } from '#lib/episode/schema';
-import { boughtAmount } from '#lib/shopping/bought-amount';
-import { foodNeeds, type Need } from '#lib/shopping/needs';
+import type { PantryFood } from '#lib/episode/stock-schema';
+import { countStock } from '#lib/shopping/counted-stock';
+import { restKeeps, usesWithin } from '#lib/shopping/leftover';
+import { costsOf, dishCosts, type Drift, type Rate } from '#lib/shopping/list-cost';
+import { laterUses, listNeeds, type ListNeeds } from '#lib/shopping/list-needs';
+import type { NeedRow, ShoppingItem, ShoppingList } from '#lib/shopping/list-types';
+import { offersOf, type Offer } from '#lib/shopping/pack-offers';
+import { mostCommon, planPacks, type PackPlan } from '#lib/shopping/pack-plan';
+import { settled } from '#lib/units/print';
 
-/** One row of a need's working: an ingredient, how often it is bought, what that comes to. */
-export interface NeedRow {
-  readonly segmentId: string;
-  readonly segment: string;
-  readonly line: string;
-  /** Batches, and further takes that need this ingredient again; null where nobody knows how many. */
-  readonly batches: number | null;
-  readonly spareTakes: number;
-  readonly mg: number | null;
-  readonly ml: number | null;
-}
+export { lotMg } from '#lib/shopping/counted-stock';
+export type * from '#lib/shopping/list-types';
 
-/** How many of a pack to buy. */
-export interface PackCount {
-  readonly packId: string;
-  readonly name: string;
-  readonly count: number;
-  /** What one holds: grams, or millilitres where the need is known by volume only. */
-  readonly netMg: number | null;
-  readonly netMl: number | null;
-  /** Price of all of them in minor units; null where no price is known. */
-  readonly minor: number | null;
-  readonly currency: string | null;
-}
-
-export interface ShoppingItem {
-  readonly foodId: string;
-  readonly name: string;
-  readonly section: Section;
-  /** What the dishes and their spare takes need, as bought. Null where no line has a mass. */
-  readonly needMg: number | null;
-  readonly needMl: number | null;
-  /** What is in stock and usable on the filming date. */
-  readonly stockMg: number;
-  /** Lots that do not count, with the reason. */
-  readonly notCounted: readonly string[];
-  readonly buyMg: number | null;
-  readonly packs: PackCount | null;
-  readonly working: readonly NeedRow[];
-  /** Ingredients of this food without an amount: to be judged in the shop. */
-  readonly open: readonly string[];
-}
-
-export interface ShoppingList {
-  readonly episode: string;
-  readonly forDate: string | null;
-  readonly items: readonly ShoppingItem[];
-  /** Ingredients without a food: written as they stand. */
-  readonly unmatched: readonly { readonly segment: string; readonly line: string }[];
-  /** Sum of known pack prices in one currency; `atLeast` where something to buy has no price. */
-  readonly cost: {
-    readonly minor: number;
-    readonly currency: string;
-    readonly atLeast: boolean;
-  } | null;
+export interface ListOptions {
+  /** Episodes planned later, whose needs a rest may serve. */
+  readonly later?: readonly EpisodeFile[];
+  /** The shops that are gone to; all where it is not said. */
+  readonly shopIds?: readonly string[];
+  /** The local date on which the list is told; else that of the latest file. */
+  readonly today?: string;
 }
 
 /**
- * What to buy for an episode: the needs of all dishes and spare takes as bought, less usable stock,
- * in packs where sizes are known.
+ * What to buy for one episode, or for several filmed in a span of dates: the needs of all dishes, spare takes and
+ * pickups as bought, less what is in the kitchen and good on the day, in packs where sizes are known.
+ *
+ * Law: what is bought and what of the stock is counted is never less than the need.
+ * @param files one state of one store, or files that know the same foods by the same ids
  * @example shoppingList(file).items[0] // { name: 'Turkey, ground …', needMg: 794_000, stockMg: 400_000, buyMg: 394_000, … }
  */
-export function shoppingList(file: EpisodeFile): ShoppingList {
-  const context = amountContext(file);
-  const { needs, unmatched } = foodNeeds(file.episode.segments, context);
-  const rows = new Map<string, NeedRow[]>();
-  for (const need of needs) {
-    rows.set(need.food.id, [...(rows.get(need.food.id) ?? []), needRow(need, context)]);
-  }
-  const forDate = file.day?.date ?? null;
-  const items = [...rows].flatMap(([foodId, working]) => {
-    const food = context.foods.get(foodId);
-    return food ? [shoppingItem(food, working, file.stock, context, forDate)] : [];
+export function shoppingList(
+  files: EpisodeFile | readonly EpisodeFile[],
+  options: ListOptions = {},
+): ShoppingList {
+  const all = 'episode' in files ? [files] : files;
+  const needs = listNeeds(all);
+  const shared = sharedOf(all, options);
+  const later = listNeeds(options.later ?? []);
+  const currency = mostCommon(
+    [...needs.rows.keys()].flatMap((id) => currenciesOf(shared.packs.get(id) ?? [])),
+  );
+  const rates = new Map<string, Rate>();
+  const items = [...needs.rows].flatMap(([foodId, working]) => {
+    const food = needs.foods.get(foodId);
+    if (!food) return [];
+    const { item, rate } = shoppingItem(food, working, { shared, later, currency });
+    if (rate) rates.set(foodId, rate);
+    return [item];
   });
-  items.sort(bySectionThenName);
-  return { episode: file.episode.title, forDate, items, unmatched, cost: costOf(items) };
+  const sections = walkOf(shared.shops);
+  items.sort(inWalkingOrder(sections));
+  const dates = all.flatMap(({ day }) => day?.date ?? []).sort();
+  return {
+    episode: all.map(({ episode }) => episode.title).join(', '),
+    episodeIds: all.map(({ episode }) => episode.id),
+    forDate: dates[0] ?? null,
+    toDate: dates.at(-1) ?? null,
+    items,
+    unmatched: needs.unmatched,
+    ...costsOf(items, currency, shared.drift),
+    dishes: dishCosts(costedDishes(all), items, rates, currency, shared.drift),
+    shelfUnits: all[0]?.kitchen.shelfUnits ?? 'metric',
+    shops: shared.shops.map(({ id, name }) => ({ id, name })),
+    sections,
+  };
 }
 
-function needRow(need: Need, context: AmountContext): NeedRow {
-  const { dish, line, food, words, times, spareTakes } = need;
-  const once = boughtAmount(line, food, context);
-  const all = (amount: number | null | undefined) =>
-    amount == null || times === null ? null : amount * times;
+/** What the files of one store have in common. */
+interface Shared {
+  readonly stock: readonly StockLot[];
+  readonly packs: ReadonlyMap<string, readonly Pack[]>;
+  readonly pantry: ReadonlyMap<string, PantryFood>;
+  readonly shops: EpisodeFile['shops'];
+  readonly shopIds: readonly string[] | null;
+  readonly drift: Drift;
+}
+
+function sharedOf(files: readonly EpisodeFile[], options: ListOptions): Shared {
+  const byId = <T extends { readonly id: string }>(rows: readonly T[]) =>
+    [...new Map(rows.map((row) => [row.id, row])).values()].sort((a, b) => (a.id < b.id ? -1 : 1));
+  const packs = new Map<string, Pack[]>();
+  for (const pack of byId(files.flatMap((file) => file.packs))) {
+    packs.set(pack.foodId, [...(packs.get(pack.foodId) ?? []), pack]);
+  }
+  const saved = files.map(({ savedAt }) => savedAt.slice(0, 10)).sort();
+  const shopIds = options.shopIds ?? null;
   return {
-    segmentId: dish.id,
-    segment: dish.title,
-    line: words,
-    batches: times === null ? null : times - spareTakes,
-    spareTakes,
-    mg: all(once?.mg),
-    ml: all(once?.ml),
+    stock: byId(files.flatMap((file) => file.stock)),
+    packs,
+    pantry: new Map(files.flatMap((file) => file.pantry).map((said) => [said.foodId, said])),
+    shops: byId(files.flatMap((file) => file.shops)).filter(
+      ({ id }) => shopIds === null || shopIds.includes(id),
+    ),
+    shopIds,
+    drift: {
+      today: options.today ?? saved.at(-1) ?? '',
+      permille: files[0]?.kitchen.priceDriftPermille ?? 0,
+    },
   };
+}
+
+function currenciesOf(packs: readonly Pack[]): string[] {
+  return packs.flatMap(({ price, prices }) =>
+    [price, ...prices].flatMap((seen) => seen?.currency ?? []),
+  );
+}
+
+interface Surroundings {
+  readonly shared: Shared;
+  readonly later: ListNeeds;
+  readonly currency: string | null;
 }
 
 function shoppingItem(
   food: Food,
   working: readonly NeedRow[],
-  stock: readonly StockLot[],
-  context: AmountContext,
-  forDate: string | null,
-): ShoppingItem {
+  { shared, later, currency }: Surroundings,
+): { readonly item: ShoppingItem; readonly rate: Rate | null } {
+  const said = shared.pantry.get(food.id);
+  const opened = said?.opened ?? null;
   const needMg = sumKnown(working.map((row) => row.mg));
   const needMl = sumKnown(working.map((row) => row.ml));
-  const lots = stock.filter((lot) => lot.foodId === food.id);
-  const usable = lots.filter((lot) => !isPastUse(lot, forDate));
-  const stockMg = usable.reduce((sum, lot) => sum + Math.max(0, lotMg(lot)), 0);
-  const buyMg = needMg === null ? null : Math.max(0, needMg - stockMg);
-  return {
+  const dated = working.flatMap(({ date, mg }) => (mg === null ? [] : [{ date, mg }]));
+  const stock = countStock(food, shared.stock, dated, opened);
+  const hasLots = stock.stockMg > 0 || stock.notCounted.length > 0;
+  const answer = hasLots ? null : (said?.answer ?? null);
+  const has = answer?.is === 'have';
+  const buyMg = needMg === null ? null : has ? 0 : Math.max(0, settled(needMg - stock.coveredMg));
+  const byVolume = buyMg === null;
+  const unit = byVolume ? 'ul' : 'mg';
+  const wanted = has ? 0 : byVolume ? (needMl ?? 0) * 1000 : buyMg;
+  const filmedOn =
+    working
+      .flatMap(({ date }) => date ?? [])
+      .sort()
+      .at(-1) ?? null;
+  const keeping = restKeeps(food, filmedOn, opened);
+  const uses = usesWithin(laterUses(later, food.id), keeping.lastDay);
+  const on = shared.drift.today;
+  const packs = shared.packs.get(food.id) ?? [];
+  const { offers, asks } = offersOf(food, packs, unit, { shopIds: shared.shopIds, on });
+  const kept = keeping.lastDay === null ? [] : uses;
+  const plan = wanted > 0 ? planPacks(offers, { need: wanted, unit, currency, uses: kept }) : null;
+  const leftMg = needMg === null || has ? 0 : stock.stockMg + (plan?.total ?? buyMg ?? 0) - needMg;
+  const item = {
     foodId: food.id,
     name: food.name,
     section: food.section,
     needMg,
-    needMl,
-    stockMg,
-    notCounted: lots
-      .filter((lot) => isPastUse(lot, forDate))
-      .map((lot) => `${lot.place || 'stock'}: use by ${lot.useBy}, before the filming day`),
+    needMl: has ? null : needMl,
+    stockMg: stock.stockMg,
+    lots: stock.lots,
+    answer,
+    notCounted: stock.notCounted,
     buyMg,
-    packs: leastWaste(context.packs.get(food.id) ?? [], buyMg, needMl),
+    packs: plan?.packs ?? [],
+    minor: plan?.minor ?? null,
+    currency: plan?.currency ?? null,
+    why: plan?.why ?? null,
+    asks: wanted > 0 ? asks : [],
+    leftover: leftMg > 0 ? { mg: settled(leftMg), ...keeping, uses } : null,
     working,
-    open: working.filter((row) => row.mg === null && row.ml === null).map((row) => row.line),
+    notes: [...new Set(working.map(({ shopNote }) => shopNote).filter(Boolean))],
+    open: has
+      ? []
+      : working.filter((row) => row.mg === null && row.ml === null).map((row) => row.line),
   };
+  return { item, rate: rateOf(plan, offers, unit, currency) };
+}
+
+/** What a milligram costs: as bought, else at the cheapest offer in the list's currency. */
+function rateOf(
+  plan: PackPlan | null,
+  offers: readonly Offer[],
+  unit: 'mg' | 'ul',
+  currency: string | null,
+): Rate | null {
+  if (unit === 'ul') return null;
+  const seenOn = plan?.packs[0]?.seenOn;
+  if (plan && plan.minor !== null && plan.currency !== null && seenOn) {
+    return { minor: plan.minor, mg: plan.total, currency: plan.currency, seenOn };
+  }
+  const [cheapest] = offers
+    .flatMap((offer): Rate[] => {
+      const { minor, priceFor: mg, seenOn: on } = offer;
+      if (minor === null || on === null || currency === null || offer.currency !== currency)
+        return [];
+      return [{ minor, mg, currency, seenOn: on }];
+    })
+    .sort((a, b) => a.minor / a.mg - b.minor / b.mg);
+  return cheapest ?? null;
 }
 
 function sumKnown(values: readonly (number | null)[]): number | null {
@@ -133,70 +199,34 @@ function sumKnown(values: readonly (number | null)[]): number | null {
   return known.length === 0 ? null : known.reduce((sum, value) => sum + value, 0);
 }
 
-/** What a lot holds: the sum of its moves in milligrams. */
-export function lotMg(lot: StockLot): number {
-  return lot.moves.reduce((sum, move) => sum + move.deltaMg, 0);
+/** The sections as the person walks through the only shop; in the usual order where there are several, or none. */
+function walkOf(shops: EpisodeFile['shops']): readonly Section[] {
+  const [shop, second] = shops;
+  return shop && !second ? sectionsInOrder(shop.sections) : SECTIONS;
 }
 
-function isPastUse(lot: StockLot, forDate: string | null): boolean {
-  return forDate !== null && lot.useBy !== null && lot.useBy < forDate;
+/** All sections: those named in their order, then the others. */
+export function sectionsInOrder(named: readonly Section[]): readonly Section[] {
+  return [...new Set([...named, ...SECTIONS])];
 }
 
-/**
- * One size of pack, as many as are needed, by grams where grams are known and else by volume: least left
- * over, then fewest packs, then by id. Null where nothing is to buy or no pack fits.
- */
-function leastWaste(
-  packs: readonly Pack[],
-  buyMg: number | null,
-  needMl: number | null,
-): PackCount | null {
-  const byVolume = buyMg === null;
-  const buy = byVolume ? needMl : buyMg;
-  if (buy === null || buy === 0) return null;
-  const counts = packs.flatMap((pack) => {
-    const net = byVolume ? pack.netMl : (pack.drainedMg ?? pack.netMg);
-    if (net === null) return [];
-    const count = Math.ceil(buy / net);
-    const held: PackCount = {
-      packId: pack.id,
-      name: pack.name,
-      count,
-      netMg: byVolume ? null : net,
-      netMl: byVolume ? net : null,
-      minor: pack.price ? pack.price.minor * count : null,
-      currency: pack.price?.currency ?? null,
-    };
-    return [{ held, total: count * net }];
-  });
-  counts.sort(
-    (a, b) =>
-      a.total - b.total || a.held.count - b.held.count || (a.held.packId < b.held.packId ? -1 : 1),
-  );
-  return counts[0]?.held ?? null;
-}
-
-function bySectionThenName(a: ShoppingItem, b: ShoppingItem): number {
-  return (
-    SECTIONS.indexOf(a.section) - SECTIONS.indexOf(b.section) ||
+function inWalkingOrder(sections: readonly Section[]) {
+  return (a: ShoppingItem, b: ShoppingItem) =>
+    sections.indexOf(a.section) - sections.indexOf(b.section) ||
     (a.name < b.name ? -1 : a.name > b.name ? 1 : 0) ||
-    (a.foodId < b.foodId ? -1 : 1)
-  );
+    (a.foodId < b.foodId ? -1 : 1);
 }
 
-function costOf(items: readonly ShoppingItem[]): ShoppingList['cost'] {
-  const toBuy = items.filter((item) => item.buyMg !== 0);
-  const priced = toBuy.flatMap((item) =>
-    item.packs?.minor != null && item.packs.currency !== null
-      ? [{ minor: item.packs.minor, currency: item.packs.currency }]
-      : [],
+function costedDishes(files: readonly EpisodeFile[]) {
+  return files.flatMap(({ episode }) =>
+    dishesOf(episode.segments).map(({ id, title, batches, recipe }) => {
+      const equal = recipe.portions.find(({ kind }) => kind === 'count');
+      const each = equal?.kind === 'count' ? equal.of : null;
+      return {
+        segmentId: id,
+        title,
+        portions: each === null ? null : Math.round((each * batches.num) / batches.den) || null,
+      };
+    }),
   );
-  const currency = priced[0]?.currency;
-  if (currency === undefined) return null;
-  const same = priced.filter((price) => price.currency === currency);
-  return {
-    minor: same.reduce((sum, price) => sum + price.minor, 0),
-    currency,
-    atLeast: same.length < toBuy.length,
-  };
 }

@@ -157,11 +157,14 @@ describe('stock and packs', () => {
         fc.integer({ min: 0, max: 3000 }),
         fc.array(fc.integer({ min: 10, max: 1000 }), { minLength: 1, maxLength: 4 }),
         (need, stock, sizes) => {
-          const packs = sizes.map((size, index) => pack(`p${index}`, size * 1000, 100));
+          const packs = sizes.map((size, index) => pack(`p${index}`, size * 1000, null));
           const [item] = listOf(need, { stock: [lot('a', stock * 1000, null)], packs }).items;
-          const bought = (item?.packs?.count ?? 0) * (item?.packs?.netMg ?? 0);
+          const bought = (item?.packs ?? []).reduce(
+            (sum, { count, netMg }) => sum + count * (netMg ?? 0),
+            0,
+          );
           expect(bought + stock * 1000).toBeGreaterThanOrEqual(need * 1000);
-          if (item?.packs) {
+          if (item && item.packs.length > 0) {
             const waste = bought - (item.buyMg ?? 0);
             for (const size of sizes) {
               const other =
@@ -197,7 +200,7 @@ describe('stock and packs', () => {
 
   it('totals what is priced and says at least where something is not', () => {
     const file = { packs: [pack('p', 100_000, 250)] };
-    expect(listOf(250, file).cost).toEqual({ minor: 750, currency: 'USD', atLeast: false });
+    expect(listOf(250, file).cost).toMatchObject({ minor: 750, currency: 'USD', atLeast: false });
     expect(listOf(250, { packs: [pack('p', 100_000, null)] }).cost).toBeNull();
   });
 
@@ -219,7 +222,7 @@ describe('stock and packs', () => {
     const poured = shoppingList(
       aFile([aDish('d', aRecipe('r', lines.slice(1, 2)))], [cheese], { packs: [bottle] }),
     );
-    expect(poured.items[0]?.packs).toMatchObject({ count: 2, netMl: 330, minor: 600 });
+    expect(poured.items[0]?.packs).toMatchObject([{ count: 2, netMl: 330, minor: 600 }]);
   });
 
   it('prints by section with what is in the kitchen last', () => {

@@ -82,11 +82,11 @@ function Item({ item }: { readonly item: ShoppingItem }) {
         <b>{toBuy(item)}</b>
       </td>
       <td className={`${CELL} md:min-w-40 md:pl-8`}>
-        {item.packs ? buyText(item) : '–'}
-        {item.packs?.minor != null && item.packs.currency !== null && (
+        {item.packs.length > 0 ? buyText(item) : '–'}
+        {item.minor !== null && item.currency !== null && (
           <span className="block text-fine text-soft print:inline print:text-[9pt]">
             {' '}
-            {priceText(item.packs.minor, item.packs.currency)}
+            {priceText(item.minor, item.currency)}
           </span>
         )}
       </td>
@@ -96,7 +96,7 @@ function Item({ item }: { readonly item: ShoppingItem }) {
 
 /** The amount alone; packs have a column of their own. */
 function toBuy(item: ShoppingItem): string {
-  return buyText({ ...item, packs: null });
+  return buyText({ ...item, packs: [] });
 }
 
 function Notes({ item }: { readonly item: ShoppingItem }) {
