@@ -2,6 +2,7 @@ import Link from 'next/link';
 import type { ReactNode } from 'react';
 import type { Figure } from '#lib/figures/figure';
 import { printFigure, type PrintedFigure } from '#lib/figures/print-figure';
+import { provisionalKinds } from '#lib/figures/provisional-words';
 import { Provisional } from './provisional';
 import { Whisker } from './whisker';
 
@@ -39,7 +40,7 @@ export function FigureList({ children }: { readonly children: ReactNode }) {
  */
 export function FigureView({ figure, published, size = 'large', note, href }: Props) {
   const printed = published ?? printFigure(figure);
-  const provisional = [...new Set(figure.provisional.map(({ text }) => text))];
+  const waits = provisionalKinds(figure);
   const number = (
     <>
       <Number printed={printed} size={size} />
@@ -48,8 +49,13 @@ export function FigureView({ figure, published, size = 'large', note, href }: Pr
   );
   const shown = (
     <>
-      {provisional.length > 0 ? (
-        <Provisional what={waitingWords(provisional)}>{number}</Provisional>
+      {waits.length > 0 ? (
+        <Provisional
+          words={waits.map(({ words }) => words).join('; ')}
+          what={waitingWords(waits.flatMap(({ texts }) => texts))}
+        >
+          {number}
+        </Provisional>
       ) : (
         number
       )}
@@ -153,7 +159,15 @@ export function FigureText({ figure, published, href, whisker = false }: TextPro
       {published?.said?.outside && <SaidMark words={published.said.words} />}
     </>
   );
-  const shown = figure.provisional.length > 0 ? <Provisional inline>{number}</Provisional> : number;
+  const waits = provisionalKinds(figure).map(({ words: why }) => why);
+  const shown =
+    waits.length > 0 ? (
+      <Provisional inline words={waits.join('; ')}>
+        {number}
+      </Provisional>
+    ) : (
+      number
+    );
   return (
     <span className={`whitespace-nowrap ${whisker ? 'inline-block' : ''}`} title={printed.range}>
       {href === undefined ? (

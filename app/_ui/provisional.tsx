@@ -5,6 +5,8 @@ export const NOT_CONFIRMED = 'not confirmed';
 export const PROVISIONAL = 'provisional';
 
 interface Props {
+  /** Why it is provisional; that its food is not confirmed if left out. */
+  readonly words?: string;
   /** What waits for the person's word, beside the words themselves: "barley: 1 of 3 foods". */
   readonly what?: ReactNode;
   /** `inline` within a line of text; else around a figure or another block. */
@@ -13,31 +15,31 @@ interface Props {
 }
 
 /**
- * A value that counts on the page and is left out of what is copied or said until the person confirms it:
- * hairlines behind it, and the words. A table's row takes the hatch by `<Tr provisional>`.
+ * A value that counts on the page and is left out of what is copied or said until the person confirms it, or types
+ * what a photo shows: hairlines behind it, and the words. A table's row takes the hatch by `<Tr provisional>`.
  */
-export function Provisional({ what, inline = false, children }: Props) {
+export function Provisional({ words = NOT_CONFIRMED, what, inline = false, children }: Props) {
   if (inline) {
     return (
       <span className={`${PROVISIONAL} px-1`}>
         {children}
-        <span className="unseen">, {NOT_CONFIRMED}</span>
+        <span className="unseen">, {words}</span>
       </span>
     );
   }
   return (
     <span className="block">
       <span className={`${PROVISIONAL} -mx-1.5 block px-1.5`}>{children}</span>
-      <NotConfirmed what={what} />
+      <NotConfirmed words={words} what={what} />
     </span>
   );
 }
 
 /** The words alone, for a row whose hatch stands behind all of it. */
-export function NotConfirmed({ what }: { readonly what?: ReactNode }) {
+export function NotConfirmed({ words = NOT_CONFIRMED, what }: Pick<Props, 'words' | 'what'>) {
   return (
     <span className="mt-0.5 block text-fine">
-      <b className="font-semibold">{NOT_CONFIRMED}</b>
+      <b className="font-semibold">{words}</b>
       {what && <>: {what}</>}
     </span>
   );

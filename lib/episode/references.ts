@@ -201,6 +201,11 @@ function saidProblems(file: EpisodeFile, known: KnownIds, say: Say, refer: Refer
     if (scopes.has(key)) say(at, 'duplicate', 'is said twice: of each scope the last stands');
     scopes.add(key);
   });
+  const photographed = recipesOf(file).some(({ lines }) => lines.some((line) => line.photographed));
+  if (photographed && (file.day === null || file.kitchen.scales.length === 0)) {
+    const message = 'a scale’s display is photographed on a filming day, on a scale of the kitchen';
+    say('episode.segments[].recipe.lines', 'photographed', message);
+  }
   if (file.said.length > 0 && file.day === null) {
     say('said', 'no-day', 'what was said in front of the camera was said on a filming day');
   }

@@ -151,6 +151,14 @@ export const recipeLineSchema = z.object({
   spoiltByTake: z.boolean(),
   /** "to taste", "optional", anything the viewer reads. */
   note: oneLine(200),
+  /**
+   * A photo of the scale's display was taken on the day and its number is not typed yet: until then its grams count as
+   * planned, and what rests on them is provisional.
+   */
+  photographed: z
+    .object({ at: instant, sha256: z.string().regex(/^[0-9a-f]{64}$/) })
+    .nullable()
+    .default(null),
   /** For the shop alone: "for the hero shot: the nice one". */
   shopNote: oneLine(120).default(''),
 });

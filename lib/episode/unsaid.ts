@@ -10,7 +10,10 @@ export const UNSAID_STEP = {
   counter: 0,
 } as const satisfies Partial<Step>;
 
-export const UNSAID_LINE = { shopNote: '' } as const satisfies Partial<RecipeLine>;
+export const UNSAID_LINE = {
+  shopNote: '',
+  photographed: null,
+} as const satisfies Partial<RecipeLine>;
 
 export const UNSAID_SEGMENT = {
   filmedWhen: null,

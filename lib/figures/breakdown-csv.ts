@@ -55,7 +55,7 @@ function blank(first: readonly string[], at: Readonly<Record<number, string>>): 
 }
 
 function record({ row, foods, bounded }: PrintedRow): string[] {
-  const { massMg, contribution, shareOfTotal, shareOfUncertainty, provisional } = row;
+  const { massMg, contribution, shareOfTotal, shareOfUncertainty, waits } = row;
   const grams = massMg ? [massMg.value, massMg.low, massMg.high] : [null, null, null];
   const both = (words: readonly string[]) => words.filter((word) => word !== '').join(' or ');
   const share = (of: number | null) => number(of === null ? null : of * 100);
@@ -70,9 +70,7 @@ function record({ row, foods, bounded }: PrintedRow): string[] {
     ...numbersOf(contribution),
     share(shareOfTotal),
     share(shareOfUncertainty),
-    [remarkOf(contribution), row.turned, bounded, provisional ? 'not confirmed' : '']
-      .filter(Boolean)
-      .join('; '),
+    [remarkOf(contribution), row.turned, bounded, waits].filter(Boolean).join('; '),
   ];
 }
 

@@ -6,11 +6,12 @@ import { figureParts, type RowParts } from '#lib/figures/breakdown-parts';
 import { uncertaintyOf, type Cause } from '#lib/figures/breakdown-uncertainty';
 import { boundedNutrient } from '#lib/figures/cooking-parts';
 import { episodeFigures } from '#lib/figures/episode-figures';
-import { figureStatus, type Figure } from '#lib/figures/figure';
+import { figureStatus, type Figure, type ProvisionalPart } from '#lib/figures/figure';
 import { basisParts, type Region } from '#lib/figures/line-parts';
 import { figureOf } from '#lib/figures/parts';
 import { figuresFor, type NumberScope } from '#lib/figures/published-numbers';
 import type { Food } from '#lib/foods/food';
+import { PROVISIONAL_WORDS } from '#lib/figures/provisional-words';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { boundsOf, type Bounds } from '#lib/units/bounds';
 import { sourceIds } from '#lib/units/sum-of-products';
@@ -53,6 +54,8 @@ export interface BreakdownRow {
   /** Words of the other ingredients that share an error with it. */
   readonly sharedWith: readonly string[];
   readonly provisional: boolean;
+  /** What it waits for, in words; empty where nothing. */
+  readonly waits: string;
   /** Values that its source does not state and that are counted here as a range, up to so much in 100 g. */
   readonly bounded: readonly BoundedGap[];
 }
@@ -122,6 +125,7 @@ export function breakdown(
       causes: own?.causes ?? new Map(),
       sharedWith: (own?.sharedWith ?? []).flatMap((at) => parts.rows[at]?.line.text ?? []),
       provisional: row.parts.provisional.length > 0,
+      waits: waitsOf(row.parts.provisional),
       bounded: boundedIn(row.parts),
     };
   });
@@ -169,4 +173,9 @@ function valuesOnce(nutrient: Nutrient, region: Region): (food: Food) => FoodVal
     known.set(food.id, value);
     return value;
   };
+}
+
+function waitsOf(provisional: readonly ProvisionalPart[]): string {
+  const kinds = new Set(provisional.map(({ why }) => PROVISIONAL_WORDS[why]));
+  return [...kinds].join('; ');
 }

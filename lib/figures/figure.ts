@@ -24,8 +24,12 @@ export interface MissingPart {
     | 'cycle';
 }
 
-/** An ingredient whose food is the search's best match and waits for the person's word. */
+/**
+ * An ingredient that waits for the person: its food is the search's best match (`match`), or what the scale showed was
+ * photographed and is not typed yet (`photo`).
+ */
 export interface ProvisionalPart {
+  readonly why: 'match' | 'photo';
   readonly lineId: string;
   readonly text: string;
   readonly foodName: string;
@@ -45,7 +49,7 @@ export interface Figure {
   readonly likelyLow: number | null;
   readonly likelyHigh: number | null;
   readonly missing: readonly MissingPart[];
-  /** Ingredients in it whose food nobody has confirmed; while there are any it is never copied. */
+  /** Ingredients in it whose food nobody has confirmed, or whose weight waits in a photo; while there are any it is never copied. */
   readonly provisional: readonly ProvisionalPart[];
   /** Ids of the uncertain inputs it rests on; the same id is one error. */
   readonly sources: readonly string[];

@@ -6,7 +6,7 @@ import { eatenAmount, type EatenAmount } from '#lib/episode/eaten-amount';
 import type { LineAmount } from '#lib/episode/line-amount';
 import type { RecipeLine, Weighing } from '#lib/episode/schema';
 import { statedNutrient } from '#lib/figures/composition';
-import type { MissingPart } from '#lib/figures/figure';
+import type { MissingPart, ProvisionalPart } from '#lib/figures/figure';
 import { asEaten, boundedGaps, retained, type StandIn } from '#lib/figures/cooking-parts';
 import { constant } from '#lib/units/sum-of-products';
 import {
@@ -55,12 +55,22 @@ function partsOfFood(
   if (eaten.known && eaten.recipe) {
     throw new Error(`${line.text} is made from a recipe: its parts are those of nestedParts`);
   }
-  const { food } = eaten;
-  const provisional =
-    food && line.match === 'provisional'
-      ? [{ lineId: line.id, text: line.text, foodName: food.name }]
-      : [];
+  const provisional = eaten.food ? waitingOf(line, eaten.food.name) : [];
   return { ...knownParts(line, eaten, nutrient, region), provisional };
+}
+
+/** What of an ingredient waits for the person: its food, and the number of a photographed display. */
+export function waitingOf(line: RecipeLine, foodName: string): readonly ProvisionalPart[] {
+  const part = (why: ProvisionalPart['why']) => ({
+    why,
+    lineId: line.id,
+    text: line.text,
+    foodName,
+  });
+  return [
+    ...(line.match === 'provisional' ? [part('match')] : []),
+    ...(line.photographed ? [part('photo')] : []),
+  ];
 }
 
 function knownParts(

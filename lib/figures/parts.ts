@@ -17,7 +17,7 @@ import {
  * A figure before its bounds are taken: what is known, as a sum over sources, and what is not.
  * `above`: an unknown amount is to be added (the figure is at least the known part);
  * `below`: an unknown amount is to be taken away (at most); `open`: nothing can be said;
- * `provisional`: ingredients in it whose food is not confirmed.
+ * `provisional`: ingredients in it whose food is not confirmed, or whose weight waits in a photo.
  * Sums of parts keep sources, so that shared errors and shared gaps meet before bounds are taken.
  */
 export interface Parts {
@@ -52,7 +52,7 @@ export function addParts(all: readonly Parts[]): Parts {
 
 export function oncePerLine(parts: readonly ProvisionalPart[]): readonly ProvisionalPart[] {
   if (parts.length < 2) return parts;
-  return [...new Map(parts.map((part) => [part.lineId, part])).values()];
+  return [...new Map(parts.map((part) => [`${part.lineId} ${part.why}`, part])).values()];
 }
 
 /** Parts multiplied by an exact factor; by 0 nothing is left, missing values included. */

@@ -15,7 +15,8 @@ import {
   spokenNumbers,
   type SpokenNumber,
 } from '#lib/figures/spoken-numbers';
-import { printFigure, someOf, type PrintedFigure } from '#lib/figures/print-figure';
+import { printFigure, type PrintedFigure } from '#lib/figures/print-figure';
+import { provisionalWords } from '#lib/figures/provisional-words';
 import { tally, type TalliedNumber, type TallyNode } from '#lib/figures/tally';
 import { localDate } from '#lib/units/local-date';
 import { printCount, printTo, roundTo } from '#lib/units/print';
@@ -154,15 +155,14 @@ function finestStep(amount: number, step: number): number {
 }
 
 /**
- * The same numbers for what is copied or said: one that rests on a food nobody has confirmed is open, with the
- * ingredients that wait as its reason.
+ * The same numbers for what is copied or said: one that rests on a food nobody has confirmed, or on a weight that
+ * waits in a photo, is open, with the ingredients that wait as its reason.
  */
 export function confirmedOnly(numbers: PublishedNumbers): PublishedNumbers {
   return (nutrient, scope) => {
     const number = numbers(nutrient, scope);
     if (number.provisional.length === 0) return number;
-    const waiting = someOf(number.provisional.map(({ text }) => text));
-    const range = `not confirmed yet: ${waiting}`;
+    const range = provisionalWords(number.provisional);
     return {
       ...number,
       status: 'open',

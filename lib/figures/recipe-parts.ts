@@ -10,7 +10,7 @@ import {
 import type { Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
 import { asEaten, fatParts } from '#lib/figures/cooking-parts';
 import type { MissingPart } from '#lib/figures/figure';
-import { lineParts, type Region } from '#lib/figures/line-parts';
+import { lineParts, waitingOf, type Region } from '#lib/figures/line-parts';
 import {
   addParts,
   divideParts,
@@ -57,7 +57,11 @@ export function ingredientParts(
   above: readonly string[] = [],
 ): Parts {
   if (!line.madeFrom) return lineParts(line, recipe.weighings, context, nutrient, region);
-  return nestedParts(line, recipe.weighings, context, nutrient, region, [...above, recipe.id]);
+  const ids = [...above, recipe.id];
+  const nested = nestedParts(line, recipe.weighings, context, nutrient, region, ids);
+  if (!line.photographed) return nested;
+  const title = context.recipes.get(line.madeFrom.recipeId)?.title ?? line.text;
+  return { ...nested, provisional: [...nested.provisional, ...waitingOf(line, title)] };
 }
 
 /** The part of the nested recipe that an ingredient is, with that recipe's own sources. */

@@ -174,6 +174,7 @@ function lineInputs(line: RecipeLine) {
     ...(line.retention === null ? {} : { retention: line.retention }),
     ...(line.bounded.length === 0 ? {} : { bounded: line.bounded }),
     planned,
+    ...(line.photographed ? { photographed: true } : {}),
     state,
     unit,
   };

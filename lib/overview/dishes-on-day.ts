@@ -1,6 +1,6 @@
 import { dishesOf } from '#lib/episode/context';
 import { lastScaleId } from '#lib/episode/scale-so-far';
-import type { EpisodeFile, Recipe, Weighing } from '#lib/episode/schema';
+import type { EpisodeFile, Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
 import { saysOf, sayOfDayTo, type DaySay } from '#lib/overview/says-of';
 import type { DayEvent } from '#lib/shoot/day-log';
 import { foldScale, readingId, weighingsNow, type ScaleFold } from '#lib/shoot/day-weighings';
@@ -48,7 +48,8 @@ export function dishesOnDay(
 ): DishesOnDay {
   const events = [...kept, ...waiting];
   const counted = new Set(readingsOf(kept));
-  const weighed = withWeighings(file, foldScale(events), counted);
+  const photos = events.flatMap((event) => (event.kind === 'display' ? event.payload.sha256 : []));
+  const weighed = withWeighings(file, foldScale(events), counted, new Set(photos));
   const dishes = dishesOf(weighed.episode.segments);
   const said = foldSaid(events);
   const whole = saysOf(weighed, said);
@@ -80,10 +81,23 @@ function withWeighings(
   file: EpisodeFile,
   fold: ScaleFold,
   counted: ReadonlySet<string>,
+  told: ReadonlySet<string>,
 ): EpisodeFile {
+  const waits = new Map(
+    fold.displays.map(({ lineId, at, sha256 }) => [lineId ?? '', { at, sha256 }]),
+  );
+  const photographed = (line: RecipeLine) => {
+    const before = line.photographed;
+    // A photo of another day waits still; of one of this day the entries say whether it does.
+    return waits.get(line.id) ?? (before && !told.has(before.sha256) ? before : null);
+  };
   const recipe = (of: Recipe): Recipe => {
     const weighings = weighingsNow(of, fold, counted);
-    return { ...of, weighings, lines: of.lines.map((line) => leftWeighed(line, weighings)) };
+    const lines = of.lines.map((line) => ({
+      ...leftWeighed(line, weighings),
+      photographed: photographed(line),
+    }));
+    return { ...of, weighings, lines };
   };
   const segments = file.episode.segments.map((segment) =>
     segment.recipe ? { ...segment, recipe: recipe(segment.recipe) } : segment,
@@ -92,7 +106,7 @@ function withWeighings(
 }
 
 /** What is left of an ingredient counts as weighed from its first reading on. */
-function leftWeighed(line: Recipe['lines'][number], weighings: readonly Weighing[]) {
+function leftWeighed(line: RecipeLine, weighings: readonly Weighing[]) {
   const read = weighings.some(
     ({ kind, shares }) => kind === 'left' && shares.some(({ lineId }) => lineId === line.id),
   );

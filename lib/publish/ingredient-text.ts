@@ -38,7 +38,7 @@ export function ingredientText(
   const nested = nestedRecipe(line, context);
   if (nested) return nestedText(line, amount, nested, context, dishes);
   const state = STATE_WORDS[line.state];
-  const peel = line.asBought ? ', with peel and trim' : '';
+  const peel = `${line.asBought ? ', with peel and trim' : ''}${untyped(line)}`;
   if (amount.massMg) {
     const grams = `${printGrams(valueOf(amount.massMg))} g`;
     const stated = line.text.startsWith(`${grams} `) || line.text.includes(`(${grams})`);
@@ -72,6 +72,11 @@ function nestedText(
   const what =
     title === undefined ? `made of: ${madeOf(nested, context, []).join('; ')}` : `see ${title}`;
   return `${line.text} (${[...how, what].join(', ')})`;
+}
+
+/** Said of grams that are still the planned ones, while what the scale showed waits in a photo. */
+function untyped({ photographed }: RecipeLine): string {
+  return photographed ? ', as planned: photographed, not typed yet' : '';
 }
 
 /** `'1/2 batch'` or `'2 × a ladle'`, where the words name no number of their own. */

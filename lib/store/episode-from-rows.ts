@@ -1,3 +1,4 @@
+import type { RecipeLine } from '#lib/episode/schema';
 import { instantText } from '#lib/store/from-rows';
 import type { DayTree, EpisodeTree, RecipeTree, SegmentTree } from '#lib/store/load';
 
@@ -11,6 +12,8 @@ interface Present {
   readonly appliances: ReadonlySet<string>;
   /** The names of each recipe's portions. */
   readonly portions: ReadonlyMap<string, ReadonlySet<string>>;
+  /** Ingredients with a photo of a display whose number is not typed yet. */
+  readonly photographed: ReadonlyMap<string, NonNullable<RecipeLine['photographed']>>;
 }
 
 /** What of a kitchen steps may name. */
@@ -24,10 +27,12 @@ export function presentIn(
   recipes: readonly RecipeTree[],
   foods: readonly { readonly id: string }[],
   kitchen: KitchenPlaces,
+  photographed: Present['photographed'],
 ): Present {
   const ids = (rows: readonly { readonly id: string }[]) => new Set(rows.map((row) => row.id));
   const all = [...episode.segments.flatMap((segment) => recipeOf(segment) ?? []), ...recipes];
   return {
+    photographed,
     segments: ids(episode.segments),
     steps: ids(episode.segments.flatMap((segment) => segment.steps)),
     lines: ids(all.flatMap(({ lines }) => lines)),
@@ -166,6 +171,7 @@ function lineFrom(line: RecipeTree['lines'][number], present: Present) {
       made: line.leftMade,
     },
     bounded: line.bounded ?? [],
+    photographed: present.photographed.get(line.id) ?? null,
     ...madeFrom(line, present),
   };
 }

@@ -16,6 +16,7 @@ import { importFoods } from '#lib/store/import-foods';
 import { ImportIds } from '#lib/store/import-ids';
 import { importKitchen } from '#lib/store/import-kitchen';
 import { importStock } from '#lib/store/import-stock';
+import { importPhotographed } from '#lib/store/photographed-rows';
 import { importSaid } from '#lib/store/said-rows';
 import { write } from '#lib/store/write';
 
@@ -46,7 +47,7 @@ export async function importEpisodeFile(
   if (file.day) {
     const dayId = uuid();
     edits.push(...importDay(file.day, episodeId, kitchen.kitchenId, ids, dayId));
-    edits.push(...importSaid(file.said, dayId, ids));
+    edits.push(...importSaid(file.said, dayId, ids), ...importPhotographed(file, dayId, ids));
   }
   edits.push(...(await importStock(file, creatorId, ids)));
   if (ids.problems.length > 0) return { ok: false, problems: ids.problems };

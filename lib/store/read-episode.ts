@@ -34,6 +34,7 @@ import {
   PACK_INCLUDE,
   type EpisodeTree,
 } from '#lib/store/load';
+import { loadScaleEntries, photographedLines } from '#lib/store/photographed-rows';
 import { loadSaid, saidOf } from '#lib/store/said-rows';
 
 export interface ReadEpisodeOptions {
@@ -55,9 +56,26 @@ export async function readEpisodeFile(
   const creatorId = options.creatorId ?? DEFAULT_CREATOR_ID;
   const loaded = await inTransaction((tx) => loadAll(tx, episodeId, creatorId));
   if (!loaded) return null;
-  const { episode, madeFrom, kitchen, usedScales, foods, lots, packs, creator, saidRows } = loaded;
+  const {
+    episode,
+    madeFrom,
+    kitchen,
+    usedScales,
+    foods,
+    lots,
+    packs,
+    creator,
+    saidRows,
+    scaleEntries,
+  } = loaded;
   const { pantry, shops } = loaded;
-  const present = presentIn(episode, madeFrom, foods, kitchen ?? DEFAULT_KITCHEN);
+  const present = presentIn(
+    episode,
+    madeFrom,
+    foods,
+    kitchen ?? DEFAULT_KITCHEN,
+    photographedLines(scaleEntries),
+  );
   const day = dayOf(episode, options.dayId);
   const order = new Map(foods.map((food, index) => [food.id, index]));
   const byFood = (a: { foodId: string; id: string }, b: { foodId: string; id: string }) =>
@@ -134,6 +152,11 @@ async function loadAll(tx: Tx, episodeId: string, creatorId: string) {
     ),
     packs: await byIds(ids, (some) =>
       tx.pack.findMany({ where: { ...own, foodId: { in: some } }, include: PACK_INCLUDE }),
+    ),
+    scaleEntries: await loadScaleEntries(
+      tx,
+      episode.days.map(({ dayId }) => dayId),
+      creatorId,
     ),
     saidRows: await loadSaid(
       tx,

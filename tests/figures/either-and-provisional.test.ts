@@ -95,7 +95,7 @@ describe('an ingredient whose food nobody has confirmed', () => {
     expect(energyKcal?.value).toBeCloseTo(280, 9);
     expect(energyKcal?.high).not.toBeNull();
     expect(energyKcal?.provisional).toEqual([
-      { lineId: '200 g curd', text: '200 g curd', foodName: 'light' },
+      { why: 'match', lineId: '200 g curd', text: '200 g curd', foodName: 'light' },
     ]);
   });
 

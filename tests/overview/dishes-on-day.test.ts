@@ -116,3 +116,29 @@ describe('what can be said on the filming day', () => {
     expect(clashing.dishes.flatMap(({ says }) => says).some(({ clashes }) => clashes)).toBe(true);
   });
 });
+
+test('a display that was photographed leaves its dish unsaid until its number is typed, also on the device alone', () => {
+  const photo = made({
+    kind: 'display',
+    refs: {},
+    payload: {
+      ...{ recipeId: 'r1', lineId: 'leek', of: 'raw', way: 'direct', scaleId: 'scale' },
+      ...{ containerMg: 0, beforeId: null, sha256: 'ab'.repeat(32) },
+    },
+  });
+  const why = (of: DishesOnDay): string => {
+    const [say] = of.dishes[0]?.says ?? [];
+    return say?.line.ready === false ? say.line.why : 'ready';
+  };
+  expect(why(dishesOnDay(file, [], []))).toBe('ready');
+  expect(why(dishesOnDay(file, [], [photo]))).toBe('photographed, not typed yet: leek');
+  const typed = weighed('leek', 190);
+  const number = { ...typed, payload: { ...typed.payload, photoId: photo.id } } as DayEvent;
+  expect(why(dishesOnDay(file, [photo], [number]))).toBe('ready');
+  const kept = structuredClone(file);
+  const leek = kept.episode.segments[0]?.recipe?.lines[0];
+  if (leek) leek.photographed = { at: '2026-03-07T11:00:00Z', sha256: 'ab'.repeat(32) };
+  // The file still has it, and the device has typed its number already; a photo of another day stays.
+  expect(why(dishesOnDay(kept, [photo], [number]))).toBe('ready');
+  expect(why(dishesOnDay(kept, [], []))).toBe('photographed, not typed yet: leek');
+});

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { UNSAID_LINE } from '#lib/episode/unsaid';
 import type { EpisodeFile, Segment } from '#lib/episode/schema';
 import type { Food } from '#lib/foods/food';
 import { daySheet } from '#lib/shoot/day-sheet';
@@ -83,7 +84,7 @@ const withTurkey = (coreMilliC: number, more: Partial<Segment> = {}): EpisodeFil
                 leftBehind: { kind: 'none' },
                 spoiltByTake: true,
                 note: '',
-                shopNote: '',
+                ...UNSAID_LINE,
               },
             ],
             weighings: [],

@@ -1,6 +1,6 @@
 import type { EpisodeFile, RecipeLine, Segment, Step } from '#lib/episode/schema';
 import type { Food, FoodVersion } from '#lib/foods/food';
-import { UNSAID_SEGMENT, UNSAID_STEP } from '#lib/episode/unsaid';
+import { UNSAID_LINE, UNSAID_SEGMENT, UNSAID_STEP } from '#lib/episode/unsaid';
 
 /** An invented file that uses every field, and every case of each that has cases. */
 
@@ -145,6 +145,7 @@ const line = (id: string, over: Partial<RecipeLine>): RecipeLine => ({
   leftBehind: { kind: 'none' },
   spoiltByTake: false,
   note: '',
+  ...UNSAID_LINE,
   shopNote: 'the nice one',
   ...over,
 });

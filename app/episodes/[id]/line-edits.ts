@@ -1,3 +1,4 @@
+import { UNSAID_LINE } from '#lib/episode/unsaid';
 import type { z } from 'zod';
 import type { RecipeLine } from '#lib/episode/schema';
 import { lineColumns } from '#lib/store/episode-columns';
@@ -41,6 +42,7 @@ function recipeLine(id: string, texts: LineTexts): RecipeLine {
     bounded: [],
     spoiltByTake: texts.spoiltByTake,
     note: texts.note,
+    ...UNSAID_LINE,
     shopNote: texts.shopNote,
   };
 }

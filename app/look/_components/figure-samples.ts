@@ -59,7 +59,12 @@ export const FIGURES = {
   provisional: {
     ...known,
     provisional: [
-      { lineId: 'barley', text: '150 g pearl barley', foodName: 'Barley, pearled, raw' },
+      {
+        why: 'match',
+        lineId: 'barley',
+        text: '150 g pearl barley',
+        foodName: 'Barley, pearled, raw',
+      },
     ],
   },
   wide: { ...known, nutrient: 'fat', value: 40, low: 20, high: 62, likelyLow: 33, likelyHigh: 47 },

@@ -51,6 +51,7 @@ const PLAIN_WORDS: ReadonlySet<string> = new Set<keyof RecipeLine>([
   'cookMethod',
   'spoiltByTake',
   'note',
+  'shopNote',
 ]);
 
 /**
@@ -86,6 +87,7 @@ export function compileLine(
     areEqual(same.factor.ids, product.factor.ids)
       ? before.sources
       : null;
+  // What was photographed is no plain word, and is asked by terms.
   const provisional = line.match === 'confirmed' ? NOTHING.provisional : parts(0).provisional;
   const isSameListed = isSameFood && before.provisional === provisional;
   const lists = isSameListed ? before.lists : null;

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { FigureText } from '../../../_ui/figure-view';
 import { barPercents } from '../../../_ui/geometry';
+import { PROVISIONAL_WORDS } from '#lib/figures/provisional-words';
 import { PROVISIONAL } from '../../../_ui/provisional';
 import { MoveHandle } from '../../../_ui/reorder/move-handle';
 import { Reorder } from '../../../_ui/reorder/reorder';
@@ -66,7 +67,8 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
             const written = dish.recipe.lines[index];
             if (!written) return null;
             const open = line.gap !== null;
-            const provisional = written.match === 'provisional' && line.foodName !== null;
+            const unconfirmed = written.match === 'provisional' && line.foodName !== null;
+            const provisional = unconfirmed || written.photographed !== null;
             const weighed = weighedWords(dish.recipe, line.lineId, view.file.kitchen);
             const food = view.file.foods.find(({ id }) => id === line.foodId) ?? null;
             const or = view.file.foods.find(({ id }) => id === written.orFoodId);
@@ -95,7 +97,10 @@ export function IngredientTable({ view, dish, figures, form }: Props) {
                     )}
                     {or && ` or ${or.name}`}
                     {measure && `, ${measure}`}
-                    {provisional && <b className="font-semibold"> · not confirmed</b>}
+                    {unconfirmed && <b className="font-semibold"> · not confirmed</b>}
+                    {written.photographed !== null && (
+                      <b className="font-semibold"> · {PROVISIONAL_WORDS.photo}</b>
+                    )}
                     <span className="md:hidden">
                       {!written.madeFrom && `, ${STATE_WORDS[written.state]}`}
                       {line.source && `, ${line.source}`}

@@ -29,7 +29,7 @@ export function IngredientRow({ printed, unit, dishHref = null }: Props) {
           {bounded && `; ${bounded}`}
           <span className="print:hidden">{sharedWords(row)}</span>
         </Fine>
-        {row.provisional && <NotConfirmed />}
+        {row.provisional && <NotConfirmed words={row.waits} />}
       </RowHead>
       <Cell after={row.massMg ? 'g' : ''} fine={gramsRange}>
         {grams}
