@@ -1,27 +1,20 @@
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { rowKey, type DayEvent, type RowRef } from '#lib/shoot/day-log';
 import { foldDay } from '#lib/shoot/fold-day';
+import { connectionWords, lossWords } from '../../app/_sync/connection-words';
 import {
-  connectionWords,
-  lossWords,
-} from '../../app/episodes/[id]/day/live/_components/connection-words';
-import {
-  BATCH,
   startDaySync,
   type DayState,
   type DaySync,
 } from '../../app/episodes/[id]/day/live/_log/day-sync';
-import { memoryStore } from '../../app/episodes/[id]/day/live/_log/memory-store';
-import { openStore } from '../../app/episodes/[id]/day/live/_log/open-store';
-import { readAnswer } from '../../app/episodes/[id]/day/live/_log/polling-transport';
-import {
-  ShutOut,
-  type DayTransport,
-  type Listener,
-} from '../../app/episodes/[id]/day/live/_log/transport';
-import type { WaitingStore } from '../../app/episodes/[id]/day/live/_log/waiting-store';
+import { BATCH } from '../../app/_sync/device-sync';
+import { memoryStore } from '../../app/_sync/memory-store';
+import { openStore } from '../../app/_sync/open-store';
+import { readAnswer } from '../../app/_sync/polling-transport';
+import { ShutOut, type Listener, type Transport } from '../../app/_sync/transport';
+import type { WaitingStore } from '../../app/_sync/waiting-store';
 
-const DAY = { address: '/episodes/e/day/events', dayId: 'd' };
+const DAY = { address: '/episodes/e/day/events', logId: 'd' };
 const NOTHING = { cursor: 1, whole: true, events: [], gone: [] };
 const MIX = { stepId: 'mix' };
 const note = (text: string, refs: RowRef | Record<string, never> = {}) =>
@@ -31,9 +24,9 @@ const note = (text: string, refs: RowRef | Record<string, never> = {}) =>
 function server() {
   const kept: DayEvent[] = [];
   const sendings: string[][] = [];
-  const listeners: Listener[] = [];
+  const listeners: Listener<DayEvent>[] = [];
   const state = { network: 'up' as 'up' | 'cut' | 'answers lost', refuses: '' };
-  const transport: DayTransport = {
+  const transport: Transport<DayEvent> = {
     send(_to, events) {
       if (state.network === 'cut') return Promise.reject(new Error('cut'));
       sendings.push(events.map(({ id }) => id));
@@ -62,7 +55,11 @@ afterEach(() => {
 });
 
 /** A page on a device; `closed` pages leave their store behind. */
-function page(transport: DayTransport, store: WaitingStore = memoryStore(), clock = Date.now) {
+function page(
+  transport: Transport<DayEvent>,
+  store: WaitingStore<DayEvent> = memoryStore(),
+  clock = Date.now,
+) {
   const shown: { state: DayState | null } = { state: null };
   const told: DayEvent[] = [];
   const sync = startDaySync(
@@ -250,7 +247,9 @@ describe('where the browser keeps nothing', () => {
   test('entries are held in memory, sent all the same, and it is said', async () => {
     const { kept, state, transport } = server();
     state.network = 'cut';
-    const store = openStore(() => Promise.reject(new DOMException('refused', 'SecurityError')));
+    const store = openStore<DayEvent>(() =>
+      Promise.reject(new DOMException('refused', 'SecurityError')),
+    );
     const opened = await store;
     const { sync, now } = page(transport, opened);
     await sync.enter(note('held'));
@@ -264,7 +263,7 @@ describe('where the browser keeps nothing', () => {
 
   test('a store that breaks while it is used loses no entry, and sends none for ever', async () => {
     const { kept, sendings, transport } = server();
-    const broken = memoryStore();
+    const broken = memoryStore<DayEvent>();
     const full = () => Promise.reject(new DOMException('full', 'QuotaExceededError'));
     const { sync, now } = page(transport, { ...broken, add: full, remove: full });
     await broken.add(DAY, (deviceId, deviceSeq) => ({ ...foreign('left'), deviceId, deviceSeq }));
@@ -277,9 +276,9 @@ describe('where the browser keeps nothing', () => {
   });
 
   test('it lasts again once nothing is held in memory alone', async () => {
-    const lasting = memoryStore();
+    const lasting = memoryStore<DayEvent>();
     let full = true;
-    const store = await openStore(() =>
+    const store = await openStore<DayEvent>(() =>
       Promise.resolve({
         ...lasting,
         add: (...entry) => (full ? Promise.reject(new Error('full')) : lasting.add(...entry)),

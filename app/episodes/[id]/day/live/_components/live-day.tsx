@@ -1,6 +1,9 @@
 'use client';
 
 import { useState } from 'react';
+import { ConnectionLine } from '../../../../../_sync/connection-line';
+import { useMinute } from '../../../../../_sync/use-device';
+import { useSync } from '../../../../../_sync/use-sync';
 import type { Episode } from '#lib/episode/schema';
 import type { DishesOnDay } from '#lib/overview/dishes-on-day';
 import { pickupRef, rowKey, type RowEvent } from '#lib/shoot/day-log';
@@ -12,10 +15,9 @@ import { minuteOf } from '#lib/shoot/local-time';
 import { lotsNow, type DayLot } from '#lib/shoot/lot-actions';
 import { isBehind, isFilmingNow, nowAndNext } from '#lib/shoot/now-and-next';
 import { rowsNow, slipMin } from '#lib/shoot/replan-rows';
-import type { News } from '../_log/transport';
+import { DAY_LOG, type DayNews } from '../_log/day-sync';
 import { rowsInOrder, type LiveRow } from '../live-row';
 import { AtHand } from './at-hand';
-import { ConnectionLine } from './connection-line';
 import { LotActions } from './lot-actions';
 import { LastDone } from './last-done';
 import { lastDone, leftOver, SAID, stateOfRow } from './live-words';
@@ -28,8 +30,6 @@ import { Refused } from './refused';
 import { ScaleAndSay } from './scale-and-say';
 import { Slip } from './slip';
 import { Timers } from './timers';
-import { useDaySync } from './use-day-sync';
-import { useMinute } from './use-device';
 
 interface Props {
   readonly address: string;
@@ -41,7 +41,7 @@ interface Props {
   readonly rows: readonly LiveRow[];
   /** Food that may stand out for so long. */
   readonly lots: readonly DayLot[];
-  readonly first: News;
+  readonly first: DayNews;
   readonly firstDishes: DishesOnDay;
   readonly sayAddress: string;
   readonly photoAddress: string;
@@ -59,13 +59,13 @@ interface Asked {
 export function LiveDay(props: Props) {
   const { address, replanAddress, sayAddress, photoAddress, dayId, date, zone, region, first } =
     props;
-  const [state, acts] = useDaySync(address, dayId, first);
+  const [state, acts] = useSync(DAY_LOG, address, dayId, first);
   const [said, setSaid] = useState('');
   const [asked, setAsked] = useState<Asked | null>(null);
   const minute = useMinute();
   const nowMin = minute && minuteOf(minute, date, zone);
   const clock = (at: string) => entryClock(at, date, zone);
-  const here = state.waiting.filter((entry) => entry.dayId === dayId);
+  const here = state.waiting.filter((entry) => entry.logId === dayId);
   const open = here.filter(({ refused }) => refused === null).map(({ event }) => event);
   const events = [...state.known, ...open];
   const fold = foldDay(events);

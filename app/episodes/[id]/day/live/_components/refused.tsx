@@ -1,10 +1,10 @@
 import { Button } from '../../../../../_ui/button';
 import { keyOfEvent, type DayEvent } from '#lib/shoot/day-log';
 import { scaleGramsText } from '#lib/units/scale-grams';
-import type { Waiting } from '../_log/waiting-store';
+import type { DayWaiting } from '../_log/day-sync';
 
 interface Props {
-  readonly waiting: readonly Waiting[];
+  readonly waiting: readonly DayWaiting[];
   readonly titleOf: (rowKey: string) => string | null;
   readonly onAgain: (id: string) => void;
   readonly onThrowAway: (id: string) => void;

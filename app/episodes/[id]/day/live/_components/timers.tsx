@@ -2,7 +2,7 @@ import { Button } from '../../../../../_ui/button';
 import { leftText, type DayTimer } from '#lib/shoot/day-timers';
 import type { LiveRow } from '../live-row';
 import { useAlarm } from './use-alarm';
-import { useSecond } from './use-device';
+import { useSecond } from '../../../../../_sync/use-device';
 import { useStopped } from './use-stopped';
 
 type Timer = DayTimer<LiveRow>;

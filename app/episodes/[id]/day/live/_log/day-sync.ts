@@ -1,220 +1,41 @@
-import { v7 as uuid } from 'uuid';
 import { instantAfter, storable, type DayEvent, type Entry } from '#lib/shoot/day-log';
-import type { OpenStore } from './open-store';
-import { ShutOut, type DayTransport, type News } from './transport';
-import type { Destination, Waiting } from './waiting-store';
+import {
+  startSync,
+  type DeviceSync,
+  type SyncParts,
+  type SyncState,
+} from '../../../../../_sync/device-sync';
+import { lastingStore } from '../../../../../_sync/lasting-store';
+import { openStore, type OpenStore } from '../../../../../_sync/open-store';
+import { pollingTransport } from '../../../../../_sync/polling-transport';
+import type { News } from '../../../../../_sync/transport';
+import type { LogKind } from '../../../../../_sync/use-sync';
+import type { Waiting } from '../../../../../_sync/waiting-store';
 
-export interface DayState {
-  /** False until the device's own store is open; what is pressed before is kept all the same. */
-  readonly ready: boolean;
-  /** The place in the journal up to which this device has heard: it grows with any change, of whatever. */
-  readonly cursor: number;
-  /** What the server has of this day. */
-  readonly known: readonly DayEvent[];
-  /** What waits on this device, of every day; refused ones included. */
-  readonly waiting: readonly Waiting[];
-  /** Whether the last question or sending was answered. */
-  readonly connected: boolean;
-  /** Whether the server takes anything from this device, which must have been let in. */
-  readonly letIn: boolean;
-  /** Whether what waits outlives this page. */
-  readonly lasts: boolean;
+export type DayState = SyncState<DayEvent>;
+export type DaySync = DeviceSync<DayEvent>;
+export type DayNews = News<DayEvent>;
+export type DayWaiting = Waiting<DayEvent>;
+
+let opened: Promise<OpenStore<DayEvent>> | null = null;
+
+/** How the log of a filming day is kept in step. */
+export const DAY_LOG: LogKind<DayEvent> = {
+  store: () => (opened ??= openStore(() => lastingStore<DayEvent>('scale-and-slate-day'))),
+  transport: pollingTransport<DayEvent>({ sent: 'dayId', asked: 'day' }),
+  prepare,
+  name: 'slate-day',
+};
+
+/** Keeps a device and the server in step about a filming day. */
+export function startDaySync(parts: Omit<SyncParts<DayEvent>, 'prepare'>, first: DayNews): DaySync {
+  return startSync({ ...parts, prepare }, first);
 }
 
-export interface DaySync {
-  /** Keeps an entry; words lose what cannot be stored and the blanks around them. */
-  enter(entry: Entry): Promise<void>;
-  sendAgain(id: string): Promise<void>;
-  throwAway(id: string): Promise<void>;
-  /** The network may be back, or the page is seen again: send and ask at once. */
-  nudge(): void;
-  stop(): void;
-}
-
-/** Other pages of this browser with the same store. */
-export interface Neighbours {
-  tell(arrived: readonly DayEvent[]): void;
-  hear(listener: (arrived: readonly DayEvent[]) => void): void;
-  close(): void;
-}
-
-export interface DaySyncParts {
-  readonly destination: Destination;
-  readonly store: Promise<OpenStore>;
-  readonly transport: DayTransport;
-  readonly neighbours: Neighbours;
-  readonly now: () => Date;
-  readonly changed: (state: DayState) => void;
-}
-
-/** Entries of one sending at most, and their length as text: together they stay below what the server reads. */
-export const BATCH = 20;
-export const BATCH_LENGTH = 20_000;
-
-/** Between attempts, in milliseconds: each twice as long as the last, up to the longest. */
-const FIRST_PAUSE_MS = 1_000;
-const LONGEST_PAUSE_MS = 15_000;
-
-/**
- * Keeps a device and the server in step. An entry goes into the store first, then to the server, again
- * and again until the server names it, and only then out of the store.
- */
-export function startDaySync(parts: DaySyncParts, first: News): DaySync {
-  const { destination, transport, neighbours, now } = parts;
-  const known = new Map(first.events.map((event) => [event.id, event]));
-  /** Named by the server; a store that would not let go of them must not have them sent for ever. */
-  const named = new Set<string>();
-  let cursor = first.cursor;
-  let waiting: readonly Waiting[] = [];
-  /** Whether the last question, and the last sending, was answered. */
-  let heard = true;
-  let sent = true;
-  let letIn = true;
-  let store: OpenStore | null = null;
-  let failures = 0;
-  let sending: Promise<void> | null = null;
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  let stopped = false;
-
-  const show = () => {
-    if (stopped) return;
-    const lasts = store?.lasts() ?? true;
-    const connected = heard && sent;
-    const ready = store !== null;
-    const heardOf = { cursor, known: [...known.values()], waiting };
-    parts.changed({ ready, ...heardOf, connected, letIn, lasts });
-  };
-  const reread = async () => {
-    waiting = (await (await parts.store).all()).filter(({ id }) => !named.has(id));
-    show();
-  };
-  const learn = (events: readonly DayEvent[]) => {
-    for (const event of events) known.set(event.id, event);
-  };
-  const own = (batch: readonly Waiting[]) =>
-    batch.filter(({ dayId }) => dayId === destination.dayId).map(({ event }) => event);
-
-  const sendBatch = async (batch: readonly Waiting[], to: Waiting) => {
-    const answer = await transport.send(
-      { address: to.address, dayId: to.dayId },
-      batch.map(({ event }) => event),
-    );
-    const arrived = batch.filter(({ id }) => answer.arrived.includes(id));
-    const refused = answer.refused.filter(({ id }) => batch.some((entry) => entry.id === id));
-    if (arrived.length + refused.length === 0) throw new Error('The answer names no entry.');
-    for (const { id } of arrived) named.add(id);
-    learn(own(arrived));
-    const kept = await parts.store;
-    await kept.remove(arrived.map(({ id }) => id));
-    for (const { id, why } of refused) await kept.refuse(id, why);
-    neighbours.tell(own(arrived));
-  };
-  const sendAll = async () => {
-    clearTimeout(timer);
-    try {
-      for (;;) {
-        await reread();
-        const open = waiting.filter(({ refused }) => refused === null);
-        const [to] = open;
-        if (to === undefined) sent = true;
-        if (to === undefined || stopped) break;
-        const together = open.filter(
-          ({ address, dayId }) => address === to.address && dayId === to.dayId,
-        );
-        await sendBatch(firstOf(together), to);
-        sent = true;
-        letIn = true;
-        failures = 0;
-      }
-    } catch (error) {
-      sent = false;
-      letIn = !(error instanceof ShutOut);
-      failures += 1;
-      const pause = Math.min(LONGEST_PAUSE_MS, FIRST_PAUSE_MS * 2 ** (failures - 1));
-      if (!stopped) timer = setTimeout(() => void flush(), pause);
-      show();
-    }
-  };
-  /** One sending at a time, so that entries arrive in order; what was pressed meanwhile is in its loop. */
-  const flush = () => {
-    sending ??= sendAll().finally(() => {
-      sending = null;
-    });
-    return sending;
-  };
-
-  const following = transport.follow(destination, {
-    after: () => cursor,
-    heard(news) {
-      if (news.whole) known.clear();
-      learn(news.events);
-      for (const id of news.gone) known.delete(id);
-      cursor = news.cursor;
-      const back = !heard;
-      heard = true;
-      letIn = true;
-      show();
-      if (back) void flush();
-    },
-    lost(error) {
-      heard = false;
-      letIn = !(error instanceof ShutOut);
-      show();
-    },
-  });
-  neighbours.hear((arrived) => {
-    learn(arrived);
-    void reread();
-  });
-  void parts.store.then(async (opened) => {
-    store = opened;
-    await flush();
-  });
-
-  const enter = async (typed: Entry) => {
-    const opened = await parts.store;
-    const seen = [...known.values(), ...waiting.map(({ event }) => event)];
-    const entry = wordsStorable(typed);
-    const at = instantAfter(now(), seen, entry);
-    const id = uuid();
-    await opened.add(destination, (deviceId, deviceSeq) => ({
-      ...entry,
-      id,
-      deviceId,
-      deviceSeq,
-      at,
-    }));
-    await reread();
-    neighbours.tell([]);
-    void resend();
-  };
-  /** Joins a sending that is under way, and looks once more after it: it may have read the store before. */
-  const resend = async () => {
-    await sending;
-    await flush();
-  };
-
-  return {
-    enter,
-    async sendAgain(id) {
-      await (await parts.store).renew(id);
-      await resend();
-    },
-    async throwAway(id) {
-      await (await parts.store).remove([id]);
-      await reread();
-    },
-    nudge() {
-      following.ask();
-      void flush();
-    },
-    stop() {
-      stopped = true;
-      clearTimeout(timer);
-      following.stop();
-      neighbours.close();
-    },
-  };
+/** Words lose what cannot be stored and the blanks around them. */
+function prepare(pressed: Entry, now: Date, known: readonly DayEvent[]) {
+  const entry = wordsStorable(pressed);
+  return { ...entry, at: instantAfter(now, known, entry) };
 }
 
 function wordsStorable(entry: Entry): Entry {
@@ -222,14 +43,4 @@ function wordsStorable(entry: Entry): Entry {
   if (entry.kind === 'note') return { ...entry, payload: { text: plain(entry.payload.text) } };
   if (entry.kind !== 'pickup') return entry;
   return { ...entry, payload: { ...entry.payload, text: plain(entry.payload.text) } };
-}
-
-/** The first entries that fit into one sending, at least one. */
-function firstOf(waiting: readonly Waiting[]): readonly Waiting[] {
-  let length = 0;
-  const fits = waiting.slice(0, BATCH).findIndex(({ event }) => {
-    length += JSON.stringify(event).length;
-    return length > BATCH_LENGTH;
-  });
-  return waiting.slice(0, fits < 0 ? BATCH : Math.max(1, fits));
 }

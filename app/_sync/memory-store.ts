@@ -1,10 +1,11 @@
 import { v7 as uuid } from 'uuid';
+import type { MadeEntry } from './entry';
 import { inMadeOrder, type Waiting, type WaitingStore } from './waiting-store';
 
 /** Keeps entries for as long as the page stands open; a device of its own each time. */
-export function memoryStore(): WaitingStore {
+export function memoryStore<E extends MadeEntry>(): WaitingStore<E> {
   const deviceId = uuid();
-  const waiting = new Map<string, Waiting>();
+  const waiting = new Map<string, Waiting<E>>();
   let lastSeq = 0;
   return {
     add(destination, make) {

@@ -1,5 +1,5 @@
-import type { DayEvent } from '#lib/shoot/day-log';
-import { ShutOut, type DayTransport, type Listener, type News, type SendAnswer } from './transport';
+import type { MadeEntry } from './entry';
+import { ShutOut, type Listener, type News, type SendAnswer, type Transport } from './transport';
 import type { Destination } from './waiting-store';
 
 /** Time for one answer, in milliseconds; a kitchen's network may be slow, a lost one never answers. */
@@ -8,14 +8,29 @@ const PATIENCE_MS = 10_000;
 /** Between two questions while the page is seen, and after a question without an answer. */
 const EVERY_MS = 3_000;
 
-/** Sends by POST and asks again and again by GET, while the page is seen. */
-export const pollingTransport: DayTransport = { send, follow };
+/** What an address calls the log that entries belong to: in what is sent, and in what is asked. */
+export interface LogNames {
+  readonly sent: string;
+  readonly asked: string;
+}
 
-async function send(to: Destination, events: readonly DayEvent[]): Promise<SendAnswer> {
+/** Sends by POST and asks again and again by GET, while the page is seen. */
+export function pollingTransport<E extends MadeEntry>(names: LogNames): Transport<E> {
+  return {
+    send: (to, events) => send(to, events, names),
+    follow: (of, listener) => follow(of, listener, names),
+  };
+}
+
+async function send(
+  to: Destination,
+  events: readonly MadeEntry[],
+  { sent }: LogNames,
+): Promise<SendAnswer> {
   const response = await fetch(to.address, {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
-    body: JSON.stringify({ dayId: to.dayId, events }),
+    body: JSON.stringify({ [sent]: to.logId, events }),
     signal: AbortSignal.timeout(PATIENCE_MS),
   });
   shutOut(response);
@@ -23,7 +38,7 @@ async function send(to: Destination, events: readonly DayEvent[]): Promise<SendA
 }
 
 /** An answer that is none of ours (a hotspot's page, a broken proxy) names nothing, so it throws. */
-export function readAnswer(answer: unknown, events: readonly DayEvent[]): SendAnswer {
+export function readAnswer(answer: unknown, events: readonly MadeEntry[]): SendAnswer {
   const { kept, already, refused, problems } = recordOf(answer);
   if (Array.isArray(kept) && Array.isArray(already) && Array.isArray(refused)) {
     return {
@@ -44,7 +59,11 @@ export function readAnswer(answer: unknown, events: readonly DayEvent[]): SendAn
   return { arrived: [], refused: faults };
 }
 
-function follow(of: Destination, listener: Listener): Following {
+function follow<E extends MadeEntry>(
+  of: Destination,
+  listener: Listener<E>,
+  names: LogNames,
+): Following {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let asking = false;
   let stopped = false;
@@ -53,7 +72,7 @@ function follow(of: Destination, listener: Listener): Following {
     asking = true;
     clearTimeout(timer);
     try {
-      const news = await askNews(of, listener.after());
+      const news = await askNews<E>(of, listener.after(), names);
       if (!stopped) listener.heard(news);
     } catch (error) {
       if (!stopped) listener.lost(error);
@@ -71,12 +90,16 @@ function follow(of: Destination, listener: Listener): Following {
   };
 }
 
-type Following = ReturnType<DayTransport['follow']>;
+type Following = ReturnType<Transport<MadeEntry>['follow']>;
 
 const seen = () => document.visibilityState === 'visible';
 
-async function askNews(of: Destination, after: number): Promise<News> {
-  const query = new URLSearchParams({ day: of.dayId, after: String(after) });
+async function askNews<E extends MadeEntry>(
+  of: Destination,
+  after: number,
+  { asked }: LogNames,
+): Promise<News<E>> {
+  const query = new URLSearchParams({ [asked]: of.logId, after: String(after) });
   const response = await fetch(`${of.address}?${query.toString()}`, {
     signal: AbortSignal.timeout(PATIENCE_MS),
     cache: 'no-store',
@@ -86,7 +109,7 @@ async function askNews(of: Destination, after: number): Promise<News> {
   const { cursor, whole, events, gone } = recordOf(news);
   const known = Array.isArray(events) && Array.isArray(gone) && typeof cursor === 'number';
   if (!response.ok || !known) throw new Error('The answer tells no news.');
-  return { cursor, whole: whole === true, events: events as DayEvent[], gone: gone as string[] };
+  return { cursor, whole: whole === true, events: events as E[], gone: gone as string[] };
 }
 
 function shutOut({ status }: Response): void {

@@ -1,8 +1,8 @@
-import { lastingStore } from './lasting-store';
+import type { MadeEntry } from './entry';
 import { memoryStore } from './memory-store';
 import type { WaitingStore } from './waiting-store';
 
-export interface OpenStore extends WaitingStore {
+export interface OpenStore<E extends MadeEntry> extends WaitingStore<E> {
   /** Whether all that waits outlives this page. */
   lasts(): boolean;
 }
@@ -11,11 +11,13 @@ export interface OpenStore extends WaitingStore {
  * The browser's own database, and beside it memory for what it will not take: in a private window, on a
  * full disk, or after it broke. No press is lost for it, and `lasts` says so.
  */
-export async function openStore(openLasting = lastingStore): Promise<OpenStore> {
-  const memory = memoryStore();
+export async function openStore<E extends MadeEntry>(
+  openLasting: () => Promise<WaitingStore<E>>,
+): Promise<OpenStore<E>> {
+  const memory = memoryStore<E>();
   const lasting = await openLasting().catch(() => null);
   let lasts = lasting !== null;
-  const inLasting = async (work: (store: WaitingStore) => Promise<void>) => {
+  const inLasting = async (work: (store: WaitingStore<E>) => Promise<void>) => {
     if (lasting === null) return;
     await work(lasting).catch(() => {
       lasts = false;

@@ -1,4 +1,4 @@
-import type { DayEvent } from '#lib/shoot/day-log';
+import type { MadeEntry } from './entry';
 import type { Destination } from './waiting-store';
 
 /** What the server says of entries that were sent; what it does not name has not arrived. */
@@ -9,10 +9,10 @@ export interface SendAnswer {
 }
 
 /** What another device (or this one) has entered, as the server tells it. */
-export interface News {
+export interface News<E extends MadeEntry> {
   readonly cursor: number;
   readonly whole: boolean;
-  readonly events: readonly DayEvent[];
+  readonly events: readonly E[];
   readonly gone: readonly string[];
 }
 
@@ -22,10 +22,10 @@ export interface Following {
   stop(): void;
 }
 
-export interface Listener {
+export interface Listener<E extends MadeEntry> {
   /** The cursor from which to tell. */
   after(): number;
-  heard(news: News): void;
+  heard(news: News<E>): void;
   lost(error: unknown): void;
 }
 
@@ -33,8 +33,8 @@ export interface Listener {
 export class ShutOut extends Error {}
 
 /** The way between a device and the server. Both calls may fail at any point; nothing is lost by it. */
-export interface DayTransport {
+export interface Transport<E extends MadeEntry> {
   /** Rejects where no answer came; then it is sent again, and arrives once all the same. */
-  send(to: Destination, events: readonly DayEvent[]): Promise<SendAnswer>;
-  follow(of: Destination, listener: Listener): Following;
+  send(to: Destination, events: readonly E[]): Promise<SendAnswer>;
+  follow(of: Destination, listener: Listener<E>): Following;
 }

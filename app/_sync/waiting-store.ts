@@ -1,28 +1,28 @@
-import type { DayEvent } from '#lib/shoot/day-log';
+import type { MadeEntry } from './entry';
 
-/** Where an entry goes: the address that takes it, and its day. */
+/** Where an entry goes: the address that takes it, and the log there: a filming day, a shopping list. */
 export interface Destination {
   readonly address: string;
-  readonly dayId: string;
+  readonly logId: string;
 }
 
 /** An entry that the server has not named yet. */
-export interface Waiting extends Destination {
+export interface Waiting<E extends MadeEntry> extends Destination {
   readonly id: string;
-  readonly event: DayEvent;
+  readonly event: E;
   /** Why the server would not have it; null while it is (or will be) sent. */
   readonly refused: string | null;
 }
 
 /** Makes an entry once its device and its number are known. */
-export type MakeEvent = (deviceId: string, deviceSeq: number) => DayEvent;
+export type MakeEvent<E extends MadeEntry> = (deviceId: string, deviceSeq: number) => E;
 
 /** Entries between the press and the server's word that they have arrived. */
-export interface WaitingStore {
+export interface WaitingStore<E extends MadeEntry> {
   /** Gives the entry its number and keeps it, both or neither; no two entries of a device share one. */
-  add(destination: Destination, make: MakeEvent): Promise<DayEvent>;
-  /** All that wait, of every day, in the order they were made. */
-  all(): Promise<readonly Waiting[]>;
+  add(destination: Destination, make: MakeEvent<E>): Promise<E>;
+  /** All that wait, of every log, in the order they were made. */
+  all(): Promise<readonly Waiting<E>[]>;
   remove(ids: readonly string[]): Promise<void>;
   refuse(id: string, why: string): Promise<void>;
   /** Lets a refused entry be sent again, under a new number. */
@@ -30,7 +30,7 @@ export interface WaitingStore {
 }
 
 /** The order in which entries of a device were made. */
-export function inMadeOrder(waiting: readonly Waiting[]): Waiting[] {
+export function inMadeOrder<E extends MadeEntry>(waiting: readonly Waiting<E>[]): Waiting<E>[] {
   return [...waiting].sort(
     (a, b) =>
       (a.event.deviceId < b.event.deviceId ? -1 : a.event.deviceId > b.event.deviceId ? 1 : 0) ||

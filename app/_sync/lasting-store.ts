@@ -1,8 +1,8 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import { v7 as uuid } from 'uuid';
+import type { MadeEntry } from './entry';
 import { inMadeOrder, type Waiting, type WaitingStore } from './waiting-store';
 
-const NAME = 'scale-and-slate-day';
 const SELF = 'self';
 
 interface Device {
@@ -10,28 +10,29 @@ interface Device {
   readonly lastSeq: number;
 }
 
-interface Schema extends DBSchema {
+interface Schema<E extends MadeEntry> extends DBSchema {
   readonly device: { key: string; value: Device };
-  readonly waiting: { key: string; value: Waiting };
+  readonly waiting: { key: string; value: Waiting<E> };
 }
 
-type Database = IDBPDatabase<Schema>;
+type Database<E extends MadeEntry> = IDBPDatabase<Schema<E>>;
 
 /**
  * Keeps entries in the browser's own database, so that a reload, a crash or an empty battery loses none.
  * Number and entry are written in one transaction, which the browser runs one after the other over all
  * its tabs. Rejects where the browser keeps nothing.
+ * @param name of the browser's database
  */
-export async function lastingStore(): Promise<WaitingStore> {
-  let open = openDatabase();
+export async function lastingStore<E extends MadeEntry>(name: string): Promise<WaitingStore<E>> {
+  let open = openDatabase<E>(name);
   await open;
   /** Some browsers close the connection of a page that was in the background: it is opened once more. */
-  const using = async <T>(work: (database: Database) => Promise<T>): Promise<T> => {
+  const using = async <T>(work: (database: Database<E>) => Promise<T>): Promise<T> => {
     try {
       return await work(await open);
     } catch (error) {
       if (!(error instanceof DOMException) || error.name !== 'InvalidStateError') throw error;
-      open = openDatabase();
+      open = openDatabase<E>(name);
       return work(await open);
     }
   };
@@ -72,17 +73,25 @@ export async function lastingStore(): Promise<WaitingStore> {
   };
 }
 
-function openDatabase(): Promise<Database> {
-  return openDB<Schema>(NAME, 1, {
-    upgrade(database) {
-      database.createObjectStore('device');
-      database.createObjectStore('waiting', { keyPath: 'id' });
+function openDatabase<E extends MadeEntry>(name: string): Promise<Database<E>> {
+  return openDB<Schema<E>>(name, 2, {
+    async upgrade(database, from, _to, tx) {
+      if (from < 1) {
+        database.createObjectStore('device');
+        database.createObjectStore('waiting', { keyPath: 'id' });
+        return;
+      }
+      // What waits since before had its log under another name.
+      for await (const { value, update } of tx.objectStore('waiting')) {
+        const { dayId = value.logId } = value as { readonly dayId?: string };
+        await update({ ...value, logId: dayId });
+      }
     },
   });
 }
 
 /** Over both tables; told as done only once it is on the disk, where the browser can say so. */
-function both(database: Database) {
+function both<E extends MadeEntry>(database: Database<E>) {
   return database.transaction(['device', 'waiting'], 'readwrite', { durability: 'strict' });
 }
 
