@@ -10,6 +10,7 @@ export function areAlike(a: readonly Product[], b: readonly Product[]): boolean 
 }
 
 function isAlike(a: Product | undefined, b: Product | undefined): boolean {
+  if (a === b) return true;
   if (!a || !b || a.of !== b.of || a.sign !== b.sign) return false;
   const [first, second] = [a.factor, b.factor];
   if (first === second) return true;
