@@ -1,5 +1,4 @@
 import type { Arrangement } from '#lib/figures/compiled/arrangement';
-import { CELL } from '#lib/figures/compiled/composition';
 import { ALL, OWN } from '#lib/figures/compiled/squares';
 import type { Sums } from '#lib/figures/compiled/sums';
 import { AMOUNT, SUM } from '#lib/figures/compiled/tables';
@@ -59,28 +58,29 @@ function addThreeFoods(
   const halfC = (row[c + 3] ?? 0) / 2;
   const allC = row[c + ALL] ?? 0;
   const ownC = (row[c + OWN] ?? 0) / 4;
-  for (let to = 0, apart = end, from = 0; to < end; to += SUM, apart += 1, from += CELL) {
-    const leastA = first[from + 1] ?? 0;
-    const mostA = first[from + 2] ?? 0;
+  // A sum and a composition keep as many numbers of a nutrient (`SUM`, `CELL`): one place is that of all.
+  for (let at = 0, apart = end; at < end; at += SUM, apart += 1) {
+    const leastA = first[at + 1] ?? 0;
+    const mostA = first[at + 2] ?? 0;
     const bothA = leastA + mostA;
-    const leastB = second[from + 1] ?? 0;
-    const mostB = second[from + 2] ?? 0;
+    const leastB = second[at + 1] ?? 0;
+    const mostB = second[at + 2] ?? 0;
     const bothB = leastB + mostB;
-    const leastC = third[from + 1] ?? 0;
-    const mostC = third[from + 2] ?? 0;
+    const leastC = third[at + 1] ?? 0;
+    const mostC = third[at + 2] ?? 0;
     const bothC = leastC + mostC;
-    row[to] =
-      (row[to] ?? 0) +
-      valueA * (first[from] ?? 0) +
-      valueB * (second[from] ?? 0) +
-      valueC * (third[from] ?? 0);
-    row[to + 1] = (row[to + 1] ?? 0) + lowA * leastA + lowB * leastB + lowC * leastC;
-    row[to + 2] = (row[to + 2] ?? 0) + highA * mostA + highB * mostB + highC * mostC;
-    row[to + 3] = (row[to + 3] ?? 0) + halfA * bothA + halfB * bothB + halfC * bothC;
+    row[at] =
+      (row[at] ?? 0) +
+      valueA * (first[at] ?? 0) +
+      valueB * (second[at] ?? 0) +
+      valueC * (third[at] ?? 0);
+    row[at + 1] = (row[at + 1] ?? 0) + lowA * leastA + lowB * leastB + lowC * leastC;
+    row[at + 2] = (row[at + 2] ?? 0) + highA * mostA + highB * mostB + highC * mostC;
+    row[at + 3] = (row[at + 3] ?? 0) + halfA * bothA + halfB * bothB + halfC * bothC;
     row[apart] =
       (row[apart] ?? 0) +
-      (allA * (first[from + 3] ?? 0) + ownA * bothA * bothA) +
-      (allB * (second[from + 3] ?? 0) + ownB * bothB * bothB) +
-      (allC * (third[from + 3] ?? 0) + ownC * bothC * bothC);
+      (allA * (first[at + 3] ?? 0) + ownA * bothA * bothA) +
+      (allB * (second[at + 3] ?? 0) + ownB * bothB * bothB) +
+      (allC * (third[at + 3] ?? 0) + ownC * bothC * bothC);
   }
 }
