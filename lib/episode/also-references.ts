@@ -58,15 +58,21 @@ export function idsOfOthers({ also = [] }: Pick<EpisodeFile, 'also'>): {
 /** All that a file and the other episodes of its day have, as one episode's file. */
 function withAll({ also: _, ...file }: EpisodeFile, also: readonly AlsoFilmed[]): EpisodeFile {
   const { episode } = file;
+  const theirs = also.flatMap(({ segments }) => segments);
+  const dishes = new Set(theirs.map(({ recipe }) => recipe?.id));
   return {
     ...file,
     episode: {
       ...episode,
-      segments: [...episode.segments, ...also.flatMap(({ segments }) => segments)],
+      segments: [...episode.segments, ...theirs],
       links: [...episode.links, ...also.flatMap(({ links }) => links)],
     },
     foods: [...file.foods, ...also.flatMap(({ foods }) => foods)],
-    recipes: [...file.recipes, ...also.flatMap(({ recipes }) => recipes)],
+    recipes: [
+      // An own dish may be made from another episode's, which is then told twice.
+      ...file.recipes.filter(({ id }) => !dishes.has(id)),
+      ...also.flatMap(({ recipes }) => recipes),
+    ],
   };
 }
 

@@ -23,7 +23,7 @@ interface KitchenPlaces {
 }
 
 export function presentIn(
-  episode: EpisodeTree,
+  episode: Pick<EpisodeTree, 'segments'>,
   recipes: readonly RecipeTree[],
   foods: readonly { readonly id: string }[],
   kitchen: KitchenPlaces,
@@ -66,9 +66,17 @@ export function episodeFrom(episode: EpisodeTree, present: Present) {
         (portionId === null || portions.some(({ id }) => id === portionId))
       );
     }),
-    links: episode.links.filter((link) => bothThere(link, present)),
+    links: tiesWithin(episode.links, present),
     segments: episode.segments.map((segment) => segmentFrom(segment, present)),
   };
+}
+
+/** Ties whose two steps are there. */
+export function tiesWithin<T extends Parameters<typeof bothThere>[0]>(
+  links: readonly T[],
+  present: Present,
+): T[] {
+  return links.filter((link) => bothThere(link, present));
 }
 
 function bothThere(
@@ -82,7 +90,8 @@ function kept(id: string | null, there: ReadonlySet<string>): string | null {
   return id !== null && there.has(id) ? id : null;
 }
 
-function segmentFrom(segment: SegmentTree, present: Present) {
+/** A segment's rows as plain data. */
+export function segmentFrom(segment: SegmentTree, present: Present) {
   const recipe = recipeOf(segment);
   return {
     ...segment,
@@ -189,11 +198,19 @@ function madeFrom(line: RecipeTree['lines'][number], present: Present) {
   return lost ? { ...made, quantity: null, unit: null, measureName: null } : made;
 }
 
-/** A day as far as it concerns this episode; others may be filmed on it too. */
-export function dayFrom(day: DayTree, present: Present) {
+/** A day as far as it concerns this episode and the others that are told of with it. */
+export function dayFrom(
+  day: DayTree,
+  present: Pick<Present, 'segments' | 'steps'>,
+  others: readonly SegmentTree[] = [],
+) {
+  const segments = new Set(others.map(({ id }) => id));
+  const steps = new Set(others.flatMap((segment) => segment.steps.map(({ id }) => id)));
   return {
     ...day,
-    segments: day.segments.filter((filmed) => present.segments.has(filmed.segmentId)),
-    pins: day.pins.filter((pin) => present.steps.has(pin.stepId)),
+    segments: day.segments.filter(
+      ({ segmentId }) => present.segments.has(segmentId) || segments.has(segmentId),
+    ),
+    pins: day.pins.filter(({ stepId }) => present.steps.has(stepId) || steps.has(stepId)),
   };
 }

@@ -256,6 +256,11 @@ export function importSpans(segment: Segment, path: string, ids: ImportIds): Edi
   ];
 }
 
+/** The row that another episode of a file's day has become. */
+export interface OtherOfDay {
+  readonly id: string;
+}
+
 /** A filming day of a file as new rows. */
 export function importDay(
   day: FilmingDay,
@@ -263,10 +268,12 @@ export function importDay(
   kitchenId: string,
   ids: ImportIds,
   dayId: string = uuid(),
+  others: readonly OtherOfDay[] = [],
 ): Edit[] {
   return [
     create('FilmingDay', { id: dayId, kitchenId, ...dayColumns(day) }),
     create('DayEpisode', { id: uuid(), dayId, episodeId }),
+    ...others.map((other) => create('DayEpisode', { id: uuid(), dayId, episodeId: other.id })),
     ...day.segments.map(({ segmentId, pickup, part, fate }, position) =>
       create('DaySegment', {
         id: uuid(),

@@ -12,6 +12,7 @@ import {
   mintRecipe,
   mintSegments,
 } from '#lib/store/import-episode';
+import { importOthers, mintOthers, recipesOfNoOther } from '#lib/store/import-also';
 import { importFoods } from '#lib/store/import-foods';
 import { ImportIds } from '#lib/store/import-ids';
 import { importKitchen } from '#lib/store/import-kitchen';
@@ -24,7 +25,7 @@ import { write } from '#lib/store/write';
  * Adds an episode file to the store as one act of the journal. Ids in a file are local names: the episode
  * and its day become new rows, while foods, kitchen, stock and packs that are there with equal data are
  * used. A creator who has no name yet takes the file's. What `readEpisodeFile` then reads equals the file
- * up to ids.
+ * up to ids. Another episode of the day becomes one here too, of the segments that the file has of it.
  */
 export async function importEpisodeFile(
   file: EpisodeFile,
@@ -36,20 +37,31 @@ export async function importEpisodeFile(
   // Before the foods: a yield of one's own names the ingredient whose cooking it was.
   mintSegments(file.episode.segments, ids);
   for (const recipe of file.recipes) mintRecipe(recipe, ids);
+  const also = file.also ?? [];
+  mintOthers(also, ids);
   const edits: Edit[] = [
     ...(await creatorEdits(file.creator.name, creatorId)),
-    ...(await importFoods(file.foods, at, creatorId, ids)),
+    ...(await importFoods(
+      [...file.foods, ...also.flatMap(({ foods }) => foods)],
+      at,
+      creatorId,
+      ids,
+    )),
   ];
   const kitchen = await importKitchen(file.kitchen, creatorId, ids);
   edits.push(...kitchen.edits);
-  edits.push(...importRecipes(file.recipes, ids));
+  edits.push(...importRecipes(recipesOfNoOther(file), ids));
   edits.push(...importEpisode(file.episode, episodeId, kitchen.kitchenId, ids));
+  const others = also.map((other) => ({ ...other, id: uuid() }));
+  edits.push(...importOthers(others, kitchen.kitchenId, ids));
   if (file.day) {
     const dayId = uuid();
-    edits.push(...importDay(file.day, episodeId, kitchen.kitchenId, ids, dayId));
+    edits.push(...importDay(file.day, episodeId, kitchen.kitchenId, ids, dayId, others));
     edits.push(...importSaid(file.said, dayId, ids), ...importPhotographed(file, dayId, ids));
   }
-  edits.push(...(await importStock(file, creatorId, ids)));
+  const stock = [...file.stock, ...also.flatMap((other) => other.stock)];
+  const packs = [...file.packs, ...also.flatMap((other) => other.packs)];
+  edits.push(...(await importStock({ ...file, stock, packs }, creatorId, ids)));
   if (ids.problems.length > 0) return { ok: false, problems: ids.problems };
   const label = `Import ${file.episode.title}`;
   const written = await write({ actor: 'import', label, at, edits, creatorId });

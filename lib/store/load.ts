@@ -67,7 +67,13 @@ export const EPISODE_INCLUDE = {
     where: { ...ALIVE, day: ALIVE },
     include: {
       day: {
-        include: { segments: BY_POSITION, appointments: BY_POSITION, pins: BY_POSITION },
+        include: {
+          // In the order in which they came to the day.
+          episodes: { where: { ...ALIVE, episode: ALIVE }, orderBy: { id: 'asc' } },
+          segments: BY_POSITION,
+          appointments: BY_POSITION,
+          pins: BY_POSITION,
+        },
       },
     },
   },

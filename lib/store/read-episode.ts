@@ -5,6 +5,7 @@ import {
   FILE_FORMAT,
   FILE_VERSION,
 } from '#lib/episode/schema';
+import { alsoFrom, loadOthers } from '#lib/store/also-filmed-rows';
 import { inTransaction, type Tx } from '#lib/store/client';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { DEFAULT_KITCHEN } from '#lib/store/default-kitchen';
@@ -36,16 +37,20 @@ import {
 } from '#lib/store/load';
 import { loadScaleEntries, photographedLines } from '#lib/store/photographed-rows';
 import { loadSaid, saidOf } from '#lib/store/said-rows';
+import { localDate } from '#lib/units/local-date';
 
 export interface ReadEpisodeOptions {
-  /** Which of its filming days; without it the last by date. */
-  readonly dayId?: string;
+  /** Which of its filming days: none where it is not the episode's. Without it the next by date, else the last. */
+  readonly dayId?: string | undefined;
+  /** Instead, the first of them by date. */
+  readonly day?: 'first';
   readonly creatorId?: string;
 }
 
 /**
  * An episode with all it needs, in the plain form of its file; null if there is none. It holds the foods
- * that its ingredients use (and their witnesses), the stock and packs of those, and one filming day.
+ * that its ingredients use (and their witnesses), the stock and packs of those, and one filming day with what
+ * other episodes have on it.
  * Everything is read in one state of the database. `savedAt` is the clock of what is made from it.
  */
 export async function readEpisodeFile(
@@ -54,8 +59,11 @@ export async function readEpisodeFile(
   options: ReadEpisodeOptions = {},
 ): Promise<EpisodeFile | null> {
   const creatorId = options.creatorId ?? DEFAULT_CREATOR_ID;
-  const loaded = await inTransaction((tx) => loadAll(tx, episodeId, creatorId));
+  const loaded = await inTransaction((tx) =>
+    loadAll(tx, episodeId, creatorId, { ...options, savedAt }),
+  );
   if (!loaded) return null;
+  const { day, others } = loaded;
   const {
     episode,
     madeFrom,
@@ -69,14 +77,9 @@ export async function readEpisodeFile(
     scaleEntries,
   } = loaded;
   const { pantry, shops } = loaded;
-  const present = presentIn(
-    episode,
-    madeFrom,
-    foods,
-    kitchen ?? DEFAULT_KITCHEN,
-    photographedLines(scaleEntries),
-  );
-  const day = dayOf(episode, options.dayId);
+  const room = kitchen ? kitchenFrom(kitchen, usedScales) : DEFAULT_KITCHEN;
+  const present = presentIn(episode, madeFrom, foods, room, photographedLines(scaleEntries));
+  const also = alsoFrom(others, { kitchen: room, shops });
   const order = new Map(foods.map((food, index) => [food.id, index]));
   const byFood = (a: { foodId: string; id: string }, b: { foodId: string; id: string }) =>
     (order.get(a.foodId) ?? 0) - (order.get(b.foodId) ?? 0) || (a.id < b.id ? -1 : 1);
@@ -85,11 +88,18 @@ export async function readEpisodeFile(
     version: FILE_VERSION,
     savedAt,
     creator: { id: creatorId, name: creator?.name ?? '' },
-    kitchen: kitchen ? kitchenFrom(kitchen, usedScales) : DEFAULT_KITCHEN,
+    kitchen: room,
     foods: foods.map(foodFrom),
     episode: episodeFrom(episode, present),
     recipes: madeFrom.map((recipe) => recipeFrom(recipe, present)),
-    day: day ? dayFrom(day, present) : null,
+    day: day
+      ? dayFrom(
+          day,
+          present,
+          others.flatMap(({ segments }) => segments),
+        )
+      : null,
+    ...(also === undefined ? {} : { also }),
     said: saidOf(saidRows, present.segments),
     stock: lots.sort(byFood).map(lotFrom),
     packs: packs.sort(byFood).map((pack) => packFrom(pack, shops)),
@@ -98,12 +108,17 @@ export async function readEpisodeFile(
   });
 }
 
-/** The revision of every row behind `readEpisodeFile`, by id: what a form must send back with a change. */
+/**
+ * The revision of every row behind `readEpisodeFile`, by id: what a form must send back with a change.
+ * @param dayId the filming day whose other episodes count too; all days' own rows always do
+ */
 export async function readRevisions(
   episodeId: string,
   creatorId = DEFAULT_CREATOR_ID,
+  dayId?: string,
 ): Promise<Record<string, number>> {
-  const loaded = await inTransaction((tx) => loadAll(tx, episodeId, creatorId));
+  const savedAt = new Date().toISOString();
+  const loaded = await inTransaction((tx) => loadAll(tx, episodeId, creatorId, { dayId, savedAt }));
   const revisions: Record<string, number> = {};
   collectRevisions(loaded, revisions);
   return revisions;
@@ -123,7 +138,9 @@ function newestOfEach<T extends { readonly foodId: string }>(rows: readonly T[])
 /** Shops that a file carries. */
 const MOST_SHOPS = 50;
 
-async function loadAll(tx: Tx, episodeId: string, creatorId: string) {
+type Wanted = Pick<ReadEpisodeOptions, 'dayId' | 'day'> & { readonly savedAt: string };
+
+async function loadAll(tx: Tx, episodeId: string, creatorId: string, wanted: Wanted) {
   const episode = await tx.episode.findFirst({
     where: { id: episodeId, creatorId, ...ALIVE },
     include: EPISODE_INCLUDE,
@@ -139,11 +156,15 @@ async function loadAll(tx: Tx, episodeId: string, creatorId: string) {
   const scaleIds = recipes.flatMap(({ weighings }) => weighings.map(({ scaleId }) => scaleId));
   const foods = await loadFoods(tx, foodIds, creatorId);
   const ids = foods.map((food) => food.id);
+  const kitchen = await loadKitchen(tx, episode.kitchenId, creatorId);
+  const day = dayOf(episode, wanted, kitchen?.zone ?? DEFAULT_KITCHEN.zone);
   return {
     episode,
+    day,
+    others: day ? await loadOthers(tx, day, episodeId, creatorId, { foods, recipes }) : [],
     madeFrom,
     foods,
-    kitchen: await loadKitchen(tx, episode.kitchenId, creatorId),
+    kitchen,
     usedScales: await byIds([...new Set(scaleIds)], (some) =>
       tx.scale.findMany({ where: { id: { in: some } }, orderBy: { id: 'asc' } }),
     ),
@@ -184,10 +205,12 @@ async function loadKitchen(tx: Tx, kitchenId: string | null, creatorId: string) 
   });
 }
 
-function dayOf(episode: EpisodeTree, dayId: string | undefined) {
+function dayOf(episode: EpisodeTree, { dayId, day, savedAt }: Wanted, zone: string) {
   const days = episode.days
-    .map(({ day }) => day)
-    .filter((day) => dayId === undefined || day.id === dayId)
+    .map((filmed) => filmed.day)
     .sort((a, b) => (a.date === b.date ? (a.id < b.id ? -1 : 1) : a.date < b.date ? -1 : 1));
-  return days.at(-1) ?? null;
+  if (dayId !== undefined) return days.find(({ id }) => id === dayId) ?? null;
+  if (day === 'first') return days[0] ?? null;
+  const today = localDate(new Date(savedAt), zone);
+  return days.find(({ date }) => date >= today) ?? days.at(-1) ?? null;
 }

@@ -12,7 +12,8 @@ import { eventFrom } from '#lib/store/read-day-events';
 
 /**
  * The entries of an episode's filming days by which lines were said, or not said after all. Another episode may be
- * filmed on a day too: a line of a dish is told by its segment, but one of the whole day is nobody's there.
+ * filmed on a day too: a line of a dish is told by its segment, and one of the whole day is of the episode that the day
+ * was made for, since none is said any more once there are two.
  */
 export async function loadSaid(
   tx: Tx,
@@ -25,15 +26,20 @@ export async function loadSaid(
   const kinds = { in: ['said', 'unsaid'] };
   const rows = await tx.dayEvent.findMany({ where: { ...own, kind: kinds } });
   if (rows.length === 0) return [];
-  const others = await tx.dayEpisode.findMany({
-    where: { ...own, episodeId: { not: episodeId }, episode: ALIVE },
-    select: { dayId: true },
+  // One that was taken off the day, or removed, was there all the same.
+  const ofDays = await tx.dayEpisode.findMany({
+    where: { creatorId, dayId: { in: [...dayIds] } },
+    orderBy: { id: 'asc' },
+    select: { dayId: true, episodeId: true },
   });
-  const shared = new Set(others.map(({ dayId }) => dayId));
+  const firstOf = new Map<string, string>();
+  for (const each of ofDays) {
+    if (!firstOf.has(each.dayId)) firstOf.set(each.dayId, each.episodeId);
+  }
   return rows.filter((row) => {
     const event = eventFrom(row);
     const ofDay = event.kind === 'said' && event.payload.scope.kind === 'day';
-    return !(ofDay && shared.has(row.dayId));
+    return !ofDay || firstOf.get(row.dayId) === episodeId;
   });
 }
 
