@@ -13,8 +13,9 @@ export interface Candidate {
 
 /** Words that an unfinished one may become. */
 const FINISHED = 8;
-/** Foods that are taken per way to finish a word; the best of them are shown. */
-const TAKEN = 150;
+/** Foods that are taken per way to finish a word, and in all; they are then ranked by their whole names. */
+const TAKEN = 60;
+const TAKEN_IN_ALL = 240;
 /** Entries of the rarest word that are looked at, times ways to finish the others: bounds the time of a search. */
 const LOOKED_AT = 24_000;
 
@@ -42,7 +43,7 @@ export async function importedCandidates(
   if (!rarest) return [];
   const lists = await Promise.all(rarest.tokens.map((token) => withAll(token, others, products)));
   const byId = new Map(lists.flat().map((each) => [each.foodId, each]));
-  return [...byId.values()];
+  return [...byId.values()].sort((a, b) => a.rank - b.rank).slice(0, TAKEN_IN_ALL);
 }
 
 function allowed(words: number): number {

@@ -3,7 +3,14 @@ import { fileURLToPath } from 'node:url';
 
 /** `npm run bench -- NAME` runs `tests/bench/NAME.ts`; without a name it lists them. */
 const here = fileURLToPath(new URL('.', import.meta.url));
-const PARTS = ['run.ts', 'timing.ts', 'day-made.ts', 'planner-mip.ts', 'planner-peers.ts'];
+const PARTS = [
+  'run.ts',
+  'timing.ts',
+  'day-made.ts',
+  'planner-mip.ts',
+  'planner-peers.ts',
+  'import-fdc-part.ts',
+];
 const names = readdirSync(here)
   .filter((file) => file.endsWith('.ts') && !PARTS.includes(file))
   .map((file) => file.slice(0, -'.ts'.length))

@@ -17,8 +17,12 @@ export async function watched(file: DownloadFile, tell: Tell): Promise<Readable>
   const counted = new Transform({
     transform(chunk: Buffer, _encoding, done) {
       bytes += chunk.length;
-      tell({ file: file.name, bytes, size: file.size });
-      done(null, chunk);
+      try {
+        tell({ file: file.name, bytes, size: file.size });
+        done(null, chunk);
+      } catch (error) {
+        done(error instanceof Error ? error : new Error(String(error)));
+      }
     },
   });
   source.on('error', (error) => {
