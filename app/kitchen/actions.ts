@@ -26,6 +26,7 @@ import {
 
 const FIELDS: Readonly<Record<string, string>> = {
   coldMilliC: 'cold',
+  mostMilliC: 'most',
   heatSPerC: 'heat',
   coolSPerC: 'cool',
   fromMilliC: 'from',

@@ -52,11 +52,17 @@ const ovenTexts = z
     racks: whole('how many racks', 1, 12),
     cold: z.string().trim().max(20),
     coldUnit: unit,
+    most: z.string().trim().max(20).default(''),
+    mostUnit: unit.default('C'),
     heat: whole('how many seconds it takes', 0, 600),
     cool: whole('how many seconds it takes', 0, 600),
   })
-  .transform(({ cold, coldUnit, heat, cool, ...rest }, context) => ({
+  .transform(({ cold, coldUnit, most, mostUnit, heat, cool, ...rest }, context) => ({
     ...rest,
+    mostMilliC:
+      most === ''
+        ? null
+        : degrees({ text: most, unit: mostUnit, path: 'most', ...OVEN_MILLI_C }, context),
     coldMilliC: degrees({ text: cold, unit: coldUnit, path: 'cold', min: 0, max: 60_000 }, context),
     heatSPerC: heat,
     coolSPerC: cool,

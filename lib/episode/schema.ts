@@ -435,6 +435,8 @@ export const ovenSchema = z.object({
   racks: z.int().min(1).max(12),
   /** Temperature of the cold oven. */
   coldMilliC: z.int().min(0).max(60_000),
+  /** The hottest it gets; null where nobody said: then any temperature is taken for possible. */
+  mostMilliC: z.int().min(OVEN_MILLI_C.min).max(OVEN_MILLI_C.max).nullable().default(null),
   /** Measured times between two temperatures; between others by the two rates. */
   changes: z.array(z.object({ id, fromMilliC: z.int(), toMilliC: z.int(), seconds: seconds })),
   /** Seconds to heat or cool by one degree Celsius where nothing was measured. */

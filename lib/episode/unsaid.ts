@@ -1,4 +1,12 @@
-import type { FilmingDay, Kitchen, Pack, RecipeLine, Segment, Step } from '#lib/episode/schema';
+import type {
+  FilmingDay,
+  Kitchen,
+  Oven,
+  Pack,
+  RecipeLine,
+  Segment,
+  Step,
+} from '#lib/episode/schema';
 
 /** What steps, ingredients, segments, kitchens, days and packs are as long as nobody has said more; the schema's own defaults. */
 
@@ -21,6 +29,8 @@ export const UNSAID_SEGMENT = {
 } as const satisfies Partial<Segment>;
 
 export const UNSAID_PACK = { stepMg: null, prices: [] } satisfies Partial<Pack>;
+
+export const UNSAID_OVEN = { mostMilliC: null } as const satisfies Partial<Oven>;
 
 export const UNSAID_KITCHEN = {
   cameraChangeS: null,

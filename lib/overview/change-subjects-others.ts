@@ -59,6 +59,7 @@ export const OTHER_SUBJECTS = {
       field('name', 'name'),
       measured('racks', 'racks', String),
       celsius('cold', 'coldMilliC'),
+      celsius('hottest', 'mostMilliC'),
       measured('heats by 1 °C in', 'heatSPerC', (s) => `${s} s`),
       measured('cools by 1 °C in', 'coolSPerC', (s) => `${s} s`),
     ],

@@ -1,3 +1,4 @@
+import type { Oven } from '#lib/episode/schema';
 import type { DayFacts, DayStep } from '#lib/shoot/day-facts';
 
 /** So many ways to share steps among ovens are tried at most. */
@@ -14,7 +15,7 @@ export interface OpenOvenStep {
 
 /**
  * Which oven steps have their oven, and which are open. A step that names an oven gets it; the others go
- * to any with racks enough, or to any at all where none has.
+ * to any that gets hot enough and has racks enough, or to any at all where none does.
  *
  * A step that names an oven the kitchen lacks, or that needs one where there is none, gets none.
  */
@@ -32,13 +33,25 @@ export function ovenSteps(facts: DayFacts): {
       if (facts.ovens.some((oven) => oven.id === named)) fixed.set(step.id, named);
       continue;
     }
-    const roomy = facts.ovens.filter((oven) => oven.racks >= step.racks);
-    const fits = (roomy.length > 0 ? roomy : facts.ovens).map((oven) => oven.id);
+    const { milliC } = step.oven;
+    const hot = orAll(facts.ovens, (oven) => reaches(oven, milliC));
+    const fits = orAll(hot, (oven) => oven.racks >= step.racks).map((oven) => oven.id);
     const [only] = fits;
     if (only !== undefined && fits.length === 1) fixed.set(step.id, only);
     else if (only !== undefined) open.push({ entry, fits });
   }
   return { fixed, open };
+}
+
+/** Whether an oven gets so hot; one of which nobody said how hot it gets is taken to. */
+export function reaches({ mostMilliC }: Pick<Oven, 'mostMilliC'>, milliC: number): boolean {
+  return mostMilliC === null || milliC <= mostMilliC;
+}
+
+/** Those for which something holds; all where it holds for none. */
+function orAll<T>(all: readonly T[], holds: (one: T) => boolean): readonly T[] {
+  const some = all.filter(holds);
+  return some.length > 0 ? some : all;
 }
 
 /**

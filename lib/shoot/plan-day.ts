@@ -1,10 +1,12 @@
 import type { DayFile } from '#lib/episode/also-filmed';
+import type { Episode } from '#lib/episode/schema';
 import { brokenInWords, brokenWrap } from '#lib/shoot/broken-words';
 import { cameraMoves } from '#lib/shoot/camera-entries';
 import { cleanedSegments } from '#lib/shoot/contact-rules';
 import { dayFacts, type DayFacts } from '#lib/shoot/day-facts';
-import { clockText } from '#lib/shoot/day-words';
+import { clockText, degreesText } from '#lib/shoot/day-words';
 import { floorMin } from '#lib/shoot/minutes';
+import { reaches } from '#lib/shoot/oven-choice';
 import { ovenEntries } from '#lib/shoot/oven-entries';
 import type { BrokenRule, LotClock, PlanEntry, ShootPlan } from '#lib/shoot/plan';
 import { plainEntry } from '#lib/shoot/plain-entry';
@@ -83,7 +85,7 @@ export function dayPlan(file: DayFile, solved: SolvedDay): ShootPlan {
   const lots = lotClocks(facts, entries);
   const broken = uniqueRules([
     ...solved.broken.map((id) => brokenInWords(id, entries, lots, facts)),
-    ...brokenAround(facts, entries),
+    ...brokenAround(facts, entries, file.episode.region),
     ...moves.broken,
   ]);
   return {
@@ -130,7 +132,11 @@ function lotClocks(facts: DayFacts, entries: readonly PlanEntry[]): LotClock[] {
 }
 
 /** Rules that lie outside the planner's problem: appointments against each other, ovens that are missing. */
-function brokenAround(facts: DayFacts, entries: readonly PlanEntry[]): BrokenRule[] {
+function brokenAround(
+  facts: DayFacts,
+  entries: readonly PlanEntry[],
+  region: Episode['region'],
+): BrokenRule[] {
   const broken: BrokenRule[] = [];
   const calls = entries.filter((entry) => entry.kind === 'appointment' && entry.hands);
   for (const [index, call] of calls.entries()) {
@@ -143,18 +149,38 @@ function brokenAround(facts: DayFacts, entries: readonly PlanEntry[]): BrokenRul
     });
   }
   for (const entry of entries) {
-    if (entry.kind !== 'step' || entry.milliC === null || entry.ovenId !== null) continue;
-    broken.push({
-      rule: 'oven',
-      message: `${entry.title} needs an oven that this kitchen does not have.`,
-      stepIds: entry.stepId === null ? [] : [entry.stepId],
-    });
+    if (entry.kind !== 'step' || entry.milliC === null) continue;
+    const message =
+      entry.ovenId === null
+        ? `${entry.title} needs an oven that this kitchen does not have.`
+        : tooHot(entry.title, entry.ovenId, entry.milliC, facts, region);
+    if (message === null) continue;
+    broken.push({ rule: 'oven', message, stepIds: entry.stepId === null ? [] : [entry.stepId] });
   }
   const limit = facts.day.wrapByMin;
   if (limit !== null && entries.some((entry) => entry.endMin > limit)) {
     broken.push(brokenWrap(entries, facts));
   }
   return broken;
+}
+
+/** What a step asks of an oven that does not get so hot, with those that do; null where its oven does. */
+function tooHot(
+  title: string,
+  ovenId: string,
+  milliC: number,
+  facts: DayFacts,
+  region: Episode['region'],
+): string | null {
+  const oven = facts.ovens.find(({ id }) => id === ovenId);
+  if (oven === undefined || reaches(oven, milliC)) return null;
+  const degrees = (of: number) => degreesText(of, region);
+  const hotter = facts.ovens.filter((other) => reaches(other, milliC)).map(({ name }) => name);
+  const others = facts.ovens.filter(({ mostMilliC }) => mostMilliC !== null && mostMilliC < milliC);
+  const most = others.map((other) => `${other.name} ${degrees(other.mostMilliC ?? 0)}`).join(', ');
+  return hotter.length > 0
+    ? `${title} asks for ${degrees(milliC)}, and ${oven.name} gets no hotter than ${degrees(oven.mostMilliC ?? 0)}: choose ${hotter.join(' or ')}.`
+    : `${title} asks for ${degrees(milliC)}, and no oven of this kitchen gets so hot (${most}).`;
 }
 
 function uniqueRules(rules: readonly BrokenRule[]): BrokenRule[] {

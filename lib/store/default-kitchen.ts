@@ -1,6 +1,6 @@
 import { MEASURE_KINDS, type Kitchen } from '#lib/episode/schema';
 import { DEFAULT_RESOLUTION_MG, DEFAULT_SPREAD_PERMILLE } from '#lib/episode/spreads';
-import { UNSAID_KITCHEN } from '#lib/episode/unsaid';
+import { UNSAID_KITCHEN, UNSAID_OVEN } from '#lib/episode/unsaid';
 
 /**
  * What is taken for granted until a person has said how the kitchen is: one oven with two racks, four
@@ -19,6 +19,7 @@ export const DEFAULT_KITCHEN: Kitchen = {
       id: '00000000-0000-7000-8000-000000000011',
       name: 'Oven',
       racks: 2,
+      ...UNSAID_OVEN,
       coldMilliC: 20_000,
       changes: [],
       heatSPerC: 4,

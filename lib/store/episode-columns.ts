@@ -171,8 +171,8 @@ export function kitchenColumns(kitchen: Kitchen): Columns<'Kitchen'> {
 }
 
 export function ovenColumns(oven: Oven): Columns<'Oven', 'kitchenId'> {
-  const { name, racks, coldMilliC, heatSPerC, coolSPerC } = oven;
-  return { name, racks, coldMilliC, heatSPerC, coolSPerC };
+  const { name, racks, coldMilliC, mostMilliC, heatSPerC, coolSPerC } = oven;
+  return { name, racks, coldMilliC, mostMilliC, heatSPerC, coolSPerC };
 }
 
 export function packColumns(pack: Pack): Columns<'Pack', 'foodId'> {

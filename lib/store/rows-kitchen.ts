@@ -33,6 +33,7 @@ export const KITCHEN_ROWS = {
     name: oven.name,
     racks: oven.racks,
     coldMilliC: oven.coldMilliC,
+    mostMilliC: oven.mostMilliC.unwrap(),
     heatSPerC: oven.heatSPerC,
     coolSPerC: oven.coolSPerC,
   }),

@@ -23,6 +23,7 @@ export const KITCHEN: Kitchen = {
       name: 'Oven',
       racks: 2,
       coldMilliC: celsius(20),
+      mostMilliC: celsius(275),
       // Timed with an oven thermometer; down with the door ajar.
       changes: [
         {

@@ -177,6 +177,12 @@ export const FAULTY: readonly Case[] = [
     withEntry('gratin', { milliC: 170_000 }),
     [/^temperature: .*does not state 180 °C/],
   ],
+  [
+    'an oven that does not get so hot',
+    withOven({ mostMilliC: 190_000 }),
+    smallPlan,
+    [/^temperature: .* asks for more than Oven gets$/],
+  ],
   ['more trays than racks', withOven({ racks: 1 }), smallPlan, [/^racks: 2 in use in Oven at 517/]],
   [
     'two temperatures at once',

@@ -66,6 +66,7 @@ export interface CheckedOven {
   readonly name: string;
   readonly racks: number;
   readonly coldMilliC: number;
+  readonly mostMilliC?: number | null;
   readonly changes: readonly {
     readonly fromMilliC: number;
     readonly toMilliC: number;

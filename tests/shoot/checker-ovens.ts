@@ -102,6 +102,10 @@ export function ovenFaults({ file, day, plan, carried }: Facts): string[] {
     if (step.oven.ovenId !== null && step.oven.ovenId !== entry.ovenId) {
       faults.push(`oven: ${nameOf(entry)} is not in the oven it names`);
     }
+    const oven = file.kitchen.ovens.find(({ id }) => id === entry.ovenId);
+    if (oven?.mostMilliC != null && step.oven.milliC > oven.mostMilliC) {
+      faults.push(`temperature: ${nameOf(entry)} asks for more than ${oven.name} gets`);
+    }
     if (entry.milliC !== step.oven.milliC) {
       faults.push(`temperature: ${nameOf(entry)} does not state ${degrees(step.oven.milliC)}`);
     }

@@ -11,6 +11,7 @@ import {
   UNSAID_DAY,
   UNSAID_DAY_SEGMENT,
   UNSAID_KITCHEN,
+  UNSAID_OVEN,
   UNSAID_SEGMENT,
   UNSAID_STEP,
 } from '#lib/episode/unsaid';
@@ -87,6 +88,7 @@ export const oven: Oven = {
   id: 'oven',
   name: 'Oven',
   racks: 2,
+  ...UNSAID_OVEN,
   coldMilliC: 20_000,
   changes: [],
   heatSPerC: 6,

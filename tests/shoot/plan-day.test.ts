@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { EpisodeFile } from '#lib/episode/schema';
+import type { EpisodeFile, Oven } from '#lib/episode/schema';
 import type { PlanEntry, ShootPlan } from '#lib/shoot/plan';
 import { planDay } from '#lib/shoot/plan-day';
 import { checkPlan } from './checker';
@@ -77,6 +77,46 @@ describe('random days', () => {
       seen += 1;
     }
     expect(seen).toBe(60);
+  });
+});
+
+describe('an oven that does not get so hot as a step asks', () => {
+  const bake = (milliC: number, ovenId: string | null = null) =>
+    segment('a', [step('bake', { oven: { ovenId, milliC }, racks: 1 })]);
+  const ovens = [
+    { ...oven, id: 'small', name: 'Small oven', mostMilliC: 230_000 },
+    { ...oven, id: 'big', name: 'Big oven', mostMilliC: 280_000 },
+  ];
+  const planned = (day: ReturnType<typeof bake>, kitchen: Oven[] = ovens) => {
+    const file = dayFile([day], [], {}, { ovens: kitchen });
+    const found = plan(file);
+    const told = found.broken.map(({ rule, message }) => `${rule}: ${message}`);
+    expect(checkPlan(file, found)).toHaveLength(told.length);
+    return { found, told };
+  };
+
+  it('is not chosen where another gets hot enough', () => {
+    const { found, told } = planned(bake(260_000));
+    expect(told).toEqual([]);
+    expect(entryOf(found, 'bake').ovenId).toBe('big');
+  });
+
+  it('is told with those that do where the step names it, and no plan is offered', () => {
+    const { found, told } = planned(bake(260_000, 'small'));
+    expect(found.status).toBe('stuck');
+    expect(told).toEqual([
+      'oven: Step bake asks for 260 °C, and Small oven gets no hotter than 230 °C: choose Big oven.',
+    ]);
+  });
+
+  it('is told with how hot each gets where none does', () => {
+    expect(planned(bake(290_000)).told).toEqual([
+      'oven: Step bake asks for 290 °C, and no oven of this kitchen gets so hot (Small oven 230 °C, Big oven 280 °C).',
+    ]);
+  });
+
+  it('has no limit where nobody said one', () => {
+    expect(planned(bake(300_000), [oven]).told).toEqual([]);
   });
 });
 

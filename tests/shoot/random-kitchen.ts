@@ -1,6 +1,6 @@
 import type { Kitchen } from '#lib/episode/schema';
 import type { Chance } from './seeded';
-import { UNSAID_KITCHEN } from '#lib/episode/unsaid';
+import { UNSAID_KITCHEN, UNSAID_OVEN } from '#lib/episode/unsaid';
 
 /** Temperatures that a day may use; one is 350 °F. */
 export const MILLI_CS = [
@@ -18,6 +18,7 @@ export function randomKitchen(chance: Chance, milliCs: readonly number[]): Kitch
       name: `Oven ${i + 1}`,
       racks: chance.int(1, 3),
       coldMilliC,
+      ...UNSAID_OVEN,
       changes: pairs
         .filter(() => chance.percent(40))
         .map(([fromMilliC, toMilliC], n) => {

@@ -340,6 +340,7 @@ export const FILE: EpisodeFile = {
         name: 'Big oven',
         racks: 3,
         coldMilliC: 21_000,
+        mostMilliC: 275_000,
         changes: [
           { id: 'oc-1', fromMilliC: 20_000, toMilliC: 200_000, seconds: 660 },
           { id: 'oc-2', fromMilliC: 200_000, toMilliC: -5000, seconds: 900 },
@@ -352,6 +353,7 @@ export const FILE: EpisodeFile = {
         name: 'Small',
         racks: 1,
         coldMilliC: 0,
+        mostMilliC: null,
         changes: [],
         heatSPerC: 0,
         coolSPerC: 0,

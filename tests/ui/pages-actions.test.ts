@@ -556,10 +556,11 @@ describe('the kitchen by its forms', () => {
   test('ovens with what was measured, scales, and measures by eye', async () => {
     const { id } = await stored();
     const oven = { name: 'Small', racks: '1', cold: '68', coldUnit: 'F', heat: '3', cool: '9' };
-    await send(addOven, { kitchenId: id, ...oven });
+    await send(addOven, { kitchenId: id, ...oven, most: '527', mostUnit: 'F' });
     const added = (await stored()).kitchen.ovens.at(-1);
     // 68 °F is 20 °C: NIST SP 811, Appendix B.9 [M].
-    expect(added).toMatchObject({ name: 'Small', coldMilliC: 20_000, heatSPerC: 3 });
+    expect(added).toMatchObject({ name: 'Small', coldMilliC: 20_000, mostMilliC: 275_000 });
+    expect(added).toMatchObject({ heatSPerC: 3 });
     const ovenId = added?.id ?? '';
     const measured = { from: '20', fromUnit: 'C', to: '180', toUnit: 'C', took: '9.5' };
     await send(addChange, { ovenId, ...measured });

@@ -109,11 +109,11 @@ export function OvenForm({ id, oven, hidden, isNew = false }: OvenProps) {
     <FormFrame
       id={id}
       action={isNew ? addOven : saveOven}
-      fields={['name', 'racks', 'cold', 'heat', 'cool']}
+      fields={['name', 'racks', 'cold', 'most', 'heat', 'cool']}
       hidden={hidden}
     >
       {(state) => (
-        <div className="grid grid-cols-2 items-end gap-4 md:grid-cols-[2fr_1fr_1.5fr_1.5fr_1.5fr_auto]">
+        <div className="grid grid-cols-2 items-end gap-4 md:grid-cols-[2fr_1fr_1.5fr_1.5fr] lg:grid-cols-[2fr_1fr_1.5fr_1.5fr_1.5fr_1.5fr_auto]">
           <TextField form={id} name="name" label="Oven" state={state} initial={oven.name} />
           <TextField
             form={id}
@@ -130,6 +130,15 @@ export function OvenForm({ id, oven, hidden, isNew = false }: OvenProps) {
             state={state}
             initial={degreesTyped(oven.coldMilliC, 'C')}
             unitName="coldUnit"
+            units={DEGREES}
+          />
+          <AmountField
+            form={id}
+            name="most"
+            label="Hottest, if known"
+            state={state}
+            initial={oven.mostMilliC === null ? '' : degreesTyped(oven.mostMilliC, 'C')}
+            unitName="mostUnit"
             units={DEGREES}
           />
           <TextField

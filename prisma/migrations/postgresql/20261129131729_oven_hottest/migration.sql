@@ -1,0 +1,2 @@
+-- AlterTable
+ALTER TABLE "Oven" ADD COLUMN     "mostMilliC" INTEGER;
