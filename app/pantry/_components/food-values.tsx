@@ -21,9 +21,10 @@ const RULE_WORDS = {
 /** Every value of a food with its digits, and who says so. A blank reads "no value" and never 0. */
 export function FoodValues({ food }: { readonly food: Food }) {
   const { version } = food;
-  const nutrients = food.kind === 'label' ? statedFirst(version) : TABLE_NUTRIENTS;
+  // An imported product has the numbers of its label, too.
+  const ranges = food.kind === 'label' || version.basis === 'serving';
+  const nutrients = ranges ? statedFirst(version) : TABLE_NUTRIENTS;
   const second = version.secondColumn;
-  const ranges = food.kind === 'label';
   const head = (
     <>
       <Th>nutrient</Th>

@@ -6,7 +6,7 @@ import type {
   FdcPortion,
   FdcRecord,
 } from '#lib/foods/fdc-record';
-import { CELL, ROW } from '#lib/work/fdc/stage-tables';
+import { CELL, ROW } from '#lib/work/fdc/loading';
 import { readMeta, type Stage } from '#lib/work/fdc/stage';
 
 interface FoodRow {
