@@ -109,32 +109,35 @@ function search(
   { need, laterUse }: PackWish,
   worth: (left: number) => number,
 ): { readonly best: Label | null; readonly proven: boolean } {
-  const rank = ({ total, cost, packs, times }: Label) => {
+  const rank = ({ total, cost, packs, times }: Label): Rank => {
     const left = total - need;
     return { net: cost - worth(left), waste: left - Math.min(left, laterUse), packs, times };
   };
   const mostWorth = worth(laterUse);
-  let best: Label | null = null;
+  let best: { readonly label: Label; readonly rank: Rank } | null = null;
   let labels: Label[] = [{ total: 0, cost: 0, packs: 0, times: [] }];
   let proven = true;
   for (const [at, option] of options.entries()) {
     const rest = options.slice(at + 1);
-    const rate = Math.min(...rest.map(rateOf));
+    const none = rest.map(() => 0);
+    // What is still needed costs no less than at the cheapest rate that is left.
+    const rate = Math.min(...rest.map(rateOf)) * (1 - 1e-12);
     const open = new Map<number, Label>();
     for (const label of labels) {
-      const enough = Math.max(0, Math.ceil((need - label.total) / option.holds));
-      const all = isLoose(option) ? Math.ceil(need / option.holds) : enough;
-      const most = Math.min(all, option.most ?? all);
+      const missing = Math.max(0, need - label.total);
+      const enough = Math.ceil((isLoose(option) ? need : missing) / option.holds);
+      const most = Math.min(enough, option.most ?? enough);
       for (let times = 0; times <= most; times++) {
         const next = taken(label, option, times);
         if (next.total >= need) {
-          const ended = { ...next, times: [...next.times, ...rest.map(() => 0)] };
-          if (best === null || isBetter(rank(ended), rank(best))) best = ended;
+          const ended = { ...next, times: [...next.times, ...none] };
+          const of = rank(ended);
+          if (best === null || isBetter(of, best.rank)) best = { label: ended, rank: of };
           if (!isLoose(rest[0])) continue;
         }
         if (rest.length === 0) continue;
-        const least = next.cost + Math.max(0, need - next.total) * rate * (1 - 1e-12) - mostWorth;
-        if (best !== null && least > rank(best).net) continue;
+        const least = next.cost + Math.max(0, need - next.total) * rate - mostWorth;
+        if (best !== null && least > best.rank.net) continue;
         const same = open.get(next.total);
         if (!same || isBetterPart(next, same)) open.set(next.total, next);
       }
@@ -145,7 +148,7 @@ function search(
       proven = false;
     }
   }
-  return { best, proven };
+  return { best: best?.label ?? null, proven };
 }
 
 const isLoose = (option: PackOption | undefined) => option?.packs === 0;

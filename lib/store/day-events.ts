@@ -8,6 +8,7 @@ import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { changesADish, scaleEdits } from '#lib/store/day-weighings';
 import { ALIVE } from '#lib/store/load';
 import { problemAt } from '#lib/store/refusals';
+import { inLine } from '#lib/store/in-line';
 import type { jsonObject } from '#lib/store/rows-basic';
 import { write } from '#lib/store/write';
 
@@ -77,37 +78,48 @@ interface Keeping {
  */
 async function keepInTurn(
   events: readonly DayEvent[],
+  keeping: Keeping,
+): Promise<readonly Problem[] | null> {
+  const { creatorId } = keeping;
+  for (const batch of batchesOf(events)) {
+    // What is in stock is looked at before it is written: two phones must not take the same gram.
+    const problems = await inLine(`stock ${creatorId}`, () => keepBatch(batch, keeping));
+    if (problems !== null) return problems;
+  }
+  return null;
+}
+
+/** Writes a batch; null when that is settled, else the problems of a write that another was in the way of. */
+async function keepBatch(
+  batch: readonly DayEvent[],
   { dayId, at, creatorId, kept, turnedDown }: Keeping,
 ): Promise<readonly Problem[] | null> {
-  for (const batch of batchesOf(events)) {
-    const [first] = batch;
-    const scale =
-      batch.length === 1 && first ? await scaleEdits(dayId, first, creatorId) : NO_EDITS;
-    if (!scale.ok) {
-      if (first && scale.problems[0]) turnedDown.set(first.id, scale.problems[0]);
-      continue;
-    }
-    const written = await write({
-      actor: creatorId,
-      creatorId,
-      label: scale.value.label ?? labelOf(batch),
-      at,
-      edits: [
-        ...batch.map((event): Edit => ({
-          op: 'create',
-          entity: 'DayEvent',
-          row: { ...event, dayId, at: new Date(event.at), ...plainJson(event) },
-        })),
-        ...scale.value.edits,
-      ],
-    });
-    if (!written.ok) {
-      const { problems } = written;
-      if (problems.every(({ code }) => RACED.has(code))) return problems;
-      throw new Error(`Day events were refused: ${JSON.stringify(problems)}`);
-    }
-    for (const { id } of batch) kept.add(id);
+  const [first] = batch;
+  const scale = batch.length === 1 && first ? await scaleEdits(dayId, first, creatorId) : NO_EDITS;
+  if (!scale.ok) {
+    if (first && scale.problems[0]) turnedDown.set(first.id, scale.problems[0]);
+    return null;
   }
+  const written = await write({
+    actor: creatorId,
+    creatorId,
+    label: scale.value.label ?? labelOf(batch),
+    at,
+    edits: [
+      ...batch.map((event): Edit => ({
+        op: 'create',
+        entity: 'DayEvent',
+        row: { ...event, dayId, at: new Date(event.at), ...plainJson(event) },
+      })),
+      ...scale.value.edits,
+    ],
+  });
+  if (!written.ok) {
+    const { problems } = written;
+    if (problems.every(({ code }) => RACED.has(code))) return problems;
+    throw new Error(`Day events were refused: ${JSON.stringify(problems)}`);
+  }
+  for (const { id } of batch) kept.add(id);
   return null;
 }
 

@@ -5,6 +5,7 @@ import type { DayEvent, StruckOutEvent, WeighedEvent } from '#lib/shoot/day-log'
 import { readingId, weighingOf } from '#lib/shoot/day-weighings';
 import { database } from '#lib/store/client';
 import type { Edit } from '#lib/store/command';
+import { stockEdits } from '#lib/store/day-stock';
 import { ALIVE } from '#lib/store/load';
 import { removalEdits } from '#lib/store/remove-rows';
 
@@ -69,6 +70,7 @@ export async function scaleEdits(
         row: { id: uuid(), weighingId: row.id, lineId: share.lineId, position, ...share.share },
       })),
       ...(first === null ? [] : await removalEdits('Weighing', first.id, first.rev)),
+      ...(await stockEdits(dayId, event, creatorId)),
       ...(of === 'left' && line !== null && line.leftKind !== 'weighed' ? [leftWeighed(line)] : []),
     ],
   });

@@ -1,4 +1,5 @@
 import 'server-only';
+import { readingId } from '#lib/shoot/day-weighings';
 import { database, type Tx } from '#lib/store/client';
 import type { Edit } from '#lib/store/command';
 import { byIds } from '#lib/store/load';
@@ -34,6 +35,7 @@ export async function removalEdits(entity: EntityName, id: string, rev: number):
     const next: Going[] = [
       ...(await recipesWith(db, latest)),
       ...(await emptied(db, latest, goes)),
+      ...(await takenBy(db, latest)),
     ];
     for (const { going, column, whenGone } of found) {
       if (whenGone === 'goes') next.push(going);
@@ -96,6 +98,23 @@ async function recipesWith(tx: Tx, rows: readonly Going[]): Promise<Going[]> {
   }
   return found;
 }
+
+/** What readings of a filming day took out of lots that are there: it was not taken after all. */
+async function takenBy(tx: Tx, rows: readonly Going[]): Promise<Going[]> {
+  const entries = rows.flatMap(({ entity, row }) =>
+    entity === 'Weighing' && row.id.startsWith(READING) ? [row.id.slice(READING.length)] : [],
+  );
+  const moves = await byIds(entries, (some) =>
+    tx.stockMove.findMany({
+      where: { eventId: { in: some }, deletedAt: null, lot: { deletedAt: null } },
+      orderBy: { id: 'asc' },
+    }),
+  );
+  return moves.map((row) => ({ entity: 'StockMove', row: { ...row } }));
+}
+
+/** Before an entry's id: the reading that it became. */
+const READING = readingId('');
 
 /** The readings all of whose shares go: a reading of nothing is none. */
 async function emptied(
