@@ -39,7 +39,7 @@ export async function loadFoods(loading: Loading): Promise<void> {
       }
       const { changes } = put.run(
         id,
-        type satisfies string as FdcDataType,
+        type,
         cell('description'),
         cell('food_category_id').trim(),
         cell('publication_date').trim(),
