@@ -75,19 +75,26 @@ export async function lastingStore<E extends MadeEntry>(name: string): Promise<W
 
 function openDatabase<E extends MadeEntry>(name: string): Promise<Database<E>> {
   return openDB<Schema<E>>(name, 2, {
-    async upgrade(database, from, _to, tx) {
+    upgrade(database, from, _to, tx) {
       if (from < 1) {
         database.createObjectStore('device');
         database.createObjectStore('waiting', { keyPath: 'id' });
-        return;
-      }
-      // What waits since before had its log under another name.
-      for await (const { value, update } of tx.objectStore('waiting')) {
-        const { dayId = value.logId } = value as { readonly dayId?: string };
-        await update({ ...value, logId: dayId });
-      }
+      } else void renamed(tx.objectStore('waiting'));
     },
   });
+}
+
+interface Renamed<E extends MadeEntry> {
+  getAll(): Promise<Waiting<E>[]>;
+  put?(entry: Waiting<E>): Promise<unknown>;
+}
+
+/** What waits since before had its log under another name. */
+async function renamed<E extends MadeEntry>(waiting: Renamed<E>): Promise<void> {
+  for (const entry of await waiting.getAll()) {
+    const { dayId = entry.logId } = entry as { readonly dayId?: string };
+    await waiting.put?.({ ...entry, logId: dayId });
+  }
 }
 
 /** Over both tables; told as done only once it is on the disk, where the browser can say so. */

@@ -11,8 +11,18 @@ const DECIMALS: Readonly<Record<string, number>> = {
   TND: 3,
 };
 
+/** Decimals of a currency's minor unit: `minorDecimals('JPY')` → 0. */
+export function minorDecimals(currency: string): number {
+  return DECIMALS[currency] ?? 2;
+}
+
+/** An amount of money without its currency: `minorText(2340, 'USD')` → `'23.40'`. */
+export function minorText(minor: number, currency: string): string {
+  const decimals = minorDecimals(currency);
+  return (minor / 10 ** decimals).toFixed(decimals);
+}
+
 /** A price from minor units, with its currency's code: `priceText(2340, 'USD')` → `'USD 23.40'`. */
 export function priceText(minor: number, currency: string): string {
-  const decimals = DECIMALS[currency] ?? 2;
-  return `${currency} ${(minor / 10 ** decimals).toFixed(decimals)}`;
+  return `${currency} ${minorText(minor, currency)}`;
 }

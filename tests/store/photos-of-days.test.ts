@@ -68,7 +68,7 @@ test('bytes are kept once an entry names them, and only those; they can be had o
   expect(await keep(bytes.subarray(0, bytes.length - 9))).not.toBe('kept');
   expect(await keep(other, photoHash(other))).toBe('not-named');
   expect([await keep(bytes), await keep(bytes)]).toEqual(['kept', 'kept']);
-  expect(await readDisplayPhoto(dayId, sha256)).toEqual({
+  expect(await readDisplayPhoto(dayId, sha256)).toMatchObject({
     bytes: new Uint8Array(bytes),
     mime: 'image/jpeg',
   });

@@ -8,6 +8,8 @@ import { whyBroken } from '#lib/lock/lock-standing';
 import { allergenAnswers, allergenQuestions } from '#lib/publish/allergen-questions';
 import { description } from '#lib/publish/description';
 import { amountWords, bySection, timesWords } from '#lib/shopping/list-words';
+import { episodeScope } from '#lib/shopping/list-events';
+import { shelves } from '#lib/shopping/shelf-rows';
 import { shoppingList } from '#lib/shopping/shopping-list';
 import { buyText, SECTION_WORDS } from '#lib/shopping/shopping-text';
 import { ShoppingView } from '../../app/episodes/[id]/shopping/_components/shopping-view';
@@ -16,13 +18,32 @@ import type { PublishPage } from '../../app/episodes/[id]/publish/_components/vi
 import { demoFile, words } from './page-support';
 
 vi.mock('next/cache', () => ({ revalidatePath: vi.fn() }));
-vi.mock('next/navigation', () => ({ usePathname: () => '/', redirect: vi.fn() }));
+vi.mock('next/navigation', () => ({
+  usePathname: () => '/',
+  useRouter: () => ({ refresh: vi.fn() }),
+  redirect: vi.fn(),
+}));
 
 const demo = demoFile();
 
+/** The shopping page of an episode, before anything was entered. */
+function shoppingPage(file: EpisodeFile) {
+  const list = shoppingList(file);
+  const page = {
+    episodeId: 'e1',
+    asked: { scope: episodeScope('e1'), span: null, fault: null },
+    list,
+    shelves: shelves(list, file.shops),
+    first: { cursor: 1, whole: true, events: [], gone: [] },
+    today: '2026-12-10',
+    labels: [],
+  };
+  return <ShoppingView {...page} />;
+}
+
 describe('the shopping page of the demo', () => {
   const list = shoppingList(demo);
-  const markup = renderToStaticMarkup(<ShoppingView episodeId="e1" list={list} />);
+  const markup = renderToStaticMarkup(shoppingPage(demo));
   const text = words(markup);
 
   test('every food stands once, under its part of the shop, with what to buy', () => {
@@ -69,16 +90,16 @@ describe('the shopping page of the demo', () => {
         segments: [{ ...dish, recipe: { ...dish.recipe, lines } }, ...rest],
       },
     };
-    const page = <ShoppingView episodeId="e1" list={shoppingList(open)} />;
-    const shown = words(renderToStaticMarkup(page));
+    const shown = words(renderToStaticMarkup(shoppingPage(open)));
     expect(shown).toContain('No food chosen yet');
     expect(shown).toContain(`${lines[0]?.text} (${dish.title})`);
   });
 
   test('an empty list says what to do next', () => {
     const empty = { ...demo, episode: { ...demo.episode, segments: [] } };
-    const page = <ShoppingView episodeId="e1" list={shoppingList(empty)} />;
-    expect(words(renderToStaticMarkup(page))).toContain('Add a dish and its ingredients');
+    expect(words(renderToStaticMarkup(shoppingPage(empty)))).toContain(
+      'Add a dish and its ingredients',
+    );
   });
 
   test('words of amounts and of how often', () => {

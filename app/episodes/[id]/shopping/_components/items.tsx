@@ -1,6 +1,10 @@
+import { Fragment, type ReactNode } from 'react';
 import { ScrollRegion } from '../../../../_ui/scroll-region';
+import type { ShelfUnits } from '#lib/episode/stock-schema';
+import { leftoverText } from '#lib/shopping/leftover-text';
 import type { NeedRow, ShoppingItem } from '#lib/shopping/shopping-list';
 import { amountWords, timesWords } from '#lib/shopping/list-words';
+import { shelfAmount } from '#lib/shopping/shelf-amount';
 import { buyText, needText, priceText } from '#lib/shopping/shopping-text';
 
 /** A part of the shop with what is bought there. */
@@ -9,20 +13,41 @@ export interface ItemGroup {
   readonly items: readonly ShoppingItem[];
 }
 
+/** What a page puts beside a food: its tick, and what can be said of it. */
+export interface ItemParts {
+  readonly tick: ReactNode;
+  /** Words and buttons under its name. */
+  readonly under: ReactNode;
+  /** Under its row, as wide as the list. */
+  readonly below: ReactNode;
+  /** It needs nobody any more. */
+  readonly done: boolean;
+}
+
+interface Props {
+  readonly groups: readonly ItemGroup[];
+  readonly units: ShelfUnits;
+  /** Null for what is not bought. */
+  readonly partsOf: (item: ShoppingItem) => ItemParts | null;
+}
+
 const CELL = 'py-2 pr-3 align-top last:pr-0 print:py-[1.5pt]';
 const NUMBER = `${CELL} text-right whitespace-nowrap`;
-/** Left out on a phone, where the working says it. */
+/** Left out on a phone, where it stands under the food's name. */
 const WIDE = 'max-md:hidden print:table-cell';
 const HEAD = 'lettering pb-1 pr-3 text-fine text-soft last:pr-0 print:pb-0 print:text-[9pt]';
 
-/** Foods by part of the shop: need, stock, what to buy, and how the need comes about. On paper, one table. */
-export function Items({ groups }: { readonly groups: readonly ItemGroup[] }) {
+/** Foods by part of the shop: tick, need, stock, what to buy, and how the need comes about. On paper, one table. */
+export function Items({ groups, units, partsOf }: Props) {
   return (
     <ScrollRegion label="Shopping list">
       <table className="w-full border-collapse">
         <caption className="unseen">Shopping list</caption>
-        <thead>
+        <thead className="max-md:sr-only print:not-sr-only print:table-header-group">
           <tr className="border-b-[1.5px] border-ink">
+            <th scope="col" className={`${HEAD} text-left`}>
+              <span className="unseen">taken</span>
+            </th>
             <th scope="col" className={`${HEAD} text-left`}>
               food
             </th>
@@ -32,10 +57,10 @@ export function Items({ groups }: { readonly groups: readonly ItemGroup[] }) {
             <th scope="col" className={`${HEAD} ${WIDE} text-right`}>
               in stock
             </th>
-            <th scope="col" className={`${HEAD} text-right`}>
+            <th scope="col" className={`${HEAD} ${WIDE} text-right`}>
               to buy
             </th>
-            <th scope="col" className={`${HEAD} text-left md:pl-8`}>
+            <th scope="col" className={`${HEAD} ${WIDE} text-left md:pl-8`}>
               packs
             </th>
           </tr>
@@ -45,14 +70,14 @@ export function Items({ groups }: { readonly groups: readonly ItemGroup[] }) {
             <tr>
               <th
                 scope="rowgroup"
-                colSpan={5}
+                colSpan={6}
                 className="pt-5 pb-1 text-left font-slate text-head font-semibold print:pt-[3pt] print:pb-0 print:text-[11pt]"
               >
                 {title}
               </th>
             </tr>
             {items.map((item) => (
-              <Item key={item.foodId} item={item} />
+              <Item key={item.foodId} item={item} units={units} parts={partsOf(item)} />
             ))}
           </tbody>
         ))}
@@ -61,50 +86,96 @@ export function Items({ groups }: { readonly groups: readonly ItemGroup[] }) {
   );
 }
 
-function Item({ item }: { readonly item: ShoppingItem }) {
+interface ItemProps {
+  readonly item: ShoppingItem;
+  readonly units: ShelfUnits;
+  readonly parts: ItemParts | null;
+}
+
+function Item({ item, units, parts }: ItemProps) {
+  const done = parts?.done === true;
+  const open = item.open.length > 0 && !done;
   return (
-    <tr className={`border-b border-line ${item.open.length > 0 ? 'hatch' : ''}`}>
-      <th scope="row" className={`${CELL} md:min-w-48 text-left font-normal`}>
-        <span aria-hidden="true" className="mr-2 hidden print:inline">
-          ☐
-        </span>
-        <span className="inline-flex flex-wrap items-baseline gap-x-3">
-          {item.name}
-          <Working item={item} />
-        </span>
-        <Notes item={item} />
-      </th>
-      <td className={`${NUMBER} ${WIDE}`}>{amountWords(item.needMg, item.needMl) ?? 'open'}</td>
-      <td className={`${NUMBER} ${WIDE}`}>
-        {item.stockMg > 0 ? amountWords(item.stockMg, null) : '–'}
-      </td>
-      <td className={NUMBER}>
-        <b>{toBuy(item)}</b>
-      </td>
-      <td className={`${CELL} md:min-w-40 md:pl-8`}>
-        {item.packs.length > 0 ? buyText(item) : '–'}
-        {item.minor !== null && item.currency !== null && (
-          <span className="block text-fine text-soft print:inline print:text-[9pt]">
-            {' '}
-            {priceText(item.minor, item.currency)}
+    <Fragment>
+      <tr className={`break-inside-avoid border-b border-line ${open ? 'hatch' : ''}`}>
+        <td className="w-14 py-1 pr-3 align-top print:w-4 print:py-[1.5pt]">
+          {parts && (
+            <>
+              {parts.tick}
+              <span aria-hidden="true" className="hidden print:inline">
+                {done ? '☑' : '☐'}
+              </span>
+            </>
+          )}
+        </td>
+        <th scope="row" className={`${CELL} text-left font-normal md:min-w-48`}>
+          <span className="inline-flex min-h-6 flex-wrap items-baseline gap-x-3">
+            <span className={done ? 'text-soft line-through print:no-underline' : ''}>
+              {item.name}
+            </span>
           </span>
-        )}
-      </td>
-    </tr>
+          <span className="block text-lead md:hidden print:hidden">
+            <b className="font-semibold">{buyText(item, units)}</b> <Price item={item} />
+          </span>
+          <Notes item={item} />
+          {parts?.under}
+          <Working item={item} units={units} />
+        </th>
+        <td className={`${NUMBER} ${WIDE}`}>
+          {shelfWords(item.needMg, item.needMl, units) ?? 'open'}
+        </td>
+        <td className={`${NUMBER} ${WIDE}`}>
+          {item.stockMg > 0 ? shelfWords(item.stockMg, null, units) : '–'}
+        </td>
+        <td className={`${NUMBER} ${WIDE}`}>
+          <b>{buyText({ ...item, packs: [] }, units)}</b>
+        </td>
+        <td className={`${CELL} ${WIDE} md:min-w-40 md:pl-8`}>
+          {item.packs.length > 0 ? buyText(item, units) : '–'} <Price item={item} />
+        </td>
+      </tr>
+      {parts?.below && (
+        <tr className="print:hidden">
+          <td colSpan={6} className="border-b border-line pb-4">
+            {parts.below}
+          </td>
+        </tr>
+      )}
+    </Fragment>
   );
 }
 
-/** The amount alone; packs have a column of their own. */
-function toBuy(item: ShoppingItem): string {
-  return buyText({ ...item, packs: [] });
+function Price({ item }: { readonly item: ShoppingItem }) {
+  if (item.minor === null || item.currency === null) return null;
+  return (
+    <span className="text-fine text-soft md:block print:inline print:text-[9pt]">
+      {priceText(item.minor, item.currency)}
+    </span>
+  );
+}
+
+function shelfWords(mg: number | null, ml: number | null, units: ShelfUnits): string | null {
+  if (units === 'metric' || mg === null) return amountWords(mg, ml);
+  const rest = amountWords(null, ml);
+  return rest === null ? shelfAmount(mg, units) : `${shelfAmount(mg, units)} + ${rest}`;
 }
 
 function Notes({ item }: { readonly item: ShoppingItem }) {
   return (
     <>
+      {item.notes.map((note) => (
+        <span key={note} className="block font-semibold">
+          {note}
+        </span>
+      ))}
       {item.open.map((line) => (
         <span key={line} className="block text-fine font-semibold">
           amount open: {line}
+        </span>
+      ))}
+      {item.asks.map((asked) => (
+        <span key={asked} className="block text-fine font-semibold print:hidden">
+          {asked}
         </span>
       ))}
       {item.notCounted.map((reason) => (
@@ -116,18 +187,23 @@ function Notes({ item }: { readonly item: ShoppingItem }) {
   );
 }
 
-function Working({ item }: { readonly item: ShoppingItem }) {
+function Working({ item, units }: Omit<ItemProps, 'parts'>) {
+  const left = leftoverText(item, units);
   return (
-    <details className="open:basis-full print:hidden">
-      <summary className="link inline-flex min-h-6 items-center text-fine text-soft">
+    <details className="print:hidden">
+      <summary className="link inline-flex min-h-11 items-center text-fine text-soft">
         how it adds up<span className="unseen"> for {item.name}</span>
       </summary>
       <ul className="pb-2 text-fine">
-        <li>{needText(item) || 'amount open'}</li>
+        <li>{needText(item, units) || 'amount open'}</li>
         {item.working.map((row) => (
           <li key={`${row.segmentId} ${row.line}`}>
             {row.segment}: {row.line}, {timesWords(row)}: {rowAmount(row)}
           </li>
+        ))}
+        {item.why && <li>{item.why}</li>}
+        {left.map((words) => (
+          <li key={words}>{words}</li>
         ))}
       </ul>
     </details>

@@ -2,50 +2,56 @@ import { ButtonLink } from '../../../../_ui/button';
 import { EmptyState } from '../../../../_ui/empty-state';
 import { PrintButton } from '../../../../_ui/print-button';
 import { SlateHead } from '../../../../_ui/slate-head';
+import type { ReadLabel } from '#lib/shopping/labels-to-look-at';
+import type { Shelves } from '#lib/shopping/shelf-rows';
 import type { ShoppingList } from '#lib/shopping/shopping-list';
-import { bySection } from '#lib/shopping/list-words';
-import { isInStock, priceText, SECTION_WORDS } from '#lib/shopping/shopping-text';
+import { costText } from '#lib/shopping/shopping-text';
 import { printDay } from '#lib/units/print-date';
-import { Items } from './items';
+import type { ListNews } from '../_log/list-log';
+import { listQuery, type AskedList } from '../scope';
+import { CostPart } from './cost-part';
+import { LiveList } from './live-list';
+import { SameLabels } from './same-labels';
+import { SpanPart } from './span-part';
 
-interface Props {
+export interface ShoppingPageData {
   readonly episodeId: string;
+  readonly asked: AskedList;
   readonly list: ShoppingList;
+  readonly shelves: Shelves;
+  readonly first: ListNews;
+  readonly today: string;
+  /** Foods that were put away and whose labels were read before today. */
+  readonly labels: readonly ReadLabel[];
 }
 
-/** What to buy, by part of the shop, with the working of each amount. */
-export function ShoppingView({ episodeId, list }: Props) {
-  const { items, unmatched, cost } = list;
+/** What to buy, by shop and part of the shop, with the working of each amount, and what was bought. */
+export function ShoppingView(page: ShoppingPageData) {
+  const { episodeId, asked, list, shelves, first, today, labels } = page;
+  const { items, unmatched, cost, forDate, toDate } = list;
+  const path = `/episodes/${episodeId}/shopping`;
+  const query = listQuery(asked);
+  const days = [forDate, toDate === forDate ? null : toDate].flatMap((day) => day ?? []);
+  const when = days.map(printDay).join(' to ');
   const cells = [
-    { name: 'For', value: list.forDate ? printDay(list.forDate) : 'no filming day' },
+    { name: 'For', value: when === '' ? 'no filming day' : when },
     ...(cost
-      ? [
-          {
-            name: cost.atLeast ? 'At least' : 'Cost',
-            value: priceText(cost.minor, cost.currency),
-          },
-        ]
+      ? [{ name: 'Cost', value: costText({ ...cost, low: cost.minor, high: cost.minor }) }]
       : []),
   ];
-  const inStock = items.filter(isInStock);
-  const groups = [
-    ...bySection(items.filter((item) => !isInStock(item))).map(([section, some]) => ({
-      title: SECTION_WORDS[section],
-      items: some,
-    })),
-    ...(inStock.length > 0 ? [{ title: 'Already in the kitchen', items: inStock }] : []),
-  ];
   const empty = items.length === 0 && unmatched.length === 0;
+  const downloads = [['Text file', 'shopping.txt']] as const;
   return (
     <>
       <style>{'@page { margin: 8mm }'}</style>
       <div className="print:hidden">
-        <SlateHead kind="Shopping" title={list.episode} cells={cells} />
+        <SlateHead kind="Shopping" title={list.episode || 'Several episodes'} cells={cells} />
       </div>
       <h1 className="hidden font-slate text-[14pt] font-semibold print:block">
         Shopping: {list.episode}
-        {list.forDate && <> for {printDay(list.forDate)}</>}
+        {when && <> for {when}</>}
       </h1>
+      <SpanPart path={path} asked={asked} date={forDate} />
       {empty ? (
         <EmptyState
           title="Nothing to buy yet"
@@ -55,20 +61,31 @@ export function ShoppingView({ episodeId, list }: Props) {
             </ButtonLink>
           }
         >
-          Add a dish and its ingredients; what they and their spare takes need is listed here, less
-          what is in the pantry.
+          {asked.span
+            ? 'No episode is filmed on these days, or none has ingredients yet.'
+            : 'Add a dish and its ingredients; what they and their spare takes need is listed here, less what is in the pantry.'}
         </EmptyState>
       ) : (
         <div className="print:text-[9pt] print:leading-[1.15]">
-          <div className="mb-6 flex flex-wrap justify-end gap-3 print:hidden">
-            <PrintButton>Print the list</PrintButton>
-            <ButtonLink href={`/episodes/${episodeId}/shopping/shopping.txt`} download>
-              Text file
-            </ButtonLink>
-          </div>
-          <Items groups={groups} />
+          <LiveList
+            key={asked.scope}
+            {...{ path, query, list, shelves, first, today }}
+            scope={asked.scope}
+          />
+          <SameLabels labels={labels} />
           <Unmatched episodeId={episodeId} unmatched={unmatched} />
-          <Cost cost={cost} />
+          <CostPart list={list} />
+          <section aria-labelledby="paper" className="mt-8 print:hidden">
+            <h2 id="paper">On paper and as files</h2>
+            <div className="mt-2 flex flex-wrap gap-3">
+              <PrintButton>Print the list</PrintButton>
+              {downloads.map(([words, name]) => (
+                <ButtonLink key={name} href={`${path}/${name}${query}`} download>
+                  {words}
+                </ButtonLink>
+              ))}
+            </div>
+          </section>
         </div>
       )}
     </>
@@ -105,24 +122,5 @@ function Unmatched({
         , and its amount is counted.
       </p>
     </section>
-  );
-}
-
-function Cost({ cost }: { readonly cost: ShoppingList['cost'] }) {
-  if (!cost) {
-    return (
-      <p className="text-soft print:hidden">
-        No cost yet: no pack with a price is known. Prices are kept with a food in the pantry.
-      </p>
-    );
-  }
-  return (
-    <p>
-      {cost.atLeast ? 'At least ' : ''}
-      <b>{priceText(cost.minor, cost.currency)}</b>
-      {cost.atLeast
-        ? ', since something here has no price yet.'
-        : ' for everything, at the last prices seen.'}
-    </p>
   );
 }

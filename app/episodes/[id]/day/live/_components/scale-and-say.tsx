@@ -13,7 +13,7 @@ import { SayThis } from '../_say/say-this';
 import { warningsOf } from '../_say/warnings';
 import { ScalePanel } from '../_scale/scale-panel';
 import { useDishes } from '../_scale/use-dishes';
-import { usePhotos } from '../_scale/use-photos';
+import { usePhotos } from '../../../../../_sync/use-photos';
 import type { LiveRow } from '../live-row';
 
 interface Props {
@@ -47,7 +47,12 @@ export function ScaleAndSay(props: Props) {
   const said = foldSaid(events);
   const counted = new Set(answer.counted);
   const named = state.known.flatMap((one) => (one.kind === 'display' ? one.payload.sha256 : []));
-  const photos = usePhotos(props.photoAddress, dayId, named, connected);
+  const photos = usePhotos(
+    props.photoAddress,
+    `day=${encodeURIComponent(dayId)}`,
+    named,
+    connected,
+  );
   const dishes = answer.dishes.map((dish) => ({
     ...dish,
     weighings: weighingsNow({ id: dish.recipeId, weighings: dish.weighings }, scale, counted),

@@ -14,7 +14,7 @@ import type { OnScale } from '#lib/shoot/scale-entries';
 import { inOrderFor, unweighedOf, type Unweighed } from '#lib/shoot/unweighed';
 import { readScaleGrams, scaleGramsText } from '#lib/units/scale-grams';
 import { afterKey } from './keypad';
-import { photoOf, type KeptPhoto } from './photo-bytes';
+import { photoOf, type KeptPhoto } from '../../../../../_sync/photo-bytes';
 import { keepDraft, readDraft, type ScaleDraft } from './scale-draft';
 
 export interface ScaleParts {

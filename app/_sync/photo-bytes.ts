@@ -8,14 +8,14 @@ export interface KeptPhoto {
   readonly bytes: Uint8Array<ArrayBuffer>;
 }
 
-/** The longest side of a photo of a display, in pixels: its digits can be read, and it is small enough to send. */
+/** The longest side of a photo, in pixels: its digits can be read, and it is small enough to send. */
 const LONGEST = 1600;
 const QUALITY = 0.82;
 
 const no = (message: string) => failed({ path: 'photo', code: 'no-photo', message });
 
 /**
- * A photo of a display made small, without the place and time that a camera writes into it. Its hash is the one that
+ * A photo made small, without the place and time that a camera writes into it. Its hash is the one that
  * the program will find, since both read photos by the same rule.
  */
 export async function photoOf(file: Blob): Promise<Result<KeptPhoto>> {

@@ -17,13 +17,14 @@ export interface Photos {
 }
 
 /**
- * Photos of displays on this device, sent one after the other.
+ * Photos on this device that entries of a log name, sent one after the other.
+ * @param query names the log to the address, as in `day=…`
  * @param named hashes that entries which have arrived name
  * @param connected tries again once this turns true
  */
 export function usePhotos(
   address: string,
-  dayId: string,
+  query: string,
   named: readonly string[],
   connected: boolean,
 ): Photos {
@@ -52,7 +53,7 @@ export function usePhotos(
         const open = new Set(key.split(' '));
         for (const { sha256, bytes } of await kept.all()) {
           if (!open.has(sha256)) continue;
-          const response = await fetch(`${address}/${sha256}?day=${encodeURIComponent(dayId)}`, {
+          const response = await fetch(`${address}/${sha256}?${query}`, {
             method: 'PUT',
             headers: { 'content-type': 'application/octet-stream' },
             body: bytes,
@@ -68,10 +69,10 @@ export function usePhotos(
       }
     };
     void Promise.resolve().then(connected ? send : reread);
-  }, [address, dayId, key, connected, reread]);
+  }, [address, query, key, connected, reread]);
   return {
     waiting: here.size,
-    srcOf: (sha256) => here.get(sha256) ?? `${address}/${sha256}?day=${encodeURIComponent(dayId)}`,
+    srcOf: (sha256) => here.get(sha256) ?? `${address}/${sha256}?${query}`,
     async add(photo) {
       await (await store()).add(photo);
       await reread();
