@@ -14,6 +14,7 @@ import { daySheetText } from '#lib/shoot/day-sheet-text';
 import { likelyDay } from '#lib/shoot/likely';
 import { dayPlan } from '#lib/shoot/plan-day';
 import { solveDay } from '#lib/shoot/solve-day';
+import { shoppingCsv } from '#lib/shopping/shopping-csv';
 import { shoppingList } from '#lib/shopping/shopping-list';
 import { shoppingText } from '#lib/shopping/shopping-text';
 
@@ -39,6 +40,7 @@ export function outputs(file: EpisodeFile, clock: SheetClock): Outputs {
     ['figures.json', stableJson(figuresData(file, figures, clock))],
     ['shopping.json', stableJson(shopping)],
     ['shopping.txt', shoppingText(shopping)],
+    ['shopping.csv', shoppingCsv(shopping)],
     ['description.txt', `${description(file, figures).text}\n`],
   ]);
   if (file.day) {

@@ -3,6 +3,7 @@ import type { Food } from '#lib/foods/food';
 import { sourceText } from '#lib/safety/caution';
 import { useBy as lastDayOf } from '#lib/safety/cold-storage';
 import { keepsInFridge } from '#lib/safety/keeps-in-fridge';
+import type { CountedLot } from '#lib/shopping/counted-stock';
 import type { LaterUse } from '#lib/shopping/list-types';
 
 /** Until when what is left of a food is used, and why. */
@@ -29,6 +30,13 @@ export function restKeeps(
   const chart = keepsInFridge(food);
   if (!chart) return { lastDay: null, why: null };
   return { lastDay: lastDayOf(filmedOn, chart.refrigerator), why: sourceText(chart.source) };
+}
+
+/** The earlier of two last days: of a rest that was in stock, its lot's own last day counts too. */
+export function earlierOf(keeping: Keeping, lots: readonly CountedLot[]): Keeping {
+  const last = lots.at(-1)?.lastDay ?? null;
+  if (last === null || (keeping.lastDay !== null && keeping.lastDay <= last)) return keeping;
+  return { lastDay: last, why: 'the last day of what is in stock' };
 }
 
 /** The planned uses that a rest still serves: those up to its last day; all where nobody knows how long it keeps. */

@@ -3,10 +3,16 @@ import { dishesOf } from '#lib/episode/context';
 import type { EpisodeFile, Pack, StockLot } from '#lib/episode/schema';
 import type { PantryFood } from '#lib/episode/stock-schema';
 import { countStock } from '#lib/shopping/counted-stock';
-import { restKeeps, usesWithin } from '#lib/shopping/leftover';
+import { earlierOf, restKeeps, usesWithin, type Keeping } from '#lib/shopping/leftover';
 import { costsOf, dishCosts, type Drift, type Rate } from '#lib/shopping/list-cost';
 import { laterUses, listNeeds, type ListNeeds } from '#lib/shopping/list-needs';
-import type { NeedRow, ShoppingItem, ShoppingList } from '#lib/shopping/list-types';
+import type {
+  LaterUse,
+  Leftover,
+  NeedRow,
+  ShoppingItem,
+  ShoppingList,
+} from '#lib/shopping/list-types';
 import { offersOf, type Offer } from '#lib/shopping/pack-offers';
 import { mostCommon, planPacks, type PackPlan } from '#lib/shopping/pack-plan';
 import { settled } from '#lib/units/print';
@@ -138,7 +144,8 @@ function shoppingItem(
       .sort()
       .at(-1) ?? null;
   const keeping = restKeeps(food, filmedOn, opened);
-  const uses = usesWithin(laterUses(later, food.id), keeping.lastDay);
+  const all = laterUses(later, food.id);
+  const uses = usesWithin(all, keeping.lastDay);
   const on = shared.drift.today;
   const packs = shared.packs.get(food.id) ?? [];
   const { offers, asks } = offersOf(food, packs, unit, { shopIds: shared.shopIds, on });
@@ -161,7 +168,8 @@ function shoppingItem(
     currency: plan?.currency ?? null,
     why: plan?.why ?? null,
     asks: wanted > 0 ? asks : [],
-    leftover: leftMg > 0 ? { mg: settled(leftMg), ...keeping, uses } : null,
+    leftover:
+      leftMg > 0 ? leftover(leftMg, plan ? keeping : earlierOf(keeping, stock.lots), all) : null,
     working,
     notes: [...new Set(working.map(({ shopNote }) => shopNote).filter(Boolean))],
     open: has
@@ -169,6 +177,10 @@ function shoppingItem(
       : working.filter((row) => row.mg === null && row.ml === null).map((row) => row.line),
   };
   return { item, rate: rateOf(plan, offers, unit, currency) };
+}
+
+function leftover(mg: number, keeping: Keeping, all: readonly LaterUse[]): Leftover {
+  return { mg: settled(mg), ...keeping, uses: usesWithin(all, keeping.lastDay) };
 }
 
 /** What a milligram costs: as bought, else at the cheapest offer in the list's currency. */

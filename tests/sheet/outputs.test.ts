@@ -32,6 +32,7 @@ describe('outputs of the demo', () => {
       'figures.json',
       'risk.json',
       'shooting-order.json',
+      'shopping.csv',
       'shopping.json',
       'shopping.txt',
     ]);
@@ -44,6 +45,7 @@ describe('outputs of the demo', () => {
   it.each([
     'description.txt',
     'shopping.txt',
+    'shopping.csv',
     'day-sheet.txt',
     'day-sheet.csv',
     'evening-before.txt',

@@ -378,3 +378,20 @@ describe('the words of a list', () => {
     expect(first && buyText(first, 'us')).toBe('3.6 oz');
   });
 });
+
+describe('leftovers', () => {
+  it('of what was in stock are used by their own last day, of what was bought by how it keeps opened', () => {
+    const pantry = [said({ opened: { days: 5, source: '' } })];
+    const day = onDay('2026-03-02');
+    const stock = [lot('a', 300_000, { useBy: '2026-03-04' })];
+    const inStock = listOf(100, { stock, pantry, day }).item.leftover;
+    expect(inStock).toMatchObject({ mg: 200_000, lastDay: '2026-03-04' });
+    const bought = listOf(100, { packs: [pack('p', 250_000, 99)], pantry, day }).item.leftover;
+    expect(bought).toMatchObject({
+      mg: 150_000,
+      lastDay: '2026-03-07',
+      why: 'keeps 5 days opened (as you said)',
+    });
+    expect(listOf(100).item.leftover).toBeNull();
+  });
+});
