@@ -10,7 +10,6 @@ import type { newFoodForm } from './schema';
 
 type NewFood = z.output<typeof newFoodForm>;
 type Label = NewFood['label'];
-type NewPack = NonNullable<NewFood['pack']>;
 
 /**
  * A version from what a label says. What cannot be is told with its field; where a reason to keep it was
@@ -41,12 +40,11 @@ export function versionFromLabel(
   return ok({ ...version, kept: codes.map((code) => ({ code, reason: keepReason })) });
 }
 
-/** A new own food with its first version, declared allergens, pack and price. */
+/** A new own food with its first version and declared allergens. */
 export function newFoodEdits(
-  { name, section, allergens, pack }: NewFood,
+  { name, section, allergens }: NewFood,
   version: FoodVersion,
   at: Date,
-  today: string,
 ): { readonly foodId: string; readonly edits: Edit[] } {
   const food: Food = {
     id: uuid(),
@@ -64,7 +62,6 @@ export function newFoodEdits(
     { op: 'create', entity: 'Food', row: rows.Food },
     { op: 'create', entity: 'FoodVersion', row: rows.FoodVersion },
     ...rows.AllergenFact.map((row): Edit => ({ op: 'create', entity: 'AllergenFact', row })),
-    ...(pack ? packEdits(food.id, pack, today) : []),
   ];
   return { foodId: food.id, edits };
 }
@@ -84,22 +81,5 @@ export function readAgainEdits(food: Food, version: FoodVersion): Edit[] {
       entity: 'FoodMeasure',
       row: { ...measure, id: uuid(), versionId: version.id, position },
     })),
-  ];
-}
-
-/** A pack of a food, and the price that was seen today. */
-export function packEdits(foodId: string, { price, ...pack }: NewPack, today: string): Edit[] {
-  const packId = uuid();
-  return [
-    { op: 'create', entity: 'Pack', row: { id: packId, foodId, gtin: null, ...pack } },
-    ...(price
-      ? [
-          {
-            op: 'create' as const,
-            entity: 'Price' as const,
-            row: { id: uuid(), packId, shopId: null, ...price, seenOn: today, offer: false },
-          },
-        ]
-      : []),
   ];
 }

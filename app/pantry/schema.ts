@@ -12,9 +12,10 @@ import { panelNutrients } from '#lib/foods/label-panel';
 import { readCell } from '#lib/foods/read-cell';
 import { NUTRIENTS } from '#lib/foods/nutrients';
 import { readPrintedGrams } from '#lib/units/read-typed';
-import { grams, optionalDate, optionalText, requiredText, revision, rowId } from '../_forms/fields';
-import { optionalMoney, optionalNumber } from '../_forms/number-fields';
+import { optionalText, requiredText, revision, rowId } from '../_forms/fields';
+import { optionalNumber } from '../_forms/number-fields';
 import { CONTAINS, MAY, SECOND, VALUE } from './field-names';
+import { packOf, packTexts } from './pack-schema';
 import { refuseOf, refuseTexts } from './refuse-schema';
 
 const section = z.enum(SECTIONS, { error: 'Choose where it stands in a shop.' });
@@ -114,44 +115,6 @@ function labelOf(sent: LabelSent, context: z.RefinementCtx) {
   };
 }
 
-const packTexts = {
-  packName: optionalText(160),
-  packG: grams,
-  packMl: optionalNumber(0, 1_000_000),
-  packDrained: grams,
-  price: optionalMoney,
-  currency: z
-    .string()
-    .trim()
-    .toUpperCase()
-    .regex(/^([A-Z]{3})?$/, 'Write the currency as its three letters: USD, EUR, DKK.')
-    .default(''),
-};
-
-type PackSent = z.output<z.ZodObject<typeof packTexts>>;
-
-function packOf(sent: PackSent, context: z.RefinementCtx, name: string) {
-  const { packName, packG, packMl, packDrained, price, currency } = sent;
-  if (packG === null && packMl === null) {
-    if (price !== null || packDrained !== null) {
-      const message = 'Say what the pack holds, in grams or millilitres.';
-      context.addIssue({ code: 'custom', path: ['packG'], message });
-    }
-    return null;
-  }
-  if (price !== null && currency === '') {
-    const message = 'Say the currency of the price: USD, EUR, DKK.';
-    context.addIssue({ code: 'custom', path: ['currency'], message });
-  }
-  return {
-    name: packName || name,
-    netMg: packG?.valueMg ?? null,
-    netMl: packMl,
-    drainedMg: packDrained?.valueMg ?? null,
-    price: price === null ? null : { minor: price, currency },
-  };
-}
-
 interface SaidAllergen {
   readonly allergen: Allergen;
   readonly standing: 'declared' | 'mayContain';
@@ -202,20 +165,6 @@ export const foodForm = z.object({
 
 export const removeFoodForm = z.object({ foodId: rowId, rev: revision });
 
-export const packForm = z
-  .object({ foodId: rowId, foodName: optionalText(240), ...packTexts })
-  .transform((sent, context) => {
-    const pack = packOf(sent, context, sent.foodName);
-    if (!pack) {
-      const message = 'Say what the pack holds, in grams or millilitres.';
-      context.addIssue({ code: 'custom', path: ['packG'], message });
-      return z.NEVER;
-    }
-    return { foodId: sent.foodId, pack };
-  });
-
-export const removePartForm = z.object({ foodId: rowId, partId: rowId, rev: revision });
-
 export const allergenForm = z.object({
   foodId: rowId,
   allergen: z.enum(ALLERGENS, { error: 'Choose an allergen.' }),
@@ -223,21 +172,3 @@ export const allergenForm = z.object({
     error: 'Choose what the label says.',
   }),
 });
-
-const amount = grams.transform((mass, context) => {
-  if (mass && mass.lowMg === mass.highMg) return mass.valueMg;
-  const message = mass ? 'Write one amount in grams, without a range.' : 'Say how many grams.';
-  context.addIssue({ code: 'custom', message });
-  return z.NEVER;
-});
-
-const lotTexts = { place: optionalText(80), useBy: optionalDate, openedOn: optionalDate };
-
-export const newLotForm = z.object({ foodId: rowId, ...lotTexts, grams: amount });
-export const lotForm = z.object({ lotId: rowId, rev: revision, ...lotTexts });
-export const moveForm = z.object({
-  lotId: rowId,
-  kind: z.enum(['bought', 'counted', 'used', 'thrownAway'], { error: 'Choose what happened.' }),
-  grams: amount,
-});
-export const removeLotForm = z.object({ lotId: rowId, rev: revision });

@@ -12,7 +12,7 @@ import { readKitchen } from '#lib/store/read-kitchen';
 import { write } from '#lib/store/write';
 import { parseThenAct } from '../_forms/parse-then-act';
 import type { FormState } from '../_ui/form/form-state';
-import { removePartForm } from './schema';
+import { removePartForm } from './pack-schema';
 import { ownYieldEdits } from './yield-edits';
 import { yieldForm } from './yield-schema';
 

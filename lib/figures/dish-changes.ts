@@ -1,8 +1,8 @@
 import type { Nutrient } from '#lib/foods/nutrients';
 import type { EpisodeFile } from '#lib/episode/schema';
-import { episodeFigures } from '#lib/figures/episode-figures';
-import type { Figure } from '#lib/figures/figure';
-import { printFigure } from '#lib/figures/print-figure';
+import { episodeFigures, type Figures } from '#lib/figures/episode-figures';
+import type { Figure, MissingPart } from '#lib/figures/figure';
+import { missingText, printFigure } from '#lib/figures/print-figure';
 
 /** One number of a dish before a change and after it, as printed. */
 export interface NumberChange {
@@ -19,6 +19,8 @@ export interface DishChange {
   readonly title: string;
   /** Numbers of the whole dish; where the digits shown stay, their ranges. */
   readonly numbers: readonly NumberChange[];
+  /** What is missing after it and was not before: `'no grams for 3 teaspoons mustard'`; null where nothing is. */
+  readonly lacks: string | null;
 }
 
 /**
@@ -38,8 +40,17 @@ export function dishChanges(before: EpisodeFile, after: EpisodeFile): readonly D
       const [old, fresh] = [whole[nutrient], other?.[nutrient]];
       return old && fresh && !alike(old, fresh) ? [change(nutrient, old, fresh)] : [];
     });
-    return numbers.length === 0 ? [] : [{ segmentId, title, numbers }];
+    if (numbers.length === 0) return [];
+    return [{ segmentId, title, numbers, lacks: lacking(whole, other ?? {}) }];
   });
+}
+
+function lacking(old: Figures, fresh: Figures): string | null {
+  const key = ({ lineId, reason }: MissingPart) => `${lineId} ${reason}`;
+  const parts = (of: Figures) => Object.values(of).flatMap(({ missing }) => missing);
+  const before = new Set(parts(old).map(key));
+  const added = parts(fresh).filter((part) => !before.has(key(part)));
+  return added.length === 0 ? null : missingText(added);
 }
 
 /** Sums in another order differ in their last bits; a printed digit is far above (common practice, no source). */

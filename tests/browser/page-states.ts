@@ -93,6 +93,23 @@ const ownLabel =
     await unfold(page);
   };
 
+/** The food that the label stands beside, chosen as the one that it is: what merging the two would change. */
+const mergeForeseen = async (page: Page) => {
+  await ownLabel('/merge?q=mustard+prepared+yellow')(page);
+  await page
+    .getByRole('link', { name: /^Mustard, prepared, yellow/ })
+    .first()
+    .click();
+  await expect(page.getByRole('heading', { name: 'What happens' })).toBeVisible();
+};
+
+/** A pack of nothing with a number that is none: refused. */
+const packRefused = async (page: Page) => {
+  await ownLabel()(page);
+  await page.locator('#pack [name="gtin"]').fill('6291041500214');
+  await refusedFor('pack', 'packG', '0')(page);
+};
+
 /** Peel and trim of more than all: refused. */
 const trimRefused = async (page: Page) => {
   await ownLabel()(page);
@@ -223,6 +240,11 @@ export const WITH_DEMO: readonly PageState[] = [
   { name: 'own food, all open', path: '/pantry', enter: ownLabel(), byDay: true },
   { name: 'own food, its label again', path: '/pantry', enter: ownLabel('/again'), byDay: true },
   { name: 'own food, a photo refused', path: '/pantry', enter: photoRefused, byDay: true },
+  { name: 'own food, a pack refused', path: '/pantry', enter: packRefused, byDay: true },
+  { name: 'own food, where it is used', path: '/pantry', enter: ownLabel('/uses') },
+  { name: 'own food, its readings', path: '/pantry', enter: ownLabel('/readings'), byDay: true },
+  { name: 'own food, which it is', path: '/pantry', enter: ownLabel('/merge'), byDay: true },
+  { name: 'own food, merged', path: '/pantry', enter: mergeForeseen },
   { name: 'own food, peel and trim refused', path: '/pantry', enter: trimRefused, byDay: true },
   { name: 'kitchen, all open', path: '/kitchen', enter: unfold },
   {
@@ -272,6 +294,8 @@ export const PRINTED: readonly PageState[] = [
   { name: 'on the day', path: './day/live' },
   { name: 'after the day', path: './day/after' },
   { name: 'shopping', path: './shopping' },
+  { name: 'pantry', path: '/pantry' },
+  { name: 'food', path: FOOD },
   { name: 'publish', path: './publish' },
 ];
 

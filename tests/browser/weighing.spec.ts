@@ -200,9 +200,10 @@ test('a food keeps its cooked weights, and an own food its peel and trim', async
   await part.getByRole('button', { name: /^Take out the cooked weight oven/ }).press('Enter');
   await expect(part).not.toContainText('your last cook');
 
-  await page.goto('/pantry');
-  await page.locator('main a[href*="/pantry/foods/0"]').last().press('Enter');
+  await page.goto('/pantry?q=Brinkleaf');
+  await page.getByRole('link', { name: 'Brinkleaf grainy mustard' }).first().press('Enter');
   const refuse = page.getByRole('region', { name: 'Peel and trim' });
+  await refuse.getByText('What comes off before it counts').press('Enter');
   await refuse.getByLabel('What it is').fill('bone');
   await refuse.getByRole('button', { name: 'Save peel and trim' }).press('Enter');
   await expect(refuse.getByLabel('Peel and trim, %')).toHaveAttribute('aria-invalid', 'true');

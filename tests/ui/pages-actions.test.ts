@@ -10,7 +10,11 @@ import { readKitchen } from '#lib/store/read-kitchen';
 import { readLocks } from '#lib/store/read-locks';
 import { readLot } from '#lib/store/read-lot';
 import { readLastLabelRule } from '#lib/store/read-last-label-rule';
+import { priceWords } from '#lib/shopping/price-words';
 import { readPantry } from '#lib/store/read-pantry';
+import { readPrices } from '#lib/store/read-prices';
+import { readShopNames } from '#lib/store/read-shops';
+import { readSaidOfFood } from '#lib/store/say-of-food';
 import {
   addLink,
   addShot,
@@ -46,15 +50,22 @@ import {
 import {
   addAllergen,
   addFood,
-  addLot,
-  addPack,
   keepSameLabel,
-  moveStock,
   readLabelAgain,
   saveFood,
-  saveLot,
   takeBackReading,
 } from '../../app/pantry/actions';
+import { addPack, addPrice } from '../../app/pantry/pack-actions';
+import {
+  addLot,
+  answerStock,
+  emptyLot,
+  keepsOpen,
+  moveStock,
+  noneLeft,
+  openLot,
+  saveLot,
+} from '../../app/pantry/stock-actions';
 import { withFreshDatabase, AT } from '../store/database';
 import { demoFile, send } from './page-support';
 
@@ -499,7 +510,8 @@ describe('the pantry by its forms', () => {
 
   test('stock is a ledger: moves add up, and no more is taken than is there', async () => {
     const put = await send(addLot, { foodId, grams: '500', place: 'fridge', useBy: '2026-12-20' });
-    const lotId = put.href.replace('/pantry#row-', '');
+    expect(put.href).toContain(`/pantry/foods/${foodId}#row-`);
+    const lotId = put.href.split('#row-')[1] ?? '';
     await send(moveStock, { lotId, kind: 'used', grams: '120' });
     await send(moveStock, { lotId, kind: 'counted', grams: '400' });
     const over = await send(moveStock, { lotId, kind: 'thrownAway', grams: '401' });
@@ -517,6 +529,81 @@ describe('the pantry by its forms', () => {
     await send(saveLot, { lotId, rev: row?.rev ?? 0, place: 'door', useBy: '', openedOn: '' });
     expect(await readLot(lotId)).toMatchObject({ place: 'door', useBy: null });
     expect((await readLot(lotId))?.moves).toHaveLength(3);
+  });
+
+  test('a lot is opened, used up and thrown away by one press; a use-by before the opening is refused', async () => {
+    const lot = { foodId, grams: '300', place: 'door', useBy: '2020-01-02' };
+    const wrong = await send(addLot, { ...lot, openedOn: '2020-01-03' });
+    expect(wrong.state.problems).toMatchObject([{ path: 'useBy' }]);
+    expect(wrong.state.problems[0]?.message).toContain('Opened on Fri 3 Jan');
+    expect(wrong.state.typed).toMatchObject({ grams: '300' });
+    const past = (await send(addLot, lot)).href.split('#row-')[1] ?? '';
+    const opened = await send(openLot, { lotId: past, rev: '1' });
+    expect(opened.state.problems[0]?.message).toContain('is past');
+    const fresh = (await send(addLot, { ...lot, useBy: '' })).href.split('#row-')[1] ?? '';
+    await send(openLot, { lotId: fresh, rev: '1' });
+    expect((await readLot(fresh))?.openedOn).toMatch(/^20\d\d-/);
+    await send(emptyLot, { lotId: fresh, kind: 'used' });
+    await send(emptyLot, { lotId: past, kind: 'thrownAway' });
+    // Pressed twice, nothing more is taken.
+    await send(emptyLot, { lotId: past, kind: 'thrownAway' });
+    const moves = async (id: string) => (await readLot(id))?.moves.map((move) => move.deltaMg);
+    expect(await moves(fresh)).toEqual([300_000, -300_000]);
+    expect(await moves(past)).toEqual([300_000, -300_000]);
+  });
+
+  test('a food is said to be there, not enough or not there; none left empties its lots', async () => {
+    const said = async () => (await readSaidOfFood(foodId))?.answer?.is;
+    expect(await said()).toBeUndefined();
+    for (const answer of ['have', 'notEnough', 'none', 'have']) {
+      expect((await send(answerStock, { foodId, answer })).state.problems).toEqual([]);
+      expect(await said()).toBe(answer);
+    }
+    expect((await send(answerStock, { foodId, answer: 'maybe' })).state.problems).toHaveLength(1);
+    await send(keepsOpen, { foodId, openedDays: '5', openedSource: 'the carton' });
+    expect((await readSaidOfFood(foodId))?.opened).toEqual({ days: 5, source: 'the carton' });
+    expect(await said()).toBe('have');
+    await send(keepsOpen, { foodId, openedDays: '' });
+    expect((await readSaidOfFood(foodId))?.opened).toBeNull();
+    await send(noneLeft, { foodId });
+    expect(await said()).toBe('none');
+    const lots = (await readPantry()).rows.filter(({ lot }) => lot.foodId === foodId);
+    expect(lots.map(({ lot }) => lotMg(lot))).toEqual(lots.map(() => 0));
+  });
+
+  test('packs and prices keep their shop, day and offer; sizes and dates that cannot be are told', async () => {
+    const pack = { foodId, foodName: 'Skerry', packG: '400', packDrained: '240', gtin: '' };
+    const seen = { price: '5', currency: 'usd', shop: 'Quay market', seenOn: '2026-01-05' };
+    const offer = { offerCount: '3', offerMost: '2', offerUntil: '2026-01-12' };
+    const added = await send(addPack, { ...pack, ...seen, ...offer });
+    expect(added.state.problems).toEqual([]);
+    const price = (await readPrices(foodId)).find(({ shopName }) => shopName !== null);
+    expect(price).toMatchObject({
+      shopName: 'Quay market',
+      price: { minor: 500, count: 3, most: 2, until: '2026-01-12', seenOn: '2026-01-05' },
+    });
+    expect(price && priceWords(price.price, price.shopName)).toBe(
+      '3 for USD 5.00, Quay market, seen Mon 5 Jan, at most 2 times, until 12 Jan',
+    );
+    // The same shop in other letters is the same shop.
+    await send(addPrice, { packId: price?.packId ?? '', ...seen, shop: 'QUAY market', price: '2' });
+    expect(new Set((await readPrices(foodId)).map((each) => each.price.shopId)).size).toBe(2);
+    expect((await readShopNames()).map(({ name }) => name)).toEqual(['Quay market']);
+
+    const faults = async (sent: Record<string, string>) =>
+      (await send(addPack, { ...pack, ...sent })).state.problems.map(({ path }) => path);
+    expect(await faults({ packG: '0', packDrained: '' })).toEqual(['packG']);
+    expect(await faults({ packMl: '0' })).toEqual(['packMl']);
+    expect(await faults({ packDrained: '401' })).toEqual(['packDrained']);
+    expect(await faults({ price: '-2', currency: 'USD' })).toEqual(['price']);
+    expect(await faults({ price: '2', currency: '' })).toEqual(['currency']);
+    expect(await faults({ shop: 'Quay market' })).toEqual(['price']);
+    expect(await faults({ packG: '', packMl: '500', packDrained: '', packStep: '50' })).toEqual([
+      'packG',
+    ]);
+    expect(await faults({ ...seen, seenOn: '2126-01-01' })).toEqual(['seenOn']);
+    expect(await faults({ ...seen, offerUntil: '2026-01-04' })).toEqual(['offerUntil']);
+    expect(await faults({ ...seen, offerCount: '0' })).toEqual(['offerCount']);
   });
 });
 

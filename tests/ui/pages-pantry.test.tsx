@@ -8,13 +8,17 @@ import { cellShown, cellTyped, readCell } from '#lib/foods/read-cell';
 import { lotMg } from '#lib/shopping/shopping-list';
 import { moveDelta, signedGrams } from '#lib/shopping/stock-move';
 import { DEFAULT_KITCHEN } from '#lib/store/default-kitchen';
+import type { FoodInUse } from '#lib/store/read-foods-in-use';
+import { UNSAID_PACK } from '#lib/episode/unsaid';
+import { printGrams } from '#lib/units/print';
 import { KitchenView } from '../../app/kitchen/_components/kitchen-view';
+import { FoodList } from '../../app/pantry/_components/food-list';
 import { FoodView } from '../../app/pantry/_components/food-view';
+import { FoundFoods } from '../../app/pantry/_components/found-foods';
 import { LabelForm } from '../../app/pantry/_components/label-form';
 import { emptyLabel, labelTexts } from '../../app/pantry/_components/label-texts';
-import { LookUp } from '../../app/pantry/_components/look-up';
 import { NewFoodForm } from '../../app/pantry/_components/new-food-form';
-import { Stock } from '../../app/pantry/_components/stock';
+import { StockPart } from '../../app/pantry/_components/stock-part';
 import { mendValue, readMend, SECOND, VALUE } from '../../app/pantry/field-names';
 import { readAgainForm } from '../../app/pantry/schema';
 import { demoFile, words } from './page-support';
@@ -201,21 +205,84 @@ describe('the label form', () => {
 });
 
 describe('stock', () => {
-  const lots = demo.stock.map((lot) => ({ id: lot.id, rev: 1, foodName: lot.foodId, lot }));
+  const food: FoodInUse = {
+    id: 'food',
+    name: 'All lots of the demo',
+    section: 'other',
+    own: true,
+    lots: demo.stock,
+    packs: demo.packs,
+    said: null,
+    revs: {},
+  };
 
-  test('each lot shows its sum and its whole ledger', () => {
-    const page = <Stock lots={{ rows: lots, next: null }} editing={null} today="2026-12-10" />;
-    const markup = renderToStaticMarkup(page);
-    expect(markup.match(/ledger/g)).toHaveLength(lots.length);
-    const moves = demo.stock.flatMap((lot) => lot.moves);
-    for (const move of moves) expect(words(markup)).toContain(signedGrams(move.deltaMg));
+  test('each lot that has something left shows its sum and its whole ledger', () => {
+    const markup = renderToStaticMarkup(
+      <StockPart food={food} today="2026-12-10" lastDays={new Map()} keeps="Nobody says" />,
+    );
+    for (const lot of demo.stock) {
+      expect(words(markup)).toContain(`${printGrams(lotMg(lot))} g`);
+      for (const move of lot.moves) expect(words(markup)).toContain(signedGrams(move.deltaMg));
+    }
+    expect(markup.match(/What happened to/g)).toHaveLength(demo.stock.length);
+    expect(words(markup)).not.toContain('have it');
   });
 
-  test('what is past its use-by is said in words', () => {
-    const page = <Stock lots={{ rows: lots, next: 'x' }} editing={null} today="2030-01-01" />;
-    const text = words(renderToStaticMarkup(page));
-    expect(text).toContain(': past');
-    expect(text).toContain('Older lots');
+  test('a food without lots asks in three answers, and says which was given', () => {
+    const said = {
+      foodId: 'food',
+      answer: { is: 'notEnough' as const, on: '2026-12-05', remark: '' },
+      opened: null,
+    };
+    const none = { ...food, lots: [], said };
+    const markup = renderToStaticMarkup(
+      <StockPart food={none} today="2026-12-10" lastDays={new Map()} keeps="–" />,
+    );
+    expect(markup.match(/aria-pressed="true"/g)).toHaveLength(1);
+    expect(words(markup)).toContain('Not enough, you said on Sat 5 Dec.');
+    const unsaid = { ...none, said: null };
+    const asks = renderToStaticMarkup(
+      <StockPart food={unsaid} today="2026-12-10" lastDays={new Map()} keeps="–" />,
+    );
+    expect(asks).not.toContain('aria-pressed="true"');
+    expect(words(asks)).toContain('Nobody has said yet');
+  });
+
+  test('a food in use shows its last price, in its shop, and what is short', () => {
+    const pack = {
+      ...UNSAID_PACK,
+      id: 'p',
+      foodId: 'food',
+      name: 'Tub',
+      netMg: 450_000,
+      netMl: null,
+      drainedMg: null,
+      gtin: null,
+      price: { minor: 300, currency: 'USD', seenOn: '2026-12-01' },
+      prices: [
+        {
+          shopId: 'quay',
+          minor: 329,
+          currency: 'USD',
+          seenOn: '2026-12-05',
+          count: 1,
+          most: null,
+          until: null,
+        },
+      ],
+    };
+    const list = (
+      <FoodList
+        foods={{ rows: [{ ...food, lots: [], packs: [pack] }], next: 'x' }}
+        words=""
+        shops={new Map([['quay', 'Quay market']])}
+        short={new Map([['food', 'Short of 120 g for Sat 12 Dec']])}
+      />
+    );
+    const text = words(renderToStaticMarkup(list));
+    expect(text).toContain('Tub: USD 3.29, Quay market, seen Sat 5 Dec');
+    expect(text).toContain('Short of 120 g');
+    expect(text).toContain('More foods');
   });
 
   test('a move adds, takes or sets right, and never takes more than is there', () => {
@@ -253,7 +320,7 @@ describe('stock', () => {
 });
 
 test('a look-up that finds nothing says what to do', () => {
-  const text = words(renderToStaticMarkup(<LookUp query="xyzzy" found={[]} />));
+  const text = words(renderToStaticMarkup(<FoundFoods query="xyzzy" found={[]} />));
   expect(text).toContain('Nothing fits “xyzzy”');
 });
 

@@ -5,9 +5,9 @@ import { Button } from '../../_ui/button';
 import { ChoiceField, TextField, type Choice } from '../../_ui/form/field';
 import { ALLERGENS } from '#lib/foods/food-lists';
 import { ALLERGEN_WORDS } from '#lib/publish/allergen-list';
-import { addAllergen, addLot, addPack, saveFood } from '../actions';
+import { addAllergen, saveFood } from '../actions';
+import { addLot } from '../stock-actions';
 import { SECTION_CHOICES } from './new-food-form';
-import { PackFields, PACK_FIELDS } from './pack-fields';
 
 interface OfFood {
   readonly foodId: string;
@@ -35,23 +35,6 @@ export function FoodForm({
             state={state}
           />
           <Button>Save</Button>
-        </div>
-      )}
-    </FormFrame>
-  );
-}
-
-/** A further pack of a food, with its price. */
-export function PackForm({ foodId, foodName }: OfFood & { readonly foodName: string }) {
-  const form = 'pack';
-  return (
-    <FormFrame id={form} action={addPack} fields={PACK_FIELDS} hidden={{ foodId, foodName }}>
-      {(state) => (
-        <div className="grid gap-4">
-          <PackFields form={form} state={state} />
-          <div>
-            <Button>Add the pack</Button>
-          </div>
         </div>
       )}
     </FormFrame>

@@ -1,11 +1,10 @@
 'use client';
 
-import Link from 'next/link';
 import { FormFrame } from '../../_forms/form-frame';
 import { Button } from '../../_ui/button';
 import { ChoiceField, TextField, type Choice } from '../../_ui/form/field';
 import type { StockLot } from '#lib/episode/schema';
-import { moveStock, saveLot } from '../actions';
+import { moveStock, saveLot } from '../stock-actions';
 
 const MOVES: readonly Choice[] = [
   { value: 'used', words: 'used' },
@@ -77,12 +76,7 @@ export function LotForm({ lot, rev }: LotProps) {
             initial={lot.openedOn ?? ''}
             control={{ type: 'date' }}
           />
-          <span className="flex flex-wrap items-center gap-3">
-            <Button>Save</Button>
-            <Link href={`/pantry#row-${lot.id}`} className="link">
-              Close
-            </Link>
-          </span>
+          <Button>Save</Button>
         </div>
       )}
     </FormFrame>
