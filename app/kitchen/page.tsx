@@ -3,6 +3,7 @@ import { ButtonForm } from '../_forms/button-form';
 import { EmptyState } from '../_ui/empty-state';
 import { SlateHead } from '../_ui/slate-head';
 import { readKitchen } from '#lib/store/read-kitchen';
+import { readShopWalks } from '#lib/store/read-shop-walks';
 import { makeKitchen } from './actions';
 import { KitchenView } from './_components/kitchen-view';
 
@@ -11,7 +12,8 @@ export const metadata: Metadata = { title: 'Kitchen' };
 export default async function KitchenPage() {
   const stored = await readKitchen();
   if (stored) {
-    return <KitchenView stored={stored} zones={['UTC', ...Intl.supportedValuesOf('timeZone')]} />;
+    const zones = ['UTC', ...Intl.supportedValuesOf('timeZone')];
+    return <KitchenView stored={stored} zones={zones} shops={await readShopWalks()} />;
   }
   return (
     <>

@@ -15,9 +15,11 @@ import type {
 } from '#lib/shopping/list-types';
 import { offersOf, type Offer } from '#lib/shopping/pack-offers';
 import { mostCommon, planPacks, type PackPlan } from '#lib/shopping/pack-plan';
+import { sectionsInOrder } from '#lib/shopping/walk';
 import { settled } from '#lib/units/print';
 
 export { lotMg } from '#lib/shopping/counted-stock';
+export { sectionsInOrder } from '#lib/shopping/walk';
 export type * from '#lib/shopping/list-types';
 
 export interface ListOptions {
@@ -215,11 +217,6 @@ function sumKnown(values: readonly (number | null)[]): number | null {
 function walkOf(shops: EpisodeFile['shops']): readonly Section[] {
   const [shop, second] = shops;
   return shop && !second ? sectionsInOrder(shop.sections) : SECTIONS;
-}
-
-/** All sections: those named in their order, then the others. */
-export function sectionsInOrder(named: readonly Section[]): readonly Section[] {
-  return [...new Set([...named, ...SECTIONS])];
 }
 
 function inWalkingOrder(sections: readonly Section[]) {

@@ -4,6 +4,7 @@ import { SlateHead } from '../../_ui/slate-head';
 import type { Kitchen, Oven } from '#lib/episode/schema';
 import { DEFAULT_KITCHEN } from '#lib/store/default-kitchen';
 import type { StoredKitchen } from '#lib/store/read-kitchen';
+import type { StoredShop } from '#lib/store/read-shop-walks';
 import { printCelsius } from '#lib/units/print';
 import { gramsText } from '#lib/units/read-quantity';
 import { minutesTyped } from '#lib/units/read-typed';
@@ -11,11 +12,13 @@ import { removeChange, removeOven, removeScale } from '../actions';
 import { SPREAD_KINDS } from '../schema';
 import { Appliances, Counts } from './appliances';
 import { HouseShots } from './house-shots';
+import { Shops } from './shops';
 import { ChangeForm, KitchenForm, OvenForm, ScaleForm, SpreadsForm } from './kitchen-forms';
 
 interface Props {
   readonly stored: StoredKitchen;
   readonly zones: readonly string[];
+  readonly shops?: readonly StoredShop[];
 }
 
 const SPREAD_WORDS: Readonly<Record<(typeof SPREAD_KINDS)[number], string>> = {
@@ -28,7 +31,7 @@ const SPREAD_WORDS: Readonly<Record<(typeof SPREAD_KINDS)[number], string>> = {
 };
 
 /** The kitchen: where it is, its ovens with what was measured of them, its scales, its measures by eye. */
-export function KitchenView({ stored, zones }: Props) {
+export function KitchenView({ stored, zones, shops = [] }: Props) {
   const { kitchen, revs } = stored;
   const [newOven] = DEFAULT_KITCHEN.ovens;
   return (
@@ -84,6 +87,13 @@ export function KitchenView({ stored, zones }: Props) {
         intro="What you get of each dish, in your own list. The filming day offers to add them to a dish by one press, each at its step."
       >
         <HouseShots {...stored} />
+      </Section>
+      <Section
+        id="shops"
+        title="Shops"
+        intro="Your shopping list follows the order in which you walk through a shop. Prices are kept with a food in the pantry, by shop."
+      >
+        <Shops {...stored} shops={shops} />
       </Section>
       <Section
         id="scales"
