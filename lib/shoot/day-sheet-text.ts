@@ -78,6 +78,7 @@ function rowLines(file: DayFile, row: DaySheetRow): string[] {
       : '';
   const burners =
     entry.burners === 0 ? '' : `, ${entry.burners} burner${entry.burners === 1 ? '' : 's'}`;
+  const appliance = row.appliance === null ? '' : `, ${row.appliance}`;
   const segment =
     row.segmentTitle === null || entry.kind !== 'step' ? '' : ` (${row.segmentTitle})`;
   const start = `${clockSpan(entry.startMin, entry.endMin).padEnd(CLOCK_WIDTH)} ${marks(row).padEnd(5)}`;
@@ -87,7 +88,7 @@ function rowLines(file: DayFile, row: DaySheetRow): string[] {
     ...row.remarks.map((remark) => `! ${remark}`),
   ];
   return [
-    ...wrapText(`${entry.title}${segment}${where}${burners}`, WIDTH, start, INDENT),
+    ...wrapText(`${entry.title}${segment}${where}${burners}${appliance}`, WIDTH, start, INDENT),
     ...further.flatMap((text) => wrapText(text, WIDTH, INDENT, `${INDENT}  `)),
   ];
 }

@@ -31,6 +31,8 @@ export interface DaySheetRow {
   readonly entry: PlanEntry;
   readonly columnIds: readonly string[];
   readonly segmentTitle: string | null;
+  /** The appliance that it runs in, by name. */
+  readonly appliance: string | null;
   readonly shots: readonly Shot[];
   readonly inside: InsideTemperature | null;
   readonly note: string;
@@ -88,6 +90,7 @@ export function daySheet(given: DayFile, plan: ShootPlan): DaySheet {
       entry,
       columnIds: columnsOf(entry),
       segmentTitle: facts.segments.find((segment) => segment.id === entry.segmentId)?.title ?? null,
+      appliance: facts.appliances.find(({ id }) => id === found?.step.applianceId)?.name ?? null,
       shots: (found?.segment.shots ?? []).filter((shot) => shot.stepId === found?.step.id),
       inside: reached,
       note: found?.step.note ?? '',

@@ -121,12 +121,15 @@ function counted(count: number, one: string, several = `${one}s`): string {
 }
 
 /**
- * Where an entry of the plan takes place: `'hands'`, `'The one oven 220 °C'`, `'by itself'`, several with a plus.
+ * Where an entry of the plan takes place: `'hands'`, `'The one oven 220 °C'`, `'Microwave'`, `'by itself'`, several with a
+ * plus.
+ * @param appliance the name of the one that it runs in
  */
 export function placeWords(
   entry: PlanEntry,
   ovens: readonly Pick<Oven, 'id' | 'name'>[],
   region: Episode['region'],
+  appliance: string | null,
 ): string {
   const oven = ovens.find(({ id }) => id === entry.ovenId);
   const heat = entry.milliC === null ? '' : ` ${degreesText(entry.milliC, region)}`;
@@ -134,6 +137,7 @@ export function placeWords(
     ...(entry.hands ? ['hands'] : []),
     ...(oven ? [`${oven.name}${heat}`] : []),
     ...(entry.burners > 0 ? [counted(entry.burners, 'burner')] : []),
+    ...(appliance === null ? [] : [appliance]),
   ];
   return words.length === 0 ? 'by itself' : words.join(' + ');
 }

@@ -154,6 +154,7 @@ export const SKILLET: Segment = {
     }),
     step('step-skillet-plate', 'Plate it and show it hot', 'shoot', [4, 6, 12], {
       onCamera: true,
+      contact: 'readyToEat',
       daylight: true,
     }),
     step('step-skillet-number', 'Say the number over the plate', 'talk', [2, 4, 8], {
@@ -204,6 +205,13 @@ export const SKILLET: Segment = {
       'step-skillet-plate',
       'close, for the sound',
       6,
+    ),
+    shot(
+      'shot-skillet-still',
+      'Untouched, for the thumbnail',
+      'step-skillet-plate',
+      'a little above',
+      3,
     ),
   ],
   talkingPoints: [

@@ -52,13 +52,6 @@ export const DAY_LINKS: readonly StepLink[] = [
     'hello comes before the first plate: the light must match',
   ),
   link(
-    'link-raw-last',
-    'step-loaf-clean',
-    'step-skyr-layer',
-    {},
-    'ready-to-eat pots only on a clean bench',
-  ),
-  link(
     'link-outro-eaten',
     'step-skyr-eat',
     'step-outro-slate',

@@ -7,6 +7,7 @@ export const CREATOR: EpisodeFile['creator'] = { id: 'creator-runa', name: 'Runa
 
 export const SCALE = { flat: 'scale-flat', fine: 'scale-fine' } as const;
 export const OVEN = 'oven-main';
+export const MICROWAVE = 'appliance-microwave';
 
 /** Her kitchen above the boat shed in Skellinghavn, an invented harbour town on a real time zone. */
 export const KITCHEN: Kitchen = {
@@ -39,6 +40,25 @@ export const KITCHEN: Kitchen = {
       heatSPerC: 4,
       coolSPerC: 13,
     },
+  ],
+  appliances: [{ id: MICROWAVE, name: 'Microwave', places: 1 }],
+  cleanDownS: minutes(6),
+  houseShots: [
+    {
+      id: 'house-scale',
+      title: 'Scale display',
+      moment: 'onTheScale',
+      framing: 'close',
+      lengthS: 3,
+    },
+    {
+      id: 'house-still',
+      title: 'Untouched, for the thumbnail',
+      moment: 'still',
+      framing: 'a little above',
+      lengthS: 3,
+    },
+    { id: 'house-number', title: 'The number', moment: 'number', framing: 'face', lengthS: 8 },
   ],
   scales: [
     { id: SCALE.flat, name: 'Flat scale, 1 g', resolutionMg: 1000, accuracyPpm: 2000 },

@@ -1,6 +1,6 @@
 import type { Segment, StepLink } from '#lib/episode/schema';
 import { UNSAID_SEGMENT } from '#lib/episode/unsaid';
-import { OVEN, SCALE } from '#seed/demo/kitchen';
+import { MICROWAVE, OVEN, SCALE } from '#seed/demo/kitchen';
 import { LABEL } from '#seed/demo/label-foods';
 import { FOOD } from '#seed/demo/reference-foods';
 import {
@@ -106,9 +106,17 @@ export const SKYR: Segment = {
       racks: 1,
       oven: { ovenId: OVEN, milliC: celsius(160) },
     }),
-    step('step-skyr-berries', 'Warm the berries', 'cook', [5, 6, 9], { burners: 1 }),
+    step('step-skyr-thaw', 'Berries into the fridge to thaw', 'prep', [1, 2, 3], {
+      evening: true,
+      note: 'In their own bowl, on the lowest shelf.',
+    }),
+    step('step-skyr-berries', 'Warm the berries', 'cook', [3, 4, 6], {
+      hands: false,
+      applianceId: MICROWAVE,
+    }),
     step('step-skyr-layer', 'Weigh the skyr, layer four pots', 'prep', [7, 9, 14], {
       onCamera: true,
+      contact: 'readyToEat',
     }),
     step('step-skyr-spoon', 'Spoon through the layers', 'shoot', [4, 6, 12], { onCamera: true }),
     step('step-skyr-number', 'Say the number over the pot', 'talk', [2, 4, 8], {
@@ -142,6 +150,7 @@ export const SKYR: Segment = {
       'side, eye level',
       20,
     ),
+    shot('shot-skyr-still', 'Untouched, for the thumbnail', 'step-skyr-spoon', 'a little above', 3),
     shot('shot-skyr-spoon', 'Spoon goes through all three', 'step-skyr-spoon', 'macro', 14),
   ],
   talkingPoints: [
@@ -171,6 +180,13 @@ export const SKYR_LINKS: readonly StepLink[] = [
     'step-skyr-layer',
     { atLeast: 15 },
     'the crumb must set first',
+  ),
+  link(
+    'link-skyr-thaw',
+    'step-skyr-thaw',
+    'step-skyr-berries',
+    { atLeast: 600 },
+    'thawed through, so four minutes warm them evenly',
   ),
   link(
     'link-skyr-berries',

@@ -161,10 +161,8 @@ export const MEATLOAF: Segment = {
     }),
     step('step-loaf-mix', 'Mix, and press it into the tray', 'prep', [9, 12, 18], {
       onCamera: true,
-      note: 'Raw turkey: nothing else on the bench.',
-    }),
-    step('step-loaf-clean', 'Clean down after the raw turkey', 'wash', [4, 6, 10], {
-      note: 'Hot water and soap for board, bench, tap and camera button.',
+      contact: 'rawAnimal',
+      note: 'Raw turkey: nothing else on the bench. Then hot water and soap, also for tap and camera button.',
     }),
     step('step-loaf-bake', 'First bake', 'cook', [18, 20, 24], { hands: false, racks: 1, oven }),
     step('step-loaf-glaze', 'Stir the glaze', 'prep', [3, 4, 6]),
@@ -183,6 +181,7 @@ export const MEATLOAF: Segment = {
     }),
     step('step-loaf-slice', 'Slice it and show it hot', 'shoot', [5, 8, 14], {
       onCamera: true,
+      contact: 'readyToEat',
       daylight: true,
     }),
     step('step-loaf-number', 'Say the number over the tray', 'talk', [3, 5, 10], {
@@ -190,6 +189,7 @@ export const MEATLOAF: Segment = {
     }),
     step('step-loaf-eat', 'Eat half the tray', 'eat', [15, 20, 30]),
     step('step-loaf-chill', 'Box and chill the other half', 'prep', [3, 4, 6], {
+      contact: 'readyToEat',
       note: 'Shallow box, lid off until it is cold.',
     }),
   ],
@@ -231,6 +231,7 @@ export const MEATLOAF: Segment = {
       18,
     ),
     shot('shot-loaf-half', 'A line down the middle: two halves', 'step-loaf-slice', 'top down', 7),
+    shot('shot-loaf-still', 'Untouched, for the thumbnail', 'step-loaf-slice', 'a little above', 3),
   ],
   talkingPoints: [
     say(
@@ -259,13 +260,6 @@ export const MEATLOAF_LINKS: readonly StepLink[] = [
     'step-loaf-mix',
     { atMost: 30 },
     'before the zucchini weeps again',
-  ),
-  link(
-    'link-loaf-clean',
-    'step-loaf-mix',
-    'step-loaf-clean',
-    { atMost: 5 },
-    'clean down before anything else is touched',
   ),
   link(
     'link-loaf-bake',

@@ -90,9 +90,10 @@ test('where an entry takes place', () => {
     burners: 2,
     why: '',
   };
-  expect(placeWords(entry, OVENS, 'EU')).toBe('hands + Big oven 220 °C + 2 burners');
+  expect(placeWords(entry, OVENS, 'EU', null)).toBe('hands + Big oven 220 °C + 2 burners');
   const alone = { ...entry, hands: false, ovenId: null, milliC: null, burners: 0 };
-  expect(placeWords(alone, OVENS, 'EU')).toBe('by itself');
+  expect(placeWords(alone, OVENS, 'EU', null)).toBe('by itself');
+  expect(placeWords(alone, OVENS, 'EU', 'Microwave')).toBe('Microwave');
 });
 
 describe('a link in a sentence', () => {

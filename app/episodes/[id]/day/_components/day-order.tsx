@@ -46,7 +46,7 @@ function Entry({ page, row }: { readonly page: DayPage; readonly row: DaySheetRo
       </div>
       <div className="max-md:col-start-2 max-md:flex max-md:flex-wrap max-md:items-center max-md:gap-x-5 max-md:pl-3 md:pl-4">
         <p className="max-md:text-fine max-md:text-soft">
-          {placeWords(entry, kitchen.ovens, episode.region)}
+          {placeWords(entry, kitchen.ovens, episode.region, row.appliance)}
         </p>
         <details className="open:basis-full">
           <summary className="link min-h-14 content-center text-soft md:min-h-8 md:text-fine">

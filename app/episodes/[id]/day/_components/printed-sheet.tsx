@@ -57,7 +57,7 @@ export function PrintedSheet({ page }: { readonly page: DayPage }) {
                 </span>
               </td>
               <td className="py-[1pt] align-top whitespace-nowrap">
-                {placeWords(row.entry, file.kitchen.ovens, region)}
+                {placeWords(row.entry, file.kitchen.ovens, region, row.appliance)}
               </td>
             </tr>
           ))}

@@ -52,7 +52,7 @@ export function liveRows(sheet: DaySheet, file: EpisodeFile): LiveRow[] {
       segmentTitle: kind === 'step' ? row.segmentTitle : null,
       from: clockText(startMin),
       to: clockText(endMin),
-      place: placeWords(row.entry, file.kitchen.ovens, region),
+      place: placeWords(row.entry, file.kitchen.ovens, region, row.appliance),
       // What is to be got and read has a place of its own here.
       facts: rowFacts({ ...row, shots: [], inside: null }, region),
       remarks: row.remarks,
