@@ -27,7 +27,7 @@ function segmentOf(file: EpisodeFile, title: string): Segment {
 
 /** The file with its episode copied, as it stands before anything is weighed again. */
 function copied(file: EpisodeFile, options?: AgainOptions): EpisodeFile {
-  return { ...file, episode: episodeAgain(file, options).episode, day: null };
+  return { ...file, episode: episodeAgain(file, options).episode, day: null, said: [] };
 }
 
 const NUTRIENTS = ['energyKcal', 'energyKj', 'protein', 'carbohydrate', 'sodium'] as const;
