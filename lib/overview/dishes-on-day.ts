@@ -1,4 +1,6 @@
+import { filmedTogether, type DayFile } from '#lib/episode/also-filmed';
 import { dishesOf } from '#lib/episode/context';
+import type { SaidLine } from '#lib/episode/said-line';
 import { lastScaleId } from '#lib/episode/scale-so-far';
 import type { EpisodeFile, Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
 import { saysOf, sayOfDayTo, type DaySay } from '#lib/overview/says-of';
@@ -51,7 +53,7 @@ export function dishesOnDay(
   const photos = events.flatMap((event) => (event.kind === 'display' ? event.payload.sha256 : []));
   const weighed = withWeighings(file, foldScale(events), counted, new Set(photos));
   const dishes = dishesOf(weighed.episode.segments);
-  const said = foldSaid(events);
+  const said = saidHere(file, foldSaid(events));
   const whole = saysOf(weighed, said);
   return {
     dishes: dishes.map((dish, at) => ({
@@ -65,7 +67,9 @@ export function dishesOnDay(
       scaleId: lastScaleId(dish.recipe) ?? file.kitchen.scales[0]?.id ?? null,
       says: [
         ...whole.ofDish(dish),
-        at === dishes.length - 1 ? whole.ofDay() : sayOfDayTo(weighed, dish.id, said),
+        at === dishes.length - 1 && file.also === undefined
+          ? whole.ofDay()
+          : sayOfDayTo(weighed, dish.id, said),
       ],
       soFar: dishes.slice(0, at + 1).map(({ title }) => title),
     })),
@@ -103,6 +107,39 @@ function withWeighings(
     segment.recipe ? { ...segment, recipe: recipe(segment.recipe) } : segment,
   );
   return { ...file, episode: { ...file.episode, segments } };
+}
+
+/**
+ * The dishes of all episodes of a day, those of the others as far as they are filmed on it. A title that two episodes
+ * have names its episode.
+ * @param others `dishesOnDay` of the other episodes' own files
+ */
+export function dishesTogether(
+  file: DayFile,
+  own: DishesOnDay,
+  others: readonly DishesOnDay[],
+): DishesOnDay {
+  const segments = filmedTogether(file).episode.segments;
+  const titles = new Map(segments.map(({ id, title }) => [id, title]));
+  const theirs = others.flatMap(({ dishes }) => dishes);
+  const dishes = [...own.dishes, ...theirs.filter(({ segmentId }) => titles.has(segmentId))];
+  return {
+    ...own,
+    dishes: dishes.map((dish) => ({ ...dish, title: titles.get(dish.segmentId) ?? dish.title })),
+  };
+}
+
+/**
+ * What was said of the file's own dishes. A line of the whole day has no dish: where the day has several episodes it
+ * is of the one whose file has it, and no other is said.
+ */
+function saidHere(file: EpisodeFile, said: readonly SaidLine[]): SaidLine[] {
+  if (file.also === undefined) return [...said];
+  const segments = new Set(file.episode.segments.map(({ id }) => id));
+  const own = new Set(file.said.map(({ id }) => id));
+  return said.filter(({ id, scope }) =>
+    scope.kind === 'day' ? own.has(id) : segments.has(scope.segmentId),
+  );
 }
 
 /** What is left of an ingredient counts as weighed from its first reading on. */

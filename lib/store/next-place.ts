@@ -22,3 +22,13 @@ export async function nextPlace(entity: Placed, parentId: string): Promise<numbe
   });
   return _max.position === null ? 0 : _max.position + 1;
 }
+
+/** So many places after the last row of a parent, in order. */
+export async function nextPlaces(
+  entity: Placed,
+  parentId: string,
+  count: number,
+): Promise<readonly number[]> {
+  const first = await nextPlace(entity, parentId);
+  return Array.from({ length: count }, (_, at) => first + at);
+}

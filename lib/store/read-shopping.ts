@@ -75,7 +75,7 @@ async function readAll(
   for (const { episodeId, dayId } of episodes) {
     const file = await readEpisodeFile(episodeId, savedAt, {
       creatorId,
-      ...(dayId === undefined ? {} : { dayId }),
+      ...(dayId === undefined ? { day: 'first' as const } : { dayId }),
     });
     if (file) files.push(file);
   }

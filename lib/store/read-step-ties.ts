@@ -89,3 +89,16 @@ export async function readLastStep(segmentId: string): Promise<string | null> {
   });
   return last?.id ?? null;
 }
+
+/** The pins of a day's steps of some segments. */
+export async function readPinsOnDay(
+  dayId: string,
+  segmentIds: readonly string[],
+): Promise<readonly RowAt[]> {
+  const step = { segmentId: { in: [...segmentIds] } };
+  return database().pin.findMany({
+    where: { ...ALIVE, dayId, step },
+    orderBy: { id: 'asc' },
+    select: { id: true, rev: true },
+  });
+}

@@ -16,7 +16,7 @@ function page(file: EpisodeFile, searching = false) {
   const evening = eveningBefore(file, plan);
   if (!evening) throw new Error('the demo has a day');
   const markup = renderToStaticMarkup(
-    <EveningView file={file} evening={evening} plan={plan} searching={searching} />,
+    <EveningView file={file} evening={evening} plan={plan} searching={searching} dayId={null} />,
   );
   return { evening, markup, text: words(markup) };
 }

@@ -56,6 +56,8 @@ function pageOf(file: EpisodeFile): DayPage {
     tried: null,
     at: null,
     searching: false,
+    days: [],
+    adding: null,
   };
   return { file, day: file.day, plan, sheet: daySheet(file, plan), ...none };
 }

@@ -38,6 +38,8 @@ function pageOf(file: EpisodeFile, editing: string | null = null): DayPage {
     likely: likely === null ? null : likelyInWords(likely, file, plan),
     spans: [],
     revs: {},
+    days: [],
+    adding: null,
     editing,
     tried: null,
     at: null,

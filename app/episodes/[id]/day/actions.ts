@@ -3,6 +3,7 @@
 import { revalidatePath } from 'next/cache';
 import { v7 as uuid } from 'uuid';
 import { ok } from '#lib/result';
+import { defaultDay } from '#lib/shoot/default-day';
 import { nextPlace } from '#lib/store/next-place';
 import { localDate } from '#lib/units/local-date';
 import { keepOrderSoFar } from '#lib/work/day-searches';
@@ -33,14 +34,15 @@ export async function makeDay(state: FormState, form: FormData): Promise<FormSta
     if (!read) return GONE;
     if (read.file.day) return ok('There is a filming day already.');
     const today = localDate(new Date(), read.file.kitchen.zone);
-    return change(episodeId, 'Make a filming day', newDayEdits(read.file, read.revs, today));
+    const day = defaultDay(read.file, today);
+    return change(episodeId, 'Make a filming day', newDayEdits(read.file, read.revs, day));
   });
 }
 
 /** Ends the search for a better order at once; the best so far is the day's order from then on. */
 export async function keepOrder(state: FormState, form: FormData): Promise<FormState> {
-  return parseThenAct(keepOrderForm, state, form, async ({ episodeId }) => {
-    const read = await readDay(episodeId);
+  return parseThenAct(keepOrderForm, state, form, async ({ episodeId, dayId }) => {
+    const read = await readDay(episodeId, dayId);
     if (!read?.file.day) return GONE;
     keepOrderSoFar(read.file);
     revalidatePath(`/episodes/${episodeId}`, 'layout');
@@ -62,7 +64,7 @@ export async function saveDay(state: FormState, form: FormData): Promise<FormSta
     state,
     form,
     async ({ episodeId, dayId, rev, segmentIds, ...sent }) => {
-      const read = await readDay(episodeId);
+      const read = await readDay(episodeId, dayId);
       if (read?.file.day?.id !== dayId) return GONE;
       return change(episodeId, 'Change the day', [
         {

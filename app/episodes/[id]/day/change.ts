@@ -8,7 +8,9 @@ import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { write } from '#lib/store/write';
 import { fieldOfColumn } from '../../../_forms/parse-then-act';
+import { withDay } from './asked-day';
 import { dayField } from './edits';
+import { shownDay } from './shown-day';
 
 /** One act on the day; every page of the episode is read anew. */
 export async function change(
@@ -22,6 +24,11 @@ export async function change(
   return ok(`${label}: done. The day is planned again.`);
 }
 
+/** The address of the day page at what it was asked for, with the day that it showed. */
+async function backTo(episodeId: string, query: string): Promise<string> {
+  return withDay(`/episodes/${episodeId}/day?${query}`, await shownDay(episodeId));
+}
+
 /** Shows the page at a row with its form closed, once the row was saved. */
 export async function changeAndClose(
   episodeId: string,
@@ -30,7 +37,7 @@ export async function changeAndClose(
   edits: readonly Edit[],
 ): Promise<Result<string>> {
   const done = await change(episodeId, label, edits);
-  if (done.ok) redirect(`/episodes/${episodeId}/day?at=${rowId}#row-${rowId}`);
+  if (done.ok) redirect(await backTo(episodeId, `at=${rowId}#row-${rowId}`));
   return done;
 }
 
@@ -42,7 +49,7 @@ export async function changeAndOpen(
   edits: readonly Edit[],
 ): Promise<Result<string>> {
   const done = await change(episodeId, label, edits);
-  if (done.ok) redirect(`/episodes/${episodeId}/day?edit=${rowId}#row-${rowId}`);
+  if (done.ok) redirect(await backTo(episodeId, `edit=${rowId}#row-${rowId}`));
   return done;
 }
 
@@ -56,7 +63,7 @@ export const GONE = failed({
 
 /** The refusal of a step that was taken out meanwhile, at the field that names it; null where all are there. */
 export function missingStep(
-  file: Pick<EpisodeFile, 'episode'>,
+  file: { readonly episode: Pick<EpisodeFile['episode'], 'segments'> },
   chosen: Readonly<Record<string, string>>,
 ) {
   const steps = new Set(file.episode.segments.flatMap(({ steps }) => steps.map(({ id }) => id)));
@@ -66,9 +73,12 @@ export function missingStep(
   return failed({ path: field, code: 'gone', message });
 }
 
+/** @param dayId one of its filming days; without it the one that the page shows, else the one that is next */
 export async function readDay(
   episodeId: string,
+  dayId?: string,
 ): Promise<{ file: EpisodeFile; revs: Record<string, number> } | null> {
-  const file = await readEpisodeFile(episodeId, new Date().toISOString());
-  return file && { file, revs: await readRevisions(episodeId) };
+  const asked = dayId ?? (await shownDay(episodeId)) ?? undefined;
+  const file = await readEpisodeFile(episodeId, new Date().toISOString(), { dayId: asked });
+  return file && { file, revs: await readRevisions(episodeId, undefined, file.day?.id) };
 }

@@ -1,6 +1,7 @@
 import { v7 as uuid } from 'uuid';
 import type { EpisodeFile, FilmingDay } from '#lib/episode/schema';
-import { defaultDay } from '#lib/shoot/default-day';
+import { inOrderOfDay } from '#lib/shoot/day-place';
+import type { DefaultDay } from '#lib/shoot/default-day';
 import type { Edit } from '#lib/store/command';
 import { kitchenEdits } from '#lib/store/import-kitchen';
 import type { RowInput } from '#lib/store/rows';
@@ -11,9 +12,9 @@ import { UNSAID_DAY_SEGMENT } from '#lib/episode/unsaid';
 
 type Revs = Readonly<Record<string, number>>;
 
-/** A filming day for an episode that has none: all segments from nine, and the kitchen where it was taken for granted. */
-export function newDayEdits(file: EpisodeFile, revs: Revs, today: string): Edit[] {
-  const { segmentIds, ...day } = defaultDay(file, today);
+/** A new filming day of an episode, and the kitchen where it was taken for granted. */
+export function newDayEdits(file: EpisodeFile, revs: Revs, of: DefaultDay): Edit[] {
+  const { segmentIds, ...day } = of;
   const dayId = uuid();
   const { kitchen, episode } = file;
   return [
@@ -36,7 +37,10 @@ export function newDayEdits(file: EpisodeFile, revs: Revs, today: string): Edit[
   ];
 }
 
-/** The edits that make a day film exactly these segments, in viewing order. */
+/**
+ * The edits that make a day film exactly these segments of the episode, in viewing order; what other episodes have on
+ * it stays.
+ */
 export function filmedEdits(
   file: Pick<EpisodeFile, 'episode'>,
   day: FilmingDay,
@@ -45,11 +49,26 @@ export function filmedEdits(
 ): Edit[] {
   const wanted = new Set(segmentIds);
   const present = new Set(day.segments.map(({ segmentId }) => segmentId));
-  const removed = day.segments.filter(({ segmentId }) => !wanted.has(segmentId));
-  const added = file.episode.segments.flatMap(({ id }, position) =>
-    wanted.has(id) && !present.has(id) ? [{ segmentId: id, position }] : [],
+  const own = file.episode.segments.map(({ id }) => id);
+  const removed = day.segments.filter(
+    ({ segmentId }) => own.includes(segmentId) && !wanted.has(segmentId),
   );
+  const fresh = own.filter((id) => wanted.has(id) && !present.has(id));
+  // Where the day is this episode's alone, its places are those of the running order.
+  const shared = day.segments.some(({ segmentId }) => !own.includes(segmentId));
+  const order = shared ? inOrderOfDay([...present], own, fresh) : own;
+  const added = fresh.map((id) => ({ segmentId: id, position: order.indexOf(id) }));
+  const moved = shared && fresh.length > 0 ? day.segments : [];
   return [
+    ...moved
+      .filter((place) => !removed.includes(place))
+      .map(({ id, segmentId }): Edit => ({
+        op: 'update',
+        entity: 'DaySegment',
+        id,
+        rev: revs[id] ?? 0,
+        patch: { position: order.indexOf(segmentId) },
+      })),
     ...removed.map(({ id }): Edit => {
       return { op: 'remove', entity: 'DaySegment', id, rev: revs[id] ?? 0 };
     }),

@@ -9,9 +9,13 @@ import { likelyDay } from '#lib/shoot/likely';
 import { likelyInWords } from '#lib/shoot/likely-words';
 import { pinCost, withPin, type PinTry } from '#lib/shoot/pin-cost';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { askedDay } from './asked-day';
+import { NotThisDay } from './_components/not-this-day';
+import { readAdding } from './read-adding';
 import { askedPin } from './times-schema';
 import { makeDay } from './actions';
 import { DayView } from './_components/day-view';
+import { readDays } from '#lib/store/read-days';
 import { readSpans } from '#lib/store/read-step-ties';
 import { plannedDay, SEED } from '#lib/work/day-searches';
 
@@ -23,6 +27,8 @@ const tryOut = (file: EpisodeFile, pin: PinTry) => plannedDay(withPin(file, pin)
 interface Props {
   readonly params: Promise<{ readonly id: string }>;
   readonly searchParams: Promise<{
+    readonly day?: string | string[];
+    readonly with?: string | string[];
     readonly edit?: string | string[];
     readonly at?: string | string[];
     readonly pin?: string | string[];
@@ -33,9 +39,18 @@ interface Props {
 
 export default async function DayPage({ params, searchParams }: Props) {
   const { id } = await params;
-  const { edit, at, ...asked } = await searchParams;
-  const file = await readEpisodeFile(id, new Date().toISOString());
+  const { edit, at, day, with: other, ...asked } = await searchParams;
+  const dayId = askedDay({ day });
+  const file = await readEpisodeFile(id, new Date().toISOString(), { dayId });
   if (!file) notFound();
+  if (!file.day && dayId) {
+    return (
+      <>
+        <SlateHead kind="Filming day" title={file.episode.title} />
+        <NotThisDay episodeId={id} />
+      </>
+    );
+  }
   if (!file.day) {
     return (
       <>
@@ -60,12 +75,14 @@ export default async function DayPage({ params, searchParams }: Props) {
   const page = {
     file,
     day: file.day,
+    days: await readDays(id),
+    adding: await readAdding(file, typeof other === 'string' ? other : null),
     plan,
     searching,
     sheet: daySheet(file, plan),
     likely: likely === null ? null : likelyInWords(likely, file, plan),
     spans: await readSpans(id),
-    revs: await readRevisions(id),
+    revs: await readRevisions(id, undefined, file.day.id),
     editing: typeof edit === 'string' ? edit : null,
     at: typeof at === 'string' ? at : null,
     tried: pin && { pin, cost: pinCost(plan, (await tryOut(file, pin)).plan, pin) },

@@ -13,7 +13,7 @@ const episodeId = rowId;
 
 export const makeDayForm = z.object({ episodeId });
 
-export const keepOrderForm = z.object({ episodeId });
+export const keepOrderForm = z.object({ episodeId, dayId: rowId });
 
 export const switchKindForm = z.object({
   episodeId,

@@ -1,7 +1,7 @@
 'use server';
 
 import { v7 as uuid } from 'uuid';
-import type { EpisodeFile } from '#lib/episode/schema';
+import { filmedTogether, type DayFile } from '#lib/episode/also-filmed';
 import { failed } from '#lib/result';
 import { parseThenAct } from '../../../_forms/parse-then-act';
 import type { FormState } from '../../../_ui/form/form-state';
@@ -25,7 +25,7 @@ export async function addAppointment(state: FormState, form: FormData): Promise<
     state,
     form,
     async ({ episodeId, dayId, title, start, end, hands }) => {
-      const read = await readDay(episodeId);
+      const read = await readDay(episodeId, dayId);
       if (read?.file.day?.id !== dayId) return GONE;
       const id = uuid();
       const position = await placeAfter('Appointment', dayId);
@@ -73,10 +73,10 @@ export async function removeAppointment(state: FormState, form: FormData): Promi
 }
 
 /** Why a step cannot get this pin: it was taken out, or it has one already. */
-function pinRefusal(file: EpisodeFile, stepId: string, pinId: string | null) {
+function pinRefusal(file: DayFile, stepId: string, pinId: string | null) {
   const pins = file.day?.pins ?? [];
   if (!pins.some((pin) => pin.stepId === stepId && pin.id !== pinId)) {
-    return missingStep(file, { stepId });
+    return missingStep(filmedTogether(file), { stepId });
   }
   const message = 'This step has a clock time already: change that one.';
   return failed({ path: 'stepId', code: 'exists-already', message });
@@ -88,7 +88,7 @@ export async function addPin(state: FormState, form: FormData): Promise<FormStat
     state,
     form,
     async ({ episodeId, dayId, stepId, when, at }) => {
-      const read = await readDay(episodeId);
+      const read = await readDay(episodeId, dayId);
       if (read?.file.day?.id !== dayId) return GONE;
       const refused = pinRefusal(read.file, stepId, null);
       if (refused) return refused;
@@ -109,9 +109,9 @@ export async function addPin(state: FormState, form: FormData): Promise<FormStat
 /** Ties a step to a clock time, in place of the one that it had. */
 export async function pinStep(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(pinStepForm, state, form, async ({ episodeId, dayId, stepId, when, min }) => {
-    const read = await readDay(episodeId);
+    const read = await readDay(episodeId, dayId);
     if (read?.file.day?.id !== dayId) return GONE;
-    const refused = missingStep(read.file, { stepId });
+    const refused = missingStep(filmedTogether(read.file), { stepId });
     if (refused) return refused;
     const had = read.file.day.pins.find((pin) => pin.stepId === stepId);
     const id = had?.id ?? uuid();

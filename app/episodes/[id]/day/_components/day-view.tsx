@@ -12,6 +12,7 @@ import { Appointments } from './appointments';
 import { BrokenRules, Cautions, Lots, SoonAfter } from './day-checks';
 import { dayColumnsOf } from './day-columns-of';
 import { DayForm } from './day-form';
+import { Days } from './days';
 import { DayOrder } from './day-order';
 import { LikelyDay } from './likely';
 import { MovedByHand } from './moved-by-hand';
@@ -20,7 +21,7 @@ import { PrintedSheet } from './printed-sheet';
 import { Proof } from './proof';
 import { SegmentSteps } from './segment-steps';
 import { UsualShotsOfAll } from './usual-shots';
-import { revOf, type DayPage } from './view';
+import { dayHref, dayNamed, revOf, type DayPage } from './view';
 
 /** On a phone everything that is touched is 56 px high; nothing of this is printed. */
 const TOUCH =
@@ -90,6 +91,7 @@ export function DayView({ page }: { readonly page: DayPage }) {
             title: segment.title,
           }))}
         />
+        <Days page={page} />
         <Appointments page={page} />
         <section aria-labelledby="order" className="mt-10">
           <div className="mb-4 flex flex-wrap items-center gap-3">
@@ -99,19 +101,19 @@ export function DayView({ page }: { readonly page: DayPage }) {
                 On this day {daylightText(page.sheet.daylight)}.
               </p>
             </div>
-            <ButtonLink href={`${here}/live`} tone="go">
+            <ButtonLink href={dayHref(page, '/live')} tone="go">
               On the day
             </ButtonLink>
-            <ButtonLink href={`${here}/evening`}>The evening before</ButtonLink>
-            <ButtonLink href={`${here}/after`}>After the day</ButtonLink>
+            <ButtonLink href={dayHref(page, '/evening')}>The evening before</ButtonLink>
+            <ButtonLink href={dayHref(page, '/after')}>After the day</ButtonLink>
             <PrintButton>Print the day sheet</PrintButton>
-            <ButtonLink href={`${here}/day-sheet.ics`} download>
+            <ButtonLink href={dayHref(page, '/day-sheet.ics')} download>
               Calendar file
             </ButtonLink>
-            <ButtonLink href={`${here}/day-sheet.txt`} download>
+            <ButtonLink href={dayHref(page, '/day-sheet.txt')} download>
               Text file
             </ButtonLink>
-            <ButtonLink href={`${here}/day-sheet.csv`} download>
+            <ButtonLink href={dayHref(page, '/day-sheet.csv')} download>
               Table
             </ButtonLink>
           </div>
@@ -124,7 +126,7 @@ export function DayView({ page }: { readonly page: DayPage }) {
           ) : (
             <div className="grid gap-x-10 gap-y-6 lg:grid-cols-[minmax(0,36rem)_minmax(0,1fr)]">
               <ByTheClock>
-                <MovedByHand href={here}>
+                <MovedByHand href={here} dayId={dayNamed(page)}>
                   <DayColumns
                     columns={columns}
                     startMin={plan.startMin}

@@ -4,6 +4,7 @@ import { useRouter } from 'next/navigation';
 import { useRef, useState, type KeyboardEvent, type PointerEvent, type ReactNode } from 'react';
 import { isDrag, minutesDragged, movedTo, pixelsOf } from '../../../../_ui/geometry';
 import { clockText } from '#lib/shoot/day-words';
+import { withDay } from '../asked-day';
 
 interface Held {
   readonly block: HTMLElement;
@@ -16,6 +17,8 @@ interface Held {
 /** The address that says what a pin costs, but for the step and the time: `…?pin=STEP&when=…&to=MIN`. */
 interface Props {
   readonly href: string;
+  /** The filming day that it names, where the episode has several. */
+  readonly dayId: string | null;
   readonly children: ReactNode;
 }
 
@@ -25,7 +28,7 @@ const STEP_MIN = 5;
  * Blocks of the day that are moved by hand: dragged, or with Alt and the arrow keys and then Enter. Moving alone changes
  * nothing: it leads to what that would cost.
  */
-export function MovedByHand({ href, children }: Props) {
+export function MovedByHand({ href, dayId, children }: Props) {
   const router = useRouter();
   const [held, setHeld] = useState<Held | null>(null);
   const dragged = useRef(false);
@@ -50,7 +53,7 @@ export function MovedByHand({ href, children }: Props) {
     const to = movedTo(startMin, byMin);
     const when = byMin < 0 ? 'notAfter' : 'notBefore';
     const asked = new URLSearchParams({ pin: stepId, when, to: String(to) });
-    router.push(`${href}?${asked.toString()}#pinned`);
+    router.push(withDay(`${href}?${asked.toString()}#pinned`, dayId));
     letGo();
   };
 

@@ -2,7 +2,7 @@ import { ButtonForm } from '../../../../_forms/button-form';
 import { ButtonLink } from '../../../../_ui/button';
 import { PIN_CHOICES } from '#lib/shoot/pins';
 import { pinStep } from '../times-actions';
-import { pinHref, type DayPage } from './view';
+import { dayHref, pinHref, type DayPage } from './view';
 
 /** What it costs to tie a step to a clock time, before it is done. */
 export function PinOffer({ page }: { readonly page: DayPage }) {
@@ -38,7 +38,7 @@ export function PinOffer({ page }: { readonly page: DayPage }) {
             What about {words}?
           </ButtonLink>
         ))}
-        <ButtonLink href={`/episodes/${episodeId}/day#order`}>Leave it as it is</ButtonLink>
+        <ButtonLink href={dayHref(page, '#order')}>Leave it as it is</ButtonLink>
       </div>
     </section>
   );

@@ -1,3 +1,4 @@
+import { filmedTogether } from '#lib/episode/also-filmed';
 import { clockText, minutesText } from '#lib/shoot/day-words';
 import { isTooLong, placeWords } from '#lib/shoot/step-words';
 import { printDay } from '#lib/units/print-date';
@@ -16,7 +17,8 @@ const PAGE_NUMBERS =
  */
 export function PrintedSheet({ page }: { readonly page: DayPage }) {
   const { file, plan, sheet } = page;
-  const { region, title } = file.episode;
+  const { region } = file.episode;
+  const { title } = filmedTogether(file).episode;
   const long = sheet.rows.length > ONE_PAGE_ROWS;
   const kind = plan.kind === 'asLived' ? 'as lived' : 'packed';
   return (

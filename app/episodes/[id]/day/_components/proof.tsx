@@ -3,18 +3,17 @@ import { ButtonForm } from '../../../../_forms/button-form';
 import { RowHead, Table, Td, Th, Tr } from '../../../../_ui/table';
 import { keepOrder } from '../actions';
 import { SearchProgress } from './search-progress';
-import type { DayPage } from './view';
+import { dayHref, type DayPage } from './view';
 
 /** How good the order is: what is proven of it, or how far the search for a better one is. */
 export function Proof({ page }: { readonly page: DayPage }) {
   const { plan, searching, file } = page;
   if (plan.entries.length === 0) return null;
   if (searching) {
-    const here = `/episodes/${file.episode.id}/day`;
     return (
       <div className="mb-4 flex flex-wrap items-center gap-x-4 gap-y-2">
-        <SearchProgress address={`${here}/search`} first={searchText(null)} />
-        <ButtonForm action={keepOrder} values={{ episodeId: file.episode.id }}>
+        <SearchProgress address={dayHref(page, '/search')} first={searchText(null)} />
+        <ButtonForm action={keepOrder} values={{ episodeId: file.episode.id, dayId: page.day.id }}>
           Keep this order
         </ButtonForm>
       </div>

@@ -24,7 +24,17 @@ import { SegmentPins } from './segment-pins';
 import { ShotForm, type ShotText } from './shot-form';
 import { StepForm } from './step-form';
 import { emptyStep, ovenChoices, ROLE_CHOICES, stepAsks, stepText } from './step-texts';
-import { lotRows, newRow, onDayRow, pinsOf, revOf, rowHref, standsOpen, stepChoices } from './view';
+import {
+  daysWords,
+  lotRows,
+  newRow,
+  onDayRow,
+  pinsOf,
+  revOf,
+  rowHref,
+  standsOpen,
+  stepChoices,
+} from './view';
 import { UsualShots } from './usual-shots';
 import { stepTitle, type DayPage } from './view';
 
@@ -63,7 +73,7 @@ export function SegmentSteps({ page, segment }: Props) {
         <span className="font-slate text-head font-semibold">{segment.title}</span>{' '}
         <span className="text-soft">
           {segment.steps.length} steps, {segment.shots.length} shots
-          {!filmed && ', not filmed on this day'}
+          {daysWords(page, segment.id) ?? (filmed ? '' : ', not filmed on this day')}
         </span>
       </summary>
       <SegmentOnDay page={page} segment={segment} />

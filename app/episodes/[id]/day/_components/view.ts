@@ -4,12 +4,20 @@ import type { DaySheet } from '#lib/shoot/day-sheet';
 import type { LikelyWords } from '#lib/shoot/likely-words';
 import type { PinCost, PinTry } from '#lib/shoot/pin-cost';
 import type { ShootPlan } from '#lib/shoot/plan';
+import { PLACE_WAY_WORDS } from '#lib/shoot/day-place';
+import { printDay } from '#lib/units/print-date';
+import type { DayOfEpisode } from '#lib/store/read-days';
 import type { SpanRow } from '#lib/store/read-step-ties';
+import { withDay } from '../asked-day';
 
 /** What every part of the day page draws from. */
 export interface DayPage {
   readonly file: EpisodeFile;
   readonly day: FilmingDay;
+  /** All filming days of the episode, by date. */
+  readonly days: readonly DayOfEpisode[];
+  /** An episode that may be filmed on the day too, to choose what of it; or those there are to choose from. */
+  readonly adding: Adding | null;
   readonly plan: ShootPlan;
   /** Whether a better order is still looked for. */
   readonly searching: boolean;
@@ -28,25 +36,61 @@ export interface DayPage {
   readonly at: string | null;
 }
 
+/** What is asked for in adding another episode to the day. */
+export type Adding =
+  | { readonly kind: 'which'; readonly episodes: readonly Titled[] }
+  | { readonly kind: 'what'; readonly episode: Titled; readonly segments: readonly Titled[] };
+
+interface Titled {
+  readonly id: string;
+  readonly title: string;
+}
+
+/** The day that addresses of the page name: none where the episode has one day alone. */
+export function dayNamed({ days, day }: Pick<DayPage, 'days' | 'day'>): string | null {
+  return days.length > 1 ? day.id : null;
+}
+
+/** Address of the day page with a query, or of a page below it. */
+export function dayHref(page: Pick<DayPage, 'file' | 'days' | 'day'>, rest = ''): string {
+  return withDay(`/episodes/${page.file.episode.id}/day${rest}`, dayNamed(page));
+}
+
 /** Revision of a row; one that the page does not know is refused by the store as changed elsewhere. */
 export function revOf(page: Pick<DayPage, 'revs'>, rowId: string): number {
   return page.revs[rowId] ?? 0;
 }
 
+/** On which of several days a segment is done, and what of it; null where the episode has one day alone. */
+export function daysWords({ days, day }: Pick<DayPage, 'days' | 'day'>, id: string): string | null {
+  if (days.length < 2) return null;
+  const said = days.flatMap((each) =>
+    each.places
+      .filter(({ segmentId }) => segmentId === id)
+      .map(({ part, pickup }) => {
+        const on = each.id === day.id ? 'this day' : printDay(each.date);
+        return `${on}: ${PLACE_WAY_WORDS[pickup ? 'pickup' : part]}`;
+      }),
+  );
+  return said.length === 0 ? ', on no day yet' : `, ${said.join('; ')}`;
+}
+
+type Addressed = Pick<DayPage, 'file' | 'days' | 'day'>;
+
 /** Address of the day page with a row's form open. */
-export function editHref(page: Pick<DayPage, 'file'>, row: string): string {
-  return `/episodes/${page.file.episode.id}/day?edit=${encodeURIComponent(row)}#row-${row}`;
+export function editHref(page: Addressed, row: string): string {
+  return dayHref(page, `?edit=${encodeURIComponent(row)}#row-${row}`);
 }
 
 /** Address of the day page at a row, with no form open. */
-export function rowHref(page: Pick<DayPage, 'file'>, row: string): string {
-  return `/episodes/${page.file.episode.id}/day?at=${encodeURIComponent(row)}#row-${row}`;
+export function rowHref(page: Addressed, row: string): string {
+  return dayHref(page, `?at=${encodeURIComponent(row)}#row-${row}`);
 }
 
 /** Address of the day page that says what it costs to tie a step to a clock time. */
-export function pinHref(page: Pick<DayPage, 'file'>, { stepId, when, min }: PinTry): string {
+export function pinHref(page: Addressed, { stepId, when, min }: PinTry): string {
   const asked = new URLSearchParams({ pin: stepId, when, to: String(min) });
-  return `/episodes/${page.file.episode.id}/day?${asked.toString()}#pinned`;
+  return dayHref(page, `?${asked.toString()}#pinned`);
 }
 
 /** Names a row that is not there yet: of a segment, a lot (span) or a day (appointment). */

@@ -24,7 +24,7 @@ export async function takeMinutes(state: FormState, form: FormData): Promise<For
     const offer = offerOfStep(after.steps, stepId);
     if (!offer || offersText([offer]) !== offered) return CHANGED;
     const label = `Take ${minutesSaid(offer.take.usualS)} for ${offer.step.title}`;
-    return change(episodeId, label, await takeEdits(episodeId, [offer]));
+    return change(episodeId, label, await takeEdits(episodeId, dayId, [offer]));
   });
 }
 
@@ -36,7 +36,7 @@ export async function takeAllMinutes(state: FormState, form: FormData): Promise<
     const offers = offersOf(after.steps);
     if (offersText(offers) !== offered) return CHANGED;
     const label = `Take what ${offers.length === 1 ? 'a step' : `${offers.length} steps`} took`;
-    return change(episodeId, label, await takeEdits(episodeId, offers));
+    return change(episodeId, label, await takeEdits(episodeId, dayId, offers));
   });
 }
 
@@ -62,12 +62,17 @@ export async function keepCameraClock(state: FormState, form: FormData): Promise
 }
 
 async function ofDay(episodeId: string, dayId: string): Promise<DayAfter | null> {
-  const after = await readAfter(episodeId);
+  const after = await readAfter(episodeId, dayId);
   return after?.day.id === dayId ? after : null;
 }
 
-async function takeEdits(episodeId: string, offers: readonly Offer[]): Promise<Edit[]> {
-  const revs = await readRevisions(episodeId);
+/** Steps of another episode of the day are offered too. */
+async function takeEdits(
+  episodeId: string,
+  dayId: string,
+  offers: readonly Offer[],
+): Promise<Edit[]> {
+  const revs = await readRevisions(episodeId, undefined, dayId);
   return offers.map(({ step, take, washedSegmentId }): Edit => {
     const id = washedSegmentId ?? step.id;
     const row = { op: 'update', id, rev: revs[id] ?? 0 } as const;

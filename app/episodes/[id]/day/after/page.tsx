@@ -3,10 +3,13 @@ import { notFound } from 'next/navigation';
 import { ButtonLink } from '../../../../_ui/button';
 import { EmptyState } from '../../../../_ui/empty-state';
 import { SlateHead } from '../../../../_ui/slate-head';
+import { filmedTogether } from '#lib/episode/also-filmed';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { printDay } from '#lib/units/print-date';
 import { LastChange } from '../../_components/last-change';
 import { lastAct } from '../../last-act';
+import { NotThisDay } from '../_components/not-this-day';
+import { askedDay, withDay, type AskedDay } from '../asked-day';
 import { StepTimes } from './_components/step-times';
 import { Takes } from './_components/takes';
 import { readAfter } from './read-after';
@@ -15,16 +18,19 @@ export const metadata: Metadata = { title: 'After the day' };
 
 interface Props {
   readonly params: Promise<{ readonly id: string }>;
+  readonly searchParams: Promise<AskedDay>;
 }
 
 /** What the filming day took beside what was planned, and its takes for the edit. */
-export default async function AfterDayPage({ params }: Props) {
+export default async function AfterDayPage({ params, searchParams }: Props) {
   const { id } = await params;
-  const after = await readAfter(id);
+  const dayId = askedDay(await searchParams);
+  const after = await readAfter(id, dayId);
   const dayPage = `/episodes/${id}/day`;
   if (after === null) {
     const file = await readEpisodeFile(id, new Date().toISOString());
     if (!file) notFound();
+    if (dayId) return <NotThisDay episodeId={id} />;
     return (
       <>
         <SlateHead kind="After the filming day" title={file.episode.title} />
@@ -43,14 +49,14 @@ export default async function AfterDayPage({ params }: Props) {
     <>
       <SlateHead
         kind="After the filming day"
-        title={file.episode.title}
+        title={filmedTogether(file).episode.title}
         cells={[{ name: 'Filmed', value: printDay(day.date) }]}
       />
       <StepTimes after={after} />
-      <Takes after={after} />
+      <Takes after={after} dayId={dayId ?? null} />
       <p className="mt-10 flex flex-wrap gap-3 print:hidden">
-        <ButtonLink href={dayPage}>The whole day</ButtonLink>
-        <ButtonLink href={`${dayPage}/live`}>On the day</ButtonLink>
+        <ButtonLink href={withDay(dayPage, dayId)}>The whole day</ButtonLink>
+        <ButtonLink href={withDay(`${dayPage}/live`, dayId)}>On the day</ButtonLink>
       </p>
       <LastChange episodeId={id} last={await lastAct(file)} formOpen={false} />
     </>

@@ -23,9 +23,9 @@ export interface DayAfter {
   readonly marks: readonly TakeMark[] | null;
 }
 
-/** An episode's filming day as its log tells it; null where there is none. */
-export async function readAfter(episodeId: string): Promise<DayAfter | null> {
-  const file = await readEpisodeFile(episodeId, new Date().toISOString());
+/** An episode's filming day as its log tells it: the one asked for, else the one that is next; null where there is none. */
+export async function readAfter(episodeId: string, dayId?: string): Promise<DayAfter | null> {
+  const file = await readEpisodeFile(episodeId, new Date().toISOString(), { dayId });
   if (!file?.day) return null;
   const { events } = await readDayEvents(file.day.id);
   const takes = loggedTakes(file, events);

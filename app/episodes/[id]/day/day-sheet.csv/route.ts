@@ -1,5 +1,6 @@
 import { daySheetCsv } from '#lib/shoot/day-sheet-csv';
 import { readEpisodeFile } from '#lib/store/read-episode';
+import { dayOfRequest } from '../asked-day';
 import { plannedDay } from '#lib/work/day-searches';
 
 interface Context {
@@ -10,8 +11,10 @@ interface Context {
 const BYTE_ORDER_MARK = '\uFEFF';
 
 /** The shooting order as a table for spreadsheets. */
-export async function GET(_request: Request, { params }: Context): Promise<Response> {
-  const file = await readEpisodeFile((await params).id, new Date().toISOString());
+export async function GET(request: Request, { params }: Context): Promise<Response> {
+  const file = await readEpisodeFile((await params).id, new Date().toISOString(), {
+    dayId: dayOfRequest(request),
+  });
   if (!file?.day) return new Response('There is no filming day here.\n', { status: 404 });
   const { plan } = await plannedDay(file, 'whole');
   return new Response(BYTE_ORDER_MARK + daySheetCsv(file, plan), {

@@ -1,5 +1,6 @@
 import { dayCalendar } from '#lib/shoot/day-calendar';
 import { readEpisodeFile } from '#lib/store/read-episode';
+import { dayOfRequest } from '../asked-day';
 import { plannedDay } from '#lib/work/day-searches';
 
 interface Context {
@@ -7,9 +8,9 @@ interface Context {
 }
 
 /** The shooting order as a calendar file. */
-export async function GET(_request: Request, { params }: Context): Promise<Response> {
+export async function GET(request: Request, { params }: Context): Promise<Response> {
   const now = new Date().toISOString();
-  const file = await readEpisodeFile((await params).id, now);
+  const file = await readEpisodeFile((await params).id, now, { dayId: dayOfRequest(request) });
   if (!file?.day) return new Response('There is no filming day here.\n', { status: 404 });
   const { plan } = await plannedDay(file, 'whole');
   return new Response(dayCalendar(file, plan, now), {

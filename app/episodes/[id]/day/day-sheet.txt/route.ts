@@ -1,5 +1,6 @@
 import { daySheetText } from '#lib/shoot/day-sheet-text';
 import { readEpisodeFile } from '#lib/store/read-episode';
+import { dayOfRequest } from '../asked-day';
 import { plannedDay } from '#lib/work/day-searches';
 
 interface Context {
@@ -7,8 +8,10 @@ interface Context {
 }
 
 /** The shooting order as plain text. */
-export async function GET(_request: Request, { params }: Context): Promise<Response> {
-  const file = await readEpisodeFile((await params).id, new Date().toISOString());
+export async function GET(request: Request, { params }: Context): Promise<Response> {
+  const file = await readEpisodeFile((await params).id, new Date().toISOString(), {
+    dayId: dayOfRequest(request),
+  });
   if (!file?.day) return new Response('There is no filming day here.\n', { status: 404 });
   const { plan } = await plannedDay(file, 'whole');
   return new Response(daySheetText(file, plan), {

@@ -6,19 +6,24 @@ import { SlateHead } from '../../../../_ui/slate-head';
 import { eveningBefore } from '#lib/overview/evening-before';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { plannedDay } from '#lib/work/day-searches';
+import { NotThisDay } from '../_components/not-this-day';
+import { askedDay, type AskedDay } from '../asked-day';
 import { EveningView } from './_components/evening-view';
 
 export const metadata: Metadata = { title: 'Evening before' };
 
 interface Props {
   readonly params: Promise<{ readonly id: string }>;
+  readonly searchParams: Promise<AskedDay>;
 }
 
 /** What is done the evening before the filming day, worked back from its order. */
-export default async function EveningPage({ params }: Props) {
+export default async function EveningPage({ params, searchParams }: Props) {
   const { id } = await params;
-  const file = await readEpisodeFile(id, new Date().toISOString());
+  const dayId = askedDay(await searchParams);
+  const file = await readEpisodeFile(id, new Date().toISOString(), { dayId });
   if (!file) notFound();
+  if (!file.day && dayId) return <NotThisDay episodeId={id} />;
   if (!file.day) {
     return (
       <>
@@ -35,5 +40,13 @@ export default async function EveningPage({ params }: Props) {
   const { plan, searching } = await plannedDay(file, 'first look');
   const evening = eveningBefore(file, plan);
   if (evening === null) notFound();
-  return <EveningView file={file} evening={evening} plan={plan} searching={searching} />;
+  return (
+    <EveningView
+      file={file}
+      evening={evening}
+      plan={plan}
+      searching={searching}
+      dayId={dayId ?? null}
+    />
+  );
 }

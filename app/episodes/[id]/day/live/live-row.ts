@@ -1,4 +1,5 @@
-import type { EpisodeFile, Shot, Step } from '#lib/episode/schema';
+import { filmedTogether, type DayFile } from '#lib/episode/also-filmed';
+import type { Shot, Step } from '#lib/episode/schema';
 import { rowKey, rowRefOf, type OrderedHeat, type RowRef } from '#lib/shoot/day-log';
 import type { DaySheet } from '#lib/shoot/day-sheet';
 import { clockText } from '#lib/shoot/day-words';
@@ -35,7 +36,8 @@ export interface LiveRow extends OrderRow {
 }
 
 /** The rows of a day sheet, in its order. */
-export function liveRows(sheet: DaySheet, file: EpisodeFile): LiveRow[] {
+export function liveRows(sheet: DaySheet, given: DayFile): LiveRow[] {
+  const file = filmedTogether(given);
   const { region, segments } = file.episode;
   return sheet.rows.map((row) => {
     const { id, kind, stepId, startMin, endMin, hands, ovenId, title, segmentId } = row.entry;

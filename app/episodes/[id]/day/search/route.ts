@@ -1,5 +1,6 @@
 import { searchText } from '#lib/shoot/proof-words';
 import { readEpisodeFile } from '#lib/store/read-episode';
+import { dayOfRequest } from '../asked-day';
 import { followSearch } from '#lib/work/day-searches';
 
 interface Context {
@@ -11,7 +12,9 @@ interface Context {
  * `progress` is a sentence, `over` is the last.
  */
 export async function GET(request: Request, { params }: Context): Promise<Response> {
-  const file = await readEpisodeFile((await params).id, new Date().toISOString());
+  const file = await readEpisodeFile((await params).id, new Date().toISOString(), {
+    dayId: dayOfRequest(request),
+  });
   if (!file?.day) return new Response('There is no filming day here.\n', { status: 404 });
   const encoder = new TextEncoder();
   let leave = (): void => undefined;

@@ -4,6 +4,7 @@ import { takeWord } from '#lib/cut/take-marks';
 import { FRAME_RATE_IDS, frameRate, printTimecode, rateOf } from '#lib/cut/timecode';
 import { dayClock } from '#lib/shoot/local-time';
 import { keepCameraClock } from '../actions';
+import { withDay } from '../../asked-day';
 import type { DayAfter } from '../read-after';
 import { ClockForm } from './clock-form';
 
@@ -18,8 +19,14 @@ const HEAD = (
 
 const RATES = FRAME_RATE_IDS.map((value) => ({ value, words: frameRate(value).words }));
 
+interface Props {
+  readonly after: DayAfter;
+  /** The filming day that the address names; null for the one that is next. */
+  readonly dayId: string | null;
+}
+
 /** The takes of the day: what they are for the edit, and the picture of the clock that gives them timecodes. */
-export function Takes({ after }: { readonly after: DayAfter }) {
+export function Takes({ after, dayId }: Props) {
   const { file, day, takes, seen, marks } = after;
   const here = `/episodes/${file.episode.id}/day/after`;
   const rate = seen?.rate ?? rateOf(file.episode.rate) ?? frameRate('25');
@@ -31,15 +38,15 @@ export function Takes({ after }: { readonly after: DayAfter }) {
       ) : (
         <>
           <p className="mt-2 flex flex-wrap items-center gap-3 print:hidden">
-            <ButtonLink href={`${here}/takes.csv`} download>
+            <ButtonLink href={withDay(`${here}/takes.csv`, dayId)} download>
               Table
             </ButtonLink>
             {marks && (
               <>
-                <ButtonLink href={`${here}/takes.edl`} download>
+                <ButtonLink href={withDay(`${here}/takes.edl`, dayId)} download>
                   Edit decision list
                 </ButtonLink>
-                <ButtonLink href={`${here}/takes.otio`} download>
+                <ButtonLink href={withDay(`${here}/takes.otio`, dayId)} download>
                   Timeline with markers
                 </ButtonLink>
               </>

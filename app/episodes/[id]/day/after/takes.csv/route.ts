@@ -1,4 +1,5 @@
 import { takesCsv } from '#lib/cut/take-marks';
+import { dayOfRequest } from '../../asked-day';
 import { readAfter } from '../read-after';
 import { download, NO_DAY, type Context } from '../download';
 
@@ -6,8 +7,8 @@ import { download, NO_DAY, type Context } from '../download';
 const BYTE_ORDER_MARK = '\uFEFF';
 
 /** The takes of the day as a table for spreadsheets. */
-export async function GET(_request: Request, { params }: Context): Promise<Response> {
-  const after = await readAfter((await params).id);
+export async function GET(request: Request, { params }: Context): Promise<Response> {
+  const after = await readAfter((await params).id, dayOfRequest(request));
   if (!after) return new Response(NO_DAY, { status: 404 });
   const text = BYTE_ORDER_MARK + takesCsv(after.marks ?? after.takes);
   return download(text, 'text/csv; charset=utf-8; header=present', 'takes.csv');

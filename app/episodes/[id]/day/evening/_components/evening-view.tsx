@@ -3,6 +3,7 @@ import type { ReactNode } from 'react';
 import { ButtonLink } from '../../../../../_ui/button';
 import { PrintButton } from '../../../../../_ui/print-button';
 import { SlateHead } from '../../../../../_ui/slate-head';
+import { filmedTogether } from '#lib/episode/also-filmed';
 import type { EpisodeFile } from '#lib/episode/schema';
 import type { EveningBefore } from '#lib/overview/evening-before';
 import {
@@ -17,6 +18,7 @@ import { FOLLOW_LOCAL_CODE, sourceText } from '#lib/safety/caution';
 import { clockText } from '#lib/shoot/day-words';
 import type { ShootPlan } from '#lib/shoot/plan';
 import { printDay } from '#lib/units/print-date';
+import { withDay } from '../../asked-day';
 import { EveningSteps } from './evening-steps';
 
 interface Props {
@@ -25,10 +27,12 @@ interface Props {
   readonly plan: ShootPlan;
   /** Whether a better order of the day is still looked for, which may move what is tied to it. */
   readonly searching: boolean;
+  /** The filming day that the address names; null for the one that is next. */
+  readonly dayId: string | null;
 }
 
 /** The evening before: its steps by the clock, and what to get ready; printed it is one page. */
-export function EveningView({ file, evening, plan, searching }: Props) {
+export function EveningView({ file, evening, plan, searching, dayId }: Props) {
   const { episode, kitchen } = file;
   const here = `/episodes/${episode.id}/day`;
   const { short, cards } = evening;
@@ -37,7 +41,7 @@ export function EveningView({ file, evening, plan, searching }: Props) {
       <style>{'@page { margin: 8mm }'}</style>
       <SlateHead
         kind="The evening before"
-        title={episode.title}
+        title={filmedTogether(file).episode.title}
         cells={[
           { name: 'Evening', value: printDay(evening.date) },
           { name: 'Film', value: printDay(plan.date) },
@@ -46,10 +50,10 @@ export function EveningView({ file, evening, plan, searching }: Props) {
       />
       <p className="mb-8 flex flex-wrap items-center gap-3 print:hidden">
         <PrintButton>Print this page</PrintButton>
-        <ButtonLink href={`${here}/evening-before.txt`} download>
+        <ButtonLink href={withDay(`${here}/evening-before.txt`, dayId)} download>
           Text file
         </ButtonLink>
-        <Link href={here} className="link inline-flex min-h-11 items-center px-2">
+        <Link href={withDay(here, dayId)} className="link inline-flex min-h-11 items-center px-2">
           Back to the day
         </Link>
       </p>

@@ -16,7 +16,7 @@ export async function POST(request: Request, { params }: Context): Promise<Respo
   const asked = await readAsked(request);
   if (asked instanceof Response) return asked;
   const { dayId, at, events } = asked;
-  const file = await readEpisodeFile((await params).id, new Date().toISOString());
+  const file = await readEpisodeFile((await params).id, new Date().toISOString(), { dayId });
   if (file?.day?.id !== dayId) return fault(404, 'gone', GONE_DAY, 'dayId');
   const nowMin = minuteOf(new Date(at), file.day.date, file.kitchen.zone);
   if (!isFilmingNow(nowMin)) {
