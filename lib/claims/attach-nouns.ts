@@ -1,0 +1,195 @@
+import { NUTRIENTS } from '#lib/foods/nutrients';
+import type { Noun, Quantity } from './quantity';
+import { macroSentences } from './read-quantities';
+import { only, type Text } from './text';
+import type { NutrientUnit } from './statement';
+
+type Element =
+  | {
+      readonly of: 'number';
+      readonly quantity: Quantity;
+      readonly from: number;
+      readonly to: number;
+    }
+  | { readonly of: 'noun'; readonly noun: Noun; readonly from: number; readonly to: number };
+
+/**
+ * Gives numbers the nutrients they count: by the noun behind or before each, and in rows that share their nouns
+ * ('18, 11 and 42 grams of carbs, fat and protein') one after the other. `taken`: tokens that are words of a claim.
+ * Returns the nouns that no number has.
+ */
+export function attachNouns(
+  text: Text,
+  quantities: readonly Quantity[],
+  taken: ReadonlySet<number>,
+): { readonly quantities: readonly Quantity[]; readonly free: readonly Noun[] } {
+  const nouns = nounsOf(text, quantities, taken);
+  const elements: Element[] = [
+    ...quantities
+      .filter(({ unit }) => unit === null || unit.of === 'mass' || unit.of === 'energy')
+      .map((quantity): Element => ({
+        of: 'number',
+        quantity,
+        from: quantity.begin,
+        to: quantity.end,
+      })),
+    ...nouns.map((noun): Element => ({ of: 'noun', noun, from: noun.from, to: noun.to })),
+  ].sort((a, b) => a.from - b.from);
+  const split = new Map<Quantity, readonly Quantity[]>();
+  for (const run of runsOf(text, elements)) {
+    const shared = shareNouns(run, split);
+    for (const chain of chainsOf(text, run)) if (!shared) orient(text, chain);
+  }
+  const all = quantities.flatMap((quantity) => split.get(quantity) ?? [quantity]);
+  const used = new Set(all.map(({ noun }) => noun));
+  return { quantities: all, free: nouns.filter((noun) => !used.has(noun)) };
+}
+
+/** All names of nutrients outside numbers and claims, and the letters of the macronutrients where P is one of them. */
+function nounsOf(text: Text, quantities: readonly Quantity[], taken: ReadonlySet<number>): Noun[] {
+  const { tokens, marks, language } = text;
+  const inside = new Set<number>();
+  for (const { begin, end } of quantities) for (let at = begin; at < end; at += 1) inside.add(at);
+  const found: Noun[] = [];
+  const letters = lettersOf(text, quantities);
+  for (let at = 0; at < tokens.length; at += 1) {
+    if (inside.has(at) || taken.has(at)) continue;
+    const letter = letters.has(at) ? language.letters.get(tokens[at]?.text ?? '') : undefined;
+    const mark = marks.at('noun', at);
+    if (letter) {
+      found.push({
+        nutrient: letter,
+        unit: NUTRIENTS[letter].unit as NutrientUnit,
+        from: at,
+        to: at + 1,
+      });
+    } else if (mark) {
+      found.push({ nutrient: mark.role.nutrient, unit: mark.role.unit, from: at, to: mark.to });
+      at = mark.to - 1;
+    }
+  }
+  return found;
+}
+
+/** Tokens that are letters of macronutrients: those beside a number, in a sentence where P stands so. */
+function lettersOf(text: Text, quantities: readonly Quantity[]): Set<number> {
+  const { tokens, language, sentences } = text;
+  const proven = macroSentences(text);
+  const beside = quantities.flatMap(({ from, to, end, unit }) =>
+    [from - 1, unit ? end : to].filter((at) => language.letters.has(tokens[at]?.text ?? '')),
+  );
+  return new Set(beside.filter((at) => proven.has(sentences.of[at] ?? 0)));
+}
+
+const GAP = ['joiner', 'copula', 'hedge', 'filler', 'which'] as const;
+
+/** Elements one after the other with nothing between them but what joins, parts and links. */
+function runsOf(text: Text, elements: readonly Element[]): Element[][] {
+  const runs: Element[][] = [];
+  let last: Element | undefined;
+  for (const element of elements) {
+    const run = runs.at(-1);
+    if (run && last && gapIs(text, last.to, element.from)) run.push(element);
+    else runs.push([element]);
+    last = element;
+  }
+  return runs;
+}
+
+function gapIs(text: Text, from: number, to: number): boolean {
+  if (to < from) return false;
+  if (only(text, from, to, GAP)) return true;
+  const at = text.tokens.slice(from, to).findIndex(({ kind }) => kind === 'line');
+  return at >= 0 && only(text, from, from + at, GAP) && only(text, from + at + 1, to, GAP);
+}
+
+/** As many numbers as nouns, in one row each: matched in order. Numbers that may be two are then two. */
+function shareNouns(run: readonly Element[], split: Map<Quantity, readonly Quantity[]>): boolean {
+  const numbers = run.flatMap((element) => (element.of === 'number' ? [element.quantity] : []));
+  const nouns = run.flatMap((element) => (element.of === 'noun' ? [element.noun] : []));
+  const order = run.map(({ of }) => (of === 'number' ? 'q' : 'n')).join('');
+  if (nouns.length < 2 || !/^(?:n+q+|q+n+)$/.test(order)) return false;
+  let row: Quantity[] = numbers;
+  if (numbers.length !== nouns.length) {
+    row = numbers.flatMap((quantity) => apart(quantity) ?? [quantity]);
+    if (row.length !== nouns.length) return false;
+    for (const quantity of numbers) {
+      const two = apart(quantity);
+      if (two)
+        split.set(
+          quantity,
+          row.filter(({ from, to }) => from >= quantity.from && to <= quantity.to),
+        );
+    }
+  }
+  if (row.length < 2) return false;
+  row.forEach((quantity, index) => {
+    quantity.noun = nouns[index] ?? null;
+    quantity.list = true;
+  });
+  return true;
+}
+
+/** The two numbers that one may be. */
+function apart(quantity: Quantity): Quantity[] | null {
+  return (
+    quantity.parts?.map((part, index, all) => ({
+      ...quantity,
+      from: part.from,
+      to: part.next,
+      begin: index === 0 ? quantity.begin : part.from,
+      end: index === all.length - 1 ? quantity.end : part.next,
+      low: part.value,
+      high: part.value,
+      parts: undefined,
+      money: undefined,
+      how: [],
+    })) ?? null
+  );
+}
+
+/** Parts of a run in which each element stands right beside the next, or is linked to it by a copula. */
+function chainsOf(text: Text, run: readonly Element[]): Element[][] {
+  const chains: Element[][] = [];
+  let last: Element | undefined;
+  for (const element of run) {
+    const chain = chains.at(-1);
+    if (chain && last && last.of !== element.of && linked(text, last, element)) chain.push(element);
+    else chains.push([element]);
+    last = element;
+  }
+  return chains;
+}
+
+function linked(text: Text, last: Element, next: Element): boolean {
+  if (last.of === 'number') return only(text, last.to, next.from, ['filler']);
+  return only(text, last.to, next.from, ['copula', 'hedge', 'filler', 'which']);
+}
+
+/** Whether nouns of a chain stand before or behind their numbers, by how it begins and ends. */
+function orient(text: Text, chain: readonly Element[]): void {
+  const begins = chain[0]?.of;
+  const ends = chain.at(-1)?.of;
+  let behind = begins === 'number';
+  if (begins === 'noun' && ends === 'noun' && chain.length > 1) {
+    const [noun, number, next] = chain;
+    const copula = noun && number && number.from > noun.to;
+    behind =
+      !copula &&
+      number?.of === 'number' &&
+      next !== undefined &&
+      strongBehind(text, number.quantity, next.from);
+  }
+  chain.forEach((element, index) => {
+    if (element.of !== 'number') return;
+    const other = chain[behind ? index + 1 : index - 1];
+    if (other?.of === 'noun') element.quantity.noun = other.noun;
+  });
+}
+
+/** A unit and the noun right behind it, with or without 'of': '71 grams of protein'. */
+function strongBehind(text: Text, quantity: Quantity, noun: number): boolean {
+  return (
+    quantity.unit?.of === 'mass' && noun - quantity.unitEnd <= 1 && text.tokens[noun] !== undefined
+  );
+}

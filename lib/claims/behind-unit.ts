@@ -1,0 +1,66 @@
+import type { Mark } from './marks';
+import { numberContext } from './number-context';
+import { numberAt, partAt } from './numbers';
+import type { Text } from './text';
+
+/** Pounds are money behind a word of cost, before pence, or with a part right behind, where no food follows. */
+export function asMoney(text: Text, mark: Mark<'unit'>, begin: number): Mark<'unit'> {
+  const { language, marks, tokens } = text;
+  const unit = language.moneyUnits.get(mark.role.unit ?? '');
+  if (unit === undefined || text.food(mark.to)) return mark;
+  if (language.numbers.of.has(tokens[mark.to]?.folded ?? '')) return mark;
+  const cents = language.numbers.cardinals.get(tokens[mark.to]?.folded ?? '') ?? 0;
+  const part = marks.at('scope', mark.to) !== undefined || text.currency() === unit;
+  const cost = marks.lastIn('cost', Math.max(0, begin - 4), begin) !== undefined;
+  return cents >= 10 || part || cost
+    ? { ...mark, role: { cat: 'unit', of: 'money', unit, factor: 1 } }
+    : mark;
+}
+
+/** 'a pound and a half', 'two dollars nineteen', 'an hour and twenty minutes': what is added behind a unit. */
+export function afterUnit(
+  text: Text,
+  { role }: Mark<'unit'>,
+  value: number,
+  at: number,
+): { readonly add: number; readonly next: number; readonly fraction: boolean } | null {
+  const { tokens, language, marks } = text;
+  const words = language.numbers;
+  const and = words.and.has(tokens[at]?.folded ?? '') ? at + 1 : at;
+  if (role.of === 'time' && role.unit === 'h') {
+    const more = numberAt(tokens, and, { ...numberContext(text), divisible: () => false });
+    const minutes = more && marks.at('unit', more.to)?.role;
+    if (more && minutes && minutes.of === 'time' && minutes.unit === 'min') {
+      return {
+        add: more.low / 60,
+        next: marks.at('unit', more.to)?.to ?? more.to,
+        fraction: false,
+      };
+    }
+    if (more?.digits && tokens[at]?.glued && more.low < 60 && Number.isInteger(value)) {
+      return { add: more.low / 60, next: more.to, fraction: false };
+    }
+  }
+  if (role.of === 'money' && role.factor === 1) {
+    const cents = numberAt(tokens, and, { ...numberContext(text), divisible: () => false });
+    const whole = cents && cents.low === cents.high && Number.isInteger(cents.low);
+    if (cents && whole && cents.low > 0 && cents.low < 100 && !cents.parts) {
+      const unit = marks.at('unit', cents.to);
+      const named = unit?.role.of === 'money' && unit.role.factor < 1;
+      const other =
+        unit !== undefined ||
+        marks.at('noun', cents.to) !== undefined ||
+        marks.at('thing', cents.to) !== undefined;
+      if (named) return { add: cents.low / 100, next: unit.to, fraction: false };
+      if (!other && and === at && (!cents.digits || cents.low >= 10))
+        return { add: cents.low / 100, next: cents.to, fraction: false };
+    }
+  }
+  if (and === at) return null;
+  const part = partAt(tokens, and, words);
+  if (!part || !Number.isInteger(value) || words.article.has(tokens[part.next]?.folded ?? '')) {
+    return null;
+  }
+  // 'a cup and a half of milk' is one amount; 'a cup and half an onion' are two.
+  return { add: part.value, next: part.next, fraction: true };
+}

@@ -1,0 +1,49 @@
+import { singular } from '#lib/foods/search-text';
+import type { Language, Role } from '../language';
+import { phrases } from '../phrases';
+import { CLAIM_WORDS } from './claim-words';
+import { FOODS } from './foods';
+import { HEDGES, HEDGES_AFTER } from './hedges';
+import { KINDS } from './kinds';
+import { LETTERS, NUTRIENT_NOUNS } from './nutrients';
+import { NUMBERS } from './numbers';
+import { SCOPES, THINGS } from './scopes';
+import { SMALL_WORDS } from './small-words';
+import { CORRECTIONS, TIMES, TRAPS } from './traps';
+import { CURRENCIES, UNITS } from './units';
+
+/** Roles of phrases, all that a phrase has. */
+function lexicon(...tables: readonly (readonly [string, Role])[][]): Language['lexicon'] {
+  const roles = new Map<string, Role[]>();
+  for (const [phrase, role] of tables.flat()) {
+    const known = roles.get(phrase);
+    if (known) known.push(role);
+    else roles.set(phrase, [role]);
+  }
+  return phrases(roles);
+}
+
+/** English, American and British. */
+export const ENGLISH: Language = {
+  lexicon: lexicon(
+    UNITS,
+    NUTRIENT_NOUNS,
+    HEDGES,
+    SCOPES,
+    THINGS,
+    TIMES,
+    KINDS,
+    TRAPS,
+    CORRECTIONS,
+    SMALL_WORDS,
+  ),
+  hedgesBehind: phrases(HEDGES_AFTER),
+  numbers: NUMBERS,
+  letters: LETTERS,
+  moneyUnits: new Map([['lb', 'GBP']]),
+  currencies: CURRENCIES,
+  foods: FOODS,
+  claims: CLAIM_WORDS,
+  singular,
+  fahrenheitFrom: { oven: 275, inside: 100 },
+};

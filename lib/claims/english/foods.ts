@@ -1,0 +1,110 @@
+import {
+  ADJECTIVES,
+  ADVERBS,
+  MODIFIERS,
+  PREPARATION,
+  SIZES,
+} from '#lib/episode/read-ingredient-words';
+import type { FoodWords } from '../language';
+import { phrases } from '../phrases';
+import { phrasesOf, set } from './words';
+
+/** Foods as cooks name them, in their singulars (common practice, no source). */
+const HEADS = set(`
+  almond anchovy apple apricot artichoke arugula asparagus aubergine avocado bacon bagel baguette banana barley basil
+  bean beansprout beef beer beet beetroot berry biscuit blackberry blueberry bran bread breadcrumb brie brioche broccoli
+  broth brownie buckwheat bulgur bun burger burrata butter buttermilk cabbage cacao caper capsicum caramel carrot cashew
+  cauliflower celery cereal cheddar cheese cherry chestnut chicken chickpea chili chilli chive chocolate chorizo chutney
+  cider cilantro cinnamon clementine coconut cod coffee coke cola coleslaw collard coriander corn cornflour cornstarch
+  courgette couscous crab cracker cranberry cream creme crisp crouton crumb cucumber cumin curd currant custard dal date
+  dill dip dressing duck edamame egg eggplant escarole espresso falafel farro fennel feta fig fillet fish flour focaccia
+  fruit garlic gelatine gherkin ghee ginger gnocchi gouda granola grape grapefruit gravy guacamole haddock halibut halloumi ham
+  hazelnut herb honey houmous hummus icing jalapeno jam juice kale ketchup kimchi kiwi lamb lasagne leek lemon lemonade
+  lentil lettuce lime linguine liver lobster mackerel mango maple margarine marmalade marshmallow mascarpone mayo
+  mayonnaise meat melon milk mince mint miso molasses mozzarella mushroom mussel mustard naan nectarine noodle nori nut
+  nutella nutmeg oat oatmeal oats oil olive onion orange oregano orzo oyster paneer pancake pancetta papaya paprika parmesan
+  parsley parsnip passata pasta pastry pea peach peanut pear pecan penne pepper pepperoni pesto pickle pie pineapple
+  pistachio pita pitta pizza plum polenta pomegranate popcorn pork potato prawn pretzel prosciutto prune pudding pumpkin
+  quark quinoa radish raisin raspberry relish rhubarb rice ricotta risotto roll rosemary saffron sage salad salami salmon
+  salsa salt sardine sauerkraut sausage scallion scallop seed seitan semolina sesame shallot shrimp skyr slaw smoothie
+  soda sorbet sourdough soy soya spaghetti spinach sprinkle sprout squash squid sriracha steak stock strawberry stuffing sugar
+  sultana swede sweetcorn syrup tabasco tahini tangerine tea tempeh thyme toast tofu tomato tortilla trout tuna turkey
+  turmeric turnip tzatziki vanilla veal vinegar vodka waffle walnut watercress watermelon whey whisky wine wrap yam yeast yoghurt
+  yogurt zaatar zucchini drumstick breast thigh wing rib loin chop cutlet powder sauce paste spray chip flake kernel
+  cube granule leaf stem zest rind yolk white latte cappuccino mocha cocoa kefir cheesecake cookie cake muffin croissant donut doughnut ale
+  lager gin rum prosecco champagne sherry port mirin sake bouillon concentrate nugget floret nib sambal harissa furikake dukkah
+  gochujang aioli remoulade vinaigrette ranch creamer tapenade chimichurri raita streusel fries wedge bap pumpernickel rye
+  ciabatta flatbread cracker oatcake ricecake crispbread sundae gelato marzipan praline nougat toffee fudge
+`);
+
+const MODIFIER_WORDS = set(`
+  vanilla sour ice peanut almond coconut olive sesame sunflower avocado soy oyster fish chili chilli hot sweet pickled
+  smoked cottage cream goat blue parmesan greek flat pine chia pumpkin poppy flax hemp cooking maple golden agave date
+  balsamic rice wine apple cider orange lemon lime tomato bell red green spring cherry plum black kidney white brown
+  pinto butter lima baked refried string dark milk chocolate cocoa protein whey whole wheat rye corn sweetcorn oat
+  rolled steel ground turkey chicken beef pork lamb salmon cod tuna egg garlic onion mustard curry bay basil mint
+  coriander parsley peppermint mixed dried crispy fried bacon wholegrain rapeseed vegetable canola condensed evaporated
+  double single heavy whipping clotted icing caster powdered baking self raising sparkling diet tonic ginger
+  orange cranberry iced black green herbal filter sun hash potato tortilla pita panko bread graham digestive
+  hundreds marinated streaky cured parma serrano string mozzarella halloumi feta burger hot dog barbecue
+  bbq worcestershire worcester teriyaki hoisin brown tartar tartare cheese caesar ranch italian thai japanese kewpie
+  basmati jasmine wild arborio egg rice udon soba maris russet sweet butternut acorn
+  napa savoy gem romaine iceberg rocket mangetout snow sugar snap broad french runner tenderstem broccoli
+  chestnut button portobello shiitake oyster king jumbo prawn shrimp salted roasted unsalted flaked ground desiccated
+  mascarpone passion star dragon bone stock bouillon nutritional smoked coffee cold brew protein energy light dark banana
+  pecan walnut hazelnut cashew strawberry raspberry blueberry skimmed semi kalamata sea table kosher fleur garam apricot pita
+  naan crusty garlicky bagel burger brioche salad fennel caraway celery cumin mushroom
+`);
+
+/** How good or how it is done, said of a food before its name. */
+const SAID_OF = set(
+  'good nice lovely homemade home-made proper own favourite favorite crunchy creamy store bought leftover little big some those these that this my your more extra cheap tinned canned frozen jarred thick crusty buttered warm cold hot bought quality best quick simple simple the a an of handful bit lot couple few spoonful drizzle splash pinch dollop sprinkle glug knob side glass cup slice piece pile heap load scoop shaving shavings dusting dash',
+);
+
+export const FOODS: FoodWords = {
+  heads: HEADS,
+  modifiers: MODIFIER_WORDS,
+  plain: new Set([
+    ...PREPARATION,
+    ...ADVERBS,
+    ...ADJECTIVES,
+    ...MODIFIERS,
+    ...SIZES.keys(),
+    ...SAID_OF,
+  ]),
+  synonyms: new Map([
+    ['mayo', 'mayonnaise'],
+    ['courgette', 'zucchini'],
+    ['aubergine', 'eggplant'],
+    ['coriander', 'cilantro'],
+    ['chilli', 'chili'],
+    ['yoghurt', 'yogurt'],
+    ['prawn', 'shrimp'],
+    ['houmous', 'hummus'],
+    ['rocket', 'arugula'],
+    ['scallion', 'spring onion'],
+    ['pitta', 'pita'],
+    ['capsicum', 'bell pepper'],
+    ['oatmeal', 'oats'],
+    ['oat', 'oats'],
+    ['spaghetti', 'spaghetti'],
+    ['cornflour', 'cornstarch'],
+    ['beet', 'beetroot'],
+    ['soya', 'soy'],
+    ['noodle', 'noodle'],
+    ['stock', 'broth'],
+  ]),
+  uncounted: set(
+    'water ice steam sauce dressing topping seasoning herb meat fruit salad powder leaf fillet seed nut cube chip crumb spray flake paste white yolk zest meal roll wrap burger pizza pie cake stem stock dip stuffing mince egg-wash port rye ranch gravy-boat wing breast thigh rib chop wedge kernel granule floret crisp date sage vanilla mint fish veg brownie pancake pudding muffin',
+  ),
+  blockers: phrases(
+    phrasesOf(
+      "no, not, not the, without, instead of, rather than, could, could add, could use, can use, can add, you can, you could, tastes like, taste like, looks like, like a, like, swap, swapped, replaces, replace, replaced, replacing, skip, skipped, leave out, left out, leaves out, never, don't, don't add, don't use, if you want, if you like, hate, allergic to, for the dog, better than, less than a, than a, than, as a, for, minus, hold the, out of, avoid, vegan, smells like, smell like, not even, any, would be, might, maybe, was going to, ran out of, used to, substitute, sub, size of, is not",
+    ).map((words) => [words, true]),
+  ),
+  sayings: phrases(
+    phrasesOf(
+      'piece of cake, cup of tea, my jam, bring home the bacon, cheesy, full of beans, spill the beans, cherry on top, easy peasy, butter fingers, apple of, salt of the earth, icing on the cake, hot potato, in a nutshell, cream of the crop, smart cookie, big cheese, bread and butter, egg on my face, couch potato, chicken out, bread winner, sour grapes, go bananas, nuts about, peas in a pod, pinch of salt, pepper mill, salt cellar, egg timer, cake tin, muffin tin, loaf tin, pie dish, pizza stone, pizza cutter, bread knife, rice cooker, coffee table, coffee machine, tea towel, cheese grater, garlic press, lemon squeezer, potato masher, salad spinner, fish slice, pasta water, olive green, lime green, mustard yellow, mint green, cherry red, salmon pink, chocolate brown, sandwich box, egg box, butter knife, rolling pin, salad bowl, ice water, chicken scratch, salt and pepper shaker, fish out of water',
+    ).map((words) => [words, true]),
+  ),
+};

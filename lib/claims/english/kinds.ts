@@ -1,0 +1,108 @@
+import type { Role } from '../language';
+import { all } from './words';
+
+/** Words of ovens, thermometers, clocks and tables: what a number without a nutrient is about. */
+export const KINDS: [string, Role][] = [
+  ...all<Role>(
+    "ready in, ready within, on the table in, done in, finished in, on the table within, start to finish in, dinner in, lunch in, breakfast in, done within, on your plate in, on a plate in, ready to eat in, from fridge to table in, plated in, eating in, you're eating in, table in, you're done in, you are done in, comes together in, came together in",
+    { cat: 'time', as: 'soon' },
+  ),
+  ...all<Role>(
+    'oven, ovens, preheat, preheated, preheat to, preheating, pre heat, air fryer, air fry, airfryer, grill, broiler, roast, roasted, bake, baked, bakes, baking, roasting, heat the oven, turn it down, turn it up, turn the oven down, turn the oven up, turn it back up, knock it down, crank it, crank it up, drop it to, drop it down, bump it up, bump it, oven down, oven up, oven to, my oven',
+    { cat: 'place', place: 'oven' },
+  ),
+  ...all<Role>(
+    'inside, middle, center, centre, thermometer, thickest, thickest part, probe, internal, internally, core, internal temp, internal temperature, done at, cooked at, cook it to, cook to, cook them to, pull it at, pull them at, pull it off at, pull at, core temperature, inside temp, take it to, bring it to, safe at, temps at, temped at, temp, probes at, reads, it hits, reaches',
+    { cat: 'place', place: 'inside' },
+  ),
+  ...all<Role>(
+    'fridge, freezer, room, room temp, room temperature, water, oil, pan temperature, outside, kitchen, fridge at, oil to, oil at, milk to, the water, surface, weather, out here',
+    { cat: 'place', place: 'elsewhere' },
+  ),
+  ...all<Role>('gas mark, gas', { cat: 'gas' }),
+  ...all<Role>('fan, convection, fan oven, fan assisted, fan forced, (fan)', { cat: 'fan' }),
+
+  ...all<Role>(
+    "ready in, ready within, on the table in, done in, finished in, on the table within, start to finish in, total time, in total, total, all in, takes me, dinner in, lunch in, breakfast in, done within, on your plate in, on a plate in, start to finish, ready to eat in, comes together in, came together in, in just, from fridge to table in, plated in, start to plate in, from start to finish, you're done in, you are done in, whole thing takes, the whole thing took, whole thing took, the whole thing takes, takes about, takes you, eating in, you're eating in, table in",
+    { cat: 'time', as: 'ready' },
+  ),
+  ...all<Role>(
+    "start to finish, dinner, lunch, breakfast, supper, meal, flat, all in, in total, total, from start to finish, dish, recipe, weeknight dinner, to the table, door to table, from scratch, door to door, all told, beginning to end, soup, bowl, tray bake, traybake, dinners, lunches, meals, dessert, snack, to make, from fridge to table, end to end, altogether, and it is on the table, and dinner is on the table, you've got dinner, you have dinner, dinner is ready, dinner is done, dinner's ready, dinner's done, and done, and it's ready, it's on the table, and you're done, and you are done, and you're eating, from the fridge door, including",
+    { cat: 'timeBehind', as: 'ready' },
+  ),
+  ...all<Role>(
+    'every, after, for the last, for the first, the last, the first, in the last, within, back in, see you in, keeps for, keeps, lasts, last for, lasts for, another take of, wait, battery, a break of, break for, video is, timer at, at minute, until minute, give me, once every, for the final, the final, skip the, skip to, halfway at, by minute, about every, after about, roughly every, after around, walked, ran, run, freeze for, frozen for, keep for, good for, spent, edit took, edited for, talked for, waited, sleep, slept, reheat for',
+    { cat: 'time', as: 'none' },
+  ),
+  ...all<Role>(
+    "i'll be back, i will be back, ago, break, in the fridge they keep, video, videos, left on, in i, in you, in the video, later, of footage, old, late, early, away, of your life, of my life, drive, walk, run, long video, of talking, off camera, of prep footage, before we, before i, quicker, faster, slower, less than, more than, clip, per week, a week, of editing, b roll, in flip, in turn, of audio, intervals, shorter, longer, sooner, and flip, to go, of sleep, till, into, from now, earlier, before dinner, before you, before serving, before eating, workout, warm up",
+    { cat: 'timeBehind', as: 'none' },
+  ),
+  ...all<Role>(
+    'a side, per side, each side, on each side, a side on, on both sides, either side, both sides, a side for, on either side, / side',
+    { cat: 'timeBehind', as: 'side' },
+  ),
+  ...all<Role>(
+    'prep, cook, cooks, rest, simmer, chill, marinate, fry, boil, sear, lid off, lid on, soak, prove, proof, rise, cool, prep time, cook time, resting time, let it sit, sit, steam, saute, sauté, poach, toast, bakes, uncovered, covered, hands on, hands on time, active time, chop, cooking time, baking time, chilling time, stir, whisk, knead, mix, drain, brown, reduce, infuse, bubble, low simmer, rest it, resting, simmering, set, freeze, thaw, microwave, blitz, blend',
+    { cat: 'time', as: 'action' },
+  ),
+
+  ...all<Role>(
+    'serves, feeds, ( for, feeds a family of, a family of, family of, enough for a family of, recipe ( for, serving, feed, enough for, serve, serves about, dinner for, dinners for, lunch for, breakfast for, meal for, recipe for, fed, feeding, divides into, split between, shared between, split among, splits between',
+    { cat: 'serve', as: 'portion' },
+  ),
+  ...all<Role>('fed, served', { cat: 'serveBehind', as: 'portion' }),
+  ...all<Role>(
+    'gives, gives you, gives me, we get, you get, i get, i got, get, got, we got, getting, we are getting, that makes, out come, comes out as',
+    { cat: 'serve', as: 'any' },
+  ),
+  ...all<Role>('makes, make, made, yields, yield, makes about, made about', {
+    cat: 'serve',
+    as: 'piece',
+  }),
+  ...all<Role>(
+    'cut into, cut in, cuts into, cuts in, slice into, sliced into, cut it into, cut this into, slices into, cut that into, slice it into, slice this into, cut them into, cut in to',
+    { cat: 'serve', as: 'slice' },
+  ),
+  ...all<Role>(
+    'split into, divide into, divided into, splits into, divide it into, portion into, split it into, portioned into, split this into, portion it into, divide this into, i split it into',
+    { cat: 'serve', as: 'portion' },
+  ),
+  ...all<Role>(
+    'roll into, shape into, form into, shaped into, rolled into, roll it into, shape it into, shape them into, press into, scoop into, scooped into',
+    { cat: 'serve', as: 'piece' },
+  ),
+
+  ...all<Role>(
+    'weighed, weigh, weighs, weighed out, finished weight, on the scale, weighing, came out at, weighs in at, final weight, weighed in at, cooked weight, total weight, weight',
+    { cat: 'weigh' },
+  ),
+  ...all<Role>(
+    'used, use, using, added, i add, adding, put in, threw in, went in, go in, goes in, added in, pour in, poured in, need, needs, take, stir in, stirred in, tip in, chuck in, in goes, in go, in went, add, mix in, mixed in, plus, with, you need, fold in, folded in, throw in, then',
+    { cat: 'use' },
+  ),
+  ...all<Role>(
+    'tub, tubs, pack, packs, packet, packets, bag, bags, box, boxes, bottle, bottles, block, blocks, tin, tins, can, cans, pouch, jar, jars, carton, cartons, sack, container, punnet, tray of, size, sized',
+    { cat: 'pack' },
+  ),
+  ...all<Role>(
+    'goes in, go in, went in, the whole, all of it, whole, entire, the entire, all the, the full, use it all, every bit of it',
+    { cat: 'allOfIt' },
+  ),
+  ...all<Role>(
+    'cost, costs, cost me, costs me, came to, comes to, paid, pay, spent, priced at, for under, price, cost us, costing, works out at, works out to, rang up at, rings up at, total cost, budget, was only, were only',
+    { cat: 'cost' },
+  ),
+  ...all<Role>(
+    'another, back in, goes back in, back in the oven, back in it goes, needs, so back, not there yet, not yet, so it goes back, give it, so another, more minutes, and climbing, getting there, nearly there, so in it goes, almost there',
+    { cat: 'back' },
+  ),
+  ...all<Role>(
+    'alone, on its own, by itself, by themselves, on their own, all by itself, just the',
+    { cat: 'alone' },
+  ),
+  ...all<Role>(
+    'adds, adds another, adds about, add another, brings, brings another, gives another, that adds, contributes, is another, on top of that is, puts on another, chips in, throws in, accounts for',
+    { cat: 'adds' },
+  ),
+];

@@ -1,0 +1,76 @@
+import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
+import type { Role } from '../language';
+import type { NutrientUnit } from '../statement';
+import { all, phrasesOf } from './words';
+
+const SPELLINGS: readonly (readonly [Nutrient, string])[] = [
+  [
+    'energyKcal',
+    'calorie, calories, cal, cals, kcal, kcals, kilocalorie, kilocalories, calories wise, caloriewise, the energy, the total energy, energy',
+  ],
+  ['protein', 'protein, proteins, prot, protein wise'],
+  [
+    'carbohydrate',
+    'carb, carbs, carbohydrate, carbohydrates, total carbs, total carbohydrate, total carbohydrates, total carb, carb wise, carbs wise',
+  ],
+  ['netCarbohydrate', 'net carbs, net carb, net carbohydrate, net carbohydrates'],
+  ['fat', 'fat, fats, total fat, fat wise'],
+  [
+    'saturated',
+    'sat fat, sat fats, saturated fat, saturated fats, saturates, saturated, of which saturates, of which saturated, of which is saturated, of which are saturated, of that saturated, sats',
+  ],
+  ['monounsaturated', 'monounsaturated fat, monounsaturates, monounsaturated'],
+  ['polyunsaturated', 'polyunsaturated fat, polyunsaturates, polyunsaturated'],
+  ['transFat', 'trans fat, trans fats'],
+  ['fibre', 'fibre, fiber, dietary fibre, dietary fiber'],
+  [
+    'sugars',
+    'sugar, sugars, total sugars, total sugar, of which sugars, of which sugar, of which are sugars, of which are sugar, of which is sugar',
+  ],
+  ['addedSugars', 'added sugar, added sugars'],
+  ['salt', 'salt'],
+  ['sodium', 'sodium'],
+  ['cholesterol', 'cholesterol'],
+  ['potassium', 'potassium'],
+  ['calcium', 'calcium'],
+  ['iron', 'iron'],
+  ['magnesium', 'magnesium'],
+  ['zinc', 'zinc'],
+  ['phosphorus', 'phosphorus'],
+  ['selenium', 'selenium'],
+  ['copper', 'copper'],
+  ['manganese', 'manganese'],
+  ['choline', 'choline'],
+  ['folate', 'folate'],
+  ['folicAcid', 'folic acid'],
+  ['thiamin', 'thiamin, thiamine, vitamin b1'],
+  ['riboflavin', 'riboflavin, vitamin b2'],
+  ['niacin', 'niacin, vitamin b3'],
+  ['pantothenicAcid', 'pantothenic acid'],
+  ['vitaminC', 'vitamin c'],
+  ['vitaminB6', 'vitamin b6'],
+  ['vitaminB12', 'vitamin b12, b12'],
+  ['vitaminARae', 'vitamin a'],
+  ['vitaminDMicrograms', 'vitamin d'],
+  ['vitaminE', 'vitamin e'],
+  ['vitaminK', 'vitamin k'],
+  ['polyols', 'polyols, sugar alcohols'],
+  ['alcohol', 'alcohol'],
+];
+
+/** Names of nutrients in speech, on labels of the United States and of Europe. */
+export const NUTRIENT_NOUNS: [string, Role][] = SPELLINGS.flatMap(([nutrient, names]) =>
+  all<Role>(
+    `${names}, ${phrasesOf(names)
+      .map((name) => `${name}'s`)
+      .join(', ')}`,
+    { cat: 'noun', nutrient, unit: NUTRIENTS[nutrient].unit as NutrientUnit },
+  ),
+);
+
+/** Letters for the three macronutrients beside a number. */
+export const LETTERS: ReadonlyMap<string, Nutrient> = new Map([
+  ['P', 'protein'],
+  ['C', 'carbohydrate'],
+  ['F', 'fat'],
+]);

@@ -1,0 +1,235 @@
+import type { Role } from '../language';
+import type { Scope } from '../statement';
+import { all, framed, phrasesOf } from './words';
+
+/** What a dish lies in, or all of it; and kinds of dishes, which are the dish itself unless 'whole' is said. */
+const VESSELS = phrasesOf(
+  'tray, pan, pot, batch, thing, recipe, dish, skillet, sheet pan, tin, sheet, lot, wok, baking dish, casserole dish',
+);
+const WHOLE = [
+  ...VESSELS,
+  ...phrasesOf(
+    'loaf, casserole, pie, cake, bake, meatloaf, lasagne, lasagna, traybake, curry, stew, pizza, quiche, mix, chili, chilli, soup, frittata, bread',
+  ),
+];
+const PORTION = phrasesOf(
+  'portion, serving, plate, bowl, jar, helping, person, head, plateful, bowlful, box, container, mug, glass, meal, lunchbox',
+);
+const SLICE = phrasesOf('slice, square, wedge');
+const EACH = phrasesOf(
+  'muffin, patty, fritter, pancake, fillet, cookie, burger, ball, meatball, piece, taco, wrap, burrito, bar, bite, skewer, roll, bun, parcel, flatbread, waffle, cupcake, scone, dumpling, nugget, drumstick, egg cup, biscuit, brownie, bagel, pepper, tart, quesadilla, falafel, kofta, kebab, enchilada, sandwich, doughnut, donut, crepe, blini, roulade, cutlet, steak, breast, thigh, sausage, pastry, omelette, toast, boat, pocket, roll-up, pita, samosa, spring roll, cake, popsicle, truffle, stuffed pepper, egg muffin, rissole, croquette, finger',
+);
+
+const plural = (word: string): string =>
+  /(ss|sh|ch|x|o)$/.test(word)
+    ? `${word}es`
+    : word.endsWith('f')
+      ? `${word.slice(0, -1)}ves`
+      : /[^aeiou]y$/.test(word)
+        ? `${word.slice(0, -1)}ies`
+        : `${word}s`;
+
+type Link = 'subject' | 'behind' | 'free' | 'counted' | 'ahead';
+const scope = (phrases: readonly string[], of: Scope, link: Link): [string, Role][] =>
+  phrases.map((phrase) => [phrase, { cat: 'scope', scope: of, link }]);
+
+const ofPart = (nouns: readonly string[], of: Scope): [string, Role][] => [
+  ...scope(
+    framed(
+      'per {}, / {}, each {}, every {}, each one of the {}, for each {}, a single {}, one single {}, in each {}',
+      nouns,
+    ),
+    of,
+    'free',
+  ),
+  ...scope(
+    framed(
+      'one {}, this {}, for one {}, in one {}, the whole {}, each of the {}, 1 {}, 1 whole {}',
+      nouns,
+    ),
+    of,
+    'free',
+  ),
+  ...scope(
+    framed(
+      'each of the {}, every one of the {}, one of the {}, one of these {}',
+      nouns.map(plural),
+    ),
+    of,
+    'free',
+  ),
+  ...scope(
+    framed(
+      'a {}, an {}, in a {}, for a {}, in the {}, in this {}, for this {}, for the {}, to a {}, to the {}, that {}, by the {}',
+      nouns,
+    ),
+    of,
+    'behind',
+  ),
+  ...scope(framed('the {}, a {}, your {}, my {}', nouns), of, 'subject'),
+];
+
+const COMPARED = framed(
+  'the {} one, the {} version, {} version, the {} stuff, a {} one, the {} recipe, {} recipe, the {} kind, {} one, the {} ones, a {} version, the {} thing, {} ones, {} versions',
+  phrasesOf(
+    'takeaway, takeout, take out, store bought, shop bought, bakery, restaurant, original, classic, regular, normal, usual, old, traditional, boxed, frozen, cafe, packaged, full fat, coffee shop, drive through, my old, supermarket, store, shop, standard, deli, pub, chain, ready made, bought, high street, fast food, full sugar, canteen, petrol station, gas station, delivery, cream, real, diner, food court, freezer, vending machine, ordinary',
+  ),
+);
+
+/** What a number is said of. */
+export const SCOPES: [string, Role][] = [
+  ...scope(
+    framed(
+      'the whole {}, a whole {}, whole {}, the entire {}, entire {}, the full {}, all of the {}, the complete {}, the whole {} of it, an entire {}, full {}',
+      WHOLE,
+    ),
+    'whole',
+    'free',
+  ),
+  ...scope(
+    framed(
+      'for the {}, in the {}, for a {}, in that {}, in this {}, for this {}, for that {}',
+      VESSELS,
+    ),
+    'whole',
+    'behind',
+  ),
+  ...scope(framed('the {}, this {}, a {}', VESSELS), 'whole', 'subject'),
+  ...scope(
+    phrasesOf(
+      'per batch, per tray, per pot, per loaf, / tray, / batch, / pot, per recipe, per pan',
+    ),
+    'whole',
+    'free',
+  ),
+  ...scope(
+    phrasesOf(
+      'all of it, all of this, for everything, the lot, for the lot, all told, for all of it, the whole lot, the whole shebang, the full batch',
+    ),
+    'whole',
+    'free',
+  ),
+  ...scope(phrasesOf('in total, altogether, total, in all, all in, overall'), 'whole', 'behind'),
+  ...scope(
+    framed(
+      'half the {}, half of the {}, half of this {}, half this {}, ½ {}, ½ the {}, half a {}, half of a {}, half your {}, half that {}, half {}, 1/2 {}, 1/2 the {}',
+      WHOLE,
+    ),
+    'half',
+    'free',
+  ),
+  ...scope(
+    phrasesOf(
+      'half of it, half of this, one half, half of the whole thing, half of everything, halve it, if you halve it, halved, split in two, eat half, if you eat half, if you have half',
+    ),
+    'half',
+    'free',
+  ),
+  ...scope(phrasesOf('half, the half, your half, my half'), 'half', 'subject'),
+  ...scope(
+    framed('half a {}, half the {}, half of a {}, ½ {}, ½ a {}', [...PORTION, ...SLICE, ...EACH]),
+    'unknown',
+    'free',
+  ),
+  ...scope(
+    framed(
+      'a quarter of the {}, quarter of the {}, a third of the {}, two thirds of the {}, three quarters of the {}, a fifth of the {}, a sixth of the {}, an eighth of the {}, a tenth of the {}, ¼ {}, ⅓ {}, a third of a {}, a quarter of a {}, a quarter {}, ¼ of the {}, ⅓ of the {}, ¾ of the {}, ⅔ of the {}',
+      [...WHOLE, ...PORTION],
+    ),
+    'unknown',
+    'free',
+  ),
+  ...scope(
+    phrasesOf(
+      'two of them, two of those, two of these, three of them, three of those, three of these, four of them, both of them, 2 of them, 3 of them, for two of them, a third of it, a quarter of it, a sixth of it, an eighth of it, two thirds of it, three quarters of it',
+    ),
+    'unknown',
+    'free',
+  ),
+  ...ofPart(PORTION, 'portion'),
+  ...ofPart(SLICE, 'slice'),
+  ...ofPart(EACH, 'each'),
+  ...scope(
+    phrasesOf(
+      'per person, a head, per head, for one person, a person, for one, pp, p.p., / person, / head',
+    ),
+    'portion',
+    'free',
+  ),
+  ...scope(
+    phrasesOf('apiece, a pop, per piece, a piece, / piece, / each, ea, a go'),
+    'each',
+    'behind',
+  ),
+  ...scope(
+    phrasesOf(
+      'each, each one, each of them, every one, every single one, one of them, one of these, one of those, each of these, each of those',
+    ),
+    'each',
+    'counted',
+  ),
+  ...scope(
+    phrasesOf(
+      'per 100 g, per 100g, per hundred grams, per 100 grams, per 100 ml, per hundred, / 100 g, / 100 ml, per one hundred grams, per 100, for every 100 g, for every hundred grams, a hundred grams of it, in 100 g, for 100 g, in a hundred grams, in 100 grams, per hundred g, per a hundred grams, for a hundred grams',
+    ),
+    'per100g',
+    'free',
+  ),
+  ...scope(
+    phrasesOf(
+      "today, for the day, the day, in a day, day total, daily, all day, the whole day, per day, for the whole day, day's total, total for the day, on the day, today all in all, a day, in one day, across the day, full day, / day, full day of eating, my day, whole day, end of the day total, the entire day, this whole day, for today, of the day",
+    ),
+    'day',
+    'free',
+  ),
+  ...scope(
+    phrasesOf(
+      'so far, so far today, today so far, for the day so far, up to now, the day so far, until now, running total, thus far, as of now, up to this point, before dinner, so far for the day, day so far',
+    ),
+    'soFar',
+    'free',
+  ),
+  ...COMPARED.map((phrase): [string, Role] => [
+    phrase,
+    { cat: 'scope', scope: 'compared', link: 'free', against: 'itsOwn' },
+  ]),
+  ...all<Role>(
+    'against, versus, vs, vs., compared to, compared with, as opposed to, rather than the',
+    {
+      cat: 'scope',
+      scope: 'compared',
+      link: 'ahead',
+      against: 'itsOwn',
+    },
+  ),
+  ...scope(
+    phrasesOf(
+      'mine, this one, ours, my version, this version, mine here, this one here, our version, this recipe, this dish, my one, this whole recipe',
+    ),
+    'dish',
+    'free',
+  ),
+];
+
+const thing = (
+  nouns: readonly string[],
+  as: 'portion' | 'slice' | 'piece' | 'whole' | 'person',
+): [string, Role][] =>
+  nouns.flatMap((noun) =>
+    [noun, plural(noun)].map((form): [string, Role] => [form, { cat: 'thing', as }]),
+  );
+
+/** Parts as they are counted. */
+export const THINGS: [string, Role][] = [
+  ...thing(
+    PORTION.filter((word) => word !== 'head' && word !== 'person' && word !== 'meal'),
+    'portion',
+  ),
+  ...all<Role>('people, adults, kids, persons, hungry people, of us, of you', {
+    cat: 'thing',
+    as: 'person',
+  }),
+  ...thing(SLICE, 'slice'),
+  ...thing(EACH, 'piece'),
+  ...thing(VESSELS, 'whole'),
+];

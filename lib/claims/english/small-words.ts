@@ -1,0 +1,63 @@
+import type { Role } from '../language';
+import { all } from './words';
+
+/** Words that join, part and link. */
+export const SMALL_WORDS: [string, Role][] = [
+  ...all<Role>('less, fewer, lower', { cat: 'than', against: 'less' }),
+  ...all<Role>('more, extra', { cat: 'than', against: 'more' }),
+  ...all<Role>(
+    "is, are, was, were, it's, that's, is about, comes to, comes out at, comes out to, comes in at, came in at, came out at, works out at, works out to, =, :, equals, has, have, got, is like, hits, lands at, sits at, ends up at, it is, that is, we're at, we are at, i'm at, i am at, you're looking at, you are looking at, looking at, that makes, it has, come to, stands at, gives you, will be, gonna be, going to be, would be, runs, come in at, coming in at, comes in under, coming out at, come out to, sitting at, sit at, is at, are at, landing at, land at, clocking in at, running at, is sitting at, is up to, turns out to be, turned out to be, worked out at, worked out to, 's at, we're sitting at, is around, was at, is gonna be, is going to be, are gonna be, per bowl is, tops out at, totals, totalling, totaling, makes it, brings it to, takes it to, puts it at, puts this at, brings the total to, clocks in, comes up to, adds up to, come out at, ended up at, ends up, goes to, came to, says, each one is, we're looking at, we are looking at, weighs, carries, packs, brings you, contains, there's, there is, there are, you get, you're getting, we get, we're on, i've had, i have had, puts us at, puts me at, puts you at, brings me to, brings us to, they're, those are, costs",
+    { cat: 'copula' },
+  ),
+  [',', { cat: 'joiner' }],
+  ...all<Role>('and, plus, |, /, ·, •, &, (, ), ;, *, with, –, —, -, +', { cat: 'joiner' }),
+  ...all<Role>(
+    'so, because, but, since, if, when, while, then, although, though, unless, cause, anyway, now, okay, ok, and then, and so, meanwhile',
+    { cat: 'so' },
+  ),
+  ...all<Role>(
+    "which is, that is, that's, which are, which was, that alone is, which has, which comes to, which adds",
+    { cat: 'which' },
+  ),
+  ...all<Role>("not, isn't, wasn't, without, never, no more", { cat: 'not' }),
+  ...all<Role>(
+    'exactly, only, just, a full, a whopping, a solid, a good, whopping, solid, full, good, literally, even, still, a, an, the, another, of, extra, a cool, a mere, mere, bang on, dead on, precisely, right at, as in, total, all of, to, um, uh, er, like a, something, honest, right around',
+    { cat: 'filler' },
+  ),
+  ...all<Role>(
+    'i, if, for, in, on, you, it, this, to, from, by, because, when, that, they, he, she, my, your, our, please, people, right, okay, exactly, there, here, honestly, even, though, including, without, without it, easy, guys, folks, friends, today, again, now, too, or, is it, total, all in, if you, do, does, depending, after, before, once, obviously, actually, just, we, people, swear, not, a, out, per, as, at, one, each, mine, these, those, which, what, until, max, tops, yeah, yes, sorry, wow, somehow, once it, with, good, not bad, give, flat, something, anyway, still, everyone, while',
+    { cat: 'small' },
+  ),
+  ...all<Role>(
+    'to, at, want, wants, want it at, reads, read, do, hits, says, reach, reaches, is, needs, go to, go, took it to, went to, it to, climbs to, climbed to, got to, for, should read, should say, should be, on, aim for',
+    { cat: 'lead' },
+  ),
+  ...all<Role>('of them, of those, of which, of it, of that', { cat: 'ofThem' }),
+  ...all<Role>(
+    'into this, into it, into the, in here, in there, goes in, went in, into that, in this one',
+    { cat: 'into' },
+  ),
+  ...all<Role>(
+    'per gram, a gram, each gram, for each gram, for every gram, per gram of fat, per kilo',
+    { cat: 'perUnit' },
+  ),
+  ...all<Role>(
+    "i ate, i eat, ate, eat, had, i had, i'll have, having, i'm having, have, i have, i take, you eat, you have, if you eat, if you have",
+    { cat: 'eat' },
+  ),
+  ...all<Role>('for, serves', { cat: 'serveTitle' }),
+  ...all<Role>('than', { cat: 'thanWord' }),
+  ...all<Role>('as, of', { cat: 'asWord' }),
+  ...all<Role>(
+    "i weigh, i weighed in at, he weighs, she weighs, i'm down to, my weight is, i lost, i've lost, lost, i gained, gained, body weight, bodyweight, i lift, i deadlift, lifted, squat, bench, deadlifted, my dog weighs, the cat weighs, carry, carrying, drop, dropped",
+    { cat: 'self' },
+  ),
+  ...all<Role>(
+    'in, since, of, from, until, by, back in, year, summer, january, february, march, april, may, june, july, august, september, october, november, december, circa',
+    { cat: 'yearWord' },
+  ),
+  ...all<Role>(
+    'camera, lens, tripod, knife, knives, scale, app, book, subscription, membership, mic, microphone, blender, merch, apron, thermometer, coupon, discount, code, processor, light, lights, battery, batteries, phone, sponsor, course, gear, filmed, rent, frying pan, sheet pans, ticket, fryer, mixer, sd card, memory card, hard drive, gimbal, hoodie, mug, cookbook, shipping, postage, donation, gas bill, electricity, laptop, software, editing, bulb, chopping board, cutting board, board, pan set',
+    { cat: 'gear' },
+  ),
+];

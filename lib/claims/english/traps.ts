@@ -1,0 +1,77 @@
+import type { Role } from '../language';
+import { all } from './words';
+
+/** What makes a number none of the dish's: things filmed with, years, people, aims, questions, what was said before. */
+export const TRAPS: [string, Role][] = [
+  ...all<Role>(
+    'camera, cam, lens, lenses, iso, f /, f, channel, episode, ep, ep., take, part, code, day, days, season, number, no., nr, #, step, level, floor, version, chapter, minute, scene, shot, track, phone, since, year, card, clip, series, room, shelf, page, row, week, page number, figure, mark, model, size, speed, setting, power, zone, aged, age, top, type, vol, volume, round, since like, since about, back in, born in, until, studio, hob, ring, burner, stage, test, batch number, attempt, try number, video number, video, chapter, filmed in, recorded in, shot in, shot at, recording in, heat, knob, dial, slot, lane, apartment, street, slate, roll',
+    { cat: 'trap' },
+  ),
+  ...all<Role>(
+    "frames, frame, fps, mm, cm, inch, inches, in., kelvin, k, p60, hz, khz, megapixels, mp, watts, watt, w, volts, subscribers, subscriber, views, view, followers, comments, comment, people ask, years, year, months, month, weeks, week, days, day, times, episodes, takes, videos, cameras, lenses, miles, km, kilometers, kilometres, steps, stone, kilo plates, reps, sets, likes, percent off, % off, by, x, of my favourites, of my favorites, of the best, things, reasons, rule, ways, pans, pan, oven, ovens, dishes, trays, apples a day, knives, knife, skillet, attempts, tries, shots, clips, hundred times, million times, o'clock, am, pm, a.m., p.m., th, st, nd, rd, star, stars, out of ten, out of 10, questions, friends, messages, emails, patrons, countries, euros a month, kilos of me, batteries, lights, mics, tripods, shelves, bulbs, minutes in, gb, tb, mb, kg dumbbell, metres, meters, feet, foot, fridges, recipes, ingredients, hob, rings, racks, racks up, shelf",
+    { cat: 'trapBehind' },
+  ),
+  ...all<Role>(
+    "aim for, aiming for, burned, burn, burnt, burning, you should get, should get, should have, adults need, we all need, people need, you need to eat, should be getting, aim to get, aiming at, aim at, i aim for, try to stay under, trying to stay under, stay under, trying to hit, try to hit, trying to get, try to get, goal, goal is, my goal is, target, target is, targets, limit, limit is, budget of, budget is, leaves me, leaves me with, that leaves, leaving me, want to hit, wanted to hit, need to hit, i need, allowed, should eat, should be eating, maintenance, maintenance is, i shoot for, shooting for, shoot for, hoping for, trying for, hit my, under my, wish it was, wanted it under, i want, we wanted, i try for, my limit, supposed to eat, room for, i have left, still have, left with, to keep it under, keep it under, keep it below, trying to keep it under, stay below, stay within, wanted, was hoping for, hoping to hit, i'd like, i would like, need about, recommends, recommended, recommendation is, guideline is, supposed to be, up to my, to reach, planned, planning on, my cap is, cap is, ceiling is, ceiling of, cap of, allowance of, macro goal, they recommend, the aim is, the plan was, plan is",
+    { cat: 'target' },
+  ),
+  ...all<Role>(
+    'is my goal, is my target, is the goal, is the target, goal, target, is my limit, budget, left for, to go, left over, remaining, is my number, is the aim, is the limit, a day is what i aim for, deficit, limit, left for dinner, for the rest of the day, left today, to play with, to spare, is what i aim for, is the dream, was the plan, is the plan, left in the budget, in the bank, left',
+    { cat: 'targetBehind' },
+  ),
+  ...all<Role>(
+    'how many, how much, is it, is that, is this, are there, does it, do you, did i, can you, guess, what if, what if i told you, what if i said, do i, does this, do we, will it, could it be, would you, was it, who said, is there, are you, am i, has it, should i, should it',
+    { cat: 'ask' },
+  ),
+  ...all<Role>(
+    'i said, i say, card says, the card says, i told you, packet says, the packet says, says, i wrote, said, it said, i had said, the old card, last week, last time, last week i, old card, in the intro, intro says, on screen it says, the graphic says, the caption says, i called it, i claimed, i quoted, the card said, title says, thumbnail says, last episode, in the last video, last video, the last one, in the last episode',
+    { cat: 'heard' },
+  ),
+];
+
+/** Words that take back a number said before. */
+export const CORRECTIONS: [string, Role][] = [
+  ...all<Role>(
+    "no wait, wait no, oh wait, wait, sorry, oh sorry, scratch that, i mean, make that, make it, let's make it, no sorry, sorry no, i meant, actually no, no actually, strike that, not that, that's wrong, that is wrong, that was wrong, not right, old number, is wrong, which is wrong, let me correct that, my bad, my mistake, i lied, hang on, hold on, oops, whoops, or rather, rather, no no, excuse me, pardon, i misspoke, let me start again, no make that, let me try again, no it's, no its, no that's, wait sorry, er no, uh no, um no, nope, i should say, let me fix that, let's call it, well actually",
+    { cat: 'correct', how: 'strong' },
+  ),
+  ...all<Role>('no, actually, well', { cat: 'correct', how: 'weak' }),
+  ...all<Role>(
+    'correction to the video, edit, correction, corrections, update, erratum, errata, fixed',
+    { cat: 'correct', how: 'heading' },
+  ),
+];
+
+/** So many times what was said. */
+export const TIMES: [string, Role][] = [
+  ...(
+    [
+      [1 / 2, 'half of that, half that, half of those, half of all that, half of it all'],
+      [1 / 3, 'a third of that, one third of that, third of that'],
+      [2 / 3, 'two thirds of that, two-thirds of that'],
+      [1 / 4, 'a quarter of that, quarter of that, a fourth of that, one quarter of that'],
+      [3 / 4, 'three quarters of that, three fourths of that'],
+      [1 / 5, 'a fifth of that'],
+      [1 / 6, 'a sixth of that'],
+      [1 / 8, 'an eighth of that'],
+      [2, 'twice that, double that, two times that, double it, twice as much, 2x that'],
+      [3, 'three times that, triple that, triple it, 3 times that'],
+      [4, 'four times that, quadruple that'],
+      [1, 'the same again, same again'],
+    ] as const
+  ).flatMap(([factor, words]) => all<Role>(words, { cat: 'times', factor, of: 'that' })),
+  ...(
+    [
+      [1 / 2, 'half the, half of the, half as many, half as much'],
+      [1 / 3, 'a third of the, one third of the, third of the, a third the, one third the'],
+      [2 / 3, 'two thirds of the, two thirds the'],
+      [1 / 4, 'a quarter of the, quarter of the, a quarter the'],
+      [3 / 4, 'three quarters of the, three quarters the'],
+      [2, 'twice the, double the, two times the, twice as much, twice as many, 2x the'],
+      [3, 'three times the, triple the, 3 times the, 3x the'],
+      [4, 'four times the, 4 times the, 4x the'],
+      [5, 'five times the, 5 times the, 5x the'],
+      [10, 'ten times the'],
+    ] as const
+  ).flatMap(([factor, words]) => all<Role>(words, { cat: 'times', factor, of: 'noun' })),
+];

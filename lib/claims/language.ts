@@ -1,0 +1,148 @@
+import type { Nutrient } from '#lib/foods/nutrients';
+import type { Phrases } from './phrases';
+import type { Claim, Hedge, NutrientUnit, Scope, Against } from './statement';
+
+/** What a unit is of. A container counts pieces of the food that follows: 'a can of beans'. */
+export type UnitRole = { readonly cat: 'unit' } & (
+  | { readonly of: 'mass' | 'volume' | 'energy' | 'container' | 'share'; readonly unit: string }
+  | { readonly of: 'degree'; readonly unit: 'C' | 'F' | null }
+  | { readonly of: 'time' | 'money'; readonly unit: string; readonly factor: number }
+);
+
+/** Roles that differ in nothing but their name. */
+type Named<C extends string, Rest = unknown> = C extends string
+  ? { readonly cat: C } & Rest
+  : never;
+
+/** What a word or phrase does; the reader knows these and no word. */
+export type Role =
+  | UnitRole
+  | { readonly cat: 'noun'; readonly nutrient: Nutrient; readonly unit: NutrientUnit }
+  | { readonly cat: 'hedge'; readonly hedge: Hedge }
+  | {
+      readonly cat: 'scope';
+      readonly scope: Scope;
+      /**
+       * `subject`: counts only with a copula behind it; `behind`: only right behind a number or its noun; `free`:
+       * anywhere; `ahead`: of what follows alone; `counted`: each of what was counted last.
+       */
+      readonly link: 'subject' | 'behind' | 'free' | 'counted' | 'ahead';
+      readonly against?: Against;
+    }
+  /** A part of a dish that is counted: bowls, slices, muffins. */
+  | { readonly cat: 'thing'; readonly as: 'portion' | 'slice' | 'piece' | 'whole' | 'person' }
+  /** So many times what was said before, or of the noun behind it. */
+  | { readonly cat: 'times'; readonly factor: number; readonly of: 'that' | 'noun' }
+  | Named<'gas' | 'fan'>
+  | { readonly cat: 'place'; readonly place: 'oven' | 'inside' | 'elsewhere' | 'other' }
+  /** What a time is said of, before it and behind it; `soon`: also of a number without a unit. */
+  | Named<'time' | 'timeBehind', { readonly as: 'ready' | 'soon' | 'action' | 'none' | 'side' }>
+  /** A verb that says how many there are of it. */
+  | Named<'serve' | 'serveBehind', { readonly as: 'portion' | 'piece' | 'slice' | 'any' }>
+  /** What makes a number no statement: cameras, years, how many watch. */
+  | Named<'trap' | 'trapBehind'>
+  /** Aims, limits, wishes. */
+  | Named<'target' | 'targetBehind'>
+  | { readonly cat: 'ask' }
+  /** Takes back what was said before; `heading` alone marks what follows. */
+  | { readonly cat: 'correct'; readonly how: 'strong' | 'weak' | 'heading' }
+  | { readonly cat: 'heard' }
+  | { readonly cat: 'than'; readonly against: 'less' | 'more' | 'shareOf' }
+  | Named<'weigh' | 'use' | 'pack' | 'allOfIt' | 'cost' | 'back' | 'alone' | 'adds'>
+  /** Things for money that no one eats; of them; than; what may follow a number that counts nothing. */
+  | Named<
+      | 'gear'
+      | 'asWord'
+      | 'eat'
+      | 'serveTitle'
+      | 'perUnit'
+      | 'into'
+      | 'self'
+      | 'ofThem'
+      | 'thanWord'
+      | 'lead'
+      | 'yearWord'
+    >
+  | Named<'which' | 'copula' | 'joiner' | 'so' | 'of' | 'not' | 'small' | 'filler' | 'verb'>;
+
+/** Words of numbers. */
+export interface NumberWords {
+  /** 0 to 19 and the tens. */
+  readonly cardinals: ReadonlyMap<string, number>;
+  /** Said for a nought between: 'one oh five'. */
+  readonly nought: ReadonlySet<string>;
+  readonly hundred: ReadonlySet<string>;
+  readonly thousand: ReadonlySet<string>;
+  /** Behind digits, in one with them: '1.2k'. */
+  readonly thousandLetters: ReadonlySet<string>;
+  readonly point: ReadonlySet<string>;
+  readonly and: ReadonlySet<string>;
+  readonly article: ReadonlySet<string>;
+  /** Parts of one by their divisor. */
+  readonly fractions: ReadonlyMap<string, number>;
+  readonly half: ReadonlySet<string>;
+  /** Words that count: dozen, couple, pair. */
+  readonly counts: ReadonlyMap<string, number>;
+  readonly of: ReadonlySet<string>;
+  readonly to: ReadonlySet<string>;
+  /** Between two numbers of a range that 'between' began, and without it where they are close. */
+  readonly or: ReadonlySet<string>;
+  readonly between: ReadonlySet<string>;
+  /** What captions hear for a number before a unit. */
+  readonly soundAlikes: ReadonlyMap<string, number>;
+  /** Leaves a number open: 'seven hundred and something'. */
+  readonly open: ReadonlySet<string>;
+}
+
+/** Words of foods, in their singulars. */
+export interface FoodWords {
+  /** A food by itself; and what may stand before one as part of its name. */
+  readonly heads: ReadonlySet<string>;
+  readonly modifiers: ReadonlySet<string>;
+  /** What is done to a food, or says how good it is: left out at the front of its name. */
+  readonly plain: ReadonlySet<string>;
+  /** Other names of a food. */
+  readonly synonyms: ReadonlyMap<string, string>;
+  /** Foods that are never told as named: water, plain kinds. */
+  readonly uncounted: ReadonlySet<string>;
+  /** Words that keep a food behind them from being named: no, without, instead of, could, tastes like. */
+  readonly blockers: Phrases<true>;
+  /** Sayings that hold the word of a food. */
+  readonly sayings: Phrases<true>;
+}
+
+export interface ClaimWords {
+  /** Before the nutrient, and behind it; alone. */
+  readonly before: Phrases<Claim>;
+  readonly behind: Phrases<Claim>;
+  readonly alone: Phrases<Claim>;
+  /** Words that may stand before what is claimed alone: 'it is', 'a'. */
+  readonly aloneAfter: ReadonlySet<string>;
+  /** How much: 'really light'; and what may be said to be so: 'this is light'. */
+  readonly degree: ReadonlySet<string>;
+  readonly subjects: ReadonlySet<string>;
+  /** Deny what follows. */
+  readonly denied: ReadonlySet<string>;
+  readonly asked: Phrases<true>;
+  /** Dishes by kind, which an ingredient's name is not: soup, dinner, lunch. */
+  readonly dishes: ReadonlySet<string>;
+}
+
+/** All that the reader knows of a language. */
+export interface Language {
+  readonly lexicon: Phrases<readonly Role[]>;
+  /** Hedges that stand behind a number, its unit or its noun. */
+  readonly hedgesBehind: Phrases<Hedge>;
+  readonly numbers: NumberWords;
+  /** Letters that stand for a nutrient beside a number: '42P'. */
+  readonly letters: ReadonlyMap<string, Nutrient>;
+  /** Units of mass that are money where no food follows: 'two pounds fifty'. */
+  readonly moneyUnits: ReadonlyMap<string, string>;
+  readonly currencies: ReadonlyMap<string, 'USD' | 'EUR' | 'GBP'>;
+  readonly foods: FoodWords;
+  readonly claims: ClaimWords;
+  /** The singular of a folded word. */
+  readonly singular: (word: string) => string;
+  /** Bare degrees from these on are Fahrenheit. */
+  readonly fahrenheitFrom: { readonly oven: number; readonly inside: number };
+}

@@ -1,0 +1,92 @@
+import type { Role } from './language';
+import type { Phrases } from './phrases';
+import type { Token } from './tokens';
+
+export type Category = Role['cat'];
+type Of<C extends Category> = Extract<Role, { readonly cat: C }>;
+
+/** A phrase of the language that was found: the tokens from `from` up to, without, `to`. */
+export interface Mark<C extends Category = Category> {
+  readonly role: Of<C>;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Where phrases of each category begin and end in a text; the longest at each place. */
+export class Marks {
+  /** Few phrases begin or end at a token, so that looking through them is quicker than a map. */
+  readonly #starts: (Mark[] | undefined)[];
+  readonly #ends: (Mark[] | undefined)[];
+
+  constructor(tokens: readonly Token[], lexicon: Phrases<readonly Role[]>) {
+    this.#starts = new Array<undefined>(tokens.length + 1).fill(undefined);
+    this.#ends = new Array<undefined>(tokens.length + 1).fill(undefined);
+    for (let from = 0; from < tokens.length; from += 1) this.#find(tokens, lexicon, from);
+  }
+
+  /** The mark of a category that begins at a token. */
+  at<C extends Category>(category: C, from: number): Mark<C> | undefined {
+    return of(this.#starts[from], category);
+  }
+
+  /** The mark of a category that ends before a token. */
+  before<C extends Category>(category: C, to: number): Mark<C> | undefined {
+    return of(this.#ends[to], category);
+  }
+
+  /** The last mark of a category that ends in a stretch, nearest to its end. */
+  lastIn<C extends Category>(category: C, from: number, to: number): Mark<C> | undefined {
+    for (let end = to; end > from; end -= 1) {
+      const mark = this.before(category, end);
+      if (mark && mark.from >= from) return mark;
+    }
+    return undefined;
+  }
+
+  /** The first mark of a category that begins in a stretch. */
+  firstIn<C extends Category>(category: C, from: number, to: number): Mark<C> | undefined {
+    for (let at = Math.max(0, from); at < to; at += 1) {
+      const mark = this.at(category, at);
+      if (mark) return mark;
+    }
+    return undefined;
+  }
+
+  /** All marks of a category in order. */
+  all<C extends Category>(category: C): Mark<C>[] {
+    const found: Mark<C>[] = [];
+    for (const marks of this.#starts) {
+      const mark = of(marks, category);
+      if (mark) found.push(mark);
+    }
+    return found;
+  }
+
+  #find(tokens: readonly Token[], lexicon: Phrases<readonly Role[]>, from: number): void {
+    const first = tokens[from]?.folded ?? '';
+    for (const length of lexicon.lengths.get(first) ?? []) {
+      const to = from + length;
+      if (to > tokens.length) continue;
+      let key = first;
+      for (let at = from + 1; at < to; at += 1) key += ` ${tokens[at]?.folded ?? ''}`;
+      for (const role of lexicon.values.get(key) ?? []) this.#put({ role, from, to });
+    }
+  }
+
+  /** From left to right and the longest first, so that the one that is there already is the longest. */
+  #put(mark: Mark): void {
+    const starts = (this.#starts[mark.from] ??= []);
+    if (!of(starts, mark.role.cat)) starts.push(mark);
+    const ends = (this.#ends[mark.to] ??= []);
+    if (!of(ends, mark.role.cat)) ends.push(mark);
+  }
+}
+
+function of<C extends Category>(
+  marks: readonly Mark[] | undefined,
+  category: C,
+): Mark<C> | undefined {
+  if (marks === undefined) return undefined;
+  for (const mark of marks) if (mark.role.cat === category) return mark as unknown as Mark<C>;
+  return undefined;
+}

@@ -1,0 +1,80 @@
+import type { Nutrient } from '#lib/foods/nutrients';
+import type { Quantity, Said } from './quantity';
+import type { Text } from './text';
+
+/** What was counted last: of a nutrient, money or weight, with its number where one was said. */
+export interface Topic {
+  readonly said: Said;
+  readonly nutrient: Nutrient | null;
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly end: number;
+  readonly of: 'nutrient' | 'price' | 'weight';
+}
+
+/** 'half the calories of the bakery version'. */
+export function shareOf(text: Text, from: number, to: number, factor: number): Quantity | null {
+  const noun = text.marks.at('noun', to);
+  const of = noun && text.marks.at('asWord', noun.to);
+  if (!noun || !of || text.marks.at('noun', noun.to + 1)) return null;
+  return made(text, from, noun.to, factor * 100, factor * 100, factor < 1, {
+    kind: 'nutrient',
+    nutrient: noun.role.nutrient,
+    unit: '%',
+    scope: 'compared',
+    against: 'shareOf',
+  });
+}
+
+export function timesOf(
+  text: Text,
+  topic: Topic,
+  from: number,
+  to: number,
+  factor: number,
+  list: boolean,
+): Quantity[] {
+  if (topic.low === null || topic.high === null || topic.of !== 'nutrient') return [];
+  const scope = factor === 1 / 2 ? {} : { scope: 'unknown' as const };
+  const quantity = made(text, from, to, topic.low * factor, topic.high * factor, true, {
+    ...topic.said,
+    ...scope,
+  });
+  return [{ ...quantity, list }];
+}
+
+function made(
+  text: Text,
+  from: number,
+  to: number,
+  low: number,
+  high: number,
+  fraction: boolean,
+  said: Said,
+): Quantity {
+  const { tokens } = text;
+  return {
+    from,
+    to,
+    begin: from,
+    end: to,
+    low,
+    high,
+    digits: tokens.slice(from, to).some(({ kind }) => kind === 'number'),
+    words: true,
+    fraction,
+    parts: undefined,
+    money: undefined,
+    unsure: false,
+    hedge: low === high ? 'none' : 'between',
+    unit: null,
+    unitEnd: to,
+    sentence: text.sentences.of[from] ?? 0,
+    noun: null,
+    list: false,
+    corrected: false,
+    killed: null,
+    said,
+    how: [],
+  };
+}

@@ -1,0 +1,66 @@
+import { sameFood, stemsOf, type FoodSpan } from './foods';
+import { phraseAt } from './phrases';
+import type { Text } from './text';
+
+/** Tokens before a food in which a word may keep it from being named: 'not the', 'you could add'. */
+const REACH = 4;
+
+/**
+ * Foods that go in, on or beside the dish and are in none of its ingredients, each at its first mention. Without
+ * ingredients in the context there are none. `taken`: tokens of numbers and claims, which name foods of their own.
+ */
+export function namedFoods(text: Text, taken: ReadonlySet<number>): FoodSpan[] {
+  const { context, tokens, language } = text;
+  if (!context.ingredients) return [];
+  const ingredients = context.ingredients.map((name) => stemsOf(name, language));
+  const titles = [context.dish, ...(context.dishes ?? [])].map((title) =>
+    stemsOf(title ?? '', language),
+  );
+  const told: string[][] = [];
+  const found: FoodSpan[] = [];
+  for (let at = 0; at < tokens.length;) {
+    const saying = phraseAt(language.foods.sayings, tokens, at);
+    if (saying) {
+      at = saying.next;
+      continue;
+    }
+    const food = text.food(at);
+    if (!food) {
+      at += 1;
+      continue;
+    }
+    at = food.to;
+    const stems = stemsOf(food.name, language);
+    const known = [...ingredients, ...told].some((other) => sameFood(stems, other));
+    const title = titles.some((words) => stems.every((stem) => words.includes(stem)));
+    if (taken.has(food.from) || taken.has(food.to - 1) || title || isUncounted(text, food))
+      continue;
+    if (isBlocked(text, food)) continue;
+    if (known) continue;
+    told.push(stems);
+    found.push(food);
+  }
+  return found;
+}
+
+function isUncounted({ language, tokens }: Text, { from, to }: FoodSpan): boolean {
+  return (
+    to - from === 1 && language.foods.uncounted.has(language.singular(tokens[from]?.folded ?? ''))
+  );
+}
+
+function isBlocked(text: Text, food: FoodSpan): boolean {
+  const { tokens, language, sentences } = text;
+  const sentence = sentences.of[food.from];
+  if (sentences.asked[sentence ?? 0]) return true;
+  let begin = food.from;
+  while (language.foods.plain.has(tokens[begin - 1]?.folded ?? '')) begin -= 1;
+  for (let at = Math.max(0, begin - REACH); at < food.from; at += 1) {
+    if (sentences.of[at] !== sentence) continue;
+    const found = phraseAt(language.foods.blockers, tokens, at);
+    if (found && found.next >= begin && found.next <= food.from) return true;
+  }
+  // 'like a' dish, 'the bakery version', a tool.
+  const next = text.marks.at('gear', food.to) ?? text.marks.at('trapBehind', food.to);
+  return next !== undefined;
+}

@@ -1,0 +1,167 @@
+import type { NumberWords } from './language';
+import type { Token } from './tokens';
+
+/** A number as it was read from words or digits: the tokens up to, without, `next`. */
+export interface NumberAt {
+  readonly value: number;
+  readonly next: number;
+  readonly digits: boolean;
+  readonly words: boolean;
+  readonly fraction: boolean;
+  /** Two groups said one after the other, which may be two numbers, and money: 'two twenty five' is 2.25 of money. */
+  readonly parts?: readonly Part[];
+  readonly money?: number;
+  readonly unsure?: true;
+}
+
+export interface Part {
+  readonly value: number;
+  readonly from: number;
+  readonly next: number;
+}
+
+/** First groups up to here are run on to hundreds: 'thirty-nine fifty', never 'forty twelve'. */
+const MOST_GROUP = 39;
+
+const plain = (value: number, next: number): NumberAt => ({
+  value,
+  next,
+  digits: false,
+  words: true,
+  fraction: false,
+});
+
+const folded = (tokens: readonly Token[], at: number): string => tokens[at]?.folded ?? '';
+
+/** A number below a hundred in words: 'twelve', 'forty-six'. */
+export function groupAt(
+  tokens: readonly Token[],
+  at: number,
+  words: NumberWords,
+): { readonly value: number; readonly next: number } | null {
+  const value = words.cardinals.get(folded(tokens, at));
+  if (value === undefined) return null;
+  if (value < 20) return { value, next: at + 1 };
+  const ones = words.cardinals.get(folded(tokens, at + 1));
+  return ones !== undefined && ones > 0 && ones < 10
+    ? { value: value + ones, next: at + 2 }
+    : { value, next: at + 1 };
+}
+
+/**
+ * A whole number or one with a decimal point in words, in every manner of speaking: 'a hundred and twelve',
+ * 'fourteen hundred', 'one-twelve', 'one oh five', 'forty-nine point six'. Null where none begins.
+ */
+export function wordsAt(tokens: readonly Token[], at: number, words: NumberWords): NumberAt | null {
+  if (words.point.has(folded(tokens, at))) return pointAt(tokens, at, plain(0, at), words);
+  const article = words.article.has(folded(tokens, at));
+  const first = article ? { value: 1, next: at + 1 } : groupAt(tokens, at, words);
+  if (!first) return null;
+  const after = folded(tokens, first.next);
+  if (words.hundred.has(after) || words.thousand.has(after)) {
+    const read = scaledAt(tokens, first, words);
+    return pointAt(tokens, read.next, read, words);
+  }
+  if (article) return null;
+  const run = runOn(tokens, at, first, words);
+  return pointAt(tokens, run.next, run, words);
+}
+
+/** Hundreds and thousands behind a first group. */
+function scaledAt(
+  tokens: readonly Token[],
+  first: { readonly value: number; readonly next: number },
+  words: NumberWords,
+): NumberAt {
+  let { value, next } = first;
+  let thousands = 0;
+  if (words.hundred.has(folded(tokens, next))) {
+    value *= 100;
+    next += 1;
+    const rest = restAt(tokens, next, words);
+    if (rest) ({ value, next } = { value: value + rest.value, next: rest.next });
+  }
+  if (words.thousand.has(folded(tokens, next))) {
+    thousands = value * 1000;
+    next += 1;
+    const and = words.and.has(folded(tokens, next)) ? next + 1 : next;
+    const more = groupAt(tokens, and, words) ?? articleOne(tokens, and, words);
+    value = 0;
+    if (more && words.hundred.has(folded(tokens, more.next))) {
+      const below = scaledAt(tokens, more, words);
+      ({ value, next } = below);
+    } else if (more && !articleOne(tokens, and, words)) {
+      ({ value, next } = runOn(tokens, and, more, words));
+    }
+  }
+  return plain(thousands + value, next);
+}
+
+function articleOne(
+  tokens: readonly Token[],
+  at: number,
+  words: NumberWords,
+): { readonly value: number; readonly next: number } | null {
+  return words.article.has(folded(tokens, at)) ? { value: 1, next: at + 1 } : null;
+}
+
+/** What follows a hundred: 'and twelve', 'sixty eight'. */
+function restAt(
+  tokens: readonly Token[],
+  at: number,
+  words: NumberWords,
+): { readonly value: number; readonly next: number } | null {
+  const and = words.and.has(folded(tokens, at)) ? at + 1 : at;
+  const rest = groupAt(tokens, and, words);
+  // 'a hundred and forty hundred', 'a hundred and two thousand' are no rests.
+  return rest && !words.hundred.has(folded(tokens, rest.next)) ? rest : null;
+}
+
+/** Two groups run on: 'six forty' is 640, or two numbers; 'one oh five' is 105. */
+function runOn(
+  tokens: readonly Token[],
+  at: number,
+  first: { readonly value: number; readonly next: number },
+  words: NumberWords,
+): NumberAt {
+  const alone = plain(first.value, first.next);
+  if (first.value < 1 || first.value > MOST_GROUP) return alone;
+  const nought = words.nought.has(folded(tokens, first.next));
+  const second = groupAt(tokens, nought ? first.next + 1 : first.next, words);
+  if (!second || (nought ? second.value > 9 : second.value < 10)) return alone;
+  if (words.hundred.has(folded(tokens, second.next))) return alone;
+  if (words.thousand.has(folded(tokens, second.next))) return alone;
+  const joined = plain(first.value * 100 + second.value, second.next);
+  return nought
+    ? joined
+    : {
+        ...joined,
+        money: first.value + second.value / 100,
+        parts: [
+          { value: first.value, from: at, next: first.next },
+          { value: second.value, from: first.next, next: second.next },
+        ],
+      };
+}
+
+/** 'point six', 'point two five', 'point twenty-five' behind a number or alone. */
+function pointAt(
+  tokens: readonly Token[],
+  at: number,
+  whole: NumberAt,
+  words: NumberWords,
+): NumberAt {
+  if (!words.point.has(folded(tokens, at))) return whole;
+  let next = at + 1;
+  let digits = '';
+  for (;;) {
+    const nought = words.nought.has(folded(tokens, next)) && digits !== '';
+    const group = nought ? { value: 0, next: next + 1 } : groupAt(tokens, next, words);
+    if (!group) break;
+    digits += String(group.value);
+    next = group.next;
+    if (group.value > 9) break;
+  }
+  if (digits === '') return whole;
+  return plain(Number(`${whole.value}.${digits}`), next);
+}

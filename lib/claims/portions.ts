@@ -1,0 +1,101 @@
+import { markBefore, markBehind } from './context';
+import type { Quantity, Said } from './quantity';
+import { only, type Text } from './text';
+
+/** How many portions, pieces or slices the dish makes; null where a number says no such thing. */
+export function portionsOf(text: Text, quantity: Quantity): Said | null {
+  if (quantity.unit !== null || quantity.noun !== null || quantity.fraction) return null;
+  if (!Number.isInteger(quantity.low) || quantity.high > 200 || quantity.low < 1) return null;
+  const { marks } = text;
+  const serve = markBefore(text, quantity, 'serve', 3);
+  const led =
+    serve && only(text, serve.to, quantity.begin, ['filler', 'hedge', 'copula', 'small'])
+      ? serve.role.as
+      : null;
+  const adjective = isAdjective(text, quantity.end) ? 1 : 0;
+  const thing =
+    marks.at('thing', quantity.end) ??
+    (adjective ? marks.at('thing', quantity.end + 1) : undefined) ??
+    ownPieces(text, quantity, led);
+  const as = thing?.role.as;
+  if (thing && led === null && markBefore(text, quantity, 'eat', 1)) return null;
+  if (thing && as && as !== 'whole' && as !== 'person') {
+    if (!counts(text, quantity, thing.to, as, led)) return null;
+    quantity.end = thing.to;
+    return { kind: 'portions', unit: as };
+  }
+  if (as === 'person' || marks.at('serveBehind', quantity.end)) {
+    const fed = led === 'portion' || markBehind(text, thing?.to ?? quantity.end, 'serveBehind', 0);
+    if (!fed) return null;
+    if (thing) quantity.end = thing.to;
+    return { kind: 'portions', unit: 'portion' };
+  }
+  if (
+    text.context.form === 'title' &&
+    marks.before('serveTitle', quantity.begin) &&
+    quantity.low > 1 &&
+    isBare(text, quantity)
+  ) {
+    return { kind: 'portions', unit: 'portion' };
+  }
+  if (led === null || led === 'any' || as === 'whole') return null;
+  return isBare(text, quantity) ? { kind: 'portions', unit: led } : null;
+}
+
+/** A word for how it is: 'twelve big muffins'; no article. */
+const isAdjective = ({ language, marks, tokens }: Text, at: number) =>
+  language.foods.plain.has(tokens[at]?.folded ?? '') &&
+  !marks.at('filler', at) &&
+  !marks.at('small', at);
+
+/** Pieces that have the name of the dish: '10 fritters' of zucchini fritters. */
+function ownPieces(
+  { context, tokens, language, marks }: Text,
+  { end }: Quantity,
+  led: string | null,
+) {
+  if (led === null || led === 'portion') return undefined;
+  const plain = language.foods.plain.has(tokens[end]?.folded ?? '') ? end + 1 : end;
+  for (const at of [plain, plain + 1]) {
+    const word = language.singular(tokens[at]?.folded ?? '');
+    const title = (context.dish ?? '')
+      .toLowerCase()
+      .split(/[^\p{L}]+/u)
+      .map(language.singular);
+    if (word !== '' && title.at(-1) === word && !marks.at('unit', at)) {
+      return { role: { cat: 'thing' as const, as: 'piece' as const }, from: at, to: at + 1 };
+    }
+  }
+  return undefined;
+}
+
+function counts(
+  text: Text,
+  quantity: Quantity,
+  to: number,
+  as: string,
+  led: string | null,
+): boolean {
+  if (led !== null) return quantity.low > 1 || led !== 'any';
+  if (quantity.low < 2 || as === 'piece') return false;
+  // 'two bowls is double that': what the person eats; 'a slice of' another food is an amount.
+  const copula = markBehind(text, to, 'copula', 0);
+  const next = text.marks.at('ofThem', to) || text.tokens[to]?.folded === undefined;
+  if (copula && !/[:=]/.test(text.tokens[copula.from]?.text ?? '')) return false;
+  return next !== undefined && !isOfFood(text, to);
+}
+
+function isOfFood({ language, tokens, food }: Text, to: number): boolean {
+  return language.numbers.of.has(tokens[to]?.folded ?? '') && food(to + 1) !== null;
+}
+
+function isBare({ marks, tokens, food }: Text, { end }: Quantity): boolean {
+  if (marks.at('trapBehind', end) || food(end) || marks.at('unit', end)) return false;
+  const token = tokens[end];
+  return (
+    token?.kind !== 'word' ||
+    (['small', 'so', 'joiner', 'copula', 'scope', 'which', 'filler', 'hedge'] as const).some(
+      (category) => marks.at(category, end),
+    )
+  );
+}

@@ -1,0 +1,187 @@
+import type { UnitRole } from './language';
+import type { Mark } from './marks';
+import { afterUnit, asMoney } from './behind-unit';
+import { numberContext } from './number-context';
+import { numberAt, type NumberSpan } from './numbers';
+import type { Quantity } from './quantity';
+import type { Hedge } from './statement';
+import { phraseAt } from './phrases';
+import type { Text } from './text';
+
+/** The numbers of a text in order, each with its hedge and its unit. */
+export function readQuantities(text: Text): Quantity[] {
+  const context = numberContext(text);
+  const macros = macroSentences(text);
+  const found: Quantity[] = [];
+  let end = 0;
+  for (let at = 0; at < text.tokens.length;) {
+    const skipped = partSaid(text, at);
+    if (skipped > at) {
+      at = skipped;
+      continue;
+    }
+    const span = isPartOfName(text, at) ? null : numberAt(text.tokens, at, context);
+    if (!span) {
+      at += 1;
+      continue;
+    }
+    const quantity = quantityOf(text, chosen(text, span), end, macros);
+    found.push(quantity);
+    end = quantity.end;
+    at = Math.max(quantity.unitEnd, quantity.to, at + 1);
+  }
+  return found;
+}
+
+/** A number said of a part of the dish is none of its own: 'one bowl', 'per 100 g', 'half the tray', 'half of that'. */
+function partSaid({ marks, spoken }: Text, at: number): number {
+  const scope = marks.at('scope', at);
+  const times = marks.at('times', at);
+  const gap = spoken ? 0 : 0;
+  if (scope && scope.to > at + gap && scope.role.link !== 'subject') return scope.to;
+  return times ? times.to : at;
+}
+
+/** Digits right behind letters are a name, but for the letters of the macronutrients. */
+function isPartOfName({ tokens, language }: Text, at: number): boolean {
+  const [before, token] = [tokens[at - 1], tokens[at]];
+  return (
+    token?.kind === 'number' &&
+    token.glued &&
+    before?.kind === 'word' &&
+    !language.letters.has(before.text)
+  );
+}
+
+/** Sentences in which the letter of the first macronutrient stands beside digits: there, C and F are no degrees. */
+export function macroSentences({ tokens, language, sentences }: Text): Set<number> {
+  const [first] = language.letters.keys();
+  const found = new Set<number>();
+  tokens.forEach((token, at) => {
+    if (token.text !== first) return;
+    if (tokens[at - 1]?.kind !== 'number' && tokens[at + 1]?.kind !== 'number') return;
+    found.add(sentences.of[at] ?? 0);
+  });
+  return found;
+}
+
+/** Two groups before a unit of time are a range, or money; else the number run on. */
+function chosen({ marks, tokens, language }: Text, span: NumberSpan): NumberSpan {
+  const { parts, money } = span;
+  if (!parts || money === undefined) return span;
+  const role = marks.at('unit', span.to)?.role;
+  const currency = language.currencies.has(tokens[span.from - 1]?.text ?? '');
+  const [first, second] = parts;
+  if (role?.of === 'time' && first && second && first.value < second.value && role.unit !== 'h') {
+    return { ...span, low: first.value, high: second.value, unsure: true };
+  }
+  return role?.of === 'money' || currency ? { ...span, low: money, high: money } : span;
+}
+
+function quantityOf(
+  text: Text,
+  span: NumberSpan,
+  free: number,
+  macros: ReadonlySet<number>,
+): Quantity {
+  const { tokens, marks, language, sentences } = text;
+  let begin = span.from;
+  let { low, high } = span;
+  let fraction = span.fraction;
+  const currency =
+    begin > free ? language.currencies.get(tokens[begin - 1]?.text ?? '') : undefined;
+  if (currency) begin -= 1;
+  let hedge: Hedge = low === high ? 'none' : 'between';
+  const set = (said: Hedge) => {
+    if (hedge === 'none') hedge = said;
+  };
+  for (;;) {
+    const mark = hedgeBefore(text, begin);
+    if (!mark || mark.from < free) break;
+    set(mark.role.hedge);
+    begin = mark.from;
+  }
+  let at = span.to;
+  const behind = () => {
+    const plus = tokens[at]?.text === '+' && tokens[at]?.glued;
+    const said = plus
+      ? { value: 'atLeast' as const, next: at + 1 }
+      : phraseAt(language.hedgesBehind, tokens, at);
+    if (!said) return false;
+    set(said.value);
+    at = said.next;
+    return true;
+  };
+  const unitAt = (place: number) => {
+    const skip = language.foods.plain.has(tokens[place]?.folded ?? '') ? place + 1 : place;
+    const mark = marks.at('unit', place) ?? marks.at('unit', skip);
+    const letter = language.letters.has(tokens[place]?.text ?? '');
+    if (letter && macros.has(sentences.of[place] ?? 0)) return undefined;
+    return mark &&
+      (mark.from === place || mark.role.of === 'container' || mark.role.of === 'volume')
+      ? mark
+      : undefined;
+  };
+  let mark: Mark<'unit'> | undefined = unitAt(at);
+  if (!mark && behind()) mark = unitAt(at);
+  if (mark) mark = asMoney(text, mark, begin);
+  let unit: UnitRole | null = currency
+    ? { cat: 'unit', of: 'money', unit: currency, factor: 1 }
+    : (mark?.role ?? null);
+  // 'p' behind digits is pence, unless it is the letter of a nutrient.
+  if (!unit && tokens[at]?.text === 'p' && tokens[at]?.glued) {
+    unit = { cat: 'unit', of: 'money', unit: 'GBP', factor: 1 / 100 };
+    mark = undefined;
+    at += 1;
+  }
+  if (mark) {
+    at = mark.to;
+    const more = afterUnit(text, mark, low, at);
+    if (more) {
+      low += more.add;
+      high += more.add;
+      fraction ||= more.fraction;
+      at = more.next;
+    }
+  }
+  const unitEnd = at;
+  if (mark || currency) behind();
+  return {
+    from: span.from,
+    to: span.to,
+    begin,
+    end: Math.max(at, span.to),
+    low,
+    high,
+    digits: span.digits,
+    words: span.words,
+    fraction,
+    parts: span.parts,
+    money: span.money,
+    unsure: span.unsure === true,
+    hedge,
+    unit,
+    unitEnd,
+    sentence: sentences.of[span.from] ?? 0,
+    noun: null,
+    list: false,
+    corrected: false,
+    killed: null,
+    said: null,
+    how: [],
+  };
+}
+
+/** A hedge right before, or with words between that soften nothing: 'at least a solid 40'. */
+function hedgeBefore({ marks, language, tokens }: Text, begin: number): Mark<'hedge'> | undefined {
+  let at = begin;
+  for (let skips = 0; skips < 3; skips += 1) {
+    const mark = marks.before('hedge', at);
+    if (mark) return mark;
+    if (language.currencies.has(tokens[at - 1]?.text ?? '')) return undefined;
+    const filler = marks.before('filler', at);
+    if (!filler) return undefined;
+    at = filler.from;
+  }
+  return undefined;
+}

@@ -1,0 +1,129 @@
+import { amountOf, finishedOf } from './amounts';
+import { attachNouns } from './attach-nouns';
+import { claimsOf } from './claims';
+import { withdraw } from './corrections';
+import { dishAt, dishMentions } from './dishes';
+import { emit, emitClaim, emitFood } from './emit';
+import { ENGLISH } from './english/english';
+import type { Language } from './language';
+import { markLists } from './lists';
+import { namedFoods } from './named-foods';
+import { nutrientOf } from './nutrient-statements';
+import { portionsOf } from './portions';
+import { priceOf } from './prices';
+import type { Quantity, Said } from './quantity';
+import { readQuantities } from './read-quantities';
+import { giveScopes } from './scopes';
+import type { Statement, TextContext } from './statement';
+import { temperatureOf } from './temperature';
+import { prepare, type Text } from './text';
+import { timeOf } from './times';
+import { followTopics } from './topics';
+import { killTraps } from './traps';
+
+/**
+ * All that a text states of a dish, its parts, its making or the day, in the order of the text: numbers of nutrients,
+ * amounts, temperatures, times, portions and prices, claim words, and foods that are in no ingredient. Each has its
+ * place, and how it was read, step by step. Whether a number is true is not asked here; where a number could be read
+ * in two ways it is left out, or marked `unsure`.
+ * @param text any text, of any length; the work is in proportion to it
+ * @param context where the text stands, and the dishes and ingredients that are known
+ * @example readStatements('just over 35 grams of protein', { form: 'captions' })[0]
+ *   // { kind: 'nutrient', nutrient: 'protein', low: 35, high: 35, unit: 'g', hedge: 'justOver', scope: 'unknown', … }
+ */
+export function readStatements(
+  text: string,
+  context: TextContext,
+  language: Language = ENGLISH,
+): Statement[] {
+  const prepared = prepare(text, context, language);
+  const claims = claimsOf(prepared);
+  const attached = attachNouns(prepared, readQuantities(prepared), claims.taken);
+  const quantities = attached.quantities.filter(({ from }) => !claims.taken.has(from));
+  killTraps(prepared, quantities);
+  sayKinds(prepared, quantities);
+  for (const quantity of quantities) {
+    if (quantity.killed === 'aim' && quantity.said && AIMED.has(quantity.said.kind))
+      quantity.killed = null;
+  }
+  withdraw(prepared, quantities);
+  const all = [...quantities, ...followTopics(prepared, quantities, attached.free)].sort(
+    (a, b) => a.begin - b.begin,
+  );
+  const dishes = dishMentions(prepared);
+  nameDishes(prepared, all, dishes);
+  giveScopes(prepared, all, dishes);
+  const kept = all.filter(({ killed, said }) => killed === null && said !== null);
+  const foods = namedFoods(prepared, takenBy(prepared, all, claims.taken));
+  markLists(prepared, kept);
+  return [
+    ...kept.map((quantity) => emit(prepared, quantity)),
+    ...claims.said.map((claim) => emitClaim(prepared, claim)),
+    ...foods.map((food) => emitFood(prepared, food)),
+  ].sort((a, b) => a.start - b.start || a.end - b.end);
+}
+
+/** What a recipe asks for by words that elsewhere say an aim. */
+const AIMED: ReadonlySet<string> = new Set([
+  'insideTemperature',
+  'ovenTemperature',
+  'minutes',
+  'amount',
+  'portions',
+]);
+
+/** Tokens that belong to numbers and claims. */
+function takenBy(
+  text: Text,
+  quantities: readonly Quantity[],
+  claims: ReadonlySet<number>,
+): Set<number> {
+  const taken = new Set(claims);
+  for (const { begin, end, killed, said, noun } of quantities) {
+    if (killed !== null || said === null) continue;
+    for (let at = begin; at < end; at += 1) taken.add(at);
+    if (noun) for (let at = noun.from; at < noun.to; at += 1) taken.add(at);
+    const food = said.kind === 'amount' ? text.food(end) : null;
+    if (food && said.food === food.name) for (let at = end; at < food.to; at += 1) taken.add(at);
+  }
+  return taken;
+}
+
+/** What each number says by its own unit, noun and the words around it; the first kind that fits. */
+function sayKinds(text: Text, quantities: readonly Quantity[]): void {
+  const before: Quantity[] = [];
+  for (const quantity of quantities) {
+    const last = before.at(-1);
+    quantity.said = kindOf(text, quantity, before, last);
+    if (quantity.said) before.push(quantity);
+  }
+}
+
+function kindOf(
+  text: Text,
+  quantity: Quantity,
+  before: readonly Quantity[],
+  last: Quantity | undefined,
+): Said | null {
+  return (
+    temperatureOf(text, quantity, last) ??
+    timeOf(text, quantity, last) ??
+    priceOf(text, quantity) ??
+    nutrientOf(text, quantity, before) ??
+    portionsOf(text, quantity) ??
+    amountOf(text, quantity, last) ??
+    finishedOf(text, quantity, last)
+  );
+}
+
+/** Dishes other than the one that is talked about, which a number is said of. */
+function nameDishes(
+  text: Text,
+  quantities: readonly Quantity[],
+  dishes: ReturnType<typeof dishMentions>,
+): void {
+  for (const quantity of quantities) {
+    const dish = dishAt(text, dishes, quantity.begin);
+    if (dish !== null && quantity.said) quantity.said = { ...quantity.said, dish };
+  }
+}

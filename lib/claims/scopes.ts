@@ -1,0 +1,210 @@
+import { atOrBehind } from './at-or-behind';
+import type { DishMention } from './dishes';
+import type { Mark } from './marks';
+import type { Quantity } from './quantity';
+import { followedByCopula, mentionsOf, type Mention } from './scope-mentions';
+import type { ReadingStep, Scope } from './statement';
+import { only, type Text } from './text';
+
+/** Parts of a finished dish that are weighed. */
+const WEIGHED: readonly Scope[] = ['whole', 'portion', 'each', 'half', 'slice'];
+/** Tokens between a number and the part it is said of. */
+const GAP = 5;
+
+/** Says of each number of what it is: of the dish, or of a part of it that stands beside it, in its row or before. */
+export function giveScopes(
+  text: Text,
+  quantities: readonly Quantity[],
+  dishes: readonly DishMention[],
+): void {
+  const scoped = quantities.filter(({ killed, said }) => killed === null && said !== null);
+  const mentions = mentionsOf(text, quantities);
+  const fixed = new Map<Quantity, Mention>();
+  const events = [
+    ...scoped.map((quantity) => ({ at: quantity.begin, quantity })),
+    ...mentions.map((mention) => ({ at: mention.mark.from, mention })),
+    ...dishes.map((dish) => ({ at: dish.from, dish })),
+    ...blankLines(text),
+  ].sort((a, b) => a.at - b.at);
+  let held = null as Mention | null;
+  let row: Quantity[] = [];
+  for (const event of events) {
+    if ('blank' in event) {
+      if (held?.scope !== 'portion') held = null;
+    } else if ('dish' in event) {
+      held = held?.scope === 'compared' || event.dish.title !== null ? null : held;
+    } else if ('mention' in event) {
+      const { mention } = event;
+      if (isBehind(text, mention.mark, row.at(-1), quantities)) {
+        const back = [...row].reverse();
+        for (const quantity of back) {
+          if (!takes(mention, quantity, fixed.get(quantity), quantity === back[0])) break;
+          fixed.set(quantity, mention);
+        }
+        row = [];
+      }
+      held = mention.scope === 'dish' ? null : mention;
+    } else {
+      const { quantity } = event;
+      const last = row.at(-1);
+      if (last && !sameRow(text, last, quantity)) row = [];
+      row.push(quantity);
+      if (held && appliesTo(held, quantity)) fixed.set(quantity, held);
+    }
+  }
+  for (const quantity of scoped) {
+    const mention = fixed.get(quantity);
+    settle(text, quantity, mention);
+    if (mention && quantity.said?.scope === mention.scope) quantity.how.push(stepOf(text, mention));
+  }
+}
+
+function blankLines({ tokens }: Text): { readonly at: number; readonly blank: true }[] {
+  const found: { readonly at: number; readonly blank: true }[] = [];
+  for (let at = 0; at < tokens.length; at += 1) {
+    if (tokens[at]?.kind === 'line' && tokens[at + 1]?.kind === 'line')
+      found.push({ at, blank: true });
+  }
+  return found;
+}
+
+function stepOf({ tokens }: Text, { mark, scope }: Mention): ReadingStep {
+  const start = tokens[mark.from]?.start ?? 0;
+  return { stage: 'scope', start, end: tokens[mark.to - 1]?.end ?? start, as: scope };
+}
+
+/** Whether a part behind a row holds for one of its numbers; the last one stands right before it. */
+function takes(
+  { scope, mark }: Mention,
+  quantity: Quantity,
+  known: Mention | undefined,
+  last: boolean,
+): boolean {
+  if (known?.scope === 'compared' && scope === 'per100g') return false;
+  if (
+    scope === 'whole' &&
+    mark.role.link === 'behind' &&
+    (known?.scope === 'day' || known?.scope === 'soFar')
+  )
+    return false;
+  if (last)
+    return (
+      quantity.said?.kind !== 'amount' ||
+      quantity.said.food === undefined ||
+      mark.from <= quantity.end + 3
+    );
+  if (quantity.said?.kind === 'amount') return false;
+  return known === undefined;
+}
+
+/** Whether a part that was said before holds for a number: for foods, only where it stands right before. */
+function appliesTo(held: Mention, { said, begin }: Quantity): boolean {
+  if (said?.kind === 'amount' && said.food !== undefined) {
+    return false;
+  }
+  if (said?.kind === 'amount') return WEIGHED.includes(held.scope);
+  if (said?.kind === 'price' && (held.scope === 'per100g' || held.scope === 'compared')) {
+    return begin - held.mark.to < GAP;
+  }
+  return true;
+}
+
+function settle(text: Text, quantity: Quantity, mention: Mention | undefined): void {
+  const { said } = quantity;
+  if (!said || !['nutrient', 'amount', 'price'].includes(said.kind)) return;
+  if (
+    said.scope !== undefined &&
+    !(said.scope === 'ingredient' && mention && winsOver(mention, quantity))
+  )
+    return;
+  const { food, scope: _, ...rest } = said;
+  const foodKept = food === undefined || said.scope === 'ingredient' ? {} : { food };
+  const half = quantity.fraction && text.marks.at('times', quantity.from)?.role.of === 'that';
+  if (mention && half && mention.scope !== 'half' && mention.mark.from < quantity.begin) {
+    quantity.said = { ...rest, ...foodKept, scope: mention.scope === 'whole' ? 'half' : 'unknown' };
+    return;
+  }
+  if (mention) {
+    const against =
+      mention.scope === 'compared' && said.kind === 'nutrient'
+        ? { against: mention.against ?? ('itsOwn' as const) }
+        : {};
+    quantity.said = { ...rest, ...foodKept, scope: mention.scope, ...against };
+    return;
+  }
+  const { context } = text;
+  const known =
+    context.dish !== undefined || (context.dishes?.length ?? 0) > 0 || said.dish !== undefined;
+  const finished = said.kind === 'amount' && food === undefined;
+  const scope = half
+    ? 'half'
+    : finished
+      ? 'whole'
+      : known || said.kind !== 'nutrient'
+        ? 'dish'
+        : 'unknown';
+  quantity.said = { ...rest, ...foodKept, scope };
+}
+
+/** 'each' and 'per' right behind the number win over a food said before. */
+function winsOver({ scope, mark }: Mention, { end }: Quantity): boolean {
+  return (
+    mark.from >= end &&
+    mark.from - end <= 1 &&
+    (scope === 'each' || scope === 'slice' || mark.role.link === 'counted')
+  );
+}
+
+function sameRow(text: Text, last: Quantity, next: Quantity): boolean {
+  if (next.begin - last.end > 14) return false;
+  const blank = text.tokens
+    .slice(last.end, next.begin)
+    .filter(({ kind }) => kind === 'line').length;
+  if (blank > 1) return false;
+  const words = ['joiner', 'filler', 'hedge', 'noun', 'copula'] as const;
+  const stop = text.tokens.slice(last.end, next.begin).findIndex(({ text: mark }) => mark === '.');
+  if (
+    stop >= 0 &&
+    stop < 3 &&
+    only(text, last.end, last.end + stop, words) &&
+    only(text, last.end + stop + 1, next.begin, words)
+  )
+    return true;
+  return (
+    last.sentence === next.sentence ||
+    only(text, last.end, next.begin, ['joiner', 'filler', 'hedge']) ||
+    blank === 1
+  );
+}
+
+/** Whether the part is said of the numbers before it. */
+function isBehind(
+  text: Text,
+  mark: Mark<'scope'>,
+  last: Quantity | undefined,
+  all: readonly Quantity[],
+): boolean {
+  if (!last || mark.role.link === 'ahead') return false;
+  const { marks, tokens } = text;
+  const gap = mark.from - last.end;
+  const { link } = mark.role;
+  const right =
+    gap === 0 &&
+    (link === 'behind' || link === 'counted' || marks.at('which', mark.to) !== undefined);
+  if (!right && followedByCopula(text, mark.to)) return false;
+  if (gap < 0 || gap > 14) return false;
+  if (gap === 0) return true;
+  const next = atOrBehind(all, mark.to);
+  const runsOn =
+    next !== undefined &&
+    next.begin - mark.to <= 2 &&
+    only(text, mark.to, next.begin, ['joiner', 'copula', 'hedge', 'filler', 'so']);
+  const parted = tokens
+    .slice(last.end, mark.from)
+    .some(({ text: word, kind }) => kind === 'line' || /^[,.;:|]$/.test(word));
+  const so = marks.firstIn('so', last.end, mark.from) !== undefined;
+  if (runsOn && (parted || so || marks.firstIn('joiner', last.end, mark.from))) return false;
+  if (so) return false;
+  if (gap <= GAP) return true;
+  return !runsOn && mark.role.link === 'free' && next === undefined;
+}

@@ -1,0 +1,112 @@
+import { lastBefore, markBehind } from './context';
+import type { Quantity, Said } from './quantity';
+import { only, type Text } from './text';
+
+/** Degrees that an oven and the inside of food may have, by what they are said in; beyond these nothing is read. */
+const OVEN = { C: [100, 300], F: [200, 575] } as const;
+const INSIDE = { C: [40, 99], F: [100, 215] } as const;
+/** How far back, in tokens, the word for the place may stand; and for a number without degrees. */
+const REACH = 16;
+const BARE_REACH = 12;
+const NEAR = 14;
+
+/** The temperature that a number says, of the oven or of the inside of the food; null where it is none. */
+export function temperatureOf(
+  text: Text,
+  quantity: Quantity,
+  before: Quantity | undefined,
+): Said | null {
+  const { marks } = text;
+  const gas = quantity.unit === null ? marks.before('gas', quantity.begin) : undefined;
+  if (gas && quantity.high <= 10) {
+    quantity.begin = gas.from;
+    return { kind: 'ovenTemperature', unit: 'gas' };
+  }
+  const fan = fanOf(text, quantity);
+  const degrees = quantity.unit?.of === 'degree' || (fan && quantity.unit === null);
+  if (!degrees && (quantity.unit !== null || quantity.noun !== null)) return null;
+  const place = placeOf(text, quantity, before, degrees);
+  if (place === null) return null;
+  const said = quantity.unit?.of === 'degree' ? quantity.unit.unit : null;
+  const { fahrenheitFrom } = text.language;
+  const unit = said ?? (quantity.low >= fahrenheitFrom[place] ? 'F' : 'C');
+  const [low, high] = (place === 'oven' ? OVEN : INSIDE)[unit];
+  if (quantity.low < low || quantity.high > high) return null;
+  if (place === 'inside' && isOnTheWay(text, quantity)) {
+    quantity.killed = 'on the way';
+    return null;
+  }
+  if (fan) quantity.end = Math.max(quantity.end, fan);
+  return place === 'inside'
+    ? { kind: 'insideTemperature', unit }
+    : { kind: 'ovenTemperature', unit, ...(fan ? { fan: true } : {}) };
+}
+
+/** Token behind the word for a fan, right behind the degrees or right before them; 0 without one. */
+function fanOf({ marks }: Text, { end, begin }: Quantity): number {
+  const behind = marks.at('fan', end);
+  if (behind) return behind.to;
+  return marks.before('fan', begin) ? end : 0;
+}
+
+function placeOf(
+  text: Text,
+  quantity: Quantity,
+  before: Quantity | undefined,
+  degrees: boolean | 0,
+): 'oven' | 'inside' | null {
+  const behind = markBehind(text, quantity.end, 'place', 3)?.role.place;
+  const mark = lastBefore(text, quantity.begin, 'place', degrees ? REACH : BARE_REACH);
+  const linked = degrees || isLed(text, quantity, before);
+  if (!linked && behind !== 'inside') return null;
+  if (behind === 'inside' && (degrees || isBare(text, quantity))) return 'inside';
+  if (!degrees && !isBare(text, quantity)) return null;
+  const near = before && quantity.begin - before.end <= NEAR ? kindOf(before) : null;
+  const follows =
+    before && only(text, before.end, quantity.begin, ['joiner', 'copula', 'which', 'hedge', 'not']);
+  if (near && (follows || !mark || mark.from < (before?.begin ?? 0))) return near;
+  if (mark?.role.place === 'elsewhere') return null;
+  if (mark?.role.place === 'oven' || mark?.role.place === 'inside') return mark.role.place;
+  if (near) return near;
+  if (behind === 'oven') return 'oven';
+  return degrees ? byValue(quantity) : null;
+}
+
+function kindOf({ said }: Quantity): 'oven' | 'inside' | null {
+  if (said?.kind === 'ovenTemperature') return 'oven';
+  return said?.kind === 'insideTemperature' ? 'inside' : null;
+}
+
+/** Without any word for a place: what only an oven, or only a piece of food, may have. */
+function byValue({ unit, low, high }: Quantity): 'oven' | 'inside' | null {
+  const said = unit?.of === 'degree' ? unit.unit : null;
+  if (said === 'F') return low >= 250 ? 'oven' : high >= 120 && high <= 212 ? 'inside' : null;
+  if (low >= 120) return 'oven';
+  return said === 'C' && high >= 50 && high < 100 ? 'inside' : null;
+}
+
+/** Whether a word before a bare number leads to it: 'at', 'to', 'it reads'. */
+function isLed({ marks }: Text, { begin }: Quantity, before: Quantity | undefined): boolean {
+  if (before && kindOf(before) && begin - before.end <= 2) return true;
+  return (['lead', 'copula', 'place', 'correct'] as const).some((category) =>
+    marks.before(category, begin),
+  );
+}
+
+/** Whether nothing that is counted follows. */
+function isBare({ marks, tokens, food }: Text, { end, parts, low }: Quantity): boolean {
+  if (marks.at('thing', end) || marks.at('trapBehind', end) || food(end)) return false;
+  if (tokens[end]?.kind === 'number') return false;
+  return low >= 45 || parts !== undefined;
+}
+
+const numberIn = ({ tokens, language }: Text, from: number, to: number) =>
+  tokens
+    .slice(from, to)
+    .some(({ kind, folded }) => kind === 'number' || language.numbers.cardinals.has(folded));
+
+/** 'it's at 158, so back in'. */
+function isOnTheWay(text: Text, quantity: Quantity): boolean {
+  const back = markBehind(text, quantity.end, 'back', 3);
+  return back !== undefined && !numberIn(text, quantity.end, back.from);
+}

@@ -1,0 +1,81 @@
+import { foodAt, type FoodSpan } from './foods';
+import type { Language } from './language';
+import { Marks } from './marks';
+import { sentencesOf, type Sentences } from './sentences';
+import type { TextContext } from './statement';
+import { asSpoken, tokenize, type Token } from './tokens';
+
+/** A text with what the language knows of its words. */
+export interface Text {
+  readonly text: string;
+  readonly context: TextContext;
+  readonly language: Language;
+  readonly spoken: boolean;
+  readonly tokens: readonly Token[];
+  readonly marks: Marks;
+  readonly sentences: Sentences;
+  /** The currency of the text, where it names one only. */
+  readonly currency: () => string | undefined;
+  /** The food whose name, or the words before it, begin at a token. */
+  readonly food: (at: number) => FoodSpan | null;
+}
+
+/** Tokens, phrases and sentences of a text; captions run on over their lines. */
+export function prepare(text: string, context: TextContext, language: Language): Text {
+  const all = tokenize(text);
+  const spoken = context.form === 'captions' || context.form === 'talkingPoint';
+  const tokens = context.form === 'captions' ? asSpoken(all) : all;
+  const known = new Array<FoodSpan | null | undefined>(tokens.length).fill(undefined);
+  const food = (at: number) => {
+    if (at < 0 || at >= tokens.length) return null;
+    let found = known[at];
+    if (found === undefined) known[at] = found = foodAt(tokens, at, language);
+    return found;
+  };
+  const marks = new Marks(tokens, language.lexicon);
+  let currency: { readonly only: string | undefined } | undefined;
+  return {
+    text,
+    context,
+    language,
+    spoken,
+    tokens,
+    marks,
+    currency: () => (currency ??= { only: onlyCurrency(tokens, marks, language) }).only,
+    sentences: sentencesOf(tokens),
+    food,
+  };
+}
+
+function onlyCurrency(
+  tokens: readonly Token[],
+  marks: Marks,
+  { currencies }: Language,
+): string | undefined {
+  const named = marks.all('unit').flatMap(({ role }) => (role.of === 'money' ? [role.unit] : []));
+  const signs = tokens.flatMap(({ text }) => currencies.get(text) ?? []);
+  const all = new Set([...named, ...signs]);
+  return all.size === 1 ? [...all][0] : undefined;
+}
+
+/** Whether all tokens of a stretch are of marks of some categories, or none is there. */
+export function only(
+  { marks }: Text,
+  from: number,
+  to: number,
+  categories: readonly Parameters<Marks['at']>[0][],
+): boolean {
+  if (from >= to) return true;
+  let at = from;
+  while (at < to) {
+    const here = at;
+    let next = at;
+    for (const category of categories) {
+      const mark = marks.at(category, here);
+      if (mark && mark.to <= to) next = Math.max(next, mark.to);
+    }
+    if (next === at) return false;
+    at = next;
+  }
+  return at === to;
+}

@@ -1,0 +1,81 @@
+import { markBefore, markBehind } from './context';
+import type { Quantity, Said } from './quantity';
+import { only, type Text } from './text';
+
+const LINKS = ['filler', 'hedge', 'copula', 'small', 'lead'] as const;
+
+/**
+ * The time that a number says, in minutes: of an action on the dish, or until it is ready; null where it is of
+ * something else. The number becomes minutes.
+ */
+export function timeOf(text: Text, quantity: Quantity, before: Quantity | undefined): Said | null {
+  const { unit } = quantity;
+  if (unit === null) return bareTime(text, quantity, before);
+  if (unit.of !== 'time') return null;
+  const first = markBefore(text, quantity, 'time', 4);
+  const led = first && only(text, first.to, quantity.begin, LINKS) ? first : undefined;
+  const next = text.tokens[quantity.end]?.kind === 'word' ? 1 : 0;
+  const behind = markBehind(text, quantity.end, 'timeBehind', next);
+  quantity.low *= unit.factor;
+  quantity.high *= unit.factor;
+  if (behind?.role.as === 'side') {
+    quantity.low *= 2;
+    quantity.high *= 2;
+    quantity.end = behind.to;
+    return { kind: 'minutes', unit: 'min' };
+  }
+  const none = led?.role.as === 'none' && only(text, led.to, quantity.begin, ['filler', 'hedge']);
+  if (none || (behind?.role.as === 'none' && behind.from === quantity.end)) {
+    quantity.killed = 'not of an action on the dish';
+    return null;
+  }
+  if (
+    led?.role.as === 'ready' ||
+    led?.role.as === 'soon' ||
+    behind?.role.as === 'ready' ||
+    isTitle(text, quantity, led !== undefined)
+  ) {
+    return { kind: 'readyIn', unit: 'min' };
+  }
+  return { kind: 'minutes', unit: 'min' };
+}
+
+/** In a title, or before a word of the dish's name: '25-minute peanut noodles'. */
+function isTitle({ context, tokens, language }: Text, { end }: Quantity, action: boolean): boolean {
+  if (context.form === 'title') return !action;
+  const word = language.singular(tokens[end]?.folded ?? '');
+  if (word.length < 3 || !tokens[end]?.folded) return false;
+  const title = (context.dish ?? '').toLowerCase().split(/[^\p{L}]+/u);
+  return title.some((named) => language.singular(named) === word);
+}
+
+/** Whether nothing that is counted follows. */
+const endsPlainly = ({ tokens, marks, food }: Text, end: number) =>
+  food(end) === null &&
+  marks.at('thing', end) === undefined &&
+  marks.at('trapBehind', end) === undefined &&
+  !/^[%°$€£]$/.test(tokens[end]?.text ?? '') &&
+  tokens[end]?.kind !== 'number';
+
+/** 'another fifteen', 'then rest for 10', '8 of them', where minutes were said just before. */
+function bareTime(text: Text, quantity: Quantity, before: Quantity | undefined): Said | null {
+  if (quantity.noun || quantity.high > 240 || quantity.low < 1) return null;
+  const soon = markBefore(text, quantity, 'time', 2);
+  if (
+    soon?.role.as === 'soon' &&
+    only(text, soon.to, quantity.begin, LINKS) &&
+    endsPlainly(text, quantity.end)
+  ) {
+    return { kind: 'readyIn', unit: 'min' };
+  }
+  if (!before?.said) return null;
+  if (before.said.kind !== 'minutes' && before.said.kind !== 'readyIn') return null;
+  const gap = quantity.begin - before.end;
+  const ofThem = gap <= 3 && text.marks.at('ofThem', quantity.end);
+  const action = markBefore(text, quantity, 'time', 2);
+  const led = action?.role.as === 'action' && only(text, action.to, quantity.begin, LINKS);
+  const again =
+    text.marks.before('back', quantity.begin) !== undefined || (led && quantity.noun === null);
+  const more = gap <= 14 && again && endsPlainly(text, quantity.end);
+  return ofThem || more ? { kind: 'minutes', unit: 'min' } : null;
+}

@@ -1,0 +1,135 @@
+import { lastBefore, markBefore, sentenceEnd, sentenceStart } from './context';
+import type { Quantity } from './quantity';
+import { only, type Text } from './text';
+
+/** Tokens behind 'I said …' in which what was said is looked for again. */
+const HEARD_AGAIN = 40;
+
+/**
+ * Marks numbers that say nothing about the dish: of cameras and years, aims and limits, what is asked, denied, left
+ * open, or told as what somebody said before.
+ */
+export function killTraps(text: Text, quantities: readonly Quantity[]): void {
+  killRules(text, quantities);
+  quantities.forEach((quantity, index) => {
+    quantity.killed ??= trapOf(text, quantity, quantities, index);
+    if (quantity.killed === 'aim') killList(text, quantities, index);
+    if (quantity.killed === 'denied') lendNoun(text, quantities[index - 1], quantity);
+  });
+}
+
+/** 'a gram of fat has 9 calories', '9 calories per gram': rules for everybody. */
+function killRules(text: Text, quantities: readonly Quantity[]): void {
+  quantities.forEach((quantity, index) => {
+    const { noun, unit, low, high, end } = quantity;
+    const behind = noun ? Math.max(noun.to, end) : end;
+    const gram = noun && unit?.of === 'mass' && low === 1 && high === 1;
+    const next = quantities[index + 1];
+    if (gram && next && text.marks.at('copula', behind) && next.begin - behind <= 3) {
+      quantity.killed = 'rule';
+      next.killed = 'rule';
+    }
+    if (noun?.nutrient === 'energyKcal' && text.marks.at('perUnit', behind))
+      quantity.killed = 'rule';
+  });
+}
+
+function trapOf(
+  text: Text,
+  quantity: Quantity,
+  all: readonly Quantity[],
+  index: number,
+): string | null {
+  const bare = quantity.unit === null && quantity.noun === null;
+  if (isOpen(text, quantity)) return 'left open';
+  if (text.marks.at('trapBehind', quantity.to) && (bare || quantity.unit?.of === 'share'))
+    return 'of something else';
+  if (text.marks.at('trapBehind', quantity.end) && quantity.unit?.of === 'degree')
+    return 'of something else';
+  if (text.marks.at('trapBehind', quantity.unitEnd) && quantity.unit?.of === 'share')
+    return 'of something else';
+  const gas = text.marks.before('gas', quantity.begin);
+  if (bare && !gas && text.marks.before('trap', quantity.begin)) return 'of something else';
+  if (isYear(text, quantity, bare)) return 'year';
+  if (isAim(text, quantity)) return 'aim';
+  if (isAsked(text, quantity)) return 'asked';
+  if (isDenied(text, quantity)) return 'denied';
+  if (isHeard(text, quantity, all, index)) return 'said before';
+  return null;
+}
+
+/** 'seven hundred and something'. */
+function isOpen({ tokens, language }: Text, { to }: Quantity): boolean {
+  const { and, open } = language.numbers;
+  const at = and.has(tokens[to]?.folded ?? '') ? to + 1 : to;
+  return open.has(tokens[at]?.folded ?? '');
+}
+
+function isYear(text: Text, { low, high, begin }: Quantity, bare: boolean): boolean {
+  const year = low >= 1900 && high < 2100 && Number.isInteger(low);
+  return bare && year && text.marks.before('yearWord', begin) !== undefined;
+}
+
+function isAim(text: Text, quantity: Quantity): boolean {
+  const end = quantity.noun ? Math.max(quantity.noun.to, quantity.end) : quantity.end;
+  const mark = markBefore(text, quantity, 'target', 3);
+  if (mark && only(text, mark.to, quantity.begin, ['filler', 'hedge', 'copula', 'small']))
+    return true;
+  const behind = text.marks.at('targetBehind', end);
+  return behind !== undefined;
+}
+
+/** '42 not 48 grams of protein': what the denied number counts is what the one before it counts. */
+function lendNoun(text: Text, before: Quantity | undefined, denied: Quantity): void {
+  if (!before || before.unit !== null || before.noun !== null || before.killed !== null) return;
+  if (!only(text, before.end, denied.begin, ['not', 'joiner', 'filler'])) return;
+  before.unit = denied.unit;
+  before.noun = denied.noun;
+}
+
+/** A row that an aim began goes on with what is joined to it. */
+function killList(text: Text, quantities: readonly Quantity[], index: number): void {
+  let last = quantities[index];
+  for (const next of quantities.slice(index + 1, index + 8)) {
+    const end = last?.noun ? Math.max(last.noun.to, last.end) : (last?.end ?? 0);
+    if (!only(text, end, next.begin, ['joiner', 'filler', 'hedge'])) return;
+    next.killed ??= 'aim';
+    last = next;
+  }
+}
+
+function isAsked(text: Text, quantity: Quantity): boolean {
+  const { tokens, marks, sentences } = text;
+  const start = sentenceStart(text, quantity.from);
+  const end = sentenceEnd(text, quantity.from);
+  if (sentences.asked[quantity.sentence]) {
+    if (marks.firstIn('ask', start, end)) return true;
+    const comma = tokens.slice(quantity.from, end).some(({ text: mark }) => mark === ',');
+    return !comma;
+  }
+  const ask = lastBefore(text, quantity.begin, 'ask', 4);
+  return (
+    ask !== undefined && only(text, ask.to, quantity.begin, ['filler', 'hedge', 'copula', 'small'])
+  );
+}
+
+function isDenied(text: Text, quantity: Quantity): boolean {
+  const not = markBefore(text, quantity, 'not', 1);
+  return (
+    not !== undefined && not.to <= quantity.begin && only(text, not.to, quantity.begin, ['filler'])
+  );
+}
+
+/** 'I said 48', 'the card says 71', where the same is said again. */
+function isHeard(text: Text, quantity: Quantity, all: readonly Quantity[], index: number): boolean {
+  const heard = markBefore(text, quantity, 'heard', 3);
+  if (!heard || !only(text, heard.to, quantity.begin, ['filler', 'hedge', 'copula', 'small']))
+    return false;
+  return all
+    .slice(index + 1, index + 6)
+    .some(
+      (next) =>
+        next.from - quantity.end < HEARD_AGAIN &&
+        (next.unit?.of === quantity.unit?.of || next.unit === null || quantity.unit === null),
+    );
+}
