@@ -77,6 +77,8 @@ export interface CountedStock {
   readonly stockMg: number;
   /** Of the needs, what the lots cover: each need by what is good on its day. */
   readonly coveredMg: number;
+  /** What is left of lots that are still good on the last of the days. */
+  readonly leftMg: number;
   /** Lots that do not count, each with the reason. */
   readonly notCounted: readonly string[];
 }
@@ -117,6 +119,9 @@ export function countStock(
     })),
     stockMg: counted.reduce((sum, { mg }) => sum + mg, 0),
     coveredMg,
+    leftMg: lots
+      .filter(({ last: day }) => isGood(day, last))
+      .reduce((sum, { lot }) => sum + (left.get(lot.id) ?? 0), 0),
     notCounted: lots
       .filter(({ last: day, mg }) => mg > 0 && !isGood(day, last))
       .map(({ lot, mg, last: day }) => {

@@ -1,11 +1,11 @@
 import { SECTIONS, type Food, type Section } from '#lib/foods/food';
 import { dishesOf } from '#lib/episode/context';
-import type { EpisodeFile, Pack, StockLot } from '#lib/episode/schema';
-import type { PantryFood } from '#lib/episode/stock-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { countStock } from '#lib/shopping/counted-stock';
 import { earlierOf, restKeeps, usesWithin, type Keeping } from '#lib/shopping/leftover';
-import { costsOf, dishCosts, type Drift, type Rate } from '#lib/shopping/list-cost';
+import { costsOf, dishCosts, type Rate } from '#lib/shopping/list-cost';
 import { laterUses, listNeeds, type ListNeeds } from '#lib/shopping/list-needs';
+import { currenciesOf, sharedOf, type ListOptions, type Shared } from '#lib/shopping/list-shared';
 import type {
   LaterUse,
   Leftover,
@@ -20,16 +20,8 @@ import { settled } from '#lib/units/print';
 
 export { lotMg } from '#lib/shopping/counted-stock';
 export { sectionsInOrder } from '#lib/shopping/walk';
+export type { ListOptions } from '#lib/shopping/list-shared';
 export type * from '#lib/shopping/list-types';
-
-export interface ListOptions {
-  /** Episodes planned later, whose needs a rest may serve. */
-  readonly later?: readonly EpisodeFile[];
-  /** The shops that are gone to; all where it is not said. */
-  readonly shopIds?: readonly string[];
-  /** The local date on which the list is told; else that of the latest file. */
-  readonly today?: string;
-}
 
 /**
  * What to buy for one episode, or for several filmed in a span of dates: the needs of all dishes, spare takes and
@@ -76,46 +68,6 @@ export function shoppingList(
   };
 }
 
-/** What the files of one store have in common. */
-interface Shared {
-  readonly stock: readonly StockLot[];
-  readonly packs: ReadonlyMap<string, readonly Pack[]>;
-  readonly pantry: ReadonlyMap<string, PantryFood>;
-  readonly shops: EpisodeFile['shops'];
-  readonly shopIds: readonly string[] | null;
-  readonly drift: Drift;
-}
-
-function sharedOf(files: readonly EpisodeFile[], options: ListOptions): Shared {
-  const byId = <T extends { readonly id: string }>(rows: readonly T[]) =>
-    [...new Map(rows.map((row) => [row.id, row])).values()].sort((a, b) => (a.id < b.id ? -1 : 1));
-  const packs = new Map<string, Pack[]>();
-  for (const pack of byId(files.flatMap((file) => file.packs))) {
-    packs.set(pack.foodId, [...(packs.get(pack.foodId) ?? []), pack]);
-  }
-  const saved = files.map(({ savedAt }) => savedAt.slice(0, 10)).sort();
-  const shopIds = options.shopIds ?? null;
-  return {
-    stock: byId(files.flatMap((file) => file.stock)),
-    packs,
-    pantry: new Map(files.flatMap((file) => file.pantry).map((said) => [said.foodId, said])),
-    shops: byId(files.flatMap((file) => file.shops)).filter(
-      ({ id }) => shopIds === null || shopIds.includes(id),
-    ),
-    shopIds,
-    drift: {
-      today: options.today ?? saved.at(-1) ?? '',
-      permille: files[0]?.kitchen.priceDriftPermille ?? 0,
-    },
-  };
-}
-
-function currenciesOf(packs: readonly Pack[]): string[] {
-  return packs.flatMap(({ price, prices }) =>
-    [price, ...prices].flatMap((seen) => seen?.currency ?? []),
-  );
-}
-
 interface Surroundings {
   readonly shared: Shared;
   readonly later: ListNeeds;
@@ -127,6 +79,38 @@ function shoppingItem(
   working: readonly NeedRow[],
   { shared, later, currency }: Surroundings,
 ): { readonly item: ShoppingItem; readonly rate: Rate | null } {
+  const kept = inTheKitchen(food, working, shared);
+  const { needMg, needMl, stock, buyMg, has, opened } = kept;
+  const days = working.flatMap(({ date }) => date ?? []).sort();
+  const keeping = restKeeps(food, days.at(-1) ?? null, opened);
+  const planned = laterUses(later, food.id);
+  const unit = buyMg === null ? 'ul' : 'mg';
+  const need = has ? 0 : (buyMg ?? (needMl ?? 0) * 1000);
+  const visit = { shopIds: shared.shopIds, on: shared.drift.today };
+  const { offers, asks } = offersOf(food, shared.packs.get(food.id) ?? [], unit, visit);
+  const uses = keeping.lastDay === null ? [] : usesWithin(planned, keeping.lastDay);
+  const plan = need > 0 ? planPacks(offers, { need, unit, currency, uses }) : null;
+  const over = plan && buyMg !== null ? plan.total - buyMg : 0;
+  const left = needMg === null || has ? 0 : stock.leftMg + over;
+  const item = {
+    ...{ foodId: food.id, name: food.name, section: food.section },
+    ...{ needMg, needMl: has ? null : needMl, buyMg, answer: kept.answer, working },
+    ...{ stockMg: stock.stockMg, lots: stock.lots, notCounted: stock.notCounted },
+    packs: plan?.packs ?? [],
+    minor: plan?.minor ?? null,
+    currency: plan?.currency ?? null,
+    why: plan?.why ?? null,
+    asks: need > 0 ? asks : [],
+    leftover:
+      left > 0 ? leftover(left, plan ? keeping : earlierOf(keeping, stock.lots), planned) : null,
+    notes: [...new Set(working.map(({ shopNote }) => shopNote).filter(Boolean))],
+    open: has ? [] : working.filter(isOpen).map((row) => row.line),
+  };
+  return { item, rate: rateOf(plan, offers, unit, currency) };
+}
+
+/** What of a food's need is there: by its lots where it has any, else by the person's word. */
+function inTheKitchen(food: Food, working: readonly NeedRow[], shared: Shared) {
   const said = shared.pantry.get(food.id);
   const opened = said?.opened ?? null;
   const needMg = sumKnown(working.map((row) => row.mg));
@@ -136,50 +120,19 @@ function shoppingItem(
   const hasLots = stock.stockMg > 0 || stock.notCounted.length > 0;
   const answer = hasLots ? null : (said?.answer ?? null);
   const has = answer?.is === 'have';
-  const buyMg = needMg === null ? null : has ? 0 : Math.max(0, settled(needMg - stock.coveredMg));
-  const byVolume = buyMg === null;
-  const unit = byVolume ? 'ul' : 'mg';
-  const wanted = has ? 0 : byVolume ? (needMl ?? 0) * 1000 : buyMg;
-  const filmedOn =
-    working
-      .flatMap(({ date }) => date ?? [])
-      .sort()
-      .at(-1) ?? null;
-  const keeping = restKeeps(food, filmedOn, opened);
-  const all = laterUses(later, food.id);
-  const uses = usesWithin(all, keeping.lastDay);
-  const on = shared.drift.today;
-  const packs = shared.packs.get(food.id) ?? [];
-  const { offers, asks } = offersOf(food, packs, unit, { shopIds: shared.shopIds, on });
-  const kept = keeping.lastDay === null ? [] : uses;
-  const plan = wanted > 0 ? planPacks(offers, { need: wanted, unit, currency, uses: kept }) : null;
-  const leftMg = needMg === null || has ? 0 : stock.stockMg + (plan?.total ?? buyMg ?? 0) - needMg;
-  const item = {
-    foodId: food.id,
-    name: food.name,
-    section: food.section,
+  const missing = needMg === null ? null : Math.max(0, settled(needMg - stock.coveredMg));
+  return {
     needMg,
-    needMl: has ? null : needMl,
-    stockMg: stock.stockMg,
-    lots: stock.lots,
+    needMl,
+    stock,
     answer,
-    notCounted: stock.notCounted,
-    buyMg,
-    packs: plan?.packs ?? [],
-    minor: plan?.minor ?? null,
-    currency: plan?.currency ?? null,
-    why: plan?.why ?? null,
-    asks: wanted > 0 ? asks : [],
-    leftover:
-      leftMg > 0 ? leftover(leftMg, plan ? keeping : earlierOf(keeping, stock.lots), all) : null,
-    working,
-    notes: [...new Set(working.map(({ shopNote }) => shopNote).filter(Boolean))],
-    open: has
-      ? []
-      : working.filter((row) => row.mg === null && row.ml === null).map((row) => row.line),
+    has,
+    opened,
+    buyMg: has && missing !== null ? 0 : missing,
   };
-  return { item, rate: rateOf(plan, offers, unit, currency) };
 }
+
+const isOpen = (row: NeedRow) => row.mg === null && row.ml === null;
 
 function leftover(mg: number, keeping: Keeping, all: readonly LaterUse[]): Leftover {
   return { mg: settled(mg), ...keeping, uses: usesWithin(all, keeping.lastDay) };

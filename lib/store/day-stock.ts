@@ -5,9 +5,11 @@ import { pantryFoodSchema } from '#lib/episode/stock-schema';
 import { foodSchema } from '#lib/foods/food';
 import type { DayEvent, WeighedEvent } from '#lib/shoot/day-log';
 import { readingId } from '#lib/shoot/day-weighings';
+import type { Shortage } from '#lib/shopping/shortage';
 import { offTheShelf, takeFromLots } from '#lib/shopping/take-from-lots';
 import { database } from '#lib/store/client';
 import type { Edit } from '#lib/store/command';
+import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { foodFrom, lotFrom, pantryFrom } from '#lib/store/from-rows';
 import { ALIVE, foodInclude, LOT_INCLUDE } from '#lib/store/load';
 import { eventFrom } from '#lib/store/read-day-events';
@@ -65,18 +67,10 @@ export async function stockEdits(
   }));
 }
 
-/** A food of which more was weighed on the day than its lots held. */
-export interface Shortage {
-  readonly foodId: string;
-  readonly name: string;
-  readonly weighedMg: number;
-  readonly takenMg: number;
-}
-
 /** The shortages that a filming day found, by the name of the food. Foods without lots are short of nothing known. */
 export async function readShortages(
   dayId: string,
-  creatorId: string,
+  creatorId = DEFAULT_CREATOR_ID,
 ): Promise<readonly Shortage[]> {
   const db = database();
   const rows = await db.dayEvent.findMany({

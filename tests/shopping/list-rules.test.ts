@@ -9,6 +9,7 @@ import { sumOfPrices } from '#lib/shopping/list-cost';
 import { shelfAmount } from '#lib/shopping/shelf-amount';
 import { shoppingList } from '#lib/shopping/shopping-list';
 import { buyText, isInStock, needText, shoppingText } from '#lib/shopping/shopping-text';
+import { shortageText } from '#lib/shopping/shortage';
 import { takeFromLots } from '#lib/shopping/take-from-lots';
 import { aDish, aFile, aFood, aLine, aRecipe, grams } from '../support/build';
 
@@ -186,6 +187,8 @@ describe('needs', () => {
     const list = shoppingList([file('one', '2026-03-02'), file('two', '2026-03-05')]);
     // The lot of 300 g is good for the first day alone.
     expect(list.items[0]).toMatchObject({ needMg: 400_000, stockMg: 300_000, buyMg: 200_000 });
+    // What is left of it after the first day is past before the second, and no rest.
+    expect(list.items[0]?.leftover).toBeNull();
     expect(list.items[0]?.notes).toEqual(['for one', 'for two']);
     expect(list.items[0]?.working.map(({ episode, date }) => [episode, date])).toEqual([
       ['one', '2026-03-02'],
@@ -394,4 +397,11 @@ describe('leftovers', () => {
     });
     expect(listOf(100).item.leftover).toBeNull();
   });
+});
+
+it('a shortage is said with what was weighed and what was there', () => {
+  const shortage = { foodId: 'c', name: 'Cheese', weighedMg: 800_000, takenMg: 700_000 };
+  expect(shortageText(shortage)).toBe(
+    'Cheese: 800 g were weighed and 700 g were in stock, 100 g too little',
+  );
 });

@@ -3,7 +3,6 @@ import type { DayEvent } from '#lib/shoot/day-log';
 import { readingId } from '#lib/shoot/day-weighings';
 import { database } from '#lib/store/client';
 import type { Edit } from '#lib/store/command';
-import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { keepDayEvents } from '#lib/store/day-events';
 import { readShortages } from '#lib/store/day-stock';
 import { importEpisodeFile } from '#lib/store/import-file';
@@ -90,7 +89,7 @@ function weighed(mg: number): DayEvent {
   };
 }
 const keep = (events: readonly DayEvent[]) => keepDayEvents(at.dayId, events, AT);
-const shortages = () => readShortages(at.dayId, DEFAULT_CREATOR_ID);
+const shortages = () => readShortages(at.dayId);
 
 describe('what is weighed on the day', () => {
   const first = () => ({ ...weighed(500_000), id: 'first', deviceSeq: 101 });

@@ -4,12 +4,14 @@ import { ButtonLink } from '../../../../_ui/button';
 import { EmptyState } from '../../../../_ui/empty-state';
 import { SlateHead } from '../../../../_ui/slate-head';
 import { filmedTogether } from '#lib/episode/also-filmed';
+import { readShortages } from '#lib/store/day-stock';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { printDay } from '#lib/units/print-date';
 import { LastChange } from '../../_components/last-change';
 import { lastAct } from '../../last-act';
 import { NotThisDay } from '../_components/not-this-day';
 import { askedDay, withDay, type AskedDay } from '../asked-day';
+import { Shortages } from './_components/shortages';
 import { StepTimes } from './_components/step-times';
 import { Takes } from './_components/takes';
 import { readAfter } from './read-after';
@@ -54,6 +56,7 @@ export default async function AfterDayPage({ params, searchParams }: Props) {
       />
       <StepTimes after={after} />
       <Takes after={after} dayId={dayId ?? null} />
+      <Shortages shortages={await readShortages(day.id)} />
       <p className="mt-10 flex flex-wrap gap-3 print:hidden">
         <ButtonLink href={withDay(dayPage, dayId)}>The whole day</ButtonLink>
         <ButtonLink href={withDay(`${dayPage}/live`, dayId)}>On the day</ButtonLink>
