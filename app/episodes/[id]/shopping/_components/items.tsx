@@ -109,17 +109,17 @@ function Item({ item, units, parts }: ItemProps) {
           )}
         </td>
         <th scope="row" className={`${CELL} text-left font-normal md:min-w-48`}>
-          <span className="inline-flex min-h-6 flex-wrap items-baseline gap-x-3">
-            <span className={done ? 'text-soft line-through print:no-underline' : ''}>
-              {item.name}
-            </span>
+          <span className={done ? 'text-soft line-through print:no-underline' : ''}>
+            {item.name}
           </span>
           <span className="block text-lead md:hidden print:hidden">
             <b className="font-semibold">{buyText(item, units)}</b> <Price item={item} />
           </span>
           <Notes item={item} />
-          {parts?.under}
-          <Working item={item} units={units} />
+          <div className="mt-1 flex flex-wrap items-center gap-x-5 gap-y-1 print:hidden">
+            {parts?.under}
+            <Working item={item} units={units} />
+          </div>
         </th>
         <td className={`${NUMBER} ${WIDE}`}>
           {shelfWords(item.needMg, item.needMl, units) ?? 'open'}
@@ -190,7 +190,7 @@ function Notes({ item }: { readonly item: ShoppingItem }) {
 function Working({ item, units }: Omit<ItemProps, 'parts'>) {
   const left = leftoverText(item, units);
   return (
-    <details className="print:hidden">
+    <details className="open:basis-full">
       <summary className="link inline-flex min-h-11 items-center text-fine text-soft">
         how it adds up<span className="unseen"> for {item.name}</span>
       </summary>

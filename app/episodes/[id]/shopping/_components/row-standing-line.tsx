@@ -18,13 +18,13 @@ interface Props {
 export function RowStandingLine(props: Props) {
   const { standing, event, units, name, ready, asking, onAsk } = props;
   if (standing === 'putAway') {
-    return <span className="block text-fine font-semibold print:hidden">Put away</span>;
+    return <span className="font-semibold">Put away</span>;
   }
   if (standing === 'instead' && event?.kind === 'instead') {
     const { payload } = event;
     const amount = takenText(payload.packs, units);
     return (
-      <span className="block font-semibold print:hidden">
+      <span className="font-semibold">
         Instead: {payload.name}
         {amount && `, ${amount}`}
       </span>
@@ -32,10 +32,8 @@ export function RowStandingLine(props: Props) {
   }
   if (standing === 'inBasket' || asking) return null;
   return (
-    <span className="mt-1 block print:hidden">
-      <Button type="button" disabled={!ready} onClick={onAsk}>
-        Not there…<span className="unseen"> {name}</span>
-      </Button>
-    </span>
+    <Button type="button" disabled={!ready} onClick={onAsk}>
+      Not there…<span className="unseen"> {name}</span>
+    </Button>
   );
 }

@@ -40,7 +40,11 @@ export function ShoppingView(page: ShoppingPageData) {
       : []),
   ];
   const empty = items.length === 0 && unmatched.length === 0;
-  const downloads = [['Text file', 'shopping.txt']] as const;
+  const downloads = [
+    ['Text file', 'shopping.txt'],
+    ['CSV', 'shopping.csv'],
+    ['JSON', 'shopping.json'],
+  ] as const;
   return (
     <>
       <style>{'@page { margin: 8mm }'}</style>
