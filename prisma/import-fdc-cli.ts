@@ -66,10 +66,15 @@ async function one(path: string, again: boolean): Promise<number> {
     return outcome.kind === 'broken' ? 1 : 0;
   } catch (error) {
     line.end();
-    if (!(error instanceof DownloadError)) throw error;
-    return fail(1, error.message);
+    const why = error instanceof Error ? error.message : String(error);
+    if (error instanceof DownloadError) return fail(1, why);
+    return fail(1, `${path}: the import stopped. ${why}`, AGAIN);
   }
 }
+
+const AGAIN =
+  'What was finished is in the database; begin the import again and it goes on. If the database is of an ' +
+  'older version, "npm start" brings it up to date first.';
 
 /** How far it is, on one line of a terminal or now and then in a log. */
 class ProgressLine {

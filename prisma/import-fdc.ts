@@ -88,6 +88,8 @@ async function imported(
     return outcome('done', null);
   } catch (error) {
     if (!(error instanceof DownloadError)) throw error;
+    // The same bytes would end in the same place: there is nothing to go on with.
+    if (stage) dropStage(stage);
     if (counter.tally.foods === 0) throw error;
     // What there was of it is kept and found; it is said to be a part.
     const part = {

@@ -11,66 +11,81 @@ export interface OldFood {
   readonly versions: readonly { readonly id: string; readonly seq: number }[];
 }
 
+/** A food's readings old and new in the order of their records, each with the number that it should have. */
+export function numbered(
+  before: OldFood | undefined,
+  added: readonly FdcFood[],
+): ReadonlyMap<string, number> {
+  const ids = [
+    ...(before?.versions.map(({ id }) => id) ?? []),
+    ...added.map(({ food }) => food.version.id),
+  ];
+  return new Map(ids.sort().map((id, place) => [id, place + 1]));
+}
+
 /**
- * What readings added to foods that were there bring beside themselves: readings are numbered anew by their
- * records, and where the last one is new the food takes its name, its words and the allergens that it adds.
+ * What readings added to foods that were there bring beside themselves: readings after an older one that came
+ * late are numbered anew, and where the last one is new the food takes its name, its words and the allergens that
+ * it adds.
  */
-export async function renameFdcFoods(
+export async function takeLaterReadings(
   tx: Tx,
   old: readonly OldFood[],
   byFood: ReadonlyMap<string, readonly FdcFood[]>,
   at: Date,
 ): Promise<void> {
+  const later: FdcFood[] = [];
+  const renamed: FdcFood[] = [];
   for (const before of old) {
     const added = byFood.get(before.id) ?? [];
-    await numberAnew(tx, before, added);
+    const numbers = numbered(before, added);
+    for (const { id, seq } of before.versions) {
+      const wanted = numbers.get(id) ?? seq;
+      if (wanted !== seq) await tx.foodVersion.update({ where: { id }, data: { seq: wanted } });
+    }
     const last = added.at(-1);
     if (!last || before.versions.some(({ id }) => id > last.food.version.id)) continue;
-    if (last.food.name !== before.name) await takeName(tx, last);
-    await addAllergens(tx, last, at);
+    later.push(last);
+    if (last.food.name !== before.name) renamed.push(last);
   }
+  await takeNames(tx, renamed);
+  await addAllergens(tx, later, at);
 }
 
-async function numberAnew(tx: Tx, before: OldFood, added: readonly FdcFood[]): Promise<void> {
-  const stored = new Map(before.versions.map(({ id, seq }) => [id, seq]));
-  added.forEach(({ food }, place) => stored.set(food.version.id, place + 1));
-  const ids = [...stored.keys()].sort();
-  for (const [place, id] of ids.entries()) {
-    const seq = place + 1;
-    if (stored.get(id) !== seq) await tx.foodVersion.update({ where: { id }, data: { seq } });
+async function takeNames(tx: Tx, renamed: readonly FdcFood[]): Promise<void> {
+  for (const each of renamed) {
+    const { id, name, nameFolded, section } = fdcFoodRows(each);
+    const data = { name, nameFolded, section, rev: { increment: 1 } };
+    await tx.food.updateMany({ where: { id }, data });
   }
-}
-
-async function takeName(tx: Tx, last: FdcFood): Promise<void> {
-  const { name, nameFolded, section } = fdcFoodRows(last);
-  await tx.food.update({
-    where: { id: last.food.id },
-    data: { name, nameFolded, section, rev: { increment: 1 } },
-  });
   // An index, not what somebody wrote: its rows are made anew.
-  await tx.foodToken.deleteMany({ where: { foodId: last.food.id } });
-  await bulkInsert(tx, 'FoodToken', fdcTokenRows(last));
+  const foodId = { in: renamed.map(({ food }) => food.id) };
+  if (renamed.length > 0) await tx.foodToken.deleteMany({ where: { foodId } });
+  await bulkInsert(tx, 'FoodToken', renamed.flatMap(fdcTokenRows));
 }
 
-async function addAllergens(tx: Tx, { food, key }: FdcFood, at: Date): Promise<void> {
+async function addAllergens(tx: Tx, later: readonly FdcFood[], at: Date): Promise<void> {
+  const proposing = later.filter(({ food }) => food.allergens.length > 0);
   const facts = await tx.allergenFact.findMany({
-    where: { foodId: food.id },
-    select: { id: true, allergen: true },
+    where: { foodId: { in: proposing.map(({ food }) => food.id) } },
+    select: { foodId: true, allergen: true },
   });
-  const named = new Set(facts.map(({ allergen }) => allergen));
-  const lacking = food.allergens.filter(({ allergen }) => !named.has(allergen));
-  const taken = facts.length;
+  const named = new Map<string, Set<string>>();
+  for (const { foodId, allergen } of facts) {
+    named.set(foodId, (named.get(foodId) ?? new Set()).add(allergen));
+  }
   await bulkInsert(
     tx,
     'AllergenFact',
-    lacking.map((fact, index) =>
-      shared({
-        ...fact,
-        id: fdcPartId('allergen', key, 100 + taken + index),
-        foodId: food.id,
-        position: taken + index,
-        at,
-      }),
-    ),
+    proposing.flatMap(({ food, key }) => {
+      const there = named.get(food.id) ?? new Set();
+      return food.allergens
+        .filter(({ allergen }) => !there.has(allergen))
+        .map((fact, index) => {
+          const position = there.size + index;
+          const id = fdcPartId('allergen', key, 100 + position);
+          return shared({ ...fact, id, foodId: food.id, position, at });
+        });
+    }),
   );
 }

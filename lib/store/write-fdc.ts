@@ -4,7 +4,7 @@ import { FDC_SOURCE, type FdcFood } from '#lib/foods/fdc-food';
 import { bulkInsert } from '#lib/store/bulk-insert';
 import { database, inTransaction, type Tx } from '#lib/store/client';
 import { SHARED_CREATOR_ID } from '#lib/store/creators';
-import { renameFdcFoods } from '#lib/store/fdc-later-readings';
+import { numbered, takeLaterReadings, type OldFood } from '#lib/store/fdc-later-readings';
 import { fdcFoodRows, fdcTokenRows, fdcVersionRow, shared } from '#lib/store/fdc-rows';
 import { writeJournal } from '#lib/store/write';
 
@@ -37,7 +37,7 @@ export async function writeFdcFoods(foods: readonly FdcFood[], at: Date): Promis
     const oldIds = new Set(old.map(({ id }) => id));
     const newest = [...byFood].flatMap(([id, all]) => (oldIds.has(id) ? [] : (all.at(-1) ?? [])));
     await bulkInsert(tx, 'Food', newest.map(fdcFoodRows));
-    await bulkInsert(tx, 'FoodVersion', versionRows(byFood));
+    await bulkInsert(tx, 'FoodVersion', versionRows(byFood, old));
     await bulkInsert(
       tx,
       'FoodMeasure',
@@ -55,7 +55,7 @@ export async function writeFdcFoods(foods: readonly FdcFood[], at: Date): Promis
       ),
     );
     await bulkInsert(tx, 'FoodToken', newest.flatMap(fdcTokenRows));
-    await renameFdcFoods(tx, old, byFood, at);
+    await takeLaterReadings(tx, old, byFood, at);
     return { newFoods: newest.length, newReadings: fresh.length };
   });
 }
@@ -71,11 +71,13 @@ async function notThere(tx: Tx, foods: readonly FdcFood[]): Promise<FdcFood[]> {
   return [...byVersion.values()].sort((a, b) => a.fdcId - b.fdcId);
 }
 
-/** Readings are numbered in the order of their records; those added to foods that were there are numbered after. */
-function versionRows(byFood: ReadonlyMap<string, readonly FdcFood[]>) {
-  return [...byFood.values()].flatMap((all) =>
-    all.map((each, place) => fdcVersionRow(each, place + 1)),
-  );
+/** Readings are numbered in the order of their records, among those that were there. */
+function versionRows(byFood: ReadonlyMap<string, readonly FdcFood[]>, old: readonly OldFood[]) {
+  const before = new Map(old.map((food) => [food.id, food]));
+  return [...byFood].flatMap(([id, added]) => {
+    const numbers = numbered(before.get(id), added);
+    return added.map((each) => fdcVersionRow(each, numbers.get(each.food.version.id) ?? 1));
+  });
 }
 
 /** A release that was read to its end. */

@@ -56,6 +56,7 @@ async function compared(folder: string, foods: number): Promise<void> {
     Math.min(...results.map(({ seconds }) => seconds));
   const shown = (results: readonly SideResult[]) => ({
     'least s': least(results).toFixed(1),
+    'cpu s': Math.min(...results.map(({ cpuSeconds }) => cpuSeconds)).toFixed(1),
     'rows a second': Math.round(rows / least(results)),
     'peak MB': Math.round(Math.max(...results.map(({ peakMb }) => peakMb))),
   });

@@ -250,6 +250,23 @@ describe('readings of one product', () => {
   });
 });
 
+it('many records of few products are few foods, each with its readings in order', async () => {
+  await anew();
+  const history = join(folder, 'history');
+  await writeMadeTables(history, 1200, { products: 300 });
+  expect(await bring(history)).toMatchObject({ newFoods: 300, newReadings: 1200 });
+  const versions = await database().foodVersion.findMany({ orderBy: { id: 'asc' } });
+  const seqs = new Map<string, number[]>();
+  for (const { foodId, seq } of versions) seqs.set(foodId, [...(seqs.get(foodId) ?? []), seq]);
+  expect([...seqs.values()].every((all) => all.join() === '1,2,3,4')).toBe(true);
+  // The fourth reading has another name, and the food is found by that.
+  const last = madeProduct(1, 900 + 7, 300);
+  expect(last.description).not.toBe(madeProduct(1, 7, 300).description);
+  const named = `${last.description}, ${last.brandName || last.brandOwner}`;
+  const names = (await findFoods(named, { take: 6 })).map(({ name }) => name);
+  expect(names).toContain(named);
+});
+
 describe('the search', () => {
   beforeAll(async () => {
     await anew();

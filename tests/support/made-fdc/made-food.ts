@@ -74,8 +74,11 @@ export const MADE_NUTRIENTS = [
  * The made-up product of a place in a list, the same for the same seed. One of four comes from a small list of
  * names, so that words are as unevenly spread as in a shop.
  */
-export function madeProduct(seed: number, place: number): MadeProduct {
-  const draw = uniform(seed * 1_000_003 + place);
+export function madeProduct(seed: number, place: number, products = Infinity): MadeProduct {
+  // Records after so many products are later readings of the same ones, some of them under another name.
+  const product = Number.isFinite(products) ? place % products : place;
+  const reading = Number.isFinite(products) ? Math.floor(place / products) : 0;
+  const draw = uniform(seed * 1_000_003 + product + (reading % 4 === 3 ? 500_009 : 0));
   const of = <T>(list: readonly T[]): T => list[Math.floor(draw() ** 1.7 * list.length)] as T;
   const kinds = [of(KINDS), of(KINDS)];
   const description = [of(WAYS), ...new Set(kinds), of(FORMS)].join(' ').toUpperCase();
@@ -89,7 +92,7 @@ export function madeProduct(seed: number, place: number): MadeProduct {
     label[nutrient] = said[Math.floor(draw() * said.length)] ?? '0';
   }
   // Prefix 02 is for numbers inside a shop: no product on sale anywhere has one of these.
-  const before = String(20_000_000_000 + place);
+  const before = String(20_000_000_000 + product);
   return {
     fdcId: 9_000_000 + place,
     description,

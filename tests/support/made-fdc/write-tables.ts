@@ -65,8 +65,15 @@ export const HEADERS = {
   'food_nutrient_derivation.csv': ['id', 'code', 'description'],
 } as const;
 
-/** Writes a Branded download of made-up products as tables into a folder; returns rows written in all. */
-export async function writeMadeTables(folder: string, products: number, seed = 1): Promise<number> {
+/**
+ * Writes a Branded download of made-up products as tables into a folder; returns rows written in all. With fewer
+ * `products` than records the later records are further readings of the same products, as in the real one.
+ */
+export async function writeMadeTables(
+  folder: string,
+  records: number,
+  { seed = 1, products = Infinity } = {},
+): Promise<number> {
   mkdirSync(folder, { recursive: true });
   const out = (name: keyof typeof HEADERS) => {
     const stream = createWriteStream(join(folder, name));
@@ -83,8 +90,8 @@ export async function writeMadeTables(folder: string, products: number, seed = 1
   for (const [code, id] of Object.entries(DERIVATIONS))
     derivations.write(csvLine([id, code, code]));
   let rows = 0;
-  for (let place = 0; place < products; place += 1) {
-    const made = madeProduct(seed, place);
+  for (let place = 0; place < records; place += 1) {
+    const made = madeProduct(seed, place, products);
     const { fdcId, servingSize } = made;
     food.write(
       csvLine([
