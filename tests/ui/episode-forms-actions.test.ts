@@ -195,12 +195,13 @@ describe('an ingredient in pieces or servings', () => {
 
   test('peel and trim, what stays behind and what a take spoils come and go by its form', async () => {
     const before = await begin();
-    const boxes = { asBought: 'on', spoiltByTake: 'on' };
+    const boxes = { asBought: 'on', spoiltByTake: 'on', shopNote: ' the nice one ' };
     await send(saveLine, { ...typed(before), ...boxes, leftBehind: '2-4' });
     const set = await read(before.on.episodeId);
     expect(set.line).toMatchObject({
       asBought: true,
       spoiltByTake: true,
+      shopNote: 'the nice one',
       leftBehind: { kind: 'mass', lowMg: 2000, valueMg: 3000, highMg: 4000 },
     });
     // 80 g less 3 g.
@@ -232,15 +233,22 @@ describe('an ingredient in pieces or servings', () => {
     const texts = { title: 'Eggs', planned: '1:00', batches: '2' };
     const refused = await send(saveSegment, { ...form, ...texts, spareTakes: '11' });
     expect(refused.state.problems.map(({ path }) => path)).toEqual(['spareTakes']);
-    await send(saveSegment, { ...form, ...texts, spareTakes: '3', spareScope: 'whole' });
+    await send(saveSegment, {
+      ...form,
+      ...texts,
+      spareTakes: '3',
+      spareScope: 'whole',
+      pickupReserve: '2',
+    });
     const after = await read(on.episodeId);
     expect(after.segment).toMatchObject({
       spareTakes: 3,
+      pickupReserve: 2,
       spareScope: 'whole',
       batches: { num: 2, den: 1 },
     });
-    // Two of 40 g, five times: twice made and three spare takes.
-    expect(shoppingList(after.file).items[0]?.needMg).toBe(400_000);
+    // Two of 40 g, seven times: twice made, three spare takes and what two pickups need.
+    expect(shoppingList(after.file).items[0]?.needMg).toBe(560_000);
     // How often it is made changes nothing of what was eaten.
     expect(after.figures.day.protein?.value).toBeCloseTo(8, 6);
   });
