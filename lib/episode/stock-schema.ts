@@ -40,7 +40,8 @@ export type Shop = z.infer<typeof shopSchema>;
 
 /**
  * A price of a pack as it was seen: in one shop (null: in any), for so many at once (1 for an ordinary price), at
- * most so many times, until a day. Of the same shop and number the last one seen counts.
+ * most so many times, until a day. Of the same shop and number the last one seen counts, of ordinary prices and of
+ * those with a limit each for itself.
  */
 export const packPriceSchema = z.object({
   shopId: id.nullable(),

@@ -59,14 +59,15 @@ export function lotFrom(lot: LotTree) {
 }
 
 /**
- * The last price seen in no shop named, and the last of each shop and number beside it.
+ * The last price seen in no shop named, and the last of each shop and number beside it; an offer hides no
+ * ordinary price.
  * @param shops those that are carried with it; prices of others are left out
  */
 export function packFrom(pack: PackTree, shops?: readonly Pick<ShopRow, 'id'>[]) {
   const price = pack.prices.find((seen) => seen.shopId === null && !isOffer(seen));
   const latest = new Map<string, PackTree['prices'][number]>();
   for (const seen of pack.prices) {
-    const key = `${seen.shopId ?? ''} ${seen.count}`;
+    const key = `${seen.shopId ?? ''} ${seen.count} ${isOffer(seen)}`;
     if (seen.shopId === null ? !isOffer(seen) : !isThere(seen.shopId, shops)) continue;
     if (!latest.has(key)) latest.set(key, seen);
   }
