@@ -32,7 +32,8 @@ const MACRO_SLACK = 8.5;
 /**
  * Holds an amount's printed macros against its printed calories: by 4, 4 and 9 kcal a gram (21 CFR
  * 101.9(c)(1)(i)(B)) within 8.5 kcal and half an energy step. Null where they fit, or one of the four is not
- * known. What is stated stays as it is; a remark names why the two may differ: fibre that counts less, an
+ * known, or where what was said of the calories is outside their range, which is told by itself. What is stated stays
+ * as it is; a remark names why the two may differ: fibre that counts less, an
  * ingredient of alcohol, acids or sweeteners, or a table's own factors.
  * @param scope a dish, a portion or the day
  * @example energyRemark(file, figures, numbers, { kind: 'whole', segmentId })?.words
@@ -50,6 +51,7 @@ export function energyRemark(
     return number === null || status !== 'known' ? null : Number(number);
   });
   const [printed, protein, fat, carbohydrate] = shown;
+  if (numbers('energyKcal', scope).said?.outside) return null;
   if (printed == null || protein == null || fat == null || carbohydrate == null) return null;
   const given = 4 * protein + 9 * fat + 4 * carbohydrate;
   const slack = MACRO_SLACK + energyStep / 2;

@@ -124,4 +124,22 @@ describe('printed macros beside printed calories', () => {
     const remark = energyRemark(file, figures, publishedNumbers(file, figures), scope);
     expect(remark?.words).toContain('Likely the sauce: alcohol gives 7 kcal a gram.');
   });
+
+  it('leave calories to themselves that were said and are outside their range', () => {
+    const said = {
+      id: 's',
+      at: '2026-11-14T11:40:00Z',
+      scope: { kind: 'whole', segmentId: 'a' },
+      text: 'The whole dish has 300 calories.',
+      numbers: [{ nutrient: 'energyKcal', amount: 300, hedge: 'exact', value: 300 }],
+    } as const;
+    const remarkOf = (lines: (typeof said)[]) => {
+      const dish = aDish('a', aRecipe('r', [grams('l', 'f', 100)]));
+      const file = aFile([dish], [food('Red wine', '250')], { said: lines });
+      const numbers = publishedNumbers(file, episodeFigures(file));
+      return energyRemark(file, episodeFigures(file), numbers, said.scope);
+    };
+    expect(remarkOf([])).not.toBeNull();
+    expect(remarkOf([said])).toBeNull();
+  });
 });

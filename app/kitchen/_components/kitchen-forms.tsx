@@ -135,7 +135,7 @@ export function OvenForm({ id, oven, hidden, isNew = false }: OvenProps) {
           <AmountField
             form={id}
             name="most"
-            label="Hottest, if known"
+            label="Hottest"
             state={state}
             initial={oven.mostMilliC === null ? '' : degreesTyped(oven.mostMilliC, 'C')}
             unitName="mostUnit"

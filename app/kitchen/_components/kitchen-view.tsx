@@ -50,7 +50,7 @@ export function KitchenView({ stored, zones, shops = [] }: Props) {
       <Section
         id="ovens"
         title="Ovens"
-        intro="The plan uses what was measured between two temperatures, and the two rates where nothing was. The rates a kitchen begins with are common practice, no source."
+        intro="The plan uses what was measured between two temperatures, and the two rates where nothing was. The rates a kitchen begins with are common practice, no source. Leave the hottest empty if you don’t know it: then nothing is too hot."
       >
         {kitchen.ovens.map((oven) => (
           <OvenPart key={oven.id} oven={oven} revs={revs} />
