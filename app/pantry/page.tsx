@@ -51,7 +51,7 @@ export default async function PantryPage({ searchParams }: Props) {
     <>
       <SlateHead kind="Pantry" title="Foods and stock" />
       <LookUp query={words} />
-      <p className="mt-2">
+      <p className="mt-2 print:hidden">
         <Link className="link inline-flex min-h-11 items-center" href="/pantry/foods/new">
           New food from a label
         </Link>

@@ -2,6 +2,7 @@ import Link from 'next/link';
 import { EmptyState } from '../../_ui/empty-state';
 import { lotMg } from '#lib/shopping/shopping-list';
 import { latestPriceWords } from '#lib/shopping/price-words';
+import { ANSWER_WORDS } from '#lib/shopping/shopping-text';
 import type { FoodInUse } from '#lib/store/read-foods-in-use';
 import type { Page } from '#lib/store/page';
 import { printGrams } from '#lib/units/print';
@@ -38,7 +39,7 @@ export function FoodList({ foods, words, shops, short }: Props) {
       </ul>
       {foods.next && (
         <Link
-          className="link inline-flex min-h-11 items-center"
+          className="link inline-flex min-h-11 items-center print:hidden"
           href={`/pantry?${query}foods=${foods.next}#foods`}
         >
           More foods
@@ -59,21 +60,30 @@ function FoodRow({
 }) {
   const { id, name, lots, packs, said } = food;
   const there = lots.filter((lot) => lotMg(lot) > 0);
+  const answer = said?.answer?.is ?? null;
   const price = latestPriceWords(packs, shops);
   return (
-    <li className="grid gap-x-6 gap-y-1 border-b border-line py-2 md:grid-cols-[minmax(0,1fr)_22rem] md:items-center">
+    <li className="grid gap-x-6 gap-y-1 border-b border-line py-2 md:grid-cols-[minmax(0,1fr)_22rem] md:items-center print:grid-cols-[minmax(0,1fr)_10rem] print:py-0.5">
       <div className="min-w-0">
-        <Link className="link inline-flex min-h-11 items-center" href={`/pantry/foods/${id}`}>
+        <Link
+          className="link inline-flex min-h-11 items-center print:min-h-0"
+          href={`/pantry/foods/${id}`}
+        >
           {name}
         </Link>
         {price !== null && <span className="block text-fine text-soft">{price}</span>}
         {short !== null && <b className="block text-fine font-semibold text-hand">{short}</b>}
       </div>
       {there.length === 0 ? (
-        <StockAnswers foodId={id} foodName={name} answer={said?.answer?.is ?? null} />
+        <>
+          <StockAnswers foodId={id} foodName={name} answer={answer} words={ANSWER_WORDS} />
+          <span className="hidden text-right print:block">
+            {answer === null ? 'nobody said' : ANSWER_WORDS[answer]}
+          </span>
+        </>
       ) : (
         <Link
-          className="link inline-flex min-h-11 items-center md:justify-end"
+          className="link inline-flex min-h-11 items-center md:justify-end print:text-right"
           href={`/pantry/foods/${id}#stock`}
         >
           {there.map((lot) => `${printGrams(lotMg(lot))} g ${lot.place}`.trim()).join(', ')}

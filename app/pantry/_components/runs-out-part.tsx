@@ -29,6 +29,7 @@ export function RunsOutPart({ all, planned }: Props) {
             <span>
               {of.date !== null && <b className="font-semibold">{printDay(of.date)}</b>}{' '}
               {of.episode}
+              <span className="hidden print:inline">: short of what is marked below</span>
             </span>
             <Link
               className="link inline-flex min-h-11 items-center print:hidden"

@@ -2,6 +2,7 @@ import { ButtonForm } from '../../_forms/button-form';
 import type { FoodInUse } from '#lib/store/read-foods-in-use';
 import type { LastDay } from '#lib/shopping/counted-stock';
 import { lotMg } from '#lib/shopping/shopping-list';
+import { ANSWER_WORDS } from '#lib/shopping/shopping-text';
 import { printGrams } from '#lib/units/print';
 import { noneLeft } from '../stock-actions';
 import { NewLotForm } from './food-parts';
@@ -32,6 +33,7 @@ export function StockPart({ food, today, lastDays, keeps }: Props) {
             foodId={food.id}
             foodName={food.name}
             answer={food.said?.answer?.is ?? null}
+            words={ANSWER_WORDS}
           />
           <p className="mt-1 text-fine text-soft">{answerWords(food.said)}</p>
         </>
