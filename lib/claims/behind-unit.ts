@@ -43,7 +43,8 @@ export function afterUnit(
   }
   if (role.of === 'money' && role.factor === 1) {
     const cents = numberAt(tokens, and, { ...numberContext(text), divisible: () => false });
-    const whole = cents && cents.low === cents.high && Number.isInteger(cents.low);
+    const counted = words.article.has(tokens[and]?.folded ?? '');
+    const whole = cents && !counted && cents.low === cents.high && Number.isInteger(cents.low);
     if (cents && whole && cents.low > 0 && cents.low < 100 && !cents.parts) {
       const unit = marks.at('unit', cents.to);
       const named = unit?.role.of === 'money' && unit.role.factor < 1;

@@ -35,6 +35,8 @@ export function foodAt(
     if (named) begin ??= next;
     else if (begin !== null) begin = null;
     if (head) end = next + 1;
+    // 'salt pepper cumin' are three.
+    if (head && !foods.modifiers.has(token.folded) && !foods.modifiers.has(word)) break;
   }
   if (begin === null || end === null || begin >= end) return null;
   return { from: begin, to: end, name: nameOf(tokens, begin, end, singular) };

@@ -52,6 +52,7 @@ export type Role =
   /** Things for money that no one eats; of them; than; what may follow a number that counts nothing. */
   | Named<
       | 'gear'
+      | 'change'
       | 'asWord'
       | 'eat'
       | 'serveTitle'
@@ -87,6 +88,8 @@ export interface NumberWords {
   readonly to: ReadonlySet<string>;
   /** Between two numbers of a range that 'between' began, and without it where they are close. */
   readonly or: ReadonlySet<string>;
+  /** Of these, the one for either. */
+  readonly either: ReadonlySet<string>;
   readonly between: ReadonlySet<string>;
   /** What captions hear for a number before a unit. */
   readonly soundAlikes: ReadonlyMap<string, number>;

@@ -18,6 +18,7 @@ export function namedFoods(text: Text, taken: ReadonlySet<number>): FoodSpan[] {
   );
   const told: string[][] = [];
   const found: FoodSpan[] = [];
+  let blocked: FoodSpan | null = null;
   for (let at = 0; at < tokens.length;) {
     const saying = phraseAt(language.foods.sayings, tokens, at);
     if (saying) {
@@ -35,12 +36,32 @@ export function namedFoods(text: Text, taken: ReadonlySet<number>): FoodSpan[] {
     const title = titles.some((words) => stems.every((stem) => words.includes(stem)));
     if (taken.has(food.from) || taken.has(food.to - 1) || title || isUncounted(text, food))
       continue;
-    if (isBlocked(text, food)) continue;
+    if (isBlocked(text, food) || goesOn(text, blocked, food)) {
+      blocked = food;
+      continue;
+    }
     if (known) continue;
     told.push(stems);
     found.push(food);
   }
   return found;
+}
+
+/** 'no butter or cream', 'you could add feta, olives': what held for the food before holds for this one. */
+function goesOn(
+  { tokens, language, marks }: Text,
+  last: FoodSpan | null,
+  { from }: FoodSpan,
+): boolean {
+  if (!last || from - last.to > 3) return false;
+  return tokens.slice(last.to, from).every(({ folded, kind }, index) => {
+    const or = language.numbers.either.has(folded);
+    return (
+      or ||
+      (kind !== 'line' && (folded === ',' || language.foods.plain.has(folded))) ||
+      marks.at('filler', last.to + index) !== undefined
+    );
+  });
 }
 
 function isUncounted({ language, tokens }: Text, { from, to }: FoodSpan): boolean {

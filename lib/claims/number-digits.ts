@@ -1,5 +1,5 @@
 import type { NumberWords } from './language';
-import type { NumberAt } from './number-words';
+import { restAt, type NumberAt } from './number-words';
 import type { Token } from './tokens';
 
 const VULGAR: Readonly<Record<string, number>> = {
@@ -61,7 +61,21 @@ export function digitsAt(
     // Thousands or decimals: nobody can say.
     ...(/^\d{1,3}\.\d{3}$/.test(token.text) ? { unsure: true as const } : {}),
   };
-  return stroke(tokens, at, read) ?? joined(tokens, at, read, apart) ?? scaled(tokens, read, words);
+  return (
+    pointed(tokens, at, words) ??
+    stroke(tokens, at, read) ??
+    joined(tokens, at, read, apart) ??
+    scaled(tokens, read, words)
+  );
+}
+
+/** '1 point 8': digits with the point said. */
+function pointed(tokens: readonly Token[], at: number, words: NumberWords): NumberAt | null {
+  const [whole, part] = [tokens[at]?.text ?? '', tokens[at + 2]?.text ?? ''];
+  if (!words.point.has(tokens[at + 1]?.folded ?? '') || !/^\d+$/.test(part)) return null;
+  if (!/^\d+$/.test(whole)) return null;
+  const value = Number(`${whole}.${part}`);
+  return { value, next: at + 3, digits: true, words: true, fraction: false };
 }
 
 function stroke(tokens: readonly Token[], at: number, read: NumberAt): NumberAt | null {
@@ -110,11 +124,23 @@ function joined(
     : null;
 }
 
-/** '2 hundred', '1.5 thousand'. */
+/** '40 five': tens in digits and ones in words. */
+function onesBehind(tokens: readonly Token[], read: NumberAt, words: NumberWords): NumberAt {
+  const ones = words.cardinals.get(tokens[read.next]?.folded ?? '') ?? 0;
+  const tens = read.value >= 20 && read.value < 100 && read.value % 10 === 0;
+  return tens && ones > 0 && ones < 10
+    ? { ...read, value: read.value + ones, next: read.next + 1, words: true }
+    : read;
+}
+
+/** '2 hundred', '1.5 thousand', '1 hundred and 12'. */
 function scaled(tokens: readonly Token[], read: NumberAt, words: NumberWords): NumberAt {
   const after = tokens[read.next]?.folded ?? '';
   const factor = words.hundred.has(after) ? 100 : words.thousand.has(after) ? 1000 : 1;
-  return factor === 1
-    ? read
-    : { ...read, value: read.value * factor, next: read.next + 1, words: true };
+  if (factor === 1) return onesBehind(tokens, read, words);
+  const value = read.value * factor;
+  const rest = factor === 100 ? restAt(tokens, read.next + 1, words) : null;
+  return rest
+    ? { ...read, value: value + rest.value, next: rest.next, words: true }
+    : { ...read, value, next: read.next + 1, words: true };
 }

@@ -106,15 +106,20 @@ function articleOne(
 }
 
 /** What follows a hundred: 'and twelve', 'sixty eight'. */
-function restAt(
+export function restAt(
   tokens: readonly Token[],
   at: number,
   words: NumberWords,
 ): { readonly value: number; readonly next: number } | null {
   const and = words.and.has(folded(tokens, at)) ? at + 1 : at;
+  const digits = tokens[and]?.text ?? '';
+  // 'a hundred and 12', as captions mix them.
+  if (/^[1-9]\d?$/.test(digits)) return { value: Number(digits), next: and + 1 };
   const rest = groupAt(tokens, and, words);
-  // 'a hundred and forty hundred', 'a hundred and two thousand' are no rests.
-  return rest && !words.hundred.has(folded(tokens, rest.next)) ? rest : null;
+  if (!rest || words.hundred.has(folded(tokens, rest.next))) return null;
+  // 'five hundred and five fifty' are two numbers.
+  const more = rest.value < 10 ? groupAt(tokens, rest.next, words) : null;
+  return more && more.value > 9 ? null : rest;
 }
 
 /** Two groups run on: 'six forty' is 640, or two numbers; 'one oh five' is 105. */

@@ -192,7 +192,8 @@ function shareOf(text: Text, quantity: Quantity, before: readonly Quantity[]): S
   const same = near && quantity.begin - near.end <= 2 ? near.noun : null;
   const noun =
     marks.firstIn('noun', energy.to, mark < 0 ? end : energy.to + mark) ??
-    (same && { role: same, from: same.from });
+    (same && { role: same, from: same.from }) ??
+    lastBefore(text, quantity.begin, 'noun', 4);
   if (!noun || noun.role.nutrient === 'energyKcal') return null;
   if (text.food(noun.from)) return null;
   quantity.end = energy.to;

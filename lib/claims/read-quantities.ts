@@ -177,10 +177,14 @@ function hedgeBefore({ marks, language, tokens }: Text, begin: number): Mark<'he
   let at = begin;
   for (let skips = 0; skips < 3; skips += 1) {
     const mark = marks.before('hedge', at);
+    const lead = marks.before('lead', at);
+    // 'goes up to 68' says no most.
+    if (mark && lead && lead.from < mark.from) return undefined;
     if (mark) return mark;
     if (language.currencies.has(tokens[at - 1]?.text ?? '')) return undefined;
     const filler = marks.before('filler', at);
-    if (!filler) return undefined;
+    // 'carries over to 65' says no least.
+    if (!filler || marks.before('lead', at)) return undefined;
     at = filler.from;
   }
   return undefined;

@@ -50,6 +50,7 @@ export function readStatements(
   const all = [...quantities, ...followTopics(prepared, quantities, attached.free)].sort(
     (a, b) => a.begin - b.begin,
   );
+  killRunOn(prepared, all);
   const dishes = dishMentions(prepared);
   nameDishes(prepared, all, dishes);
   giveScopes(prepared, all, dishes);
@@ -87,6 +88,22 @@ function takenBy(
     if (food && said.food === food.name) for (let at = end; at < food.to; at += 1) taken.add(at);
   }
   return taken;
+}
+
+/**
+ * A number right behind another one that says nothing may be one number with it, cut in the wrong place: which of them,
+ * nobody can say, so that neither is told.
+ */
+function killRunOn({ spoken }: Text, quantities: readonly Quantity[]): void {
+  if (!spoken) return;
+  quantities.forEach((quantity, index) => {
+    const before = quantities[index - 1];
+    if (!before || before.end !== quantity.from || quantity.list) return;
+    if (before.low === quantity.low) return;
+    if (before.said === null && before.unit === null && before.killed === null) {
+      quantity.killed ??= 'cut in two ways';
+    }
+  });
 }
 
 /** What each number says by its own unit, noun and the words around it; the first kind that fits. */

@@ -16,6 +16,7 @@ export function followedByCopula({ marks, tokens }: Text, at: number): boolean {
   if (copula) return true;
   return (
     tokens[at]?.text === ':' ||
+    tokens[at]?.text === '?' ||
     marks.at('adds', at) !== undefined ||
     marks.at('cost', at) !== undefined
   );

@@ -91,7 +91,7 @@ function takes(
     return (
       quantity.said?.kind !== 'amount' ||
       quantity.said.food === undefined ||
-      mark.from <= quantity.end + 3
+      (mark.from === quantity.end && scope !== 'whole')
     );
   if (quantity.said?.kind === 'amount') return false;
   return known === undefined;
@@ -195,6 +195,9 @@ function isBehind(
   if (gap < 0 || gap > 14) return false;
   if (gap === 0) return true;
   const next = atOrBehind(all, mark.to);
+  const other =
+    text.sentences.of[mark.from] !== last.sentence && tokens[mark.from - 1]?.kind !== 'line';
+  if (other && next !== undefined && next.begin - mark.to <= 4) return false;
   const runsOn =
     next !== undefined &&
     next.begin - mark.to <= 2 &&

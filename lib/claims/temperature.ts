@@ -68,8 +68,19 @@ function placeOf(
   if (mark?.role.place === 'elsewhere') return null;
   if (mark?.role.place === 'oven' || mark?.role.place === 'inside') return mark.role.place;
   if (near) return near;
+  if (!degrees && !mark && isBehindMinutes(text, quantity, before)) return 'oven';
   if (behind === 'oven') return 'oven';
   return degrees ? byValue(quantity) : null;
+}
+
+/** 'twenty minutes at two hundred'. */
+function isBehindMinutes(
+  { marks }: Text,
+  { begin, low }: Quantity,
+  before: Quantity | undefined,
+): boolean {
+  const time = before?.said?.kind === 'minutes' && begin - before.end <= 2;
+  return time && low >= 140 && low % 5 === 0 && marks.before('lead', begin) !== undefined;
 }
 
 function kindOf({ said }: Quantity): 'oven' | 'inside' | null {

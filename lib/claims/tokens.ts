@@ -34,7 +34,7 @@ export function tokenize(text: string): Token[] {
     const start = match.index;
     const glued = start === end && start > 0;
     end = start + whole.length;
-    if (glued && whole === '-' && joins(text, start)) {
+    if (glued && whole === '-' && (joins(text, start) || cut(text, start))) {
       hyphen = true;
       continue;
     }
@@ -61,6 +61,10 @@ function kindOf(clock?: string, number?: string, word?: string, line?: string): 
   if (word !== undefined) return 'word';
   return line === undefined ? 'mark' : 'line';
 }
+
+/** A hyphen at the end of a line, or with a blank behind it by mistake: 'fifty- two'. */
+const cut = (text: string, at: number) =>
+  /\p{L}/u.test(text[at - 1] ?? '') && /^-\s{1,2}\p{L}/u.test(text.slice(at, at + 4));
 
 /** A hyphen between words, or between a number and a word; between two numbers it is a dash. */
 function joins(text: string, at: number): boolean {

@@ -51,6 +51,7 @@ function trapOf(
   const gas = text.marks.before('gas', quantity.begin);
   if (bare && !gas && text.marks.before('trap', quantity.begin)) return 'of something else';
   if (isYear(text, quantity, bare)) return 'year';
+  if (quantity.low !== quantity.high && markBefore(text, quantity, 'change', 1)) return 'a change';
   if (isAim(text, quantity)) return 'aim';
   if (isAsked(text, quantity)) return 'asked';
   if (isDenied(text, quantity)) return 'denied';

@@ -15,6 +15,11 @@ describe('units and hedges', () => {
     ['only ate grams of fat', 'nutrient 8 fat g'],
     ['sodium 610mg', 'nutrient 610 sodium mg'],
     ['two thousand kilojoules', 'nutrient 2000 energyKj kJ'],
+    ['between five hundred and five fifty calories', 'nutrient 500-550 energyKcal kcal'],
+    ['1 point 8 grams of salt', 'nutrient 1.8 salt g'],
+    ['1 hundred and 12 grams of protein', 'nutrient 112 protein g'],
+    ['40 five grams of protein', 'nutrient 45 protein g'],
+    ['fifty- two grams of protein', 'nutrient 52 protein g'],
   ])('%s', (text, expected) => expect(brief(text)).toEqual([expected]));
 });
 
@@ -126,6 +131,10 @@ describe('numbers that say nothing of the dish', () => {
     'seven hundred and something calories',
     'use code SLATE15 for 15 % off',
     'I burned 600 calories',
+    'it went from 38 to 42 grams of protein',
+    'they should get about 30 grams of fiber a day',
+    "don't go over 500 calories",
+    '50 55 grams of carbs',
     'sixty percent of the calories come from the peanut butter',
   ])('%s', (text) => expect(brief(text)).toEqual([]));
 });
@@ -153,6 +162,9 @@ describe('beyond nutrition', () => {
     ['half a lemon and two teaspoons of salt', ['amount 0.5 piece lemon', 'amount 2 tsp salt']],
     ['1 cup (185 g) of rice', ['amount 1 cup rice', 'amount 185 g rice']],
     ['each portion weighs 320 g', ['amount 320 g portion']],
+    ['twenty minutes at two hundred', ['minutes 20 min', 'ovenTemperature 200 C']],
+    ['it goes up to 68 in the middle', ['insideTemperature 68 C']],
+    ['eggs are 4 dollars a dozen', ['price 4 USD ingredient egg']],
   ])('%s', (text, expected) => expect(brief(text)).toEqual(expected));
 });
 
@@ -186,7 +198,11 @@ describe('foods that are in no ingredient', () => {
     ['toasted pine nuts on top', ['foodNamed pine nut']],
     ['a little oil, the noodles and black beans', []],
     ['no butter in this', []],
-    ['you could add feta', []],
+    ['you could add feta, olives or avocado', []],
+    [
+      'season with salt pepper and cumin',
+      ['foodNamed salt', 'foodNamed pepper', 'foodNamed cumin'],
+    ],
     ['a piece of cake', []],
     ['a glass of water', []],
   ])('%s', (text, expected) => expect(brief(text, { ingredients })).toEqual(expected));

@@ -8,11 +8,11 @@ export const KINDS: [string, Role][] = [
     { cat: 'time', as: 'soon' },
   ),
   ...all<Role>(
-    'oven, ovens, preheat, preheated, preheat to, preheating, pre heat, air fryer, air fry, airfryer, grill, broiler, roast, roasted, bake, baked, bakes, baking, roasting, heat the oven, turn it down, turn it up, turn the oven down, turn the oven up, turn it back up, knock it down, crank it, crank it up, drop it to, drop it down, bump it up, bump it, oven down, oven up, oven to, my oven',
+    "oven, oven's, ovens, preheat, preheated, preheat to, preheating, pre heat, air fryer, air fry, airfryer, grill, broiler, roast, roasted, bake, baked, bakes, baking, roasting, heat the oven, turn it down, turn it up, turn the oven down, turn the oven up, turn it back up, knock it down, crank it, crank it up, drop it to, drop it down, bump it up, bump it, oven down, oven up, oven to, my oven",
     { cat: 'place', place: 'oven' },
   ),
   ...all<Role>(
-    'inside, middle, center, centre, thermometer, thickest, thickest part, probe, internal, internally, core, internal temp, internal temperature, done at, cooked at, cook it to, cook to, cook them to, pull it at, pull them at, pull it off at, pull at, core temperature, inside temp, take it to, bring it to, safe at, temps at, temped at, temp, probes at, reads, it hits, reaches',
+    'inside, middle, center, centre, thermometer, thickest, thickest part, probe, internal, internally, core, internal temp, internal temperature, done at, cooked at, cook it to, cook to, cooked to, cook them to, pull it at, pull them at, pull it off at, pull at, core temperature, inside temp, take it to, bring it to, safe at, temps at, temped at, temp, probes at, reads, it hits, reaches',
     { cat: 'place', place: 'inside' },
   ),
   ...all<Role>(
@@ -23,7 +23,7 @@ export const KINDS: [string, Role][] = [
   ...all<Role>('fan, convection, fan oven, fan assisted, fan forced, (fan)', { cat: 'fan' }),
 
   ...all<Role>(
-    "ready in, ready within, on the table in, done in, finished in, on the table within, start to finish in, total time, in total, total, all in, takes me, dinner in, lunch in, breakfast in, done within, on your plate in, on a plate in, start to finish, ready to eat in, comes together in, came together in, in just, from fridge to table in, plated in, start to plate in, from start to finish, you're done in, you are done in, whole thing takes, the whole thing took, whole thing took, the whole thing takes, takes about, takes you, eating in, you're eating in, table in",
+    "ready in, ready within, on the table in, done in, finished in, on the table within, start to finish in, total time, in total, total, all in, takes me, this took me, it took me, took me, dinner in, lunch in, breakfast in, done within, on your plate in, on a plate in, start to finish, ready to eat in, comes together in, came together in, in just, from fridge to table in, plated in, start to plate in, from start to finish, you're done in, you are done in, whole thing takes, the whole thing took, whole thing took, the whole thing takes, takes about, takes you, eating in, you're eating in, table in",
     { cat: 'time', as: 'ready' },
   ),
   ...all<Role>(
@@ -35,7 +35,7 @@ export const KINDS: [string, Role][] = [
     { cat: 'time', as: 'none' },
   ),
   ...all<Role>(
-    "i'll be back, i will be back, ago, break, in the fridge they keep, video, videos, left on, in i, in you, in the video, later, of footage, old, late, early, away, of your life, of my life, drive, walk, run, long video, of talking, off camera, of prep footage, before we, before i, quicker, faster, slower, less than, more than, clip, per week, a week, of editing, b roll, in flip, in turn, of audio, intervals, shorter, longer, sooner, and flip, to go, of sleep, till, into, from now, earlier, before dinner, before you, before serving, before eating, workout, warm up",
+    "i'll be back, i will be back, ago, break, in the fridge they keep, video, videos, left on, in i, in you, in the video, later, of footage, old, late, early, away, of your life, of my life, drive, walk, run, long video, of talking, off camera, of prep footage, to film, to edit, to shoot, to set up, to upload, to drive, to get here, to clean up, before we, before i, quicker, faster, slower, less than, more than, clip, per week, a week, of editing, b roll, in flip, in turn, of audio, intervals, shorter, longer, sooner, and flip, to go, of sleep, till, into, from now, earlier, before dinner, before you, before serving, before eating, workout, warm up",
     { cat: 'timeBehind', as: 'none' },
   ),
   ...all<Role>(

@@ -22,6 +22,7 @@ export const NUMBERS: NumberWords = {
   of: set('of'),
   to: set('to through til till - – —'),
   or: set('or and'),
+  either: set('or'),
   between: set('between'),
   soundAlikes: new Map([
     ['ate', 8],

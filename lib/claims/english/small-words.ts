@@ -29,7 +29,7 @@ export const SMALL_WORDS: [string, Role][] = [
     { cat: 'small' },
   ),
   ...all<Role>(
-    'to, at, want, wants, want it at, reads, read, do, hits, says, reach, reaches, is, needs, go to, go, took it to, went to, it to, climbs to, climbed to, got to, for, should read, should say, should be, on, aim for',
+    'to, at, want, wants, want it at, reads, read, do, hits, says, reach, reaches, is, needs, go to, go, took it to, went to, it to, climbs to, climbed to, goes up to, went up to, gets up to, climbs up to, comes up to, came up to, carries over to, rises to, going up to, got to, for, should read, should say, should be, on, aim for',
     { cat: 'lead' },
   ),
   ...all<Role>('of them, of those, of which, of it, of that', { cat: 'ofThem' }),
@@ -48,6 +48,10 @@ export const SMALL_WORDS: [string, Role][] = [
   ...all<Role>('for, serves', { cat: 'serveTitle' }),
   ...all<Role>('than', { cat: 'thanWord' }),
   ...all<Role>('as, of', { cat: 'asWord' }),
+  ...all<Role>(
+    'went from, go from, goes from, gone from, drops from, dropped from, going from, took it from, changed from, changed it from',
+    { cat: 'change' },
+  ),
   ...all<Role>(
     "i weigh, i weighed in at, he weighs, she weighs, i'm down to, my weight is, i lost, i've lost, lost, i gained, gained, body weight, bodyweight, i lift, i deadlift, lifted, squat, bench, deadlifted, my dog weighs, the cat weighs, carry, carrying, drop, dropped",
     { cat: 'self' },
