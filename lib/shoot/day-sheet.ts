@@ -69,6 +69,7 @@ export const BY_ITSELF_COLUMN = 'by-itself';
 export function daySheet(given: DayFile, plan: ShootPlan): DaySheet {
   const file = filmedTogether(given);
   const facts = dayFacts(file);
+  const episodes = [given.episode, ...(given.also ?? [])].map(({ title }) => title);
   const daylight = daylightAt(file.kitchen, plan.date);
   const inside = new Map(
     facts.segments
@@ -89,7 +90,7 @@ export function daySheet(given: DayFile, plan: ShootPlan): DaySheet {
     return {
       entry,
       columnIds: columnsOf(entry),
-      segmentTitle: facts.segments.find((segment) => segment.id === entry.segmentId)?.title ?? null,
+      segmentTitle: besideTitle(entry, facts, episodes),
       appliance: facts.appliances.find(({ id }) => id === found?.step.applianceId)?.name ?? null,
       shots: (found?.segment.shots ?? []).filter((shot) => shot.stepId === found?.step.id),
       inside: reached,
@@ -126,6 +127,19 @@ export function daySheet(given: DayFile, plan: ShootPlan): DaySheet {
     cautions: dayCautions(file, facts.segments),
     localCode: FOLLOW_LOCAL_CODE,
   };
+}
+
+/** The title of an entry's segment; without its episode where the entry's own title says that already. */
+function besideTitle(
+  entry: PlanEntry,
+  facts: DayFacts,
+  episodes: readonly string[],
+): string | null {
+  const title = facts.segments.find(({ id }) => id === entry.segmentId)?.title ?? null;
+  const said = episodes
+    .map((episode) => ` (${episode})`)
+    .find((words) => entry.title.endsWith(words) && title?.endsWith(words));
+  return said === undefined ? title : (title?.slice(0, -said.length) ?? null);
 }
 
 /** The sun in words. `daylightText({…})` → "the sun is up from 06:12 to 18:22" */

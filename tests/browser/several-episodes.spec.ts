@@ -57,7 +57,7 @@ test('a second episode comes to a day, stands on its sheet and its live page, an
 
   const named = `${dish} (${TITLE})`;
   const order = page.getByRole('list', { name: 'In the order of doing' });
-  await expect(order.getByText(`· ${named}`).first()).toBeVisible();
+  await expect(order.getByText(`(${TITLE})`).first()).toBeVisible();
   const sheet = await page.request.get(`${day}/day-sheet.txt`);
   expect(await sheet.text()).toContain(`Wash up ${named}`);
 

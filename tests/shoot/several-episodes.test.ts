@@ -96,8 +96,8 @@ describe('a day of two episodes', () => {
     const told = rows.map(({ entry, segmentTitle }) => `${entry.title} / ${segmentTitle ?? ''}`);
     expect(told.sort()).toEqual([
       'Boil / Soup',
-      'Say hello (A second episode) / intro  (A second episode)',
-      'Say hello (Oat week) / Intro (Oat week)',
+      'Say hello (A second episode) / intro ',
+      'Say hello (Oat week) / Intro',
       'Stir / Oats',
       'Wash up Oats / Oats',
       'Wash up Soup / Soup',

@@ -49,7 +49,7 @@ export function AddEpisode({ page }: { readonly page: DayPage }) {
         Its dishes, or a shot of it that is to be got once more, share your hands, ovens and light.
       </p>
       {adding === null || adding.episodes.length === 0 ? (
-        <p className="text-soft">There is no other episode yet.</p>
+        <p className="text-soft">There is none that is not on it already.</p>
       ) : (
         <ul className="max-h-72 overflow-y-auto" aria-label="Episodes to choose from">
           {adding.episodes.map(({ id, title }) => (

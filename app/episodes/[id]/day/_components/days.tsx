@@ -7,7 +7,7 @@ import { makeAnotherDay, takeDayOut, takeOff } from '../days-actions';
 import { AddEpisode } from './add-episode';
 import { revOf, type DayPage } from './view';
 
-const LINK = 'inline-flex min-h-11 items-center px-2';
+const LINK = 'inline-flex min-h-11 items-center';
 
 /** The filming days of the episode where it has several, the others that are filmed on this one, and how to add to both. */
 export function Days({ page }: { readonly page: DayPage }) {
@@ -76,7 +76,7 @@ function DayChoice({ page }: { readonly page: DayPage }) {
                 {printDay(day.date)}
                 <span className="unseen">: {filmed}</span>
               </Link>
-              <span aria-hidden className="text-soft max-md:pl-2 max-md:pb-2">
+              <span aria-hidden className="text-soft max-md:pb-2">
                 {here && 'shown here · '}
                 {filmed}
               </span>
@@ -93,7 +93,7 @@ function AlsoFilmed({ page }: { readonly page: DayPage }) {
   const day = page.days.find((each) => each.id === page.day.id);
   const others = day?.episodes.filter((each) => each.id !== id) ?? [];
   return (
-    <section aria-labelledby="also" className="mb-3">
+    <section aria-labelledby="also" className="my-3">
       <h2 id="also" className="text-lead">
         Filmed on this day too
       </h2>
@@ -109,7 +109,7 @@ function AlsoFilmed({ page }: { readonly page: DayPage }) {
             >
               {other.title}
             </Link>
-            <span className="mr-auto text-soft max-md:pl-2">
+            <span className="mr-auto text-soft">
               {day?.places
                 .filter((place) => place.episodeId === other.id)
                 .map(placeInWords)
