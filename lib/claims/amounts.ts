@@ -147,7 +147,11 @@ function foodBehind(text: Text, quantity: Quantity, measured: boolean): Named | 
   const pack = measured ? text.marks.at('pack', at) : undefined;
   if (pack && quantity.unit?.of !== 'container') at = pack.to;
   if (measured && /^[(/]$/.test(tokens[at]?.text ?? '')) {
-    const close = tokens.slice(at, at + 8).findIndex(({ text: mark }) => mark === ')');
+    const other = text.marks.at('unit', at + 2);
+    const slash = tokens[at]?.text === '/' && tokens[at + 1]?.kind === 'number' && other;
+    const close = slash
+      ? other.to - at - 1
+      : tokens.slice(at, at + 8).findIndex(({ text: mark }) => mark === ')');
     if (close > 0) at += close + 1;
     adjacent = false;
   } else if (measured && tokens[at]?.text === ')') {

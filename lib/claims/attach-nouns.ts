@@ -162,6 +162,9 @@ function chainsOf(text: Text, run: readonly Element[]): Element[][] {
 }
 
 function linked(text: Text, last: Element, next: Element): boolean {
+  // On a card the noun may stand on a line of its own.
+  const line = next.from - last.to === 1 && text.tokens[last.to]?.kind === 'line';
+  if (line && text.context.form === 'card') return true;
   if (last.of === 'number') return only(text, last.to, next.from, ['filler']);
   return only(text, last.to, next.from, ['copula', 'hedge', 'filler', 'which']);
 }

@@ -29,7 +29,7 @@ export function withdraw(text: Text, quantities: readonly Quantity[]): void {
 function isHeading(text: Text, { from, to }: Mark<'correct'>): boolean {
   return (
     sentenceStart(text, from) === from &&
-    (/^[:–-]$/.test(text.tokens[to]?.text ?? '') || text.tokens[to]?.kind === 'word')
+    (/^[:(–-]$/.test(text.tokens[to]?.text ?? '') || text.tokens[to]?.kind === 'word')
   );
 }
 

@@ -53,6 +53,8 @@ export type Role =
   | Named<
       | 'gear'
       | 'change'
+      | 'allAbout'
+      | 'multiplied'
       | 'asWord'
       | 'eat'
       | 'serveTitle'

@@ -50,7 +50,7 @@ const round = (value: number) => Number(value.toFixed(4));
 
 /** 'the salmon was', '59p a tin' of beans, '$4 for the salmon'. */
 function ofFood(text: Text, quantity: Quantity): Partial<Said> {
-  const food = foodBefore(text, quantity);
+  const food = foodBefore(text, quantity) ?? foodBeside(text, quantity);
   if (food !== null) return { scope: 'ingredient', food };
   const { tokens, language } = text;
   const next = tokens[quantity.end]?.folded ?? '';
@@ -59,6 +59,16 @@ function ofFood(text: Text, quantity: Quantity): Partial<Said> {
   return behind !== null && !language.numbers.article.has(next)
     ? { scope: 'ingredient', food: behind }
     : {};
+}
+
+/** 'salmon $6.50', as it is written. */
+function foodBeside(text: Text, { begin }: Quantity): string | null {
+  if (text.spoken) return null;
+  for (let at = Math.max(0, begin - 4); at < begin; at += 1) {
+    const food = text.food(at);
+    if (food?.to === begin && !isDish(text, food.name)) return food.name;
+  }
+  return null;
 }
 
 function foodOf(text: Text, at: number): string | null {
@@ -80,6 +90,7 @@ export function foodBefore(text: Text, quantity: Quantity): string | null {
   for (let at = Math.max(0, link.from - 4); at < link.from; at += 1) {
     const food = text.food(at);
     const part = text.marks.before('scope', link.from) ?? text.marks.at('noun', food?.from ?? -1);
+    if (food && text.marks.before('not', food.from)) return null;
     if (food?.to === link.from && !part && !isDish(text, food.name)) return food.name;
   }
   return null;

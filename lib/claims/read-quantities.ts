@@ -54,12 +54,14 @@ function isPartOfName({ tokens, language }: Text, at: number): boolean {
 }
 
 /** Sentences in which the letter of the first macronutrient stands beside digits: there, C and F are no degrees. */
-export function macroSentences({ tokens, language, sentences }: Text): Set<number> {
+export function macroSentences({ tokens, marks, language, sentences }: Text): Set<number> {
   const [first] = language.letters.keys();
   const found = new Set<number>();
   tokens.forEach((token, at) => {
     if (token.text !== first) return;
-    if (tokens[at - 1]?.kind !== 'number' && tokens[at + 1]?.kind !== 'number') return;
+    const unit = marks.before('unit', at);
+    const before = unit?.role.of === 'mass' ? unit.from - 1 : at - 1;
+    if (tokens[before]?.kind !== 'number' && tokens[at + 1]?.kind !== 'number') return;
     found.add(sentences.of[at] ?? 0);
   });
   return found;

@@ -50,6 +50,7 @@ function trapOf(
     return 'of something else';
   const gas = text.marks.before('gas', quantity.begin);
   if (bare && !gas && text.marks.before('trap', quantity.begin)) return 'of something else';
+  if (isMultiplied(text, quantity)) return 'so many times';
   if (isYear(text, quantity, bare)) return 'year';
   if (quantity.low !== quantity.high && markBefore(text, quantity, 'change', 1)) return 'a change';
   if (isAim(text, quantity)) return 'aim';
@@ -64,6 +65,16 @@ function isOpen({ tokens, language }: Text, { to }: Quantity): boolean {
   const { and, open } = language.numbers;
   const at = and.has(tokens[to]?.folded ?? '') ? to + 1 : to;
   return open.has(tokens[at]?.folded ?? '');
+}
+
+/** '2 x 150 g': neither is what goes in. */
+function isMultiplied({ tokens, marks }: Text, { begin }: Quantity): boolean {
+  const times = marks.before('multiplied', begin);
+  return (
+    times !== undefined &&
+    tokens[times.from - 1]?.kind === 'number' &&
+    tokens[times.from - 1]?.text !== '1'
+  );
 }
 
 function isYear(text: Text, { low, high, begin }: Quantity, bare: boolean): boolean {

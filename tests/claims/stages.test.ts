@@ -40,6 +40,24 @@ describe('nouns in lists', () => {
   });
 });
 
+test('a hedge said of all softens each that has none of its own', () => {
+  expect(brief('Approx macros: 530 kcal, 46 g protein', { form: 'description' })).toEqual([
+    'nutrient 530 energyKcal kcal about',
+    'nutrient 46 protein g about',
+  ]);
+});
+
+test('on a card the noun may stand on a line of its own', () => {
+  expect(brief('530\nCALORIES\n46 g\nPROTEIN', { form: 'card' })).toEqual([
+    'nutrient 530 energyKcal kcal',
+    'nutrient 46 protein g',
+  ]);
+});
+
+test('so many times an amount is left out', () => {
+  expect(brief('2 x 150 g salmon fillets', { form: 'description' })).toEqual([]);
+});
+
 describe('parts', () => {
   test.each([
     ['the whole pot is 1,400 calories', 'nutrient 1400 energyKcal kcal whole'],

@@ -13,7 +13,7 @@ const WHOLE = [
   ),
 ];
 const PORTION = phrasesOf(
-  'portion, serving, plate, bowl, jar, helping, person, head, plateful, bowlful, box, container, mug, glass, meal, lunchbox',
+  'portion, serving, serve, plate, bowl, jar, helping, person, head, plateful, bowlful, box, container, mug, glass, meal, lunchbox',
 );
 const SLICE = phrasesOf('slice, square, wedge');
 const EACH = phrasesOf(
@@ -69,6 +69,8 @@ const ofPart = (nouns: readonly string[], of: Scope): [string, Role][] => [
   ...scope(framed('the {}, a {}, your {}, my {}', nouns), of, 'subject'),
 ];
 
+const BOUGHT =
+  'takeaway, takeout, take out, store bought, shop bought, bakery, restaurant, original, classic';
 const COMPARED = framed(
   'the {} one, the {} version, {} version, the {} stuff, a {} one, the {} recipe, {} recipe, the {} kind, {} one, the {} ones, a {} version, the {} thing, {} ones, {} versions',
   phrasesOf(
@@ -78,6 +80,15 @@ const COMPARED = framed(
 
 /** What a number is said of. */
 export const SCOPES: [string, Role][] = [
+  ...scope(phrasesOf('serving size, portion size'), 'portion', 'free'),
+  ...scope(
+    phrasesOf(
+      '¼, ⅓, ¾, ⅔, 1/4, 1/3, a quarter, a third, one third, one quarter, a sixth, two thirds, three quarters',
+    ),
+    'unknown',
+    'subject',
+  ),
+  ...scope(phrasesOf('this :, homemade :, mine :, ours :, home made :'), 'dish', 'free'),
   ...scope(
     framed(
       'the whole {}, a whole {}, whole {}, the entire {}, entire {}, the full {}, all of the {}, the complete {}, the whole {} of it, an entire {}, full {}',
@@ -192,6 +203,10 @@ export const SCOPES: [string, Role][] = [
   ...COMPARED.map((phrase): [string, Role] => [
     phrase,
     { cat: 'scope', scope: 'compared', link: 'free', against: 'itsOwn' },
+  ]),
+  ...framed('{}, the {}', phrasesOf(BOUGHT)).map((phrase): [string, Role] => [
+    phrase,
+    { cat: 'scope', scope: 'compared', link: 'subject', against: 'itsOwn' },
   ]),
   ...all<Role>(
     'against, versus, vs, vs., compared to, compared with, as opposed to, rather than the',

@@ -48,6 +48,11 @@ export const SMALL_WORDS: [string, Role][] = [
   ...all<Role>('for, serves', { cat: 'serveTitle' }),
   ...all<Role>('than', { cat: 'thanWord' }),
   ...all<Role>('as, of', { cat: 'asWord' }),
+  ...all<Role>('x, ×, times', { cat: 'multiplied' }),
+  ...all<Role>(
+    'approx macros, approximate macros, approx. macros, all values approximate, macros are approximate, macros approximate, all approximate, all roughly, all about, around :, roughly :, approximately :, approx :, approx. :, about :, values are approximate, values approximate, ballpark macros, rough macros, rough numbers, ballpark numbers, numbers are approximate, all numbers approximate, all of it roughly, all approx, all are approximate, all estimates, all estimated, macros are estimates',
+    { cat: 'allAbout' },
+  ),
   ...all<Role>(
     'went from, go from, goes from, gone from, drops from, dropped from, going from, took it from, changed from, changed it from',
     { cat: 'change' },
