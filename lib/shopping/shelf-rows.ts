@@ -1,9 +1,8 @@
 import type { Shop } from '#lib/episode/stock-schema';
-import { SECTIONS } from '#lib/foods/food-lists';
-import type { Section } from '#lib/foods/food';
 import type { TakenPacks } from '#lib/shopping/list-events';
 import type { PackCount, ShoppingItem, ShoppingList } from '#lib/shopping/list-types';
 import { isInStock, SECTION_WORDS } from '#lib/shopping/shopping-text';
+import { sectionsInOrder } from '#lib/shopping/walk';
 
 /** A part of a shop with what is taken there. */
 export interface ShelfGroup {
@@ -38,18 +37,13 @@ export function shelves(list: ShoppingList, shops: readonly Shop[]): Shelves {
     const shop = shops.find(({ id }) => id === shopId);
     const mine = toBuy.filter((_, at) => shopOf(at) === shopId);
     const before = several && shop ? `${shop.name}: ` : '';
-    return walk(shop?.sections ?? list.sections).flatMap((section): ShelfGroup[] => {
+    return sectionsInOrder(shop?.sections ?? list.sections).flatMap((section): ShelfGroup[] => {
       const items = mine.filter((item) => item.section === section);
       const title = `${before}${SECTION_WORDS[section]}`;
       return items.length === 0 ? [] : [{ title, shopId, items }];
     });
   });
   return { toBuy: groups, inStock: list.items.filter(isInStock) };
-}
-
-/** The sections named in their order, then the others as they usually come. */
-function walk(named: readonly Section[]): readonly Section[] {
-  return [...new Set([...named, ...SECTIONS])];
 }
 
 function mostOf(ids: readonly string[], among: readonly (string | null)[]): string | null {

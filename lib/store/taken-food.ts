@@ -62,11 +62,11 @@ export async function makeTakenFood(
     dateRead,
     kept: [],
   };
-  const faults = label && isLabelled(label) ? checkLabel(version) : [];
-  if (faults.length > 0) return failed(...faults);
+  const checked = label && isLabelled(label) ? soundLabel(version) : ok(version);
+  if (!checked.ok) return checked;
   const food: Food = {
     ...{ id, kind: 'label', name, section: missed.section, witnessId: null },
-    ...{ version, measures: [], yields: [], allergens: [] },
+    ...{ version: checked.value, measures: [], yields: [], allergens: [] },
   };
   const rows = foodRows(food, at);
   const edits: Edit[] = [
@@ -76,6 +76,14 @@ export async function makeTakenFood(
   ];
   const written = await write({ actor: creatorId, creatorId, label: `Add ${name}`, at, edits });
   return written.ok ? ok(id) : written;
+}
+
+/** A label by the region's rule, or as printed where that rule prints no such digits; what cannot be at all is told. */
+function soundLabel(version: FoodVersion): Result<FoodVersion> {
+  if (checkLabel(version).length === 0) return ok(version);
+  const printed: FoodVersion = { ...version, rule: 'asPrinted' };
+  const faults = checkLabel(printed);
+  return faults.length === 0 ? ok(printed) : failed(...faults);
 }
 
 async function photoEdits(

@@ -129,6 +129,16 @@ const photoRefused = async (page: Page) => {
   await expect(page.locator('main [role=alert]:not(:empty)').first()).toBeVisible();
 };
 
+/** Something is not there: its form, refused. */
+const notThere = async (page: Page) => {
+  await page
+    .getByRole('button', { name: /^Not there/ })
+    .first()
+    .click();
+  await page.getByRole('button', { name: 'Take it instead' }).click();
+  await expect(page.getByText('Say what was taken')).toBeVisible();
+};
+
 /** In the dish that is remarked on: all of the form of the ingredient whose food lacks values, one of them refused. */
 const gapRefused = async (page: Page) => {
   const row = page.locator('tr[data-member]').filter({ hasText: '0.6 g paprika' });
@@ -228,6 +238,13 @@ export const WITH_DEMO: readonly PageState[] = [
   { name: 'after the day', path: './day/after' },
   { name: 'after the day, refused', path: './day/after', enter: refused('camera-clock') },
   { name: 'shopping, all open', path: './shopping', enter: unfold, byDay: true },
+  { name: 'shopping, not there', path: './shopping', enter: notThere },
+  {
+    name: 'shopping, several episodes',
+    path: './shopping?from=2026-12-01&to=2026-12-31',
+    byDay: true,
+  },
+  { name: 'shopping, dates that are none', path: './shopping?from=2026-12-31&to=2026-12-01' },
   { name: 'publish, all open', path: './publish', enter: unfold },
   { name: 'publish, refused', path: './publish', enter: refused('web-link') },
   { name: 'pantry, all open', path: '/pantry', enter: unfold },

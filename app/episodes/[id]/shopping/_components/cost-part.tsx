@@ -47,6 +47,7 @@ export function CostPart({ list }: { readonly list: ShoppingList }) {
   );
 }
 
+/** The oldest price is said once, with the sum of all. */
 const Sum = ({ cost }: { readonly cost: Cost }) => (
-  <b className="font-semibold">{costText(cost)}</b>
+  <b className="font-semibold">{costText(cost.atLeast ? { ...cost, high: cost.low } : cost)}</b>
 );

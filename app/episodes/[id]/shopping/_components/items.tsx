@@ -31,7 +31,7 @@ interface Props {
   readonly partsOf: (item: ShoppingItem) => ItemParts | null;
 }
 
-const CELL = 'py-2 pr-3 align-top last:pr-0 print:py-[1.5pt]';
+const CELL = 'py-2 pr-3 align-top last:pr-0 print:py-[1pt]';
 const NUMBER = `${CELL} text-right whitespace-nowrap`;
 /** Left out on a phone, where it stands under the food's name. */
 const WIDE = 'max-md:hidden print:table-cell';
@@ -71,7 +71,7 @@ export function Items({ groups, units, partsOf }: Props) {
               <th
                 scope="rowgroup"
                 colSpan={6}
-                className="pt-5 pb-1 text-left font-slate text-head font-semibold print:pt-[3pt] print:pb-0 print:text-[11pt]"
+                className="pt-5 pb-1 text-left font-slate text-head font-semibold print:pt-[3pt] print:pb-0 print:text-[11pt] print:leading-none"
               >
                 {title}
               </th>
@@ -98,7 +98,7 @@ function Item({ item, units, parts }: ItemProps) {
   return (
     <Fragment>
       <tr className={`break-inside-avoid border-b border-line ${open ? 'hatch' : ''}`}>
-        <td className="w-14 py-1 pr-3 align-top print:w-4 print:py-[1.5pt]">
+        <td className="w-14 py-1 pr-3 align-top print:w-4 print:py-[1pt]">
           {parts && (
             <>
               {parts.tick}
@@ -148,7 +148,7 @@ function Item({ item, units, parts }: ItemProps) {
 function Price({ item }: { readonly item: ShoppingItem }) {
   if (item.minor === null || item.currency === null) return null;
   return (
-    <span className="text-fine text-soft md:block print:inline print:text-[9pt]">
+    <span className="text-fine whitespace-nowrap text-soft md:block print:inline print:text-[9pt] print:leading-none">
       {priceText(item.minor, item.currency)}
     </span>
   );
@@ -169,7 +169,10 @@ function Notes({ item }: { readonly item: ShoppingItem }) {
         </span>
       ))}
       {item.open.map((line) => (
-        <span key={line} className="block text-fine font-semibold">
+        <span
+          key={line}
+          className="block text-fine font-semibold print:text-[9pt] print:leading-[1.15]"
+        >
           amount open: {line}
         </span>
       ))}
@@ -179,7 +182,10 @@ function Notes({ item }: { readonly item: ShoppingItem }) {
         </span>
       ))}
       {item.notCounted.map((reason) => (
-        <span key={reason} className="block text-fine text-soft">
+        <span
+          key={reason}
+          className="block text-fine text-soft print:text-[9pt] print:leading-[1.15]"
+        >
           not counted: {reason}
         </span>
       ))}

@@ -39,6 +39,8 @@ export function LiveList({ path, query, scope, list, shelves, first, today }: Li
   const [state, acts] = useSync(LIST_LOG, `${path}/events`, scope, first);
   const [asked, setAsked] = useState<string | null>(null);
   const [said, setSaid] = useState('');
+  // Boxes show at once what was pressed, before the device has kept it.
+  const [pressed, setPressed] = useState<Pressed>([]);
   const router = useRouter();
   const workOut = useWorkedOut(`${path}/dishes${query}`, state.connected);
   const here = state.waiting.filter(({ logId, refused }) => logId === scope && refused === null);
@@ -58,15 +60,21 @@ export function LiveList({ path, query, scope, list, shelves, first, today }: Li
   const buying = shelves.toBuy.flatMap(({ items }) => items);
   const { done, all } = basketCount(buying, fold, atList);
   const nameOf = (id: string) => list.items.find(({ foodId }) => foodId === id)?.name ?? 'a food';
-  const enter = (pressed: Entered) => void acts.enter({ ...pressed, scope } as PressedInList);
+  const enter = (entry: Entered) => acts.enter({ ...entry, scope } as PressedInList);
   const standing = (foodId: string) => rowStanding(fold, foodId, atList);
+  const isTaken = (foodId: string) =>
+    pressed.find((each) => each.foodId === foodId)?.take ?? standing(foodId) !== 'open';
 
   const tick = (item: ShoppingItem) => {
     const { foodId } = item;
     setAsked(null);
-    if (standing(foodId) === 'open') {
-      enter({ kind: 'ticked', foodId, payload: { packs: takenAsListed(item) } });
-    } else enter({ kind: 'unticked', foodId, payload: {} });
+    const take = !isTaken(foodId);
+    const kept = take
+      ? enter({ kind: 'ticked', foodId, payload: { packs: takenAsListed(item) } })
+      : enter({ kind: 'unticked', foodId, payload: {} });
+    const others = (before: Pressed) => before.filter((each) => each.foodId !== foodId);
+    setPressed((before) => [...others(before), { foodId, take }]);
+    void kept.finally(() => setPressed(others));
   };
   const partsOf = (item: ShoppingItem): ItemParts | null => {
     if (!buying.includes(item)) return null;
@@ -80,7 +88,7 @@ export function LiveList({ path, query, scope, list, shelves, first, today }: Li
           <input
             type="checkbox"
             className="size-8 accent-ink"
-            checked={is !== 'open'}
+            checked={isTaken(foodId)}
             disabled={!state.ready || is === 'putAway'}
             onChange={() => tick(item)}
           />
@@ -169,14 +177,14 @@ export function LiveList({ path, query, scope, list, shelves, first, today }: Li
         photoSrc={photos.srcOf}
         onPutAway={(goods) => {
           for (const { id, foodId } of goods) {
-            enter({ kind: 'putAway', foodId, payload: { eventId: id } });
+            void enter({ kind: 'putAway', foodId, payload: { eventId: id } });
           }
         }}
         onMakeFood={async (event) => {
           const made = await makeFood(`${path}/taken-food${query}`, event.id);
           if (!made.ok) return made.why;
           const payload = { ...event.payload, takenFoodId: made.foodId };
-          enter({ kind: 'instead', foodId: event.foodId, payload });
+          await enter({ kind: 'instead', foodId: event.foodId, payload });
           return null;
         }}
       />
@@ -186,12 +194,14 @@ export function LiveList({ path, query, scope, list, shelves, first, today }: Li
         today={today}
         csvHref={`${path}/paid.csv${query}`}
         ready={state.ready}
-        onPaid={(payload) => enter({ kind: 'paid', foodId: null, payload })}
+        onPaid={(payload) => void enter({ kind: 'paid', foodId: null, payload })}
       />
       <CarryPart href={`${path}/list.html${query}`} foods={codeOrder(list)} onTicked={fromCode} />
     </>
   );
 }
+
+type Pressed = readonly { readonly foodId: string; readonly take: boolean }[];
 
 /** An entry before it is of a list. */
 type Entered = PressedInList extends infer E

@@ -36,15 +36,17 @@ export function PutAwayPart({ list, fold, ready, photoSrc, onPutAway, onMakeFood
       ) : (
         <>
           {known.length > 0 && (
-            <Button
-              type="button"
-              tone="go"
-              size="day"
-              disabled={!ready}
-              onClick={() => onPutAway(known)}
-            >
-              Put away: {known.length === 1 ? '1 food' : `${known.length} foods`}
-            </Button>
+            <div className="mt-2 max-w-xl">
+              <Button
+                type="button"
+                tone="go"
+                size="day"
+                disabled={!ready}
+                onClick={() => onPutAway(known)}
+              >
+                Put away: {known.length === 1 ? '1 food' : `${known.length} foods`}
+              </Button>
+            </div>
           )}
           <ul className="mt-3">
             {others.map((event) => (

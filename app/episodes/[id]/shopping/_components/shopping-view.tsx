@@ -36,7 +36,16 @@ export function ShoppingView(page: ShoppingPageData) {
   const cells = [
     { name: 'For', value: when === '' ? 'no filming day' : when },
     ...(cost
-      ? [{ name: 'Cost', value: costText({ ...cost, low: cost.minor, high: cost.minor }) }]
+      ? [
+          {
+            name: 'Cost',
+            value: costText(
+              cost.atLeast
+                ? { ...cost, high: cost.low }
+                : { ...cost, low: cost.minor, high: cost.minor },
+            ),
+          },
+        ]
       : []),
   ];
   const empty = items.length === 0 && unmatched.length === 0;
