@@ -19,9 +19,8 @@ export function withdraw(text: Text, quantities: readonly Quantity[]): void {
       skipTo = mark.to;
       continue;
     }
-    if (mark.role.how === 'heading') continue;
     while (next < quantities.length && (quantities[next]?.begin ?? 0) < mark.to) next += 1;
-    correct(text, quantities, next, mark, mark.role.how);
+    correct(text, quantities, next, mark, mark.role.how === 'weak' ? 'weak' : 'strong');
     skipTo = mark.to;
   }
 }
@@ -60,13 +59,20 @@ function alike(taken: Quantity, stands: Quantity): boolean {
   const [a, b] = [taken.said, stands.said];
   if (a && b) {
     const foods = a.food === undefined || b.food === undefined || a.food === b.food;
-    return a.kind === b.kind && a.nutrient === b.nutrient && a.unit === b.unit && foods;
+    const units = a.unit === b.unit || (a.kind === 'amount' && foods && a.food !== undefined);
+    return a.kind === b.kind && a.nutrient === b.nutrient && units && foods;
   }
   const fits = ({ unit, noun }: Quantity, said: NonNullable<Quantity['said']>) =>
     noun === null && (unit === null || unit.unit === said.unit);
+  if (a && !b && isOtherMeasure(a.kind, stands)) return true;
   if (a && !b) return fits(stands, a) && plausible(taken, stands);
   if (b && !a) return fits(taken, b);
   return taken.unit?.unit === stands.unit?.unit;
+}
+
+/** 'two tablespoons of oil, I mean two teaspoons'. */
+function isOtherMeasure(kind: string, { unit, noun }: Quantity): boolean {
+  return kind === 'amount' && noun === null && (unit?.of === 'mass' || unit?.of === 'volume');
 }
 
 /** A bare number that takes over stands within a factor of five. */
@@ -77,7 +83,9 @@ function plausible(taken: Quantity, stands: Quantity): boolean {
 function takeOver(taken: Quantity, stands: Quantity): void {
   stands.noun ??= taken.noun;
   if (stands.said || !taken.said) return;
-  stands.said = taken.said;
+  const { unit } = stands;
+  const measure = isOtherMeasure(taken.said.kind, stands) ? unit?.unit : undefined;
+  stands.said = { ...taken.said, ...(typeof measure === 'string' ? { unit: measure } : {}) };
   if (taken.said.kind === 'price' && stands.money !== undefined && !Number.isInteger(taken.low)) {
     stands.low = stands.high = stands.money;
   }

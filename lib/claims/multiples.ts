@@ -66,7 +66,7 @@ function made(
     parts: undefined,
     money: undefined,
     unsure: false,
-    hedge: low === high ? 'none' : 'between',
+    hedge: low === high ? (text.marks.before('hedge', from)?.role.hedge ?? 'none') : 'between',
     unit: null,
     unitEnd: to,
     sentence: text.sentences.of[from] ?? 0,

@@ -1,6 +1,8 @@
 import { lastBefore, markBefore, markBehind, sentenceEnd } from './context';
 import { foodBefore, isDish } from './prices';
 import type { Noun, Quantity, Said } from './quantity';
+import { phraseAt } from './phrases';
+import type { Hedge } from './statement';
 import { only, type Text } from './text';
 
 /** The nutrient and its number that a text states; null where a number states none by itself. */
@@ -52,6 +54,11 @@ function said(
   const { noun } = quantity;
   if (noun && noun.from >= quantity.end && only(text, quantity.end, noun.from, ['filler']))
     quantity.end = noun.to;
+  const soft = phraseAt(text.language.hedgesBehind, text.tokens, quantity.end);
+  if (soft && quantity.hedge === 'none' && isBehind(text, soft)) {
+    quantity.hedge = soft.value;
+    quantity.end = soft.next;
+  }
   const gap =
     noun && noun.to <= quantity.begin
       ? only(text, noun.to, quantity.begin, ['filler', 'hedge'])
@@ -72,6 +79,19 @@ function moreThan(text: Text, quantity: Quantity): Said | null {
   const said = unit === null ? noun.role.unit : unit.unit;
   const { nutrient } = noun.role;
   return { kind: 'nutrient', nutrient, unit: said, scope: 'compared', against: than.role.against };
+}
+
+/** A hedge behind the noun, and not of a number that follows: '465 calories give or take'. */
+function isBehind(
+  { tokens, language }: Text,
+  { value, next }: { readonly value: Hedge; readonly next: number },
+): boolean {
+  const token = tokens[next];
+  const number =
+    token?.kind === 'number' ||
+    language.numbers.cardinals.has(token?.folded ?? '') ||
+    language.numbers.article.has(token?.folded ?? '');
+  return (value === 'about' || value === 'atMost') && !number;
 }
 
 /** '200 calories less than the takeaway one'. */

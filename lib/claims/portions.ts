@@ -94,8 +94,8 @@ function isBare({ marks, tokens, food }: Text, { end }: Quantity): boolean {
   const token = tokens[end];
   return (
     token?.kind !== 'word' ||
-    (['small', 'so', 'joiner', 'copula', 'scope', 'which', 'filler', 'hedge'] as const).some(
-      (category) => marks.at(category, end),
-    )
+    (
+      ['small', 'so', 'joiner', 'copula', 'correct', 'scope', 'which', 'filler', 'hedge'] as const
+    ).some((category) => marks.at(category, end))
   );
 }

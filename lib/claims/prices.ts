@@ -61,9 +61,8 @@ function ofFood(text: Text, quantity: Quantity): Partial<Said> {
     : {};
 }
 
-/** 'salmon $6.50', as it is written. */
+/** 'salmon $6.50', 'the eggs 2 dollars'. */
 function foodBeside(text: Text, { begin }: Quantity): string | null {
-  if (text.spoken) return null;
   for (let at = Math.max(0, begin - 4); at < begin; at += 1) {
     const food = text.food(at);
     if (food?.to === begin && !isDish(text, food.name)) return food.name;

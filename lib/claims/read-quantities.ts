@@ -116,6 +116,10 @@ function quantityOf(
   };
   const unitAt = (place: number) => {
     const skip = language.foods.plain.has(tokens[place]?.folded ?? '') ? place + 1 : place;
+    const more = marks.at('than', place);
+    const later = more && marks.at('unit', more.to);
+    // 'ten more minutes'
+    if (later?.role.of === 'time') return later;
     const mark = marks.at('unit', place) ?? marks.at('unit', skip);
     const letter = language.letters.has(tokens[place]?.text ?? '');
     if (letter && macros.has(sentences.of[place] ?? 0)) return undefined;
@@ -182,6 +186,8 @@ function hedgeBefore({ marks, language, tokens }: Text, begin: number): Mark<'he
     const lead = marks.before('lead', at);
     // 'goes up to 68' says no most.
     if (mark && lead && lead.from < mark.from) return undefined;
+    const again = marks.before('correct', at);
+    if (mark && again && again.from < mark.from) return undefined;
     if (mark) return mark;
     if (language.currencies.has(tokens[at - 1]?.text ?? '')) return undefined;
     const filler = marks.before('filler', at);

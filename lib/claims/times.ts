@@ -29,6 +29,7 @@ export function timeOf(text: Text, quantity: Quantity, before: Quantity | undefi
     quantity.killed = 'not of an action on the dish';
     return null;
   }
+  if (isForAll(text, quantity, before)) return { kind: 'readyIn', unit: 'min' };
   if (
     led?.role.as === 'ready' ||
     led?.role.as === 'soon' ||
@@ -38,6 +39,15 @@ export function timeOf(text: Text, quantity: Quantity, before: Quantity | undefi
     return { kind: 'readyIn', unit: 'min' };
   }
   return { kind: 'minutes', unit: 'min' };
+}
+
+/** 'dinner for four in forty minutes'. */
+function isForAll({ marks }: Text, { begin }: Quantity, before: Quantity | undefined): boolean {
+  return (
+    before?.said?.kind === 'portions' &&
+    begin - before.end === 1 &&
+    marks.at('small', before.end) !== undefined
+  );
 }
 
 /** In a title, or before a word of the dish's name: '25-minute peanut noodles'. */

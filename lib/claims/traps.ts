@@ -52,7 +52,7 @@ function trapOf(
   if (bare && !gas && text.marks.before('trap', quantity.begin)) return 'of something else';
   if (isMultiplied(text, quantity)) return 'so many times';
   if (isYear(text, quantity, bare)) return 'year';
-  if (quantity.low !== quantity.high && markBefore(text, quantity, 'change', 1)) return 'a change';
+  if (markBefore(text, quantity, 'change', 1)) return 'a change';
   if (isAim(text, quantity)) return 'aim';
   if (isAsked(text, quantity)) return 'asked';
   if (isDenied(text, quantity)) return 'denied';

@@ -123,6 +123,10 @@ describe('corrections', () => {
     ['200 grams of beans no 300 grams of beans', 'amount 300 g bean'],
     ['oven at three fifty no three twenty five', 'ovenTemperature 325 F'],
     ['42 not 48 grams of protein', 'nutrient 42 protein g'],
+    ['45 grams of protein correction 42', 'nutrient 42 protein g'],
+    ['makes sixteen no wait eighteen meatballs', 'portions 18 piece'],
+    ['two tablespoons of oil I mean two teaspoons', 'amount 2 tsp oil'],
+    ['let me start over 42 grams of protein', 'nutrient 42 protein g'],
     ['I said 45 grams it is 54 grams of protein', 'nutrient 54 protein g'],
   ])('%s', (text, expected) => expect(brief(text)).toEqual([expected]));
 
@@ -150,6 +154,8 @@ describe('numbers that say nothing of the dish', () => {
     'use code SLATE15 for 15 % off',
     'I burned 600 calories',
     'it went from 38 to 42 grams of protein',
+    'these used to be 600 calories',
+    'about as much protein as three eggs',
     'they should get about 30 grams of fiber a day',
     "don't go over 500 calories",
     '50 55 grams of carbs',

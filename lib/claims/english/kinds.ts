@@ -48,7 +48,7 @@ export const KINDS: [string, Role][] = [
   ),
 
   ...all<Role>(
-    'serves, feeds, servings :, portions :, serves :, servings, ( for, feeds a family of, a family of, family of, enough for a family of, recipe ( for, serving, feed, enough for, serve, serves about, dinner for, dinners for, lunch for, breakfast for, meal for, recipe for, fed, feeding, divides into, split between, shared between, split among, splits between',
+    'serves, feeds, servings :, portions :, serves :, servings, ( for, feeds a family of, a family of, family of, enough for a family of, recipe ( for, feed, enough for, serve, serves about, dinner for, dinners for, lunch for, breakfast for, meal for, recipe for, fed, feeding, divides into, split between, shared between, split among, splits between',
     { cat: 'serve', as: 'portion' },
   ),
   ...all<Role>('fed, served', { cat: 'serveBehind', as: 'portion' }),

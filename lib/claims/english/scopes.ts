@@ -72,7 +72,7 @@ const ofPart = (nouns: readonly string[], of: Scope): [string, Role][] => [
 const BOUGHT =
   'takeaway, takeout, take out, store bought, shop bought, bakery, restaurant, original, classic';
 const COMPARED = framed(
-  'the {} one, the {} version, {} version, the {} stuff, a {} one, the {} recipe, {} recipe, the {} kind, {} one, the {} ones, a {} version, the {} thing, {} ones, {} versions',
+  'a {} portion, a {} bowl, a {} serving, the {} one, the {} version, {} version, the {} stuff, a {} one, the {} recipe, {} recipe, the {} kind, {} one, the {} ones, a {} version, the {} thing, {} ones, {} versions',
   phrasesOf(
     'takeaway, takeout, take out, store bought, shop bought, bakery, restaurant, original, classic, regular, normal, usual, old, traditional, boxed, frozen, cafe, packaged, full fat, coffee shop, drive through, my old, supermarket, store, shop, standard, deli, pub, chain, ready made, bought, high street, fast food, full sugar, canteen, petrol station, gas station, delivery, cream, real, diner, food court, freezer, vending machine, ordinary',
   ),

@@ -54,7 +54,7 @@ export const SMALL_WORDS: [string, Role][] = [
     { cat: 'allAbout' },
   ),
   ...all<Role>(
-    'went from, go from, goes from, gone from, drops from, dropped from, going from, took it from, changed from, changed it from',
+    'down from, up from, used to be, it used to be, used to have, started at, was once, went from, go from, goes from, gone from, drops from, dropped from, going from, took it from, changed from, changed it from',
     { cat: 'change' },
   ),
   ...all<Role>(

@@ -20,11 +20,11 @@ export const TRAPS: [string, Role][] = [
     { cat: 'targetBehind' },
   ),
   ...all<Role>(
-    'how many, how much, is it, is that, is this, are there, does it, do you, did i, can you, guess, what if, what if i told you, what if i said, do i, does this, do we, will it, could it be, would you, was it, who said, is there, are you, am i, has it, should i, should it',
+    'how many, how much, can you get, is it, is that, is this, are there, does it, do you, did i, can you, guess, what if, what if i told you, what if i said, do i, does this, do we, will it, could it be, would you, was it, who said, is there, are you, am i, has it, should i, should it',
     { cat: 'ask' },
   ),
   ...all<Role>(
-    "they say it's, they say, people say, google says, down from, up from, used to be, it used to be, started at, i said, i say, card says, the card says, i told you, packet says, the packet says, says, i wrote, said, it said, i had said, the old card, last week, last time, last week i, old card, in the intro, intro says, on screen it says, the graphic says, the caption says, i called it, i claimed, i quoted, the card said, title says, thumbnail says, last episode, in the last video, last video, the last one, in the last episode",
+    "they say it's, they say, people say, google says, i said, i say, card says, the card says, i told you, packet says, the packet says, says, i wrote, said, it said, i had said, the old card, last week, last time, last week i, old card, in the intro, intro says, on screen it says, the graphic says, the caption says, i called it, i claimed, i quoted, the card said, title says, thumbnail says, last episode, in the last video, last video, the last one, in the last episode",
     { cat: 'heard' },
   ),
 ];
@@ -32,7 +32,7 @@ export const TRAPS: [string, Role][] = [
 /** Words that take back a number said before. */
 export const CORRECTIONS: [string, Role][] = [
   ...all<Role>(
-    "no wait, wait no, oh wait, wait, sorry, oh sorry, scratch that, i mean, make that, make it, let's make it, no sorry, sorry no, i meant, actually no, no actually, strike that, not that, that's wrong, that is wrong, that was wrong, not right, old number, is wrong, which is wrong, let me correct that, my bad, my mistake, i lied, hang on, hold on, oops, whoops, or rather, rather, no no, excuse me, pardon, i misspoke, let me start again, no make that, let me try again, no it's, no its, no that's, wait sorry, er no, uh no, um no, nope, i should say, let me fix that, let's call it, well actually",
+    "no wait, wait no, oh wait, wait, sorry, oh sorry, scratch that, i mean, make that, make it, let's make it, no sorry, sorry no, i meant, actually no, no actually, strike that, not that, that's wrong, that is wrong, that was wrong, not right, old number, is wrong, which is wrong, let me correct that, my bad, my mistake, i lied, hang on, hold on, oops, whoops, or rather, rather, no no, excuse me, pardon, i misspoke, let me start again, let me start over, start over, starting over, no make that, let me try again, no it's, no its, no that's, wait sorry, er no, uh no, um no, nope, i should say, let me fix that, let's call it, well actually",
     { cat: 'correct', how: 'strong' },
   ),
   ...all<Role>('no, actually, well', { cat: 'correct', how: 'weak' }),
