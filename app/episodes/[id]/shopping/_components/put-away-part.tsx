@@ -88,6 +88,8 @@ interface InsteadProps {
 function TakenInstead({ event, missed, packs, src, onMakeFood }: InsteadProps) {
   const [fault, setFault] = useState('');
   const { name } = event.payload;
+  // Until the program has it, a photo is shown from this device's memory.
+  const photoWaits = src?.startsWith('blob:') === true;
   return (
     <div className="grid gap-2">
       <p>
@@ -99,9 +101,11 @@ function TakenInstead({ event, missed, packs, src, onMakeFood }: InsteadProps) {
         // eslint-disable-next-line @next/next/no-img-element
         <img src={src} alt={`The label of ${name}`} className="max-h-80 max-w-full" />
       )}
+      {photoWaits && <p>Its photo is still on this device, and goes with the next connection.</p>}
       <Button
         type="button"
         size="day"
+        disabled={photoWaits}
         onClick={() => {
           setFault('');
           void onMakeFood(event).then((wrong) => setFault(wrong ?? ''));
