@@ -181,6 +181,26 @@ test.describe('on paper', () => {
     }
   });
 
+  test('a shopping list of 40 rows takes one page at 9 pt or more', async ({ page }) => {
+    await page.goto(`${await demo(page)}/shopping`);
+    const count = await page.evaluate((most) => {
+      const rows = [...document.querySelectorAll('main tbody tr:has(> th[scope="row"])')];
+      const last = rows.at(-1);
+      for (let at = rows.length; at < most; at++) last?.after(last.cloneNode(true));
+      return document.querySelectorAll('main tbody tr:has(> th[scope="row"])').length;
+    }, 40);
+    expect(count).toBe(40);
+    expect(await printedPages(page)).toBe(1);
+    await page.emulateMedia({ media: 'print' });
+    const sizes = await page.evaluate(() =>
+      [...document.querySelectorAll('main table td, main table th, main table td *')]
+        .filter((element) => element.getClientRects().length > 0)
+        .map((element) => parseFloat(getComputedStyle(element).fontSize)),
+    );
+    // 9 pt are 12 CSS px (CSS Values and Units 4, section 6.2).
+    expect(Math.min(...sizes)).toBeGreaterThanOrEqual(12);
+  });
+
   test('40 rows take one page at 9 pt or more; beyond, heads repeat and no row is split', async ({
     page,
   }) => {
