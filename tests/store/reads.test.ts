@@ -8,7 +8,7 @@ import { readDrafts } from '#lib/store/read-drafts';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { readKitchen, readKitchens } from '#lib/store/read-kitchen';
 import { nextLockSeq, readLastLock, readLocks, readPublished } from '#lib/store/read-locks';
-import { readPantry } from '#lib/store/read-pantry';
+import { readFoodsInUse } from '#lib/store/read-foods-in-use';
 import { readSeason } from '#lib/store/read-season';
 import type { RowInput } from '#lib/store/rows';
 import { write } from '#lib/store/write';
@@ -171,15 +171,6 @@ describe('kitchen, pantry and day', () => {
     expect(await readKitchen('nowhere')).toBeNull();
   });
 
-  it('the pantry lists lots with the names of their foods, in pages', async () => {
-    await imported();
-    const { rows, next } = await readPantry({ take: 1 });
-    expect(rows.map((row) => row.foodName)).toEqual(['Salt']);
-    const second = await readPantry({ take: 1, after: next ?? '' });
-    expect(second.next).toBeNull();
-    expect(second.rows[0]?.lot.moves.map((move) => move.deltaMg)).toEqual([500_000, -120_000]);
-  });
-
   it('an episode filmed on two days shows the later, or the one asked for', async () => {
     const id = await imported();
     const kitchenId = (await readKitchen())?.id ?? '';
@@ -209,7 +200,7 @@ describe('kitchen, pantry and day', () => {
     const creatorId = 'someone-else';
     expect(DEFAULT_CREATOR_ID).not.toBe(creatorId);
     expect(await readEpisodeFile(id, FILE.savedAt, { creatorId })).toBeNull();
-    expect((await readPantry({}, creatorId)).rows).toEqual([]);
+    expect((await readFoodsInUse({}, creatorId)).rows).toEqual([]);
     expect(await readKitchen(undefined, creatorId)).toBeNull();
     expect(await readChanges({}, creatorId)).toEqual([]);
   });

@@ -11,7 +11,7 @@ import { readLocks } from '#lib/store/read-locks';
 import { readLot } from '#lib/store/read-lot';
 import { readLastLabelRule } from '#lib/store/read-last-label-rule';
 import { priceWords } from '#lib/shopping/price-words';
-import { readPantry } from '#lib/store/read-pantry';
+import { readPantryFoods } from '#lib/store/read-foods-in-use';
 import { readPrices } from '#lib/store/read-prices';
 import { readShopNames } from '#lib/store/read-shops';
 import { readSaidOfFood } from '#lib/store/say-of-food';
@@ -525,8 +525,8 @@ describe('the pantry by its forms', () => {
       ['counted', 20_000],
     ]);
     expect(lotMg(lot)).toBe(400_000);
-    const [row] = (await readPantry()).rows;
-    await send(saveLot, { lotId, rev: row?.rev ?? 0, place: 'door', useBy: '', openedOn: '' });
+    const [food] = await readPantryFoods([foodId]);
+    await send(saveLot, { lotId, rev: food?.revs[lotId] ?? 0, place: 'door', useBy: '', openedOn: '' });
     expect(await readLot(lotId)).toMatchObject({ place: 'door', useBy: null });
     expect((await readLot(lotId))?.moves).toHaveLength(3);
   });
@@ -567,8 +567,8 @@ describe('the pantry by its forms', () => {
     expect((await readSaidOfFood(foodId))?.opened).toBeNull();
     await send(noneLeft, { foodId });
     expect(await said()).toBe('none');
-    const lots = (await readPantry()).rows.filter(({ lot }) => lot.foodId === foodId);
-    expect(lots.map(({ lot }) => lotMg(lot))).toEqual(lots.map(() => 0));
+    const [food] = await readPantryFoods([foodId]);
+    expect(food?.lots.map(lotMg)).toEqual(food?.lots.map(() => 0));
   });
 
   test('packs and prices keep their shop, day and offer; sizes and dates that cannot be are told', async () => {
