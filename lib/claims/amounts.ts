@@ -25,7 +25,13 @@ export function amountOf(
     quantity.killed = 'size of a pack';
     return null;
   }
+  const { of } = text.language.numbers;
+  const ofIt = of.has(text.tokens[quantity.end]?.folded ?? '');
+  if (unit === null && ofIt) return null;
+  const first = foodBefore(text, quantity, before);
   const food = foodBehind(text, quantity, unit !== null);
+  // 'noodles 200 grams tofu': of which, nobody can say.
+  if (first !== null && food?.adjacent && !ofIt) return null;
   const said = {
     kind: 'amount' as const,
     unit: unit === null || unit.of === 'container' ? 'piece' : unit.unit,
@@ -41,6 +47,7 @@ export function amountOf(
     return { ...said, food: food.name };
   }
   if (unit === null) return null;
+  if (first !== null && unit.of !== 'container') return { ...said, food: first };
   const same = sameAsBefore(text, quantity, before);
   if (same !== null) return { ...said, food: same };
   if (counted && !pack) return null;
@@ -51,6 +58,21 @@ export function amountOf(
     poured(text, quantity);
   const name = used ? (lastFood(text, quantity.begin) ?? titleFood(text)) : null;
   return name === null ? null : { ...said, food: name };
+}
+
+/** The food right before a number, which is not that of the amount before it: 'tofu 280 grams'. */
+function foodBefore(
+  text: Text,
+  { begin, unit }: Quantity,
+  before: Quantity | undefined,
+): string | null {
+  if (unit === null || before?.end === begin) return null;
+  for (let at = Math.max(0, begin - 4); at < begin; at += 1) {
+    const food = text.food(at);
+    const noun = food && text.marks.at('noun', food.from);
+    if (food?.to === begin && !noun) return food.name;
+  }
+  return null;
 }
 
 /** 'I weighed 225 g into this one': what goes in, not what is finished. */

@@ -163,12 +163,27 @@ function afterAmount(text: Text, quantity: Quantity, before: Quantity | undefine
   return free && (linked || bracket || own) ? before.said.food : null;
 }
 
+/** Whether a word goes on with the name of a dish: the 'jars' of oat jars. */
+function inTitle({ context, tokens, language }: Text, at: number): boolean {
+  const word = language.singular(tokens[at]?.folded ?? '');
+  const titles = [context.dish, ...(context.dishes ?? [])].join(' ').toLowerCase();
+  return (
+    word.length > 2 &&
+    titles
+      .split(/[^\p{L}]+/u)
+      .map(language.singular)
+      .includes(word)
+  );
+}
+
 function inBrackets(text: Text, { begin }: Quantity): string | null {
   if (text.context.form === 'title') return null;
   if (text.tokens[begin - 1]?.text !== '(') return null;
   for (let at = Math.max(0, begin - 5); at < begin - 1; at += 1) {
     const food = text.food(at);
-    if (food && food.to <= begin - 1 && !isDish(text, food.name)) return food.name;
+    if (food && food.to <= begin - 1 && !isDish(text, food.name) && !inTitle(text, food.to)) {
+      return food.name;
+    }
   }
   return null;
 }

@@ -46,7 +46,9 @@ export function mentionsOf(text: Text, quantities: readonly Quantity[]): Mention
     }
     while ((things[counting]?.begin ?? Infinity) < mark.from) counting += 1;
     const unit = things[counting - 1]?.said?.unit;
-    const scope = unit === 'portion' || unit === 'slice' ? unit : 'each';
+    const thing = text.marks.lastIn('thing', mark.from - 14, mark.from)?.role.as;
+    const as = unit ?? thing;
+    const scope = as === 'portion' || as === 'slice' ? as : 'each';
     found.push({ mark, scope });
   }
   return found;

@@ -8,6 +8,8 @@ import { only, type Text } from './text';
 
 /** Parts of a finished dish that are weighed. */
 const WEIGHED: readonly Scope[] = ['whole', 'portion', 'each', 'half', 'slice'];
+/** Tokens without any number in which a part that was said holds on. */
+const HELD = 40;
 /** Tokens between a number and the part it is said of. */
 const GAP = 5;
 
@@ -28,6 +30,7 @@ export function giveScopes(
   ].sort((a, b) => a.at - b.at);
   let held = null as Mention | null;
   let row: Quantity[] = [];
+  let last = 0;
   for (const event of events) {
     if ('blank' in event) {
       if (held?.scope !== 'portion') held = null;
@@ -35,6 +38,7 @@ export function giveScopes(
       held = held?.scope === 'compared' || event.dish.title !== null ? null : held;
     } else if ('mention' in event) {
       const { mention } = event;
+      last = mention.mark.to;
       if (isBehind(text, mention.mark, row.at(-1), quantities)) {
         const back = [...row].reverse();
         for (const quantity of back) {
@@ -46,8 +50,11 @@ export function giveScopes(
       held = mention.scope === 'dish' ? null : mention;
     } else {
       const { quantity } = event;
-      const last = row.at(-1);
-      if (last && !sameRow(text, last, quantity)) row = [];
+      // What was said long ago is said no more.
+      if (quantity.begin - last > HELD) held = null;
+      last = quantity.end;
+      const before = row.at(-1);
+      if (before && !sameRow(text, before, quantity)) row = [];
       row.push(quantity);
       if (held && appliesTo(held, quantity)) fixed.set(quantity, held);
     }
@@ -129,7 +136,10 @@ function settle(text: Text, quantity: Quantity, mention: Mention | undefined): v
       mention.scope === 'compared' && said.kind === 'nutrient'
         ? { against: mention.against ?? ('itsOwn' as const) }
         : {};
-    quantity.said = { ...rest, ...foodKept, scope: mention.scope, ...against };
+    const { dish, ...own } = rest;
+    const ofDay = mention.scope === 'day' || mention.scope === 'soFar';
+    const named = ofDay || dish === undefined ? {} : { dish };
+    quantity.said = { ...own, ...named, ...foodKept, scope: mention.scope, ...against };
     return;
   }
   const { context } = text;
@@ -156,7 +166,7 @@ function winsOver({ scope, mark }: Mention, { end }: Quantity): boolean {
 }
 
 function sameRow(text: Text, last: Quantity, next: Quantity): boolean {
-  if (next.begin - last.end > 14) return false;
+  if (next.begin - last.end > 14 || text.marks.firstIn('so', last.end, next.begin)) return false;
   const blank = text.tokens
     .slice(last.end, next.begin)
     .filter(({ kind }) => kind === 'line').length;

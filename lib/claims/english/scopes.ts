@@ -80,6 +80,7 @@ const COMPARED = framed(
 
 /** What a number is said of. */
 export const SCOPES: [string, Role][] = [
+  ...scope(phrasesOf('day :, the day :, full day :, day ='), 'day', 'free'),
   ...scope(phrasesOf('serving size, portion size'), 'portion', 'free'),
   ...scope(
     phrasesOf(
