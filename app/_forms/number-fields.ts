@@ -91,7 +91,7 @@ export const optionalPercent = (min = 0, max = 1000) =>
 export const percent = (what: string, min = 0, max = 1000) =>
   required(optionalPercent(min, max), what);
 
-/** A price in minor units, or null. */
+/** A price in hundredths, or null. */
 export const optionalMoney = typed(readMoney, 'Write a price as 2.49.', {
   min: 0,
   max: 100_000_000,

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { gtinFault } from '#lib/foods/gtin';
+import { minorFromHundredths } from '#lib/units/print-money';
 import { grams, optionalDate, optionalText, revision, rowId } from '../_forms/fields';
 import { optionalMoney, optionalNumber, optionalWhole } from '../_forms/number-fields';
 
@@ -45,11 +46,14 @@ export function priceOf(sent: PriceSent, context: z.RefinementCtx): TypedPrice |
     return null;
   }
   if (coin === '') fault('currency', 'Say the currency of the price: USD, EUR, DKK.');
+  const minor = minorFromHundredths(price, coin);
+  if (minor === null)
+    fault('price', `${coin} has no hundredths: write the price without decimals.`);
   if (offerUntil !== null && seenOn !== null && offerUntil < seenOn) {
     fault('offerUntil', 'The offer ends before the day on which it was seen.');
   }
   return {
-    minor: price,
+    minor: minor ?? 0,
     currency: coin,
     shop,
     seenOn,

@@ -54,6 +54,15 @@ export const packPriceSchema = z.object({
 });
 export type PackPrice = z.infer<typeof packPriceSchema>;
 
+/** Whether a price holds only for several at once, so many times, or until a day: it hides no ordinary one. */
+export function isOffer({
+  count,
+  most,
+  until,
+}: Pick<PackPrice, 'count' | 'most' | 'until'>): boolean {
+  return count !== 1 || most !== null || until !== null;
+}
+
 /** What a pack has beside its size, name and last price. */
 export const packMore = {
   /** Sold loose by weight, in steps of so much; its size is then what the price is for. Null for a pack. */

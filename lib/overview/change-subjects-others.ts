@@ -18,7 +18,7 @@ import {
   type Telling,
 } from '#lib/overview/change-fields';
 import type { Subject } from '#lib/overview/change-subjects';
-import { moneyTyped } from '#lib/units/read-typed';
+import { minorText, priceText } from '#lib/units/print-money';
 import { MOMENT_WORDS } from '#lib/shoot/house-shots';
 
 const seconds = (s: number) => `${s} s`;
@@ -289,9 +289,13 @@ export const OTHER_SUBJECTS = {
   },
   Price: {
     kind: ['price', 'prices'],
-    name: ({ minor, currency }) => `${moneyTyped(numeric(minor) ?? 0)} ${plain(currency)}`,
+    name: ({ minor, currency }) => priceText(numeric(minor) ?? 0, plain(currency)),
     fields: [
-      measured('price', 'minor', moneyTyped),
+      {
+        words: 'price',
+        columns: ['minor'],
+        say: ({ minor, currency }) => minorText(numeric(minor) ?? 0, plain(currency)),
+      },
       field('currency', 'currency'),
       field('seen on', 'seenOn'),
       named('shop', 'shopId'),

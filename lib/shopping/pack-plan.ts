@@ -26,22 +26,42 @@ export interface PlanWish {
 
 /**
  * The packs to buy of a food. Where any has a price, only priced ones of one currency are compared: nobody knows what
- * the others cost.
- * @returns null where no pack is known, or all there is is not enough
+ * the others cost. Where all of these are limited and do not go far enough, the packs are chosen without prices.
+ * @returns null where no pack is known
  */
 export function planPacks(offers: readonly Offer[], wish: PlanWish): PackPlan | null {
   const comparable = comparableOffers(offers, wish.currency);
   const need = Math.ceil(settled(wish.need));
   const laterUse = Math.floor(wish.uses.reduce((sum, { mg }) => sum + mg, 0));
   const choice = choosePacks(comparable, { need, laterUse });
-  if (!choice) return null;
+  if (!choice) return beyondLimits(comparable, wish, need);
   const packs = comparable.flatMap((offer, at) => countOf(offer, choice.times[at] ?? 0, wish.unit));
   return {
     packs,
     minor: choice.minor,
     currency: comparable[0]?.currency ?? null,
     total: choice.total,
-    why: whyText(comparable, choice, wish, need),
+    why: choice.proven
+      ? whyText(comparable, choice, wish, need)
+      : 'the best choice that was found; there may be a cheaper one',
+  };
+}
+
+/** More is needed than offers go: what it costs beyond them nobody knows, so packs are chosen by what they hold. */
+function beyondLimits(offers: readonly Offer[], wish: PlanWish, need: number): PackPlan | null {
+  const open = offers.map((offer) => {
+    const one =
+      offer.packs === 0 ? offer : { ...offer, holds: offer.holds / offer.packs, packs: 1 };
+    return { ...one, priceFor: one.holds, minor: null, currency: null, most: null };
+  });
+  const choice = choosePacks(open, { need, laterUse: 0 });
+  if (!choice) return null;
+  return {
+    packs: open.flatMap((offer, at) => countOf(offer, choice.times[at] ?? 0, wish.unit)),
+    minor: null,
+    currency: null,
+    total: choice.total,
+    why: 'more is needed than the offer goes for, and what the rest costs is not known',
   };
 }
 

@@ -1,5 +1,5 @@
 import type { Pack } from '#lib/episode/schema';
-import type { PackPrice } from '#lib/episode/stock-schema';
+import { isOffer, type PackPrice } from '#lib/episode/stock-schema';
 import { priceText } from '#lib/shopping/shopping-text';
 import { printDay, printDayOfMonth } from '#lib/units/print-date';
 
@@ -22,17 +22,22 @@ export function priceWords(price: PackPrice, shopName: string | null): string {
 }
 
 /**
- * Prices that count, and those that were seen before them: of the same pack, shop and number the last one seen.
+ * Prices that count, and those that were seen before them: of the same pack, shop and number the last one seen; an
+ * offer hides no ordinary price.
  * @param prices the last seen first
  */
 export function latestPrices<
-  T extends { readonly packId: string; readonly price: Pick<PackPrice, 'shopId' | 'count'> },
+  T extends {
+    readonly packId: string;
+    readonly price: Pick<PackPrice, 'shopId' | 'count' | 'most' | 'until'>;
+  },
 >(prices: readonly T[]): { readonly latest: readonly T[]; readonly earlier: readonly T[] } {
   const seen = new Set<string>();
   const latest: T[] = [];
   const earlier: T[] = [];
   for (const each of prices) {
-    const key = `${each.packId} ${each.price.shopId ?? ''} ${each.price.count}`;
+    const { shopId, count } = each.price;
+    const key = `${each.packId} ${shopId ?? ''} ${count} ${isOffer(each.price)}`;
     (seen.has(key) ? earlier : latest).push(each);
     seen.add(key);
   }

@@ -1,6 +1,6 @@
 import { isLabelled, shelfLabelFaults, type ShelfLabel } from '#lib/foods/shelf-label';
 import type { InsteadEvent, PaidEvent } from '#lib/shopping/list-events';
-import { minorDecimals } from '#lib/units/print-money';
+import { minorFromHundredths } from '#lib/units/print-money';
 import { readMoney, readPrintedGrams, readWhole } from '#lib/units/read-typed';
 
 /** What was typed, read; or what is wrong, by field. */
@@ -109,7 +109,8 @@ export function readPaid({
 }: PaidTexts): TypedAtShelf<PaidEvent['payload']> {
   const faults: Record<string, string> = {};
   const code = currency.trim().toUpperCase();
-  const minor = minorOf(readMoney(amount), code);
+  const hundredths = readMoney(amount);
+  const minor = hundredths === null ? null : minorFromHundredths(hundredths, code);
   if (minor === null || minor > 2_147_483_647) {
     faults.amount = 'Write the sum on the receipt: 61.15.';
   }
@@ -117,11 +118,4 @@ export function readPaid({
   if (!/^\d{4}-\d\d-\d\d$/.test(on)) faults.on = 'Choose the date on the receipt.';
   if (Object.keys(faults).length > 0 || minor === null) return { ok: false, faults };
   return { ok: true, value: { shopId: shopId === '' ? null : shopId, minor, currency: code, on } };
-}
-
-/** Hundredths as the minor units of a currency; null where it has no such part. */
-function minorOf(hundredths: number | null, currency: string): number | null {
-  if (hundredths === null) return null;
-  const minor = hundredths * 10 ** (minorDecimals(currency) - 2);
-  return Number.isInteger(minor) ? minor : null;
 }

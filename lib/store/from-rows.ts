@@ -1,3 +1,4 @@
+import { isOffer } from '#lib/episode/stock-schema';
 import type { FoodTree, KitchenTree, LotTree, PackTree, PantryRow, ShopRow } from '#lib/store/load';
 
 /**
@@ -77,9 +78,6 @@ export function packFrom(pack: PackTree, shops?: readonly Pick<ShopRow, 'id'>[])
 
 const isThere = (shopId: string, shops?: readonly Pick<ShopRow, 'id'>[]) =>
   shops === undefined || shops.some(({ id }) => id === shopId);
-
-const isOffer = ({ count, most, until }: PackTree['prices'][number]) =>
-  count !== 1 || most !== null || until !== null;
 
 export function shopFrom(shop: ShopRow) {
   return { ...shop, sections: shop.sections ?? [] };

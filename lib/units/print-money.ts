@@ -26,3 +26,12 @@ export function minorText(minor: number, currency: string): string {
 export function priceText(minor: number, currency: string): string {
   return `${currency} ${minorText(minor, currency)}`;
 }
+
+/**
+ * Minor units of a currency from hundredths, as `readMoney` reads a typed price; null where the currency has no such
+ * small part. `minorFromHundredths(39_800, 'JPY')` → 398; of 39_850 null.
+ */
+export function minorFromHundredths(hundredths: number, currency: string): number | null {
+  const minor = hundredths * 10 ** (minorDecimals(currency) - 2);
+  return Number.isInteger(minor) ? minor : null;
+}

@@ -113,7 +113,7 @@ export function degreesTyped(milliC: number, unit: DegreeUnit): string {
   return String(Number(degrees.toFixed(unit === 'C' ? 3 : 1)));
 }
 
-/** Minor units of money from a price with at most two decimals. `readMoney('2.49')` → `249`. */
+/** Hundredths of money from a price with at most two decimals. `readMoney('2.49')` → `249`. */
 export function readMoney(text: string): number | null {
   const printed = parsePrinted(text);
   if (!printed || printed.scale > 2 || printed.mantissa < 0) return null;
@@ -133,11 +133,6 @@ export function readPrintedGrams(text: string): { mg: number; decimals: number }
 /** A printed mass as typed. `printedGramsTyped(28_500, 1)` → `'28.5'`. */
 export function printedGramsTyped(mg: number, decimals: number): string {
   return (mg / 1000).toFixed(decimals);
-}
-
-/** A price as typed. `moneyTyped(249)` → `'2.49'`. */
-export function moneyTyped(minor: number): string {
-  return (minor / 100).toFixed(2);
 }
 
 /**

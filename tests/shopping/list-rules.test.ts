@@ -255,6 +255,23 @@ describe('packs of a list', () => {
     expect(earlier?.packs).toMatchObject([{ count: 3, atOnce: 3, minor: 100 }]);
   });
 
+  it('are there without a sum where offers alone do not go far enough', () => {
+    const tub = pack('tub', 100_000, 0, {
+      price: null,
+      prices: [
+        {
+          ...{ shopId: 'quay', minor: 300, currency: 'USD', seenOn: '2026-03-01', count: 2 },
+          ...{ most: 1, until: null },
+        },
+      ],
+    });
+    const item = (g: number) =>
+      listOf(g, { packs: [tub], shops: [{ id: 'quay', name: 'quay', sections: [] }] }).item;
+    expect(item(200)).toMatchObject({ packs: [{ count: 2, minor: 300 }] });
+    expect(item(500)).toMatchObject({ packs: [{ count: 5, minor: null }] });
+    expect(item(500).why).toContain('more is needed than the offer goes for');
+  });
+
   it('say the sum where a larger one wins for what keeps until a planned use', () => {
     const packs = [pack('half', 500_000, 200), pack('kilo', 1_000_000, 300)];
     const pantry = [said({ opened: { days: 7, source: 'on the pack' } })];

@@ -123,10 +123,11 @@ describe('prices', () => {
       seen('new', {}),
       seen('shop', { shopId: 'quay' }),
       seen('three', { count: 3 }),
+      seen('offer', { minor: 199, most: 2, until: '2026-12-12' }),
       seen('old', { seenOn: '2026-11-01' }),
     ];
     const { latest, earlier } = latestPrices(all);
-    expect(latest.map(({ id }) => id)).toEqual(['new', 'shop', 'three']);
+    expect(latest.map(({ id }) => id)).toEqual(['new', 'shop', 'three', 'offer']);
     expect(earlier.map(({ id }) => id)).toEqual(['old']);
   });
 

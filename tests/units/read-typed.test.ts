@@ -1,10 +1,10 @@
 import fc from 'fast-check';
+import { minorFromHundredths, minorText } from '#lib/units/print-money';
 import { describe, expect, test } from 'vitest';
 import {
   clockTyped,
   degreesTyped,
   minutesTyped,
-  moneyTyped,
   offBy,
   readChange,
   readClock,
@@ -51,9 +51,19 @@ describe('what a field shows reads back the same', () => {
   test('prices', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 1_000_000 }), (minor) => {
-        expect(readMoney(moneyTyped(minor))).toBe(minor);
+        expect(readMoney(minorText(minor, 'USD'))).toBe(minor);
       }),
     );
+  });
+
+  // ISO 4217, list one: the yen has no minor unit, the Bahraini dinar a thousandth.
+  test.each([
+    ['398', 'JPY', 398],
+    ['398.50', 'JPY', null],
+    ['2.49', 'USD', 249],
+    ['2.49', 'BHD', 2490],
+  ])('%s %s is %s minor units', (text, currency, minor) => {
+    expect(minorFromHundredths(readMoney(text) ?? NaN, currency)).toBe(minor);
   });
 });
 
