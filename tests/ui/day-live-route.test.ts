@@ -4,7 +4,7 @@ import { importEpisodeFile } from '#lib/store/import-file';
 import { readDayEvents } from '#lib/store/read-day-events';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { GET, POST } from '../../app/episodes/[id]/day/events/route';
-import { MOST_BYTES, MOST_EVENTS } from '../../app/episodes/[id]/day/events/schema';
+import { MOST_BYTES, MOST_EVENTS } from '../../app/_sync/sent-entries';
 import { AT, withFreshDatabase } from '../store/database';
 import { demoFile } from './page-support';
 

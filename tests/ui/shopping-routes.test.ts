@@ -4,7 +4,7 @@ import { episodeScope, type ListEvent } from '#lib/shopping/list-events';
 import { importEpisodeFile } from '#lib/store/import-file';
 import { GET as dishes } from '../../app/episodes/[id]/shopping/dishes/route';
 import { GET, POST } from '../../app/episodes/[id]/shopping/events/route';
-import { MOST_BYTES } from '../../app/episodes/[id]/shopping/events/schema';
+import { MOST_BYTES } from '../../app/_sync/sent-entries';
 import { GET as carried } from '../../app/episodes/[id]/shopping/list.html/route';
 import { GET as paid } from '../../app/episodes/[id]/shopping/paid.csv/route';
 import { PUT } from '../../app/episodes/[id]/shopping/photo/[sha256]/route';

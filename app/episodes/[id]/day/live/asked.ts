@@ -1,5 +1,5 @@
 import type { Problem } from '#lib/result';
-import { readBody } from '../events/read-body';
+import { readBody } from '../../../../_sync/read-body';
 import { MOST_BYTES, readAskedReplan } from './replan/schema';
 
 /** An answer that no one keeps: what is asked of a day changes with every entry. */

@@ -4,7 +4,7 @@ import type { Problem } from '#lib/result';
 import { readShoppingFiles } from '#lib/store/read-shopping';
 import { makeTakenFood } from '#lib/store/taken-food';
 import { localDate } from '#lib/units/local-date';
-import { readBody } from '../../day/events/read-body';
+import { readBody } from '../../../../_sync/read-body';
 import { queryOf } from '../load-list';
 import { askedList } from '../scope';
 
