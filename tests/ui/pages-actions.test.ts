@@ -526,7 +526,13 @@ describe('the pantry by its forms', () => {
     ]);
     expect(lotMg(lot)).toBe(400_000);
     const [food] = await readPantryFoods([foodId]);
-    await send(saveLot, { lotId, rev: food?.revs[lotId] ?? 0, place: 'door', useBy: '', openedOn: '' });
+    await send(saveLot, {
+      lotId,
+      rev: food?.revs[lotId] ?? 0,
+      place: 'door',
+      useBy: '',
+      openedOn: '',
+    });
     expect(await readLot(lotId)).toMatchObject({ place: 'door', useBy: null });
     expect((await readLot(lotId))?.moves).toHaveLength(3);
   });
