@@ -119,7 +119,7 @@ describe('a copied episode', () => {
     if (!copied.ok) throw new Error(JSON.stringify(copied.problems));
     const file = await readBack(copied.value.id);
     const { episode } = episodeAgain(from);
-    expect(upToIds(file)).toEqual(upToIds({ ...from, episode, day: null }));
+    expect(upToIds(file)).toEqual(upToIds({ ...from, episode, day: null, said: [] }));
     expect(parseEpisodeData(JSON.parse(JSON.stringify(file)))).toMatchObject({ ok: true });
     const old = idsIn(from.episode);
     expect([...idsIn(file.episode)].filter((id) => old.has(id))).toEqual([]);

@@ -30,7 +30,7 @@ const demo = demoFile();
 const FRYER = { id: 'appliance-fryer', name: 'Air fryer', places: 1 };
 const counting = {
   ...demo.kitchen,
-  appliances: [FRYER],
+  appliances: [FRYER, ...demo.kitchen.appliances],
   counterPlaces: 3,
   cameraChangeS: 240,
 };
