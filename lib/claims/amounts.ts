@@ -48,6 +48,12 @@ export function amountOf(
   }
   if (unit === null) return null;
   if (first !== null && unit.of !== 'container') return { ...said, food: first };
+  const line =
+    !text.spoken && unit.of !== 'container' ? unknownFood(text, quantity.end, true) : null;
+  if (line && before?.said?.kind === 'amount') {
+    quantity.end = line.to;
+    return { ...said, food: line.name };
+  }
   const same = sameAsBefore(text, quantity, before);
   if (same !== null) return { ...said, food: same };
   if (counted && !pack) return null;

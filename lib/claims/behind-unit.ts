@@ -9,12 +9,45 @@ export function asMoney(text: Text, mark: Mark<'unit'>, begin: number): Mark<'un
   const unit = language.moneyUnits.get(mark.role.unit ?? '');
   if (unit === undefined || text.food(mark.to)) return mark;
   if (language.numbers.of.has(tokens[mark.to]?.folded ?? '')) return mark;
+  const person = marks.at('serveTitle', mark.to) !== undefined && hasThing(text, mark.to + 1);
   const cents = language.numbers.cardinals.get(tokens[mark.to]?.folded ?? '') ?? 0;
   const part = marks.at('scope', mark.to) !== undefined || text.currency() === unit;
   const cost = marks.lastIn('cost', Math.max(0, begin - 4), begin) !== undefined;
-  return cents >= 10 || part || cost
+  return cents >= 10 || part || cost || person
     ? { ...mark, role: { cat: 'unit', of: 'money', unit, factor: 1 } }
     : mark;
+}
+
+/** A counted part or person behind 'for': 'five pounds for four portions'. */
+const hasThing = ({ marks }: Text, at: number) =>
+  marks.at('thing', at) !== undefined || marks.at('thing', at + 1) !== undefined;
+
+/** The sign of money before a number; with letters glued to it, as in 'A$', it has no name here, but for 'US$'. */
+export function currencyBefore(
+  { tokens, language }: Text,
+  begin: number,
+): { readonly unit: string; readonly from: number } | null {
+  const sign = tokens[begin - 1];
+  const unit = language.currencies.get(sign?.text ?? '');
+  if (!sign || unit === undefined) return null;
+  const before = tokens[begin - 2];
+  if (before?.kind !== 'word' || !sign.glued) return { unit, from: begin - 1 };
+  const own = before.folded === 'us' || before.folded === 'ie';
+  return { unit: own ? unit : 'unknown', from: begin - 2 };
+}
+
+/** 'a minute or two', 'a cup or two': where nothing else is counted behind it. */
+export function orMore(
+  { tokens, language, marks, food }: Text,
+  at: number,
+): { readonly high: number; readonly next: number } | null {
+  const { either, cardinals } = language.numbers;
+  if (!either.has(tokens[at]?.folded ?? '')) return null;
+  const high = cardinals.get(tokens[at + 1]?.folded ?? '') ?? 0;
+  const next = at + 2;
+  const counted = marks.at('unit', next) ?? marks.at('noun', next) ?? marks.at('thing', next);
+  if (high < 2 || high > 4 || counted || food(next)) return null;
+  return { high, next };
 }
 
 /** 'a pound and a half', 'two dollars nineteen', 'an hour and twenty minutes': what is added behind a unit. */

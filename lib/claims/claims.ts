@@ -144,6 +144,8 @@ function holds(text: Text, claim: ClaimAt): boolean {
   if (than && claim.claim === 'reduced') return false;
   const next = marks.at('noun', claim.to);
   if (next && phraseAt(language.claims.behind, tokens, next.to)) return true;
+  const { context } = text;
+  if (context.form === 'title' && claim.from === 0 && context.dish !== undefined) return true;
   const food = text.food(claim.to);
   if (!food || claim.claim === 'noAdded' || claim.nutrient === undefined) return true;
   const head = tokens[food.to - 1]?.folded ?? '';

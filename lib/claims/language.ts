@@ -32,11 +32,21 @@ export type Role =
   /** A part of a dish that is counted: bowls, slices, muffins. */
   | { readonly cat: 'thing'; readonly as: 'portion' | 'slice' | 'piece' | 'whole' | 'person' }
   /** So many times what was said before, or of the noun behind it. */
-  | { readonly cat: 'times'; readonly factor: number; readonly of: 'that' | 'noun' }
+  | {
+      readonly cat: 'times';
+      readonly factor: number;
+      readonly of: 'that' | 'noun' | 'less' | 'more';
+    }
   | Named<'gas' | 'fan'>
   | { readonly cat: 'place'; readonly place: 'oven' | 'inside' | 'elsewhere' | 'other' }
-  /** What a time is said of, before it and behind it; `soon`: also of a number without a unit. */
-  | Named<'time' | 'timeBehind', { readonly as: 'ready' | 'soon' | 'action' | 'none' | 'side' }>
+  /**
+   * What a time is said of, before it and behind it; `soon`: also of a number without a unit; `before`: of nothing,
+   * unless an action leads it; `place`: where it cooks.
+   */
+  | Named<
+      'time' | 'timeBehind',
+      { readonly as: 'ready' | 'soon' | 'action' | 'none' | 'side' | 'before' | 'place' }
+    >
   /** A verb that says how many there are of it. */
   | Named<'serve' | 'serveBehind', { readonly as: 'portion' | 'piece' | 'slice' | 'any' }>
   /** What makes a number no statement: cameras, years, how many watch. */
@@ -65,6 +75,8 @@ export type Role =
       | 'thanWord'
       | 'lead'
       | 'yearWord'
+      | 'otherDay'
+      | 'now'
     >
   | Named<'which' | 'copula' | 'joiner' | 'so' | 'of' | 'not' | 'small' | 'filler' | 'verb'>;
 
@@ -95,6 +107,8 @@ export interface NumberWords {
   readonly between: ReadonlySet<string>;
   /** What captions hear for a number before a unit. */
   readonly soundAlikes: ReadonlyMap<string, number>;
+  /** Before a one that counts nothing: 'the one', 'that one'. */
+  readonly pointers: ReadonlySet<string>;
   /** Leaves a number open: 'seven hundred and something'. */
   readonly open: ReadonlySet<string>;
 }
@@ -143,7 +157,7 @@ export interface Language {
   readonly letters: ReadonlyMap<string, Nutrient>;
   /** Units of mass that are money where no food follows: 'two pounds fifty'. */
   readonly moneyUnits: ReadonlyMap<string, string>;
-  readonly currencies: ReadonlyMap<string, 'USD' | 'EUR' | 'GBP'>;
+  readonly currencies: ReadonlyMap<string, 'USD' | 'EUR' | 'GBP' | 'unknown'>;
   readonly foods: FoodWords;
   readonly claims: ClaimWords;
   /** The singular of a folded word. */

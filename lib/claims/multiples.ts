@@ -12,17 +12,50 @@ export interface Topic {
   readonly of: 'nutrient' | 'price' | 'weight';
 }
 
-/** 'half the calories of the bakery version'. */
-export function shareOf(text: Text, from: number, to: number, factor: number): Quantity | null {
+/** Tokens from one comparison to another that is joined to it. */
+const JOINED = 10;
+
+/** 'half the calories of the bakery version'; behind another comparison also 'and half the sugar'. */
+export function shareOf(
+  text: Text,
+  from: number,
+  to: number,
+  factor: number,
+  before: Quantity | undefined,
+): Quantity | null {
   const noun = text.marks.at('noun', to);
   const of = noun && text.marks.at('asWord', noun.to);
-  if (!noun || !of || text.marks.at('noun', noun.to + 1)) return null;
+  const joined =
+    before?.said?.scope === 'compared' &&
+    from - before.end <= JOINED &&
+    text.marks.before('joiner', from) !== undefined;
+  if (!noun || (!of && !joined) || text.marks.at('noun', noun.to + 1)) return null;
   return made(text, from, noun.to, factor * 100, factor * 100, factor < 1, {
     kind: 'nutrient',
     nutrient: noun.role.nutrient,
     unit: '%',
     scope: 'compared',
     against: 'shareOf',
+  });
+}
+
+/** 'a third fewer calories': a share by which it is less or more. */
+export function lessBy(
+  text: Text,
+  from: number,
+  to: number,
+  factor: number,
+  against: 'less' | 'more',
+): Quantity | null {
+  const noun = text.marks.at('noun', to);
+  if (!noun || text.marks.at('noun', noun.to)) return null;
+  const share = factor * 100;
+  return made(text, from, noun.to, share, share, true, {
+    kind: 'nutrient',
+    nutrient: noun.role.nutrient,
+    unit: '%',
+    scope: 'compared',
+    against,
   });
 }
 

@@ -25,7 +25,7 @@ export function numberContext(text: Text): NumberContext {
       const mark = marks.at('unit', next) ?? marks.at('unit', at);
       if (!mark) return false;
       if (mark.role.of === 'time') return mark.role.unit === 'h';
-      if (mark.role.of === 'money') return mark.role.factor === 1 && mark.from === at;
+      if (mark.role.of === 'money') return mark.role.factor >= 1 && mark.from === at;
       return MEASURES.includes(mark.role.of) && (mark.from === at || mark.role.of !== 'mass');
     },
     needsNumber: (at) => {

@@ -72,7 +72,10 @@ function isRange(
   dash: boolean,
 ): boolean {
   if (between) return true;
-  if (first.parts && !second.parts) return false;
+  // 'one eighty to two hundred' is a range; 'two twenty to two' is none.
+  if (first.parts && !second.parts) {
+    return words.to.has(link) && second.value >= 100 && second.value <= low * 2;
+  }
   if (dash) return first.digits === second.digits;
   if (words.to.has(link)) return first.digits === second.digits && second.value <= low * 10;
   // 'three or four'; 'and' only behind 'between'.
@@ -86,6 +89,9 @@ function scaledLow(
   tokens: readonly Token[],
   words: NumberWords,
 ): number {
+  // 'between four and four fifty'
+  const run = second.parts?.[0]?.value;
+  if (run !== undefined && run - low >= 0 && run - low <= 1 && low >= 1) return low * 100;
   const last = folded(tokens, second.next - 1);
   const factor = words.hundred.has(last) ? 100 : words.thousand.has(last) ? 1000 : 1;
   return low < 20 && low * factor < second.value && factor > 1 && low >= 1 ? low * factor : low;

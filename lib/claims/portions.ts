@@ -1,6 +1,9 @@
-import { markBefore, markBehind } from './context';
+import { lastBefore, markBefore, markBehind } from './context';
 import type { Quantity, Said } from './quantity';
 import { only, type Text } from './text';
+
+/** Tokens in which a part that was said is still counted. */
+const PART_REACH = 16;
 
 /** How many portions, pieces or slices the dish makes; null where a number says no such thing. */
 export function portionsOf(text: Text, quantity: Quantity): Said | null {
@@ -18,6 +21,8 @@ export function portionsOf(text: Text, quantity: Quantity): Said | null {
     (adjective ? marks.at('thing', quantity.end + 1) : undefined) ??
     ownPieces(text, quantity, led);
   const as = thing?.role.as;
+  const again = ofThem(text, quantity, led);
+  if (again) return again;
   if (thing && led === null && markBefore(text, quantity, 'eat', 1)) return null;
   if (thing && as && as !== 'whole' && as !== 'person') {
     if (!counts(text, quantity, thing.to, as, led)) return null;
@@ -25,7 +30,10 @@ export function portionsOf(text: Text, quantity: Quantity): Said | null {
     return { kind: 'portions', unit: as };
   }
   if (as === 'person' || marks.at('serveBehind', quantity.end)) {
-    const fed = led === 'portion' || markBehind(text, thing?.to ?? quantity.end, 'serveBehind', 0);
+    const fed =
+      led === 'portion' ||
+      (as === 'person' && quantity.low > 1 && marks.before('serveTitle', quantity.begin)) ||
+      markBehind(text, thing?.to ?? quantity.end, 'serveBehind', 0);
     if (!fed) return null;
     if (thing) quantity.end = thing.to;
     return { kind: 'portions', unit: 'portion' };
@@ -39,7 +47,29 @@ export function portionsOf(text: Text, quantity: Quantity): Said | null {
     return { kind: 'portions', unit: 'portion' };
   }
   if (led === null || led === 'any' || as === 'whole') return null;
-  return isBare(text, quantity) ? { kind: 'portions', unit: led } : null;
+  const fed = serve?.role.as === 'portion' && isFed(text, quantity);
+  return fed || isBare(text, quantity) ? { kind: 'portions', unit: led } : null;
+}
+
+/** 'there's eight of those', where slices, pieces or portions were said just before. */
+function ofThem(text: Text, quantity: Quantity, led: string | null): Said | null {
+  if (led === null || quantity.low < 2 || !text.marks.at('ofThem', quantity.end)) return null;
+  const part = lastBefore(text, quantity.begin, 'scope', PART_REACH)?.role;
+  const unit =
+    part?.scope === 'slice' || part?.scope === 'portion'
+      ? part.scope
+      : part?.scope === 'each'
+        ? 'piece'
+        : null;
+  return unit && { kind: 'portions', unit };
+}
+
+/** 'serves six comfortably': any word may follow but what would be counted. */
+function isFed({ marks, tokens, food }: Text, { end, begin }: Quantity): boolean {
+  const verb = marks.before('serve', begin);
+  const counted =
+    marks.at('trapBehind', end) ?? marks.at('unit', end) ?? marks.at('noun', end) ?? food(end);
+  return verb !== undefined && !counted && tokens[end]?.kind === 'word';
 }
 
 /** A word for how it is: 'twelve big muffins'; no article. */

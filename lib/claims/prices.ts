@@ -23,7 +23,15 @@ export function priceOf(text: Text, quantity: Quantity): Said | null {
   }
   quantity.low = round(quantity.low * unit.factor);
   quantity.high = round(quantity.high * unit.factor);
-  return { kind: 'price', unit: unit.unit, ...ofFood(text, quantity) };
+  return { kind: 'price', unit: moneyOf(text, unit), ...ofFood(text, quantity) };
+}
+
+/** Cents are those of the money that the text names, pence always those of pounds. */
+function moneyOf(text: Text, { unit, factor }: { readonly unit: string; readonly factor: number }) {
+  const named = text.currency();
+  const pounds = [...text.language.moneyUnits.values()];
+  const cents = factor < 1 && !pounds.includes(unit);
+  return cents && named !== undefined && !pounds.includes(named) ? named : unit;
 }
 
 /** 'two fifty a head, that's dollars', and 'the salmon was eleven ninety nine' where the text has prices. */

@@ -34,6 +34,8 @@ export interface Quantity {
   noun: Noun | null;
   list: boolean;
   corrected: boolean;
+  /** The share of what was said before that it is said to be: 'half of that is 630'. */
+  partOf?: number;
   /** Why it is no statement. */
   killed: string | null;
   said: Said | null;

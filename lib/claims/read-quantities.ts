@@ -1,12 +1,13 @@
 import type { UnitRole } from './language';
 import type { Mark } from './marks';
-import { afterUnit, asMoney } from './behind-unit';
+import { afterUnit, asMoney, currencyBefore, orMore } from './behind-unit';
 import { numberContext } from './number-context';
 import { numberAt, type NumberSpan } from './numbers';
 import type { Quantity } from './quantity';
 import type { Hedge } from './statement';
 import { phraseAt } from './phrases';
 import type { Text } from './text';
+import { rangeWithUnits } from './ranges';
 
 /** The numbers of a text in order, each with its hedge and its unit. */
 export function readQuantities(text: Text): Quantity[] {
@@ -20,13 +21,17 @@ export function readQuantities(text: Text): Quantity[] {
       at = skipped;
       continue;
     }
-    const span = isPartOfName(text, at) ? null : numberAt(text.tokens, at, context);
+    const span =
+      isPartOfName(text, at) || isPronoun(text, at) ? null : numberAt(text.tokens, at, context);
     if (!span) {
       at += 1;
       continue;
     }
     const quantity = quantityOf(text, chosen(text, span), end, macros);
-    found.push(quantity);
+    const last = found.at(-1);
+    const range = last && rangeWithUnits(text, last, quantity);
+    if (range) found[found.length - 1] = range;
+    else found.push(quantity);
     end = quantity.end;
     at = Math.max(quantity.unitEnd, quantity.to, at + 1);
   }
@@ -50,6 +55,18 @@ function isPartOfName({ tokens, language }: Text, at: number): boolean {
     token.glued &&
     before?.kind === 'word' &&
     !language.letters.has(before.text)
+  );
+}
+
+/** 'the one from the shop' counts nothing. */
+function isPronoun({ tokens, marks, language }: Text, at: number): boolean {
+  const { cardinals, pointers } = language.numbers;
+  return (
+    cardinals.get(tokens[at]?.folded ?? '') === 1 &&
+    pointers.has(tokens[at - 1]?.folded ?? '') &&
+    !marks.at('unit', at + 1) &&
+    !cardinals.has(tokens[at + 1]?.folded ?? '') &&
+    !language.numbers.hundred.has(tokens[at + 1]?.folded ?? '')
   );
 }
 
@@ -90,9 +107,9 @@ function quantityOf(
   let begin = span.from;
   let { low, high } = span;
   let fraction = span.fraction;
-  const currency =
-    begin > free ? language.currencies.get(tokens[begin - 1]?.text ?? '') : undefined;
-  if (currency) begin -= 1;
+  const money = begin > free ? currencyBefore(text, begin) : null;
+  const currency = money?.unit;
+  if (money) begin = money.from;
   let hedge: Hedge = low === high ? 'none' : 'between';
   const set = (said: Hedge) => {
     if (hedge === 'none') hedge = said;
@@ -148,6 +165,12 @@ function quantityOf(
       high += more.add;
       fraction ||= more.fraction;
       at = more.next;
+    }
+    const or = span.words && low === 1 && high === 1 ? orMore(text, at) : null;
+    if (or) {
+      high = or.high;
+      at = or.next;
+      hedge = 'between';
     }
   }
   const unitEnd = at;

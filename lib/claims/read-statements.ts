@@ -47,12 +47,12 @@ export function readStatements(
       quantity.killed = null;
   }
   withdraw(prepared, quantities);
-  const all = [...quantities, ...followTopics(prepared, quantities, attached.free)].sort(
+  const dishes = dishMentions(prepared);
+  const all = [...quantities, ...followTopics(prepared, quantities, attached.free, dishes)].sort(
     (a, b) => a.begin - b.begin,
   );
   killRunOn(prepared, all);
   softenAll(prepared, all);
-  const dishes = dishMentions(prepared);
   nameDishes(prepared, all, dishes);
   giveScopes(prepared, all, dishes);
   const kept = all.filter(({ killed, said }) => killed === null && said !== null);
@@ -111,16 +111,30 @@ function takenBy(
  * A number right behind another one that says nothing may be one number with it, cut in the wrong place: which of them,
  * nobody can say, so that neither is told.
  */
-function killRunOn({ spoken }: Text, quantities: readonly Quantity[]): void {
+function killRunOn({ spoken, tokens }: Text, quantities: readonly Quantity[]): void {
   if (!spoken) return;
   quantities.forEach((quantity, index) => {
     const before = quantities[index - 1];
-    if (!before || before.end !== quantity.from || quantity.list) return;
+    if (!before) return;
+    if (isCutOff(tokens, before, quantity)) quantity.killed ??= 'cut in two ways';
+    if (before.end !== quantity.from || quantity.list) return;
     if (before.low === quantity.low) return;
     if (before.said === null && before.unit === null && before.killed === null) {
       quantity.killed ??= 'cut in two ways';
     }
   });
+}
+
+/** 'that's thirty. Six grams of protein': captions that end a sentence within a number. */
+function isCutOff(
+  tokens: Text['tokens'],
+  before: Quantity,
+  { from, low, words }: Quantity,
+): boolean {
+  const tens = before.words && before.low >= 20 && before.low % 10 === 0 && before.unit === null;
+  const ones = words && low < 10 && Number.isInteger(low);
+  const stop = before.end === from - 1 && tokens[from - 1]?.text === '.';
+  return tens && ones && stop && before.said === null;
 }
 
 /** What each number says by its own unit, noun and the words around it; the first kind that fits. */

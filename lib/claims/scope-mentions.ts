@@ -1,3 +1,4 @@
+import type { DishMention } from './dishes';
 import type { Mark } from './marks';
 import type { Quantity } from './quantity';
 import type { Against, Scope } from './statement';
@@ -22,8 +23,15 @@ export function followedByCopula({ marks, tokens }: Text, at: number): boolean {
   );
 }
 
+/** Tokens from the name of a dish to 'each', which then is a piece of that dish. */
+const NAMED = 14;
+
 /** The parts that are said, without those that only may be: 'the tray' without a verb, 'a bowl' away from a number. */
-export function mentionsOf(text: Text, quantities: readonly Quantity[]): Mention[] {
+export function mentionsOf(
+  text: Text,
+  quantities: readonly Quantity[],
+  dishes: readonly DishMention[],
+): Mention[] {
   const found: Mention[] = [];
   const ends = new Set<number>();
   for (const { end, noun } of quantities) {
@@ -35,6 +43,7 @@ export function mentionsOf(text: Text, quantities: readonly Quantity[]): Mention
   );
   let free = 0;
   let counting = 0;
+  let naming = 0;
   const counted = [...partsEaten(text, quantities), ...portionsOfIt(text, quantities)];
   for (const mark of [...text.marks.all('scope'), ...counted].sort((a, b) => a.from - b.from)) {
     if (mark.from < free || !isSaid(text, mark, ends)) continue;
@@ -47,7 +56,11 @@ export function mentionsOf(text: Text, quantities: readonly Quantity[]): Mention
     while ((things[counting]?.begin ?? Infinity) < mark.from) counting += 1;
     const unit = things[counting - 1]?.said?.unit;
     const thing = text.marks.lastIn('thing', mark.from - 14, mark.from)?.role.as;
-    const as = unit ?? thing;
+    while ((dishes[naming]?.to ?? Infinity) <= mark.from) naming += 1;
+    const dish = dishes[naming - 1];
+    const named = dish && dish.from > mark.from - NAMED ? dish : undefined;
+    const counts = text.marks.lastIn('thing', named?.to ?? 0, mark.from);
+    const as = named && !counts ? 'piece' : (unit ?? thing);
     const scope = as === 'portion' || as === 'slice' ? as : 'each';
     found.push({ mark, scope });
   }

@@ -20,7 +20,7 @@ export function giveScopes(
   dishes: readonly DishMention[],
 ): void {
   const scoped = quantities.filter(({ killed, said }) => killed === null && said !== null);
-  const mentions = mentionsOf(text, quantities);
+  const mentions = mentionsOf(text, quantities, dishes);
   const fixed = new Map<Quantity, Mention>();
   const events = [
     ...scoped.map((quantity) => ({ at: quantity.begin, quantity })),
@@ -31,18 +31,26 @@ export function giveScopes(
   let held = null as Mention | null;
   let row: Quantity[] = [];
   let last = 0;
+  let title: string | null = null;
   for (const event of events) {
     if ('blank' in event) {
       if (held?.scope !== 'portion') held = null;
     } else if ('dish' in event) {
+      // What follows another dish's name says nothing of the numbers before it.
+      if (event.dish.title !== title) row = [];
+      ({ title } = event.dish);
       held = held?.scope === 'compared' || event.dish.title !== null ? null : held;
     } else if ('mention' in event) {
       const { mention } = event;
+      if (mention.scope === 'dish' && mention.mark.role.link === 'ahead') {
+        if (held?.scope === 'compared') held = null;
+        continue;
+      }
       last = mention.mark.to;
       if (isBehind(text, mention.mark, row.at(-1), quantities)) {
         const back = [...row].reverse();
         for (const quantity of back) {
-          if (!takes(mention, quantity, fixed.get(quantity), quantity === back[0])) break;
+          if (!takes(text, mention, quantity, fixed.get(quantity), quantity === back[0])) break;
           fixed.set(quantity, mention);
         }
         row = [];
@@ -82,12 +90,15 @@ function stepOf({ tokens }: Text, { mark, scope }: Mention): ReadingStep {
 
 /** Whether a part behind a row holds for one of its numbers; the last one stands right before it. */
 function takes(
+  text: Text,
   { scope, mark }: Mention,
   quantity: Quantity,
   known: Mention | undefined,
   last: boolean,
 ): boolean {
-  if (known?.scope === 'compared' && scope === 'per100g') return false;
+  // 'the coffee shop one is 420 a slice' stays that of another thing.
+  const itsOwn = known?.scope === 'compared' && followedByCopula(text, known.mark.to);
+  if (known?.scope === 'compared' && (scope === 'per100g' || itsOwn)) return false;
   if (
     scope === 'whole' &&
     mark.role.link === 'behind' &&
@@ -126,7 +137,15 @@ function settle(text: Text, quantity: Quantity, mention: Mention | undefined): v
     return;
   const { food, scope: _, ...rest } = said;
   const foodKept = food === undefined || said.scope === 'ingredient' ? {} : { food };
-  const half = quantity.fraction && text.marks.at('times', quantity.from)?.role.of === 'that';
+  const { partOf } = quantity;
+  if (partOf !== undefined) quantity.fraction = true;
+  const half =
+    partOf === 1 / 2 ||
+    (quantity.fraction && text.marks.at('times', quantity.from)?.role.of === 'that');
+  if (partOf !== undefined && partOf !== 1 / 2 && said.kind === 'nutrient') {
+    quantity.said = { ...said, scope: 'unknown' };
+    return;
+  }
   if (mention && half && mention.scope !== 'half' && mention.mark.from < quantity.begin) {
     quantity.said = { ...rest, ...foodKept, scope: mention.scope === 'whole' ? 'half' : 'unknown' };
     return;

@@ -52,7 +52,10 @@ function onlyCurrency(
   marks: Marks,
   { currencies }: Language,
 ): string | undefined {
-  const named = marks.all('unit').flatMap(({ role }) => (role.of === 'money' ? [role.unit] : []));
+  // Cents are of more than one money.
+  const named = marks
+    .all('unit')
+    .flatMap(({ role }) => (role.of === 'money' && role.factor >= 1 ? [role.unit] : []));
   const signs = tokens.flatMap(({ text }) => currencies.get(text) ?? []);
   const all = new Set([...named, ...signs]);
   return all.size === 1 ? [...all][0] : undefined;

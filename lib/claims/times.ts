@@ -1,6 +1,13 @@
-import { markBefore, markBehind } from './context';
+import { lastBefore, markBefore, markBehind } from './context';
 import type { Quantity, Said } from './quantity';
 import { only, type Text } from './text';
+
+/** Minutes below which a time without an action is a turn of speech: 'two seconds'. */
+const BRIEF = 1 / 6;
+/** Tokens behind what a person did themselves: 'I ran ten k this morning in fifty minutes'. */
+const SELF = 8;
+/** Most minutes that a number without a unit says by where it cooks, and tokens back to the minutes said before. */
+const PLACED = 90;
 
 const LINKS = ['filler', 'hedge', 'copula', 'small', 'lead'] as const;
 
@@ -23,6 +30,15 @@ export function timeOf(text: Text, quantity: Quantity, before: Quantity | undefi
     quantity.high *= 2;
     quantity.end = behind.to;
     return { kind: 'minutes', unit: 'min' };
+  }
+  if (behind?.role.as === 'before' && led?.role.as !== 'action') {
+    quantity.killed = 'not of an action on the dish';
+    return null;
+  }
+  const brief = quantity.high < BRIEF && led === undefined;
+  if (brief || lastBefore(text, quantity.begin, 'self', SELF)) {
+    quantity.killed = 'not of an action on the dish';
+    return null;
   }
   const none = led?.role.as === 'none' && only(text, led.to, quantity.begin, ['filler', 'hedge']);
   if (none || (behind?.role.as === 'none' && behind.from === quantity.end)) {
@@ -59,6 +75,16 @@ function isTitle({ context, tokens, language }: Text, { end }: Quantity, action:
   return title.some((named) => language.singular(named) === word);
 }
 
+/** 'for fifty minutes and then leave it in the tin for ten': an action some words before 'for'. */
+function isLeft(text: Text, quantity: Quantity): boolean {
+  const action = lastBefore(text, quantity.begin, 'time', 8);
+  return (
+    action?.role.as === 'action' &&
+    text.marks.before('serveTitle', quantity.begin) !== undefined &&
+    endsPlainly(text, quantity.end)
+  );
+}
+
 /** Whether nothing that is counted follows. */
 const endsPlainly = ({ tokens, marks, food }: Text, end: number) =>
   food(end) === null &&
@@ -87,5 +113,10 @@ function bareTime(text: Text, quantity: Quantity, before: Quantity | undefined):
   const again =
     text.marks.before('back', quantity.begin) !== undefined || (led && quantity.noun === null);
   const more = gap <= 14 && again && endsPlainly(text, quantity.end);
-  return ofThem || more ? { kind: 'minutes', unit: 'min' } : null;
+  const placed =
+    gap <= 14 &&
+    quantity.high <= PLACED &&
+    text.marks.at('timeBehind', quantity.end)?.role.as === 'place';
+  const left = gap <= 14 && quantity.high <= PLACED && isLeft(text, quantity);
+  return ofThem || more || placed || left ? { kind: 'minutes', unit: 'min' } : null;
 }

@@ -1,7 +1,8 @@
-import { shareOf, timesOf, type Topic } from './multiples';
+import { lessBy, shareOf, timesOf, type Topic } from './multiples';
+import type { DishMention } from './dishes';
 import type { Noun, Quantity } from './quantity';
 import { atOrBehind } from './at-or-behind';
-import { ofIngredient } from './nutrient-statements';
+import { ofIngredient } from './of-ingredient';
 import { only, type Text } from './text';
 
 /** Tokens in which a number without noun and unit may still count what was counted last. */
@@ -30,11 +31,15 @@ export function followTopics(
   text: Text,
   quantities: readonly Quantity[],
   free: readonly Noun[],
+  dishes: readonly DishMention[],
 ): Quantity[] {
   const times = text.marks.all('times');
+  const named = tokensOf(dishes);
+  const dishEnds = new Set(dishes.map(({ to }) => to));
+  let before: Quantity | undefined;
   const events = [
     ...quantities.map((quantity) => ({ at: quantity.begin, quantity })),
-    ...free.map((noun) => ({ at: noun.from, noun })),
+    ...free.filter(({ from }) => !named.has(from)).map((noun) => ({ at: noun.from, noun })),
     ...times.map((mark) => ({ at: mark.from, mark })),
   ].sort((a, b) => a.at - b.at);
   const made: Quantity[] = [];
@@ -56,26 +61,34 @@ export function followTopics(
     if ('mark' in event) {
       const { mark } = event;
       skipTo = mark.to;
-      if (mark.role.of === 'noun') {
-        const share = shareOf(text, mark.from, mark.to, mark.role.factor);
+      const { factor, of } = mark.role;
+      if (of === 'less' || of === 'more') {
+        const share = lessBy(text, mark.from, mark.to, factor, of);
+        if (share) made.push(share);
+        continue;
+      }
+      if (of === 'noun') {
+        const share = shareOf(text, mark.from, mark.to, factor, before);
         if (share) made.push(share);
         else multiple = mark.from;
         continue;
       }
       if (near(row, mark.from, REACH)) {
         const made2 = row.flatMap((topic) =>
-          timesOf(text, topic, mark.from, mark.to, mark.role.factor, row.length > 1),
+          timesOf(text, topic, mark.from, mark.to, factor, row.length > 1),
         );
         const next = atOrBehind(quantities, mark.to);
         const said =
           next &&
           next.begin - mark.to <= 3 &&
           only(text, mark.to, next.begin, ['so', 'copula', 'joiner', 'which', 'hedge']);
-        if (!said) made.push(...made2);
+        if (said && factor < 1) next.partOf = factor;
+        if (!said && !isOfFood(text, mark.to)) made.push(...made2);
       }
       continue;
     }
     const { quantity } = event;
+    before = quantity;
     const asked = quantity.killed === 'asked' || quantity.killed === 'aim';
     const own = quantity.said ? topicOf(quantity) : null;
     const topic = own && asked ? { ...own, low: null, high: null } : own;
@@ -93,10 +106,11 @@ export function followTopics(
     if (quantity.killed !== null || quantity.said !== null) continue;
     if (!near(row, quantity.begin, REACH)) continue;
     const inRow: boolean =
-      lastBare !== null && only(text, lastBare.end, quantity.begin, ['joiner', 'hedge', 'filler']);
+      lastBare !== null &&
+      only(text, lastBare.end, quantity.begin, ['joiner', 'hedge', 'filler', 'scope']);
     if (!inRow) place = 0;
     const fills = !inRow && row.length > 1 && rowFrom(text, quantity, quantities) === row.length;
-    if (!mayFollow(text, quantity, row, inRow, fills)) continue;
+    if (!mayFollow(text, quantity, row, inRow, fills, dishEnds)) continue;
     const chosen = choose(
       quantity,
       row,
@@ -117,6 +131,19 @@ export function followTopics(
     lastBare = quantity;
   }
   return made;
+}
+
+/** Tokens of the names of dishes: the 'protein' of protein flapjacks counts nothing. */
+function tokensOf(dishes: readonly DishMention[]): Set<number> {
+  const found = new Set<number>();
+  for (const { from, to } of dishes) for (let at = from; at < to; at += 1) found.add(at);
+  return found;
+}
+
+/** 'a third of that is the yoghurt': what one food has of it. */
+function isOfFood(text: Text, at: number): boolean {
+  const copula = text.marks.at('copula', at);
+  return copula !== undefined && (text.food(copula.to) ?? text.food(copula.to + 1)) !== null;
 }
 
 const near = (row: readonly Topic[], at: number, reach: number) => {
@@ -169,6 +196,7 @@ function mayFollow(
   row: readonly Topic[],
   inRow: boolean,
   fillsRow: boolean,
+  dishEnds: ReadonlySet<number>,
 ): boolean {
   const { marks } = text;
   const { begin, end, unit } = quantity;
@@ -190,6 +218,9 @@ function mayFollow(
   for (const category of ['copula', 'so', 'which', 'correct', 'scope', 'adds', 'alone'] as const) {
     if (marks.before(category, begin)) return true;
   }
+  // 'and the stew at four thirty two'
+  const lead = marks.before('lead', begin);
+  if (lead && text.context.dishes !== undefined && dishEnds.has(lead.from)) return true;
   // 'calories for the day so far eleven fifty'
   const last = row.at(-1);
   return (
@@ -240,7 +271,7 @@ function nextInRow(text: Text, quantity: Quantity, all: readonly Quantity[]): bo
     next !== undefined &&
     next.unit === null &&
     next.noun === null &&
-    only(text, quantity.end, next.begin, ['joiner', 'hedge', 'filler'])
+    only(text, quantity.end, next.begin, ['joiner', 'hedge', 'filler', 'scope'])
   );
 }
 

@@ -2,6 +2,8 @@ import { lastBefore, markBefore, sentenceEnd, sentenceStart } from './context';
 import type { Quantity } from './quantity';
 import { only, type Text } from './text';
 
+/** Tokens in which another day that was named holds on. */
+const OTHER_DAY = 9;
 /** Tokens behind 'I said …' in which what was said is looked for again. */
 const HEARD_AGAIN = 40;
 
@@ -42,6 +44,10 @@ function trapOf(
 ): string | null {
   const bare = quantity.unit === null && quantity.noun === null;
   if (isOpen(text, quantity)) return 'left open';
+  const shared =
+    text.marks.at('serveBehind', quantity.to) !== undefined &&
+    text.marks.before('serve', quantity.begin)?.role.as === 'portion';
+  if (shared) return null;
   if (text.marks.at('trapBehind', quantity.to) && (bare || quantity.unit?.of === 'share'))
     return 'of something else';
   if (text.marks.at('trapBehind', quantity.end) && quantity.unit?.of === 'degree')
@@ -54,10 +60,23 @@ function trapOf(
   if (isYear(text, quantity, bare)) return 'year';
   if (markBefore(text, quantity, 'change', 1)) return 'a change';
   if (isAim(text, quantity)) return 'aim';
+  if (isOfOtherDay(text, quantity)) return 'of another day';
   if (isAsked(text, quantity)) return 'asked';
   if (isDenied(text, quantity)) return 'denied';
   if (isHeard(text, quantity, all, index)) return 'said before';
   return null;
+}
+
+/** 'last week's curry was seven hundred', 'if you made it with cream it's 500': not this dish as it is. */
+function isOfOtherDay(text: Text, quantity: Quantity): boolean {
+  const { marks } = text;
+  const counts =
+    quantity.noun !== null || quantity.unit?.of === 'energy' || quantity.unit?.of === 'money';
+  const mark = counts && lastBefore(text, quantity.begin, 'otherDay', OTHER_DAY);
+  if (!mark) return false;
+  const now =
+    marks.firstIn('so', mark.to, quantity.begin) ?? marks.firstIn('now', mark.to, quantity.begin);
+  return now === undefined;
 }
 
 /** 'seven hundred and something'. */

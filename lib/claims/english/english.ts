@@ -9,7 +9,7 @@ import { LETTERS, NUTRIENT_NOUNS } from './nutrients';
 import { NUMBERS } from './numbers';
 import { SCOPES, THINGS } from './scopes';
 import { SMALL_WORDS } from './small-words';
-import { CORRECTIONS, TIMES, TRAPS } from './traps';
+import { CORRECTIONS, OTHER_DAYS, TIMES, TRAPS } from './traps';
 import { CURRENCIES, UNITS } from './units';
 
 /** Roles of phrases, all that a phrase has. */
@@ -34,6 +34,7 @@ export const ENGLISH: Language = {
     TIMES,
     KINDS,
     TRAPS,
+    OTHER_DAYS,
     CORRECTIONS,
     SMALL_WORDS,
   ),

@@ -34,7 +34,7 @@ const HEADS = set(`
   cube granule leaf stem zest rind yolk white latte cappuccino mocha cocoa kefir cheesecake cookie cake muffin croissant donut doughnut ale
   lager gin rum prosecco champagne sherry port mirin sake bouillon concentrate nugget floret nib sambal harissa furikake dukkah
   gochujang aioli remoulade vinaigrette ranch creamer tapenade chimichurri raita streusel fries wedge bap pumpernickel rye
-  ciabatta flatbread cracker oatcake ricecake crispbread sundae gelato marzipan praline nougat toffee fudge
+  spud kumara rajma roti chapati paratha poppadom papad poha idli dosa sambar rasam chana chole bhindi okra methi jaggery jeera masala atta rava sooji curd tamarind snag rasher black-pudding barley tinned-tomato passata crumpet scone porridge weetabix granola sprinkles courgetti rocket broccolini bok-choy pak-choi edamame silverbeet pumpkin gochugaru doubanjiang ciabatta flatbread cracker oatcake ricecake crispbread sundae gelato marzipan praline nougat toffee fudge
 `);
 
 const MODIFIER_WORDS = set(`
@@ -58,7 +58,7 @@ const MODIFIER_WORDS = set(`
 
 /** How good or how it is done, said of a food before its name. */
 const SAID_OF = set(
-  'good nice lovely homemade home-made proper own favourite favorite crunchy creamy store bought leftover little big some those these that this my your more extra cheap tinned canned frozen jarred thick crusty buttered warm cold hot bought quality best quick simple simple the a an of handful bit lot couple few spoonful drizzle splash pinch dollop sprinkle glug knob side glass cup slice piece pile heap load scoop shaving shavings dusting dash',
+  'good nice lovely homemade home-made proper own favourite favorite crunchy creamy store bought leftover little big some those these that this my your more extra cheap firm soft silken heaped heaping scant level generous rounded packed dessert large medium small lean tinned canned frozen jarred thick crusty buttered warm cold hot bought quality best quick simple simple the a an of handful bit lot couple few spoonful drizzle splash pinch dollop sprinkle glug knob side glass cup slice piece pile heap load scoop shaving shavings dusting dash',
 );
 
 export const FOODS: FoodWords = {

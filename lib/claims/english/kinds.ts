@@ -4,15 +4,15 @@ import { all } from './words';
 /** Words of ovens, thermometers, clocks and tables: what a number without a nutrient is about. */
 export const KINDS: [string, Role][] = [
   ...all<Role>(
-    "ready in, ready within, on the table in, done in, finished in, on the table within, start to finish in, dinner in, lunch in, breakfast in, done within, on your plate in, on a plate in, ready to eat in, from fridge to table in, plated in, eating in, you're eating in, table in, you're done in, you are done in, comes together in, came together in",
+    "ready in, ready within, on the table in, done in, finished in, on the table within, start to finish in, dinner in, lunch in, breakfast in, done within, on your plate in, on a plate in, ready to eat in, from fridge to table in, plated in, eating in, you're eating in, eaten in, fed in, sorted in, on plates in, fridge to table in, start to plate in, dinner's ready in, tea's ready in, tea on the table in, sat down eating in, served in, bowl to mouth in, table in, you're done in, you are done in, comes together in, came together in",
     { cat: 'time', as: 'soon' },
   ),
   ...all<Role>(
-    "oven, oven's, ovens, preheat, preheated, preheat to, preheating, pre heat, air fryer, air fry, airfryer, grill, broiler, roast, roasted, bake, baked, bakes, baking, roasting, heat the oven, turn it down, turn it up, turn the oven down, turn the oven up, turn it back up, knock it down, crank it, crank it up, drop it to, drop it down, bump it up, bump it, oven down, oven up, oven to, my oven",
+    "oven, oven's, ovens, preheat, preheated, preheat to, preheating, pre heat, air fryer, air fry, airfryer, grill, broiler, roast, roasted, bake, baked, bakes, baking, roasting, heat the oven, turn it down, turn it up, turn the oven down, turn the oven up, turn it back up, knock it down, take it up to, turn it up to, turn it down to, crank it up to, whack it up to, whack it up, whack it to, knock it back to, knock it down to, drop it to, drop it down to, bump it up to, turn the heat up to, turn it to, set it to, set it at, under the grill, low oven, hot oven, moderate oven, slow oven, oven at, into the oven, in the oven, crank it, crank it up, drop it to, drop it down, bump it up, bump it, oven down, oven up, oven to, my oven",
     { cat: 'place', place: 'oven' },
   ),
   ...all<Role>(
-    'inside, middle, center, centre, thermometer, thickest, thickest part, probe, internal, internally, core, internal temp, internal temperature, done at, cooked at, cook it to, cook to, cooked to, cook them to, pull it at, pull them at, pull it off at, pull at, core temperature, inside temp, take it to, bring it to, safe at, temps at, temped at, temp, probes at, reads, it hits, reaches',
+    "inside, middle, center, centre, thermometer, thickest, thickest part, probe, internal, internally, core, internal temp, internal temperature, done at, cooked at, cook it to, cook to, cooked to, cook them to, pull it at, pull them at, pull it off at, pull at, core temperature, inside temp, take it to, bring it to, safe at, temps at, temped at, temp, probes at, reads, it hits, reaches, reading, mine's reading, showing, pull em at, pull em off at, pull em, pull it, pull it out at, take it out at, take them out at, out at, done when it hits, done when it's, until it hits, until it reaches, until it reads, till it hits, carryover, carries to, safe temp",
     { cat: 'place', place: 'inside' },
   ),
   ...all<Role>(
@@ -27,33 +27,44 @@ export const KINDS: [string, Role][] = [
     { cat: 'time', as: 'ready' },
   ),
   ...all<Role>(
-    "start to finish, dinner, lunch, breakfast, supper, meal, flat, all in, in total, total, from start to finish, dish, recipe, weeknight dinner, to the table, door to table, from scratch, door to door, all told, beginning to end, soup, bowl, tray bake, traybake, dinners, lunches, meals, dessert, snack, to make, from fridge to table, end to end, altogether, and it is on the table, and dinner is on the table, you've got dinner, you have dinner, dinner is ready, dinner is done, dinner's ready, dinner's done, and done, and it's ready, it's on the table, and you're done, and you are done, and you're eating, from the fridge door, including",
+    "start to finish, dinner, lunch, breakfast, job done, from start to end, end to end, soup to nuts, all up, tea, midweek dinner, midweek meal, weeknight meal, and you're eating it, and you're sat down, and it's done, and it's on the table, and it's on your plate, and tea's ready, and you're fed, from fridge to plate, fridge to table, fridge to plate, all told, supper, meal, flat, all in, in total, total, from start to finish, dish, recipe, weeknight dinner, to the table, door to table, from scratch, door to door, all told, beginning to end, soup, bowl, tray bake, traybake, dinners, lunches, meals, dessert, snack, to make, from fridge to table, end to end, altogether, and it is on the table, and dinner is on the table, you've got dinner, you have dinner, dinner is ready, dinner is done, dinner's ready, dinner's done, and done, and it's ready, it's on the table, and you're done, and you are done, and you're eating, from the fridge door, including",
     { cat: 'timeBehind', as: 'ready' },
   ),
   ...all<Role>(
-    'every, after, for the last, for the first, the last, the first, in the last, within, back in, see you in, keeps for, keeps, lasts, last for, lasts for, another take of, wait, battery, a break of, break for, video is, timer at, at minute, until minute, give me, once every, for the final, the final, skip the, skip to, halfway at, by minute, about every, after about, roughly every, after around, walked, ran, run, freeze for, frozen for, keep for, good for, spent, edit took, edited for, talked for, waited, sleep, slept, reheat for',
+    "every, after, for the last, for the first, the last, the first, in the last, within, back in, see you in, keeps for, keeps, lasts, last for, lasts for, another take of, wait, battery, two seconds, give me a, give us, takes mine, be back in, hold on for, on hold for, queued for, drove for, drive for, on the bus for, chatting for, rambling for, talking for, filming for, stand for a, stay good for, will keep for, they'll keep for, it'll keep for, keeps well for, a break of, break for, video is, timer at, at minute, until minute, give me, once every, for the final, the final, skip the, skip to, halfway at, by minute, about every, after about, roughly every, after around, walked, ran, run, freeze for, frozen for, keep for, good for, spent, edit took, edited for, talked for, waited, sleep, slept, reheat for",
     { cat: 'time', as: 'none' },
   ),
   ...all<Role>(
-    "i'll be back, i will be back, ago, break, in the fridge they keep, video, videos, left on, in i, in you, in the video, later, of footage, old, late, early, away, of your life, of my life, drive, walk, run, long video, of talking, off camera, of prep footage, to film, to edit, to shoot, to set up, to upload, to drive, to get here, to clean up, before we, before i, quicker, faster, slower, less than, more than, clip, per week, a week, of editing, b roll, in flip, in turn, of audio, intervals, shorter, longer, sooner, and flip, to go, of sleep, till, into, from now, earlier, before dinner, before you, before serving, before eating, workout, warm up",
+    "i'll be back, i will be back, ago, break, in the fridge they keep, video, videos, left on, in i, in you, in the video, later, of footage, old, late, early, away, of your life, of my life, drive, walk, run, long video, of talking, off camera, of prep footage, to film, to edit, to shoot, to set up, to upload, to drive, to get here, to clean up, quicker, faster, slower, less than, more than, clip, per week, a week, of editing, b roll, in flip, in turn, of audio, intervals, shorter, longer, sooner, and flip, to go, of sleep, till, into, from now, earlier, workout, warm up, to heat up, to preheat, to warm up, to come up to temperature, to come up to temp, to come to temperature, to get hot, to get going, to peel, on the phone, to the shop, to the shops, on the bus, in traffic, on the train, round trip, of chat, of rambling, of waffle, of my time, of waiting, of sunlight, into the video, into filming, behind schedule, gym, to wash up, of washing up, to clean, to park",
     { cat: 'timeBehind', as: 'none' },
+  ),
+  ...all<Role>(
+    'before dinner, before you, before serving, before eating, before we, before i, before it, before slicing, before cutting',
+    { cat: 'timeBehind', as: 'before' },
+  ),
+  ...all<Role>(
+    'in the oven, on the hob, in the pan, under the grill, in the air fryer, in the airfryer, in the fryer, in the fridge, in the freezer, on the stove, on the heat, in the pot, under the broiler, on the barbecue, on the grill, in the slow cooker, in the microwave, on low, on high',
+    { cat: 'timeBehind', as: 'place' },
   ),
   ...all<Role>(
     'a side, per side, each side, on each side, a side on, on both sides, either side, both sides, a side for, on either side, / side',
     { cat: 'timeBehind', as: 'side' },
   ),
   ...all<Role>(
-    'prep, cook, cooks, rest, simmer, chill, marinate, fry, boil, sear, lid off, lid on, soak, prove, proof, rise, cool, prep time, cook time, resting time, let it sit, sit, steam, saute, sauté, poach, toast, bakes, uncovered, covered, hands on, hands on time, active time, chop, cooking time, baking time, chilling time, stir, whisk, knead, mix, drain, brown, reduce, infuse, bubble, low simmer, rest it, resting, simmering, set, freeze, thaw, microwave, blitz, blend',
+    'prep, cook, cooks, rest, simmer, chill, marinate, fry, boil, sear, lid off, lid on, soak, prove, proof, rise, cool, prep time, cook time, resting time, let it sit, sit, steam, saute, sauté, poach, toast, bakes, uncovered, covered, hands on, hands on time, active time, chop, cooking time, baking time, chilling time, stir, whisk, knead, mix, drain, brown, reduce, infuse, bubble, low simmer, rest it, resting, simmering, let it rest, let them rest, let it cool, leave it, leave them, leave it in the tin, leave it in the tin for, leave it in the pan for, leave it to rest for, only want, only need, only wants, only needs, blanch, grill it, fry it, fry them, cook it, cook them, bake it, boil it, simmer it, steam it, cool it, chill it, roast it, rest them, prove it, in it goes for, in for, in they go for, pop it in for, bung it in for, sling it in for, back in for, on the hob for, in the oven for, under the grill for, sizzle, sweat, temper, bloom, marinade, par boil, parboil, pressure cook, slow cook, stew, braise, char, crisp, set, freeze, thaw, microwave, blitz, blend',
     { cat: 'time', as: 'action' },
   ),
 
   ...all<Role>(
-    'serves, feeds, servings :, portions :, serves :, servings, ( for, feeds a family of, a family of, family of, enough for a family of, recipe ( for, feed, enough for, serve, serves about, dinner for, dinners for, lunch for, breakfast for, meal for, recipe for, fed, feeding, divides into, split between, shared between, split among, splits between',
+    "serves, feeds, servings :, portions :, serves :, servings, ( for, feeds a family of, a family of, family of, enough for a family of, recipe ( for, feed, enough for, serve, serves about, serves up to, feeds about, feeds up to, feeds a good, serves a good, does for, enough to feed, feeding, that'll feed, that'll serve, will feed, will serve, split it in, split it, split this, split that, split in, split, divided, divided by, divided between, divided among, divided in, divide by, divide that by, divide it by, divide it between, shared among, shared by, shared out between, share between, goes round, dinner for, dinners for, tea for, supper for, lunch for, breakfast for, meal for, recipe for, fed, feeding, divides into, split between, shared between, split among, splits between",
     { cat: 'serve', as: 'portion' },
   ),
-  ...all<Role>('fed, served', { cat: 'serveBehind', as: 'portion' }),
+  ...all<Role>('fed, served, ways, hungry people, hungry adults, hungry kids, fed easily', {
+    cat: 'serveBehind',
+    as: 'portion',
+  }),
   ...all<Role>(
-    'gives, gives you, gives me, we get, you get, i get, i got, get, got, we got, getting, we are getting, that makes, out come, comes out as',
+    "gives, gives you, gives me, we get, you get, i get, i got, get, got, we got, getting, we are getting, that makes, gets me, gets you, gets us, there's, there is, there are, you'll get, i'll get, out come, comes out as",
     { cat: 'serve', as: 'any' },
   ),
   ...all<Role>('makes, make, made, yields, yield, makes about, made about', {
@@ -61,7 +72,7 @@ export const KINDS: [string, Role][] = [
     as: 'piece',
   }),
   ...all<Role>(
-    'cut into, cut in, cuts into, cuts in, slice into, sliced into, cut it into, cut this into, slices into, cut that into, slice it into, slice this into, cut them into, cut in to',
+    'cut into, cut in, cuts into, cuts in, slice into, sliced into, cut it into, cut this into, slices into, cut that into, slice it into, slice this into, cut them into, cut in to, i cut it into, i cut this into, cut the lot into, portion it out into, score it into, slice that into, cut up into, cut it in to, cut it in, cut this in',
     { cat: 'serve', as: 'slice' },
   ),
   ...all<Role>(
@@ -90,7 +101,7 @@ export const KINDS: [string, Role][] = [
     { cat: 'allOfIt' },
   ),
   ...all<Role>(
-    'cost, costs, cost me, costs me, came to, comes to, paid, pay, spent, priced at, for under, price, cost us, costing, works out at, works out to, rang up at, rings up at, total cost, budget, was only, were only',
+    'cost, costs, cost me, costs me, came to, comes to, paid, pay, spent, priced at, for under, price, cost us, costing, works out at, works out to, rang up at, rings up at, is costing me, costing me, is costing, costs you, cost you, set me back, sets you back, sets me back, set you back, stands me, stood me, ran me, runs me, runs you, cost us about, paying, i paid, we paid, total cost, budget, was only, were only',
     { cat: 'cost' },
   ),
   ...all<Role>(
@@ -98,11 +109,11 @@ export const KINDS: [string, Role][] = [
     { cat: 'back' },
   ),
   ...all<Role>(
-    'alone, on its own, by itself, by themselves, on their own, all by itself, just the',
+    'alone, on its own, on its tod, on their tod, on its lonesome, by itself, by themselves, on their own, all by itself, just the',
     { cat: 'alone' },
   ),
   ...all<Role>(
-    'adds, adds another, adds about, add another, brings, brings another, gives another, that adds, contributes, is another, on top of that is, puts on another, chips in, throws in, accounts for',
+    'adds, adds another, gives, gives you, gives it, gives us, bring, bring another, has another, have another, gets you, provides, provide, give you, give another, add up to, puts in, kicks in, chuck in another, adds about, add another, brings, brings another, gives another, that adds, contributes, is another, on top of that is, puts on another, chips in, throws in, accounts for',
     { cat: 'adds' },
   ),
 ];

@@ -31,5 +31,6 @@ export const NUMBERS: NumberWords = {
     ['too', 2],
     ['to', 2],
   ]),
-  open: set('something odd ish-something'),
+  pointers: set('the this that which every another other old new bought shop'),
+  open: set('something ish-something'),
 };

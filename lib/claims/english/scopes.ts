@@ -4,7 +4,7 @@ import { all, framed, phrasesOf } from './words';
 
 /** What a dish lies in, or all of it; and kinds of dishes, which are the dish itself unless 'whole' is said. */
 const VESSELS = phrasesOf(
-  'tray, pan, pot, batch, thing, recipe, dish, skillet, sheet pan, tin, sheet, lot, wok, baking dish, casserole dish',
+  'tray, pan, pot, batch, thing, recipe, dish, skillet, sheet pan, tin, sheet, lot, wok, baking dish, casserole dish, kadai, karahi, slow cooker, crockpot, crock pot, instant pot, dutch oven, roasting tin, tray bake, slab, big dish, big pot, big tray, big pan, big batch, vat, cauldron, handi, tava',
 );
 const WHOLE = [
   ...VESSELS,
@@ -13,7 +13,7 @@ const WHOLE = [
   ),
 ];
 const PORTION = phrasesOf(
-  'portion, serving, serve, plate, bowl, jar, helping, person, head, plateful, bowlful, box, container, mug, glass, meal, lunchbox',
+  'portion, serving, serve, katori, thali, tiffin, ladleful, lunch box, plate, bowl, jar, helping, person, head, plateful, bowlful, box, container, mug, glass, meal, lunchbox',
 );
 const SLICE = phrasesOf('slice, square, wedge');
 const EACH = phrasesOf(
@@ -74,7 +74,19 @@ const BOUGHT =
 const COMPARED = framed(
   'a {} portion, a {} bowl, a {} serving, the {} one, the {} version, {} version, the {} stuff, a {} one, the {} recipe, {} recipe, the {} kind, {} one, the {} ones, a {} version, the {} thing, {} ones, {} versions',
   phrasesOf(
-    'takeaway, takeout, take out, store bought, shop bought, bakery, restaurant, original, classic, regular, normal, usual, old, traditional, boxed, frozen, cafe, packaged, full fat, coffee shop, drive through, my old, supermarket, store, shop, standard, deli, pub, chain, ready made, bought, high street, fast food, full sugar, canteen, petrol station, gas station, delivery, cream, real, diner, food court, freezer, vending machine, ordinary',
+    'takeaway, takeout, take out, store bought, shop bought, bakery, restaurant, original, classic, regular, normal, usual, old, traditional, boxed, frozen, cafe, packaged, full fat, coffee shop, drive through, my old, supermarket, store, shop, standard, deli, pub, chain, ready made, bought, high street, fast food, full sugar, canteen, petrol station, gas station, delivery, cream, real, diner, food court, freezer, vending machine, ordinary, ready meal, chippy, chip shop, chipper, jarred, tinned, hotel, airport, carvery, corner shop, garage, local, typical, average, leading, branded, big brand, food truck, street, chain, beef, dairy, fancy, posh, meal kit, meal deal, service station, servo, dhaba, mall, outside',
+  ),
+);
+
+/** Dishes that someone else made: 'a shop flapjack', 'the takeaway curry'. */
+const BOUGHT_DISHES = phrasesOf(
+  'flapjack, bar, curry, pizza, burger, loaf, muffin, slice, sandwich, salad, wrap, burrito, cake, bread, cookie, brownie, pie, stew, soup, lasagne, lasagna, shake, latte, pancake, pancakes, muffins, cookies, brownies, bars, burgers, wraps, meal, dal, dahl, korma, noodles, ramen, chili, chilli, katsu, granola, bagel, bagels, doughnut, donut',
+).flatMap((dish) =>
+  framed(
+    `a {} ${dish}, the {} ${dish}, your {} ${dish}, {} ${dish}`,
+    phrasesOf(
+      'takeaway, takeout, store bought, shop bought, bought, shop, bakery, restaurant, coffee shop, cafe, supermarket, typical, regular, normal, standard, ready made, deli, fast food, gas station, petrol station, average, usual, chip shop, high street, service station, canteen, classic, traditional',
+    ),
   ),
 );
 
@@ -84,7 +96,7 @@ export const SCOPES: [string, Role][] = [
   ...scope(phrasesOf('serving size, portion size'), 'portion', 'free'),
   ...scope(
     phrasesOf(
-      '¼, ⅓, ¾, ⅔, 1/4, 1/3, a quarter, a third, one third, one quarter, a sixth, two thirds, three quarters',
+      '¼, ⅓, ¾, ⅔, 1/4, 1/3, a quarter, a third, one third, one quarter, a sixth, a fifth, an eighth, a tenth, two thirds, three quarters',
     ),
     'unknown',
     'subject',
@@ -92,7 +104,7 @@ export const SCOPES: [string, Role][] = [
   ...scope(phrasesOf('this :, homemade :, mine :, ours :, home made :'), 'dish', 'free'),
   ...scope(
     framed(
-      'the whole {}, a whole {}, whole {}, the entire {}, entire {}, the full {}, all of the {}, the complete {}, the whole {} of it, an entire {}, full {}',
+      'the whole {}, a whole {}, whole {}, this whole {}, this entire {}, that whole {}, that entire {}, my whole {}, your whole {}, for the whole {}, the entire {}, entire {}, the full {}, all of the {}, the complete {}, the whole {} of it, an entire {}, full {}',
       WHOLE,
     ),
     'whole',
@@ -116,7 +128,7 @@ export const SCOPES: [string, Role][] = [
   ),
   ...scope(
     phrasesOf(
-      'all of it, all of this, for everything, the lot, for the lot, all told, for all of it, the whole lot, the whole shebang, the full batch',
+      'all of it, all of this, for everything, the lot, for the lot, all told, for all of it, the whole lot, the whole shebang, the full batch, the whole caboodle, the whole kit and caboodle, the whole jing bang, the full whack, the whole bally lot, the entire lot, everything in the pot, everything in the pan, everything in the tray',
     ),
     'whole',
     'free',
@@ -153,8 +165,23 @@ export const SCOPES: [string, Role][] = [
   ),
   ...scope(
     phrasesOf(
-      'two of them, two of those, two of these, three of them, three of those, three of these, four of them, both of them, 2 of them, 3 of them, for two of them, a third of it, a quarter of it, a sixth of it, an eighth of it, two thirds of it, three quarters of it',
+      'two of them, two of those, two of these, three of them, three of those, three of these, four of them, both of them, 2 of them, 3 of them, for two of them, a third of it, a quarter of it, a fifth of it, one fifth of it, a tenth of it, a third of this, a quarter of this, a fifth of this, five of them, six of them, five of these, four of these, four of those, a couple of them, a couple of these, a pair of them, a pair of these, half a portion, a sixth of it, an eighth of it, two thirds of it, three quarters of it',
     ),
+    'unknown',
+    'free',
+  ),
+  ...scope(
+    [
+      ...framed('a {} and a half, one and a half {}, 1.5 {}, 1½ {}', [
+        ...PORTION,
+        ...SLICE,
+        ...EACH,
+      ]),
+      ...framed(
+        'one and a half {}, two and a half {}',
+        [...PORTION, ...SLICE, ...EACH].map(plural),
+      ),
+    ],
     'unknown',
     'free',
   ),
@@ -189,14 +216,14 @@ export const SCOPES: [string, Role][] = [
   ),
   ...scope(
     phrasesOf(
-      "today, for the day, the day, in a day, day total, daily, all day, the whole day, per day, for the whole day, day's total, total for the day, on the day, today all in all, a day, in one day, across the day, full day, / day, full day of eating, my day, whole day, end of the day total, the entire day, this whole day, for today, of the day",
+      "today, for the day, the day, in a day, day total, daily, all day, the whole day, per day, for the whole day, day's total, total for the day, on the day, over the day, across the whole day, the full day, daily total, total for today, the day's total, that's the day, day's eating, end of day, end of the day, for the full day, for the entire day, day in total, my day's, my full day, day done, the day lands at, the day comes to, across today, today all in all, a day, in one day, across the day, full day, / day, full day of eating, my day, whole day, end of the day total, the entire day, this whole day, for today, of the day",
     ),
     'day',
     'free',
   ),
   ...scope(
     phrasesOf(
-      'so far, so far today, today so far, for the day so far, up to now, the day so far, until now, running total, thus far, as of now, up to this point, before dinner, so far for the day, day so far',
+      'so far, so far today, today so far, for the day so far, up to now, the day so far, until now, running total, thus far, as of now, up to this point, before dinner, so far for the day, day so far, at this point in the day, by this point, at this stage of the day, by this stage, by now, as it stands, to this point, with dinner still to come, with dinner to go, the running total, my running total, tally so far, up til now, up till now, up until now, up to here, to date, by lunchtime, by lunch, by mid afternoon, before my dinner, before tea, thus far today, at this stage, the tally',
     ),
     'soFar',
     'free',
@@ -205,6 +232,16 @@ export const SCOPES: [string, Role][] = [
     phrase,
     { cat: 'scope', scope: 'compared', link: 'free', against: 'itsOwn' },
   ]),
+  ...BOUGHT_DISHES.map((phrase): [string, Role] => [
+    phrase,
+    { cat: 'scope', scope: 'compared', link: 'free', against: 'itsOwn' },
+  ]),
+  ...all<Role>('i used to buy, we used to buy, i used to get, i always used to buy, used to buy', {
+    cat: 'scope',
+    scope: 'compared',
+    link: 'free',
+    against: 'itsOwn',
+  }),
   ...framed('{}, the {}', phrasesOf(BOUGHT)).map((phrase): [string, Role] => [
     phrase,
     { cat: 'scope', scope: 'compared', link: 'subject', against: 'itsOwn' },
@@ -217,6 +254,14 @@ export const SCOPES: [string, Role][] = [
       link: 'ahead',
       against: 'itsOwn',
     },
+  ),
+  // Ends what was said of another thing, and no part.
+  ...scope(
+    phrasesOf(
+      'and this is, but this is, whereas this is, and this has, but this has, this is, this has, and this comes in at, this comes in at, and this comes to, but this comes to',
+    ),
+    'dish',
+    'ahead',
   ),
   ...scope(
     phrasesOf(

@@ -1,5 +1,5 @@
 import type { Role } from '../language';
-import { all } from './words';
+import { all, framed, phrasesOf } from './words';
 
 /** What makes a number none of the dish's: things filmed with, years, people, aims, questions, what was said before. */
 export const TRAPS: [string, Role][] = [
@@ -12,7 +12,7 @@ export const TRAPS: [string, Role][] = [
     { cat: 'trapBehind' },
   ),
   ...all<Role>(
-    "don't go over, do not go over, anything under, anything over, anything below, everything under, you save, saves you, saving, save, saves, aim for, aiming for, burned, burn, burnt, burning, you should get, should get, should have, adults need, we all need, people need, you need to eat, should be getting, aim to get, aiming at, aim at, i aim for, try to stay under, trying to stay under, stay under, trying to hit, try to hit, trying to get, try to get, goal, goal is, my goal is, target, target is, targets, limit, limit is, budget of, budget is, leaves me, leaves me with, that leaves, leaving me, want to hit, wanted to hit, need to hit, i need, allowed, should eat, should be eating, maintenance, maintenance is, i shoot for, shooting for, shoot for, hoping for, trying for, hit my, under my, wish it was, wanted it under, i want, we wanted, i try for, my limit, supposed to eat, room for, i have left, still have, left with, to keep it under, keep it under, keep it below, trying to keep it under, stay below, stay within, wanted, was hoping for, hoping to hit, i'd like, i would like, need about, recommends, recommended, recommendation is, guideline is, supposed to be, up to my, to reach, planned, planning on, my cap is, cap is, ceiling is, ceiling of, cap of, allowance of, macro goal, they recommend, the aim is, the plan was, plan is",
+    "don't go over, do not go over, anything under, anything over, anything below, everything under, you save, saves you, saving, save, saves, aim for, aiming for, burned, burn, burnt, burning, you should get, should get, should have, adults need, we all need, people need, you need to eat, should be getting, aim to get, aiming at, aim at, i aim for, try to stay under, trying to stay under, stay under, trying to hit, try to hit, trying to get, try to get, try and hit, try and get, i try and, like to hit, like to get, like to stay under, like to keep it under, gunning for, want it under, wanted it over, wanted to get it under, get it under, get this under, keeping it under, get it down to, trying to get it under, get them under, i look for, looking for, happy with, going for, i go for, hope for, want to stay under, want to be under, should stay under, shouldn't go over, not going over, to stay under, budgeted, hoping to get, would love to hit, would love, need to get, got to hit, have to hit, meant to hit, meant to get, meant to have, meant to be, you're meant to, supposed to get, supposed to have, advised, the budget was, the budget is, my budget is, goal, goal is, my goal is, target, target is, targets, limit, limit is, budget of, budget is, leaves me, leaves me with, that leaves, leaving me, want to hit, wanted to hit, need to hit, i need, allowed, should eat, should be eating, maintenance, maintenance is, i shoot for, shooting for, shoot for, hoping for, trying for, hit my, under my, wish it was, wanted it under, i want, we wanted, i try for, my limit, supposed to eat, room for, i have left, still have, left with, to keep it under, keep it under, keep it below, trying to keep it under, stay below, stay within, wanted, was hoping for, hoping to hit, i'd like, i would like, need about, recommends, recommended, recommendation is, guideline is, supposed to be, up to my, to reach, planned, planning on, my cap is, cap is, ceiling is, ceiling of, cap of, allowance of, macro goal, they recommend, the aim is, the plan was, plan is",
     { cat: 'target' },
   ),
   ...all<Role>(
@@ -29,6 +29,18 @@ export const TRAPS: [string, Role][] = [
   ),
 ];
 
+/** Other days and other ways of making it, and what leads back to this dish. */
+export const OTHER_DAYS: [string, Role][] = [
+  ...all<Role>(
+    "yesterday, yesterday's, last night, last night's, last week's, last month's, last year's, the other day, the other night, last monday, last tuesday, last wednesday, last thursday, last friday, last saturday, last sunday, the week before, last episode's, last video's, tomorrow, tomorrow's, next week's, next week, next time, next episode, next video, back in the day, years ago, if you made, if i made, if you used, if i used, if you swap, if you swapped, if you went with, if i'd used, if i had used, if you add, if you added, if you do it with, if you make it with, if you made it with, had i used, with cream instead, if it was, if they were, if it were, suppose it, suppose you, imagine it, imagine if, imagine you, let us pretend, let's pretend, pretend, if you doubled, if i doubled, if you ate, on a bad day, on a good day, in theory, would've been, would have been, could have been, could've been, should've been",
+    { cat: 'otherDay' },
+  ),
+  ...all<Role>(
+    "this one, this week, today, today's, tonight, tonight's, mine, instead of that, whereas, now",
+    { cat: 'now' },
+  ),
+];
+
 /** Words that take back a number said before. */
 export const CORRECTIONS: [string, Role][] = [
   ...all<Role>(
@@ -42,6 +54,17 @@ export const CORRECTIONS: [string, Role][] = [
   ),
 ];
 
+/** Parts of one by which something is less or more: 'a third fewer calories'. */
+const LESS = [
+  [1 / 2, 'half'],
+  [1 / 3, 'a third, one third'],
+  [2 / 3, 'two thirds'],
+  [1 / 4, 'a quarter, one quarter'],
+  [3 / 4, 'three quarters'],
+  [1 / 5, 'a fifth, one fifth'],
+  [1 / 10, 'a tenth'],
+] as const;
+
 /** So many times what was said. */
 export const TIMES: [string, Role][] = [
   ...(
@@ -51,7 +74,7 @@ export const TIMES: [string, Role][] = [
       [2 / 3, 'two thirds of that, two-thirds of that'],
       [1 / 4, 'a quarter of that, quarter of that, a fourth of that, one quarter of that'],
       [3 / 4, 'three quarters of that, three fourths of that'],
-      [1 / 5, 'a fifth of that'],
+      [1 / 5, 'a fifth of that, fifth of that, one fifth of that'],
       [1 / 6, 'a sixth of that'],
       [1 / 8, 'an eighth of that'],
       [2, 'twice that, double that, two times that, double it, twice as much, 2x that'],
@@ -74,4 +97,16 @@ export const TIMES: [string, Role][] = [
       [10, 'ten times the'],
     ] as const
   ).flatMap(([factor, words]) => all<Role>(words, { cat: 'times', factor, of: 'noun' })),
+  ...LESS.flatMap(([factor, words]) => [
+    ...all<Role>(framed('{} less, {} fewer', phrasesOf(words)).join(', '), {
+      cat: 'times',
+      factor,
+      of: 'less',
+    }),
+    ...all<Role>(framed('{} more, {} extra', phrasesOf(words)).join(', '), {
+      cat: 'times',
+      factor,
+      of: 'more',
+    }),
+  ]),
 ];

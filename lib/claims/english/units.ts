@@ -1,5 +1,9 @@
 import type { Role } from '../language';
-import { all } from './words';
+import { all, framed, phrasesOf } from './words';
+
+/** Whose dollars are not those of the United States. */
+const DOLLARS =
+  'aussie, australian, canadian, new zealand, kiwi, singapore, hong kong, taiwan, jamaican, aus, can';
 
 /** Units as they are spoken and written (common practice; symbols: SI brochure, 9th edition). */
 export const UNITS: [string, Role][] = [
@@ -72,6 +76,14 @@ export const UNITS: [string, Role][] = [
   ...all<Role>('euro, euros, eur, €', { cat: 'unit', of: 'money', unit: 'EUR', factor: 1 }),
   ...all<Role>('quid, gbp, pounds sterling', { cat: 'unit', of: 'money', unit: 'GBP', factor: 1 }),
   ...all<Role>('cents, cent, ¢', { cat: 'unit', of: 'money', unit: 'USD', factor: 1 / 100 }),
+  ...all<Role>('fiver, fivers', { cat: 'unit', of: 'money', unit: 'GBP', factor: 5 }),
+  ...all<Role>('tenner, tenners', { cat: 'unit', of: 'money', unit: 'GBP', factor: 10 }),
+  // Money for which there is no name here.
+  ...all<Role>(
+    framed('{} dollar, {} dollars, {} bucks', phrasesOf(DOLLARS)).join(', ') +
+      ', aud, cad, nzd, rupee, rupees, rs, inr, ₹, yen, kronor, kroner, krona, krone, rand, pesos, francs, zloty, baht, ringgit, dirhams, dirham, naira, shekels, lira',
+    { cat: 'unit', of: 'money', unit: 'unknown', factor: 1 },
+  ),
   ...all<Role>('pence', { cat: 'unit', of: 'money', unit: 'GBP', factor: 1 / 100 }),
   ...all<Role>('°, degrees, degree, deg', { cat: 'unit', of: 'degree', unit: null }),
   ...all<Role>(
@@ -89,7 +101,9 @@ export const UNITS: [string, Role][] = [
   ),
 ];
 
-export const CURRENCIES: ReadonlyMap<string, 'USD' | 'EUR' | 'GBP'> = new Map([
+export const CURRENCIES: ReadonlyMap<string, 'USD' | 'EUR' | 'GBP' | 'unknown'> = new Map([
+  ['₹', 'unknown'],
+  ['¥', 'unknown'],
   ['$', 'USD'],
   ['€', 'EUR'],
   ['£', 'GBP'],

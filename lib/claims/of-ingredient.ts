@@ -1,0 +1,119 @@
+import { markBefore, markBehind } from './context';
+import { foodBefore, isDish } from './prices';
+import type { Quantity, Said } from './quantity';
+import { only, type Text } from './text';
+
+/** What one ingredient has: 'the turkey alone is 94', 'a tablespoon of oil, that is 120'. */
+export function ofIngredient(
+  text: Text,
+  quantity: Quantity,
+  before: readonly Quantity[],
+): Partial<Said> | null {
+  const food =
+    alone(text, quantity) ??
+    again(text, quantity, before.at(-1)) ??
+    afterAmount(text, quantity, before.at(-1)) ??
+    inBrackets(text, quantity) ??
+    withFood(text, quantity) ??
+    foodBefore(text, quantity);
+  return food === null ? null : { scope: 'ingredient', food };
+}
+
+function alone(text: Text, quantity: Quantity): string | null {
+  for (const category of ['alone', 'adds'] as const) {
+    const mark = markBefore(text, quantity, category, 4);
+    if (
+      !mark ||
+      !only(text, mark.to, quantity.begin, ['copula', 'filler', 'hedge', 'small', 'back'])
+    )
+      continue;
+    for (let at = Math.max(0, mark.from - 4); at < mark.from; at += 1) {
+      const food = text.food(at);
+      if (food?.to === mark.from) return food.name;
+    }
+    const aside = category === 'adds' ? lastFoodIn(text, mark.from - ASIDE, mark.from) : null;
+    if (aside !== null) return aside;
+    const behind = text.food(mark.to);
+    if (category === 'alone' && behind && behind.to <= quantity.begin) return behind.name;
+  }
+  return null;
+}
+
+/** Tokens of an aside between a food and its verb: 'the peanut butter, God love it, adds'. */
+const ASIDE = 7;
+
+/** The one food in a stretch of words without a number, a part or another verb; null with more or none. */
+function lastFoodIn(text: Text, from: number, to: number): string | null {
+  const found: string[] = [];
+  for (let at = Math.max(0, from); at < to;) {
+    const { marks } = text;
+    const other = marks.at('copula', at) ?? marks.at('noun', at) ?? marks.at('scope', at);
+    const food = text.food(at);
+    if (food && food.to <= to && !isDish(text, food.name)) found.push(food.name);
+    else if (other) return null;
+    at = food && food.to <= to ? food.to : at + 1;
+  }
+  return found.length === 1 ? (found[0] ?? null) : null;
+}
+
+/** The next in a row about one food, or its number once more: 'it is a hundred and twenty calories every time'. */
+function again(text: Text, quantity: Quantity, before: Quantity | undefined): string | null {
+  const said = before?.said;
+  if (!before || said?.kind !== 'nutrient' || said.scope !== 'ingredient') return null;
+  if (only(text, before.end, quantity.begin, ['joiner', 'filler', 'hedge']))
+    return said.food ?? null;
+  if (
+    said.nutrient !== quantity.noun?.nutrient ||
+    before.low !== quantity.low ||
+    quantity.begin - before.end > 8
+  )
+    return null;
+  return markBefore(text, quantity, 'copula', 0) ? (said.food ?? null) : null;
+}
+
+function afterAmount(text: Text, quantity: Quantity, before: Quantity | undefined): string | null {
+  if (before?.said?.kind !== 'amount' || before.said.food === undefined) return null;
+  if (before.said.scope !== undefined) return null;
+  const gap = [before.end, quantity.begin] as const;
+  if (quantity.begin - before.end > 6) return null;
+  const linked = text.marks.firstIn('which', ...gap) ?? text.marks.firstIn('copula', ...gap);
+  const bracket = text.tokens[quantity.begin - 1]?.text === '(';
+  const own = markBehind(text, quantity.end, 'alone', 0);
+  const free = only(text, ...gap, ['which', 'copula', 'joiner', 'filler', 'hedge', 'so']);
+  return free && (linked || bracket || own) ? before.said.food : null;
+}
+
+/** Whether a word goes on with the name of a dish: the 'jars' of oat jars. */
+function inTitle({ context, tokens, language }: Text, at: number): boolean {
+  const word = language.singular(tokens[at]?.folded ?? '');
+  const titles = [context.dish, ...(context.dishes ?? [])].join(' ').toLowerCase();
+  return (
+    word.length > 2 &&
+    titles
+      .split(/[^\p{L}]+/u)
+      .map(language.singular)
+      .includes(word)
+  );
+}
+
+function inBrackets(text: Text, { begin }: Quantity): string | null {
+  if (text.context.form === 'title') return null;
+  if (text.tokens[begin - 1]?.text !== '(') return null;
+  for (let at = Math.max(0, begin - 5); at < begin - 1; at += 1) {
+    const food = text.food(at);
+    if (food && food.to <= begin - 1 && !isDish(text, food.name) && !inTitle(text, food.to)) {
+      return food.name;
+    }
+  }
+  return null;
+}
+
+/** 'with the avocado it's 90 more'. */
+function withFood(text: Text, { begin, end }: Quantity): string | null {
+  if (text.marks.at('than', end)?.role.against !== 'more') return null;
+  for (let at = Math.max(0, begin - 7); at < begin; at += 1) {
+    const food = text.marks.at('use', at) && (text.food(at + 1) ?? text.food(at + 2));
+    if (food && food.to <= begin) return food.name;
+  }
+  return null;
+}
