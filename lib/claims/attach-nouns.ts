@@ -81,7 +81,7 @@ function lettersOf(text: Text, quantities: readonly Quantity[]): Set<number> {
   return new Set(beside.filter((at) => proven.has(sentences.of[at] ?? 0)));
 }
 
-const GAP = ['joiner', 'copula', 'hedge', 'filler', 'which'] as const;
+const GAP = ['joiner', 'copula', 'hedge', 'filler', 'which', 'asWord'] as const;
 
 /** Elements one after the other with nothing between them but what joins, parts and links. */
 function runsOf(text: Text, elements: readonly Element[]): Element[][] {
@@ -165,7 +165,12 @@ function linked(text: Text, last: Element, next: Element): boolean {
   // On a card the noun may stand on a line of its own.
   const line = next.from - last.to === 1 && text.tokens[last.to]?.kind === 'line';
   if (line && text.context.form === 'card') return true;
-  if (last.of === 'number') return only(text, last.to, next.from, ['filler']);
+  if (last.of === 'number') {
+    // '42 grams the fat is 11': the noun begins what follows.
+    const of = text.language.numbers.of.has(text.tokens[last.to]?.folded ?? '');
+    if (!of && next.from > last.to && text.marks.at('copula', next.to)) return false;
+    return only(text, last.to, next.from, ['filler', 'asWord']);
+  }
   return only(text, last.to, next.from, ['copula', 'hedge', 'filler', 'which']);
 }
 

@@ -107,6 +107,8 @@ export interface NumberWords {
   readonly between: ReadonlySet<string>;
   /** What captions hear for a number before a unit. */
   readonly soundAlikes: ReadonlyMap<string, number>;
+  /** Before a hundred of no known number: 'a few hundred'. */
+  readonly vague: ReadonlySet<string>;
   /** Before a one that counts nothing: 'the one', 'that one'. */
   readonly pointers: ReadonlySet<string>;
   /** Leaves a number open: 'seven hundred and something'. */

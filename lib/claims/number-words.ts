@@ -55,7 +55,9 @@ export function groupAt(
 export function wordsAt(tokens: readonly Token[], at: number, words: NumberWords): NumberAt | null {
   if (words.point.has(folded(tokens, at))) return pointAt(tokens, at, plain(0, at), words);
   const article = words.article.has(folded(tokens, at));
-  const first = article ? { value: 1, next: at + 1 } : groupAt(tokens, at, words);
+  const first = article
+    ? { value: 1, next: at + 1 }
+    : (groupAt(tokens, at, words) ?? bareHundred(tokens, at, words));
   if (!first) return null;
   const after = folded(tokens, first.next);
   if (words.hundred.has(after) || words.thousand.has(after)) {
@@ -65,6 +67,17 @@ export function wordsAt(tokens: readonly Token[], at: number, words: NumberWords
   if (article) return null;
   const run = runOn(tokens, at, first, words);
   return pointAt(tokens, run.next, run, words);
+}
+
+/** 'hundred and fifty' without its one; not of 'a few hundred and fifty'. */
+function bareHundred(
+  tokens: readonly Token[],
+  at: number,
+  words: NumberWords,
+): { readonly value: number; readonly next: number } | null {
+  if (!words.hundred.has(folded(tokens, at)) || words.vague.has(folded(tokens, at - 1))) return null;
+  if (tokens[at - 1]?.kind === 'number') return null;
+  return { value: 1, next: at };
 }
 
 /** Hundreds and thousands behind a first group. */

@@ -62,7 +62,9 @@ function ofFood(text: Text, quantity: Quantity): Partial<Said> {
   if (food !== null) return { scope: 'ingredient', food };
   const { tokens, language } = text;
   const next = tokens[quantity.end]?.folded ?? '';
-  const forFood = text.marks.at('small', quantity.end) !== undefined && next.length === 3;
+  const { marks } = text;
+  const small = marks.at('small', quantity.end) && !marks.at('joiner', quantity.end);
+  const forFood = small && next.length <= 3;
   const behind = forFood ? foodOf(text, quantity.end + 1) : null;
   return behind !== null && !language.numbers.article.has(next)
     ? { scope: 'ingredient', food: behind }

@@ -13,8 +13,9 @@ export interface Mention {
 
 /** Whether the part is the subject of what follows: 'the whole tray is', 'per slice:'. */
 export function followedByCopula({ marks, tokens }: Text, at: number): boolean {
-  const copula = marks.at('copula', at);
-  if (copula) return true;
+  if (marks.at('copula', at)) return true;
+  // 'a quarter's four ten calories'
+  if (/['’]s$/.test(tokens[at - 1]?.text ?? '')) return true;
   return (
     tokens[at]?.text === ':' ||
     tokens[at]?.text === '?' ||
@@ -88,8 +89,8 @@ function portionsOfIt(text: Text, quantities: readonly Quantity[]): Mark<'scope'
     )
       return [];
     if (
-      !only(text, end, next.begin, ['lead', 'filler', 'small']) ||
-      text.tokens[end]?.kind !== 'word'
+      !only(text, end, next.begin, ['lead', 'filler', 'small', 'joiner']) ||
+      (text.tokens[end]?.kind !== 'word' && text.tokens[end]?.text !== '(')
     )
       return [];
     const scope = said.unit === 'piece' ? 'each' : said.unit === 'slice' ? 'slice' : 'portion';
@@ -100,6 +101,8 @@ function portionsOfIt(text: Text, quantities: readonly Quantity[]): Mark<'scope'
 const PART = { cat: 'scope', scope: 'unknown', link: 'free' } as const;
 
 function isSaid(text: Text, { role, from, to }: Mark<'scope'>, ends: ReadonlySet<number>): boolean {
+  // 'per hundred calories'
+  if (role.scope === 'per100g' && text.marks.at('noun', to)) return false;
   if (role.link === 'free' || role.link === 'counted' || role.link === 'ahead') return true;
   if (followedByCopula(text, to)) return true;
   if (role.scope === 'whole' && text.marks.at('noun', to)) return false;

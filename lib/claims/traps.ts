@@ -31,7 +31,11 @@ function killRules(text: Text, quantities: readonly Quantity[]): void {
       quantity.killed = 'rule';
       next.killed = 'rule';
     }
-    if (noun?.nutrient === 'energyKcal' && text.marks.at('perUnit', behind))
+    const per = noun ? text.marks.at('perUnit', behind) : undefined;
+    if (!per) return;
+    // 'for every ten calories'
+    if (next?.begin === per.to) next.killed = 'rule';
+    if (next?.begin === per.to || noun?.nutrient === 'energyKcal' || text.marks.before('noun', per.to))
       quantity.killed = 'rule';
   });
 }
@@ -56,6 +60,7 @@ function trapOf(
     return 'of something else';
   const gas = text.marks.before('gas', quantity.begin);
   if (bare && !gas && text.marks.before('trap', quantity.begin)) return 'of something else';
+  if (isPartOfIt(text, quantity)) return 'part of it';
   if (isMultiplied(text, quantity)) return 'so many times';
   if (isYear(text, quantity, bare)) return 'year';
   if (markBefore(text, quantity, 'change', 1)) return 'a change';
@@ -77,6 +82,13 @@ function isOfOtherDay(text: Text, quantity: Quantity): boolean {
   const now =
     marks.firstIn('so', mark.to, quantity.begin) ?? marks.firstIn('now', mark.to, quantity.begin);
   return now === undefined;
+}
+
+/** 'ninety calories of that is the oil': what one food has of it. */
+function isPartOfIt({ marks }: Text, { noun, end }: Quantity): boolean {
+  const part = noun && marks.at('ofThem', Math.max(noun.to, end));
+  const copula = part && marks.at('copula', part.to);
+  return copula !== undefined && copula !== null && marks.at('noun', copula.to) === undefined;
 }
 
 /** 'seven hundred and something'. */

@@ -3,6 +3,7 @@ import { lineAmount } from '#lib/episode/line-amount';
 import type {
   Episode,
   EpisodeFile,
+  Kitchen,
   Recipe,
   RecipeLine,
   Segment,
@@ -16,15 +17,15 @@ export type AgainAmounts = 'weighed' | 'planned';
 
 /** Something that could not come along, in words that name it. */
 export interface AgainNote {
-  readonly code: 'tie' | 'standing' | 'shot' | 'oven' | 'finished' | 'disclosure';
+  readonly code: 'tie' | 'standing' | 'shot' | 'oven' | 'appliance' | 'finished' | 'disclosure';
   readonly message: string;
 }
 
 export interface AgainOptions {
   /** Without it, what was weighed wins. */
   readonly amounts?: AgainAmounts | undefined;
-  /** Ovens of the kitchen that the copy is for; the original's own where it is not said. */
-  readonly ovenIds?: ReadonlySet<string> | undefined;
+  /** The kitchen that the copy is for; the original's own where it is not said. */
+  readonly kitchen?: Pick<Kitchen, 'ovens' | 'appliances'> | undefined;
 }
 
 export interface DishAgain {
@@ -46,7 +47,8 @@ interface Source {
   readonly steps: ReadonlyMap<string, { readonly step: Step; readonly of: string }>;
   /** Ids of the steps that are copied. */
   readonly copied: ReadonlySet<string>;
-  readonly ovenIds: ReadonlySet<string>;
+  /** Ids of the ovens and appliances that the copy may use. */
+  readonly placeIds: ReadonlySet<string>;
   readonly amounts: AgainAmounts;
 }
 
@@ -116,7 +118,7 @@ export function againTitle(title: string): string {
 function sourceOf(
   from: EpisodeFile,
   copied: ReadonlySet<string>,
-  { amounts = 'weighed', ovenIds }: AgainOptions,
+  { amounts = 'weighed', kitchen = from.kitchen }: AgainOptions,
 ): Source {
   const { segments } = from.episode;
   return {
@@ -125,7 +127,7 @@ function sourceOf(
       segments.flatMap(({ steps, title }) => steps.map((step) => [step.id, { step, of: title }])),
     ),
     copied,
-    ovenIds: ovenIds ?? new Set(from.kitchen.ovens.map(({ id }) => id)),
+    placeIds: new Set([...kitchen.ovens, ...kitchen.appliances].map(({ id }) => id)),
     amounts,
   };
 }
@@ -145,11 +147,11 @@ function segmentAgain(segment: Segment, source: Source): Segment {
     inFrame: null,
     outFrame: null,
     recipe: segment.recipe && recipeAgain(segment.recipe, source),
-    steps: segment.steps.map((step) =>
-      strangeOven(step, source) && step.oven
-        ? { ...step, oven: { ...step.oven, ovenId: null } }
-        : step,
-    ),
+    steps: segment.steps.map((step) => ({
+      ...step,
+      oven: step.oven && strangeOven(step, source) ? { ...step.oven, ovenId: null } : step.oven,
+      applianceId: strangeAppliance(step, source) ? null : step.applianceId,
+    })),
     perishables: segment.perishables.map((perishable) => ({
       ...perishable,
       spans: perishable.spans.filter((span) => staysWithin(span, source)),
@@ -199,9 +201,13 @@ function isLoose(stepId: string | null, { copied }: Source): boolean {
   return stepId !== null && !copied.has(stepId);
 }
 
-function strangeOven(step: Step, { ovenIds }: Source): boolean {
+function strangeOven(step: Step, { placeIds }: Source): boolean {
   const ovenId = step.oven?.ovenId ?? null;
-  return ovenId !== null && !ovenIds.has(ovenId);
+  return ovenId !== null && !placeIds.has(ovenId);
+}
+
+function strangeAppliance({ applianceId }: Step, { placeIds }: Source): boolean {
+  return applianceId !== null && !placeIds.has(applianceId);
 }
 
 /** Ties that have one end here and the other outside. */
@@ -232,9 +238,14 @@ function segmentNotes(segment: Segment, source: Source): AgainNote[] {
     });
   }
   for (const step of segment.steps) {
-    if (!strangeOven(step, source)) continue;
-    const message = `“${step.title}” may take any oven now: its own stands in another kitchen.`;
-    notes.push({ code: 'oven', message });
+    if (strangeOven(step, source)) {
+      const message = `“${step.title}” may take any oven now: its own stands in another kitchen.`;
+      notes.push({ code: 'oven', message });
+    }
+    if (strangeAppliance(step, source)) {
+      const message = `“${step.title}” has no appliance now: its own stands in another kitchen.`;
+      notes.push({ code: 'appliance', message });
+    }
   }
   if (waitsForFinishedWeight(segment)) {
     const message = `${segment.title}: portions by grams wait until the finished dish is weighed again.`;

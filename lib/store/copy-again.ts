@@ -49,8 +49,7 @@ export async function copySegment(
   const into = await readEpisodeFile(episodeId, savedAt, { creatorId });
   if (!from || !segment) return gone('What was to be copied');
   if (!into) return gone('The episode');
-  const { ovens } = into.kitchen;
-  const copy = dishAgain(from, segment, { amounts, ovenIds: new Set(ovens.map(({ id }) => id)) });
+  const copy = dishAgain(from, segment, { amounts, kitchen: into.kitchen });
   const ids = known(from, [copy.segment]);
   mintSegments([copy.segment], ids);
   const edits = [
@@ -82,7 +81,7 @@ export async function copyEpisode(
 }
 
 /**
- * Foods, ovens and recipes that are not copied keep their ids; everything else is made anew, and each recipe
+ * Foods, ovens, appliances and recipes that are not copied keep their ids; everything else is made anew, and each recipe
  * names its original.
  */
 function known(from: EpisodeFile, copied: readonly Segment[]): ImportIds {
@@ -92,6 +91,7 @@ function known(from: EpisodeFile, copied: readonly Segment[]): ImportIds {
   for (const { id } of recipes) if (!made.has(id)) ids.use('recipe', id, id);
   for (const { id } of from.foods) ids.use('food', id, id);
   for (const { id } of from.kitchen.ovens) ids.use('oven', id, id);
+  for (const { id } of from.kitchen.appliances) ids.use('appliance', id, id);
   return ids;
 }
 

@@ -191,10 +191,9 @@ export async function readCopyNotes(
   if (!origin || !from) return [];
   const then = await readFoodsThen(from);
   const segments = from.episode.segments.filter(({ id }) => whole || id === origin.segmentId);
-  const ovenIds = new Set(file.kitchen.ovens.map(({ id }) => id));
   const notes = whole
     ? episodeAgain(from).notes
-    : segments.flatMap((segment) => dishAgain(from, segment, { ovenIds }).notes);
+    : segments.flatMap((segment) => dishAgain(from, segment, { kitchen: file.kitchen }).notes);
   const changes = foodChanges(foodsOf(from, segments), then);
   return [...notes, ...changes].map(({ message }) => message);
 }

@@ -242,9 +242,25 @@ describe('a copy', () => {
     const lent = dishAgain(FILE, { ...pots, shots: [shot] });
     expect(lent.segment.shots[0]?.stepId).toBeNull();
     expect(lent.notes.map(({ code }) => code)).toEqual(['tie', 'shot']);
-    const elsewhere = dishAgain(FILE, segmentOf(FILE, 'Barley skillet'), { ovenIds: new Set() });
+    const elsewhere = dishAgain(FILE, segmentOf(FILE, 'Barley skillet'), {
+      kitchen: { ovens: [], appliances: [] },
+    });
     expect(elsewhere.segment.steps[1]?.oven).toEqual({ ovenId: null, milliC: 200_000 });
     expect(elsewhere.notes.map(({ code }) => code)).toContain('oven');
+  });
+
+  it('keeps an appliance of the kitchen that it is for, and lets go of one that is elsewhere', () => {
+    const pots = segmentOf(FILE, 's-pots');
+    const warmed = { ...pots, steps: pots.steps.map((step) => ({ ...step, applianceId: 'wave' })) };
+    const kitchen = {
+      ovens: FILE.kitchen.ovens,
+      appliances: [{ id: 'wave', name: 'W', places: 1 }],
+    };
+    const kept = dishAgain(FILE, warmed, { kitchen });
+    expect(kept.segment.steps.every(({ applianceId }) => applianceId === 'wave')).toBe(true);
+    const gone = dishAgain(FILE, warmed, { kitchen: { ...kitchen, appliances: [] } });
+    expect(gone.segment.steps.every(({ applianceId }) => applianceId === null)).toBe(true);
+    expect(gone.notes.map(({ code }) => code)).toContain('appliance');
   });
 
   it('of an episode keeps every tie and target, and leaves date and answer behind', () => {

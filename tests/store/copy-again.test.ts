@@ -15,6 +15,7 @@ import { readEpisodeFile } from '#lib/store/read-episode';
 import { readFood, readFoodVersions } from '#lib/store/read-foods';
 import { undo } from '#lib/store/undo';
 import { write } from '#lib/store/write';
+import { demoFile } from '../ui/page-support';
 import { AT, dropFreshDatabase, freshDatabase } from './database';
 import { FILE } from './fixture';
 import { upToIds } from './up-to-ids';
@@ -113,6 +114,16 @@ describe('a copied dish', () => {
 });
 
 describe('a copied episode', () => {
+  it('has the demo’s ovens and appliances for its steps', async () => {
+    const from = await readBack(await imported(demoFile()));
+    const copied = await copyEpisode(from.episode.id, BY);
+    if (!copied.ok) throw new Error(JSON.stringify(copied.problems));
+    const places = ({ episode }: typeof from) =>
+      episode.segments.flatMap(({ steps }) => steps.map((step) => [step.oven, step.applianceId]));
+    expect(places(await readBack(copied.value.id))).toEqual(places(from));
+    expect(places(from).some(([, appliance]) => appliance !== null)).toBe(true);
+  });
+
   it('reads as the pure copy says, up to ids, with its targets at the new segments', async () => {
     const from = await readBack(await imported(FILE));
     const copied = await copyEpisode(from.episode.id, BY);

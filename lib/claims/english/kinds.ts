@@ -12,7 +12,7 @@ export const KINDS: [string, Role][] = [
     { cat: 'place', place: 'oven' },
   ),
   ...all<Role>(
-    "inside, middle, center, centre, thermometer, thickest, thickest part, probe, internal, internally, core, internal temp, internal temperature, done at, cooked at, cook it to, cook to, cooked to, cook them to, pull it at, pull them at, pull it off at, pull at, core temperature, inside temp, take it to, bring it to, safe at, temps at, temped at, temp, probes at, reads, it hits, reaches, reading, mine's reading, showing, pull em at, pull em off at, pull em, pull it, pull it out at, take it out at, take them out at, out at, done when it hits, done when it's, until it hits, until it reaches, until it reads, till it hits, carryover, carries to, safe temp",
+    "inside, middle, center, centre, thermometer, thickest, thickest part, probe, internal, internally, core, internal temp, internal temperature, done at, cooked at, cook it to, cook to, cooked to, cook them to, pull it at, pull them at, pull it off at, pull at, core temperature, inside temp, take it to, bring it to, safe at, temps at, temped at, temp, probes at, reads, it hits, reaches, reading, mine's reading, showing, pull em at, pull em off at, pull em, pull it, pull it out at, take it out at, take them out at, out at, done when it hits, done when it's, until it hits, until it reaches, until it reads, till it hits, an internal of, internal of, internal temp of, internal temperature of, an internal temperature of, core temp of, a core of, inside of, carries to, safe temp",
     { cat: 'place', place: 'inside' },
   ),
   ...all<Role>(
@@ -105,7 +105,7 @@ export const KINDS: [string, Role][] = [
     { cat: 'cost' },
   ),
   ...all<Role>(
-    'another, back in, goes back in, back in the oven, back in it goes, needs, so back, not there yet, not yet, so it goes back, give it, so another, more minutes, and climbing, getting there, nearly there, so in it goes, almost there',
+    'another, back in, goes back in, back in the oven, back in it goes, needs, so back, not there yet, not yet, carry over, carryover, carry on cooking, keep climbing, keeps climbing, keep rising, so it goes back, give it, so another, more minutes, and climbing, getting there, nearly there, so in it goes, almost there',
     { cat: 'back' },
   ),
   ...all<Role>(

@@ -31,6 +31,7 @@ export const NUMBERS: NumberWords = {
     ['too', 2],
     ['to', 2],
   ]),
+  vague: set('few several couple many some of odd per the'),
   pointers: set('the this that which every another other old new bought shop'),
   open: set('something ish-something'),
 };

@@ -36,7 +36,7 @@ const scope = (phrases: readonly string[], of: Scope, link: Link): [string, Role
 const ofPart = (nouns: readonly string[], of: Scope): [string, Role][] => [
   ...scope(
     framed(
-      'per {}, / {}, each {}, every {}, each one of the {}, for each {}, a single {}, one single {}, in each {}',
+      'per {}, / {}, each {}, every {}, each one of the {}, for each {}, a single {}, one single {}, in each {}, in every {}, in every single {}, every single {}',
       nouns,
     ),
     of,
@@ -90,8 +90,7 @@ const BOUGHT_DISHES = phrasesOf(
   ),
 );
 
-/** What a number is said of. */
-export const SCOPES: [string, Role][] = [
+const PLAIN: [string, Role][] = [
   ...scope(phrasesOf('day :, the day :, full day :, day ='), 'day', 'free'),
   ...scope(phrasesOf('serving size, portion size'), 'portion', 'free'),
   ...scope(
@@ -133,7 +132,7 @@ export const SCOPES: [string, Role][] = [
     'whole',
     'free',
   ),
-  ...scope(phrasesOf('in total, altogether, total, in all, all in, overall'), 'whole', 'behind'),
+  ...scope(phrasesOf('in total, altogether, total, in all, all in, overall, all up'), 'whole', 'behind'),
   ...scope(
     framed(
       'half the {}, half of the {}, half of this {}, half this {}, ½ {}, ½ the {}, half a {}, half of a {}, half your {}, half that {}, half {}, 1/2 {}, 1/2 the {}',
@@ -151,7 +150,7 @@ export const SCOPES: [string, Role][] = [
   ),
   ...scope(phrasesOf('half, the half, your half, my half'), 'half', 'subject'),
   ...scope(
-    framed('half a {}, half the {}, half of a {}, ½ {}, ½ a {}', [...PORTION, ...SLICE, ...EACH]),
+    framed('half a {}, half the {}, half of a {}, ½ {}, ½ a {}, a half {}, half {}', [...PORTION, ...SLICE, ...EACH]),
     'unknown',
     'free',
   ),
@@ -269,6 +268,14 @@ export const SCOPES: [string, Role][] = [
     ),
     'dish',
     'free',
+  ),
+];
+
+/** What a number is said of; as a subject also with its verb in one: 'the whole thing's', 'a slice's'. */
+export const SCOPES: [string, Role][] = [
+  ...PLAIN,
+  ...PLAIN.filter(([, role]) => role.cat === 'scope' && role.link === 'subject').map(
+    ([phrase, role]): [string, Role] => [`${phrase}'s`, role],
   ),
 ];
 

@@ -3,8 +3,8 @@ import { all } from './words';
 
 /** Words that join, part and link. */
 export const SMALL_WORDS: [string, Role][] = [
-  ...all<Role>('less, fewer, lower', { cat: 'than', against: 'less' }),
-  ...all<Role>('more, extra', { cat: 'than', against: 'more' }),
+  ...all<Role>('less, fewer, lower, lighter, leaner, down on, shy of, short of, cheaper', { cat: 'than', against: 'less' }),
+  ...all<Role>('more, extra, higher, heavier, up on', { cat: 'than', against: 'more' }),
   ...all<Role>(
     "is coming to, coming to, comes out as, works out as, is giving, it gives, i make it, clocks in at, clock in at, weighs in at, rings in at, we hit, lands on, landed at, landed on, lands me at, lands us at, comes in around, come in around, shakes out to, shakes out at, adds up, we come to, you come to, comes in, goes for, sits on, sitting on, coming in, coming in around, is coming out at, it's saying, is saying, i'm on, you're on, we have, you have, we've got, you've got, we're up to, i'm up to, hitting, is, are, was, were, it's, that's, is about, comes to, comes out at, comes out to, comes in at, came in at, came out at, works out at, works out to, =, :, equals, has, have, got, is like, hits, lands at, sits at, ends up at, it is, that is, we're at, we are at, i'm at, i am at, you're looking at, you are looking at, looking at, that makes, it has, come to, stands at, gives you, will be, gonna be, going to be, would be, runs, come in at, coming in at, comes in under, coming out at, come out to, sitting at, sit at, is at, are at, landing at, land at, clocking in at, running at, is sitting at, is up to, turns out to be, turned out to be, worked out at, worked out to, 's at, we're sitting at, is around, was at, is gonna be, is going to be, are gonna be, per bowl is, tops out at, totals, totalling, totaling, makes it, brings it to, takes it to, puts it at, puts this at, brings the total to, clocks in, comes up to, adds up to, come out at, ended up at, ends up, goes to, came to, says, each one is, we're looking at, we are looking at, weighs, carries, packs, brings you, contains, there's, there is, there are, you get, you're getting, we get, we're on, i've had, i have had, puts us at, puts me at, puts you at, brings me to, brings us to, they're, those are, costs",
     { cat: 'copula' },
@@ -25,7 +25,7 @@ export const SMALL_WORDS: [string, Role][] = [
     { cat: 'filler' },
   ),
   ...all<Role>(
-    'i, if, for, in, on, you, it, this, to, from, by, because, when, that, they, he, she, my, your, our, please, people, right, okay, exactly, there, here, honestly, even, though, including, without, without it, easy, guys, folks, friends, today, again, now, too, or, is it, total, all in, if you, do, does, depending, after, before, once, obviously, actually, just, we, people, swear, not, a, out, per, as, at, one, each, mine, these, those, which, what, until, max, tops, yeah, yes, sorry, wow, easily, easy, comfortably, happily, nicely, generously, happily, no bother, no problem, no messing, lads, mate, love, eh, yaar, near enough, depending on, thanks, cheers, so there, honestly, though, near, mind, then, but, and, like, no, oh, tell you what, believe me, only, in here, in there, somehow, once it, with, good, not bad, give, flat, something, anyway, still, everyone, while',
+    'i, if, for, in, on, you, it, this, to, from, by, because, when, that, they, he, she, my, your, our, please, people, right, okay, exactly, there, here, honestly, even, though, including, without, without it, easy, guys, folks, friends, today, again, now, too, or, is it, total, all in, if you, do, does, depending, after, before, once, obviously, actually, just, we, people, swear, not, a, out, per, as, at, one, each, mine, these, those, which, what, until, max, tops, yeah, yes, sorry, wow, easily, easy, comfortably, happily, nicely, generously, happily, no bother, no problem, no messing, lads, mate, love, eh, yaar, near enough, depending on, thanks, cheers, so there, honestly, though, near, mind, tell you what, believe me, only, in here, in there, somehow, once it, with, good, not bad, give, flat, something, anyway, still, everyone, while',
     { cat: 'small' },
   ),
   ...all<Role>(
@@ -38,7 +38,7 @@ export const SMALL_WORDS: [string, Role][] = [
     { cat: 'into' },
   ),
   ...all<Role>(
-    'per gram, a gram, each gram, for each gram, for every gram, per gram of fat, per kilo',
+    'per gram, a gram, each gram, for each gram, for every gram, per gram of fat, per kilo, per hundred calories, per 100 calories, per 100 kcal, per one hundred calories, per calorie, per kcal, for every, for each hundred calories, per hundred kcal',
     { cat: 'perUnit' },
   ),
   ...all<Role>(
@@ -47,7 +47,7 @@ export const SMALL_WORDS: [string, Role][] = [
   ),
   ...all<Role>('for, serves', { cat: 'serveTitle' }),
   ...all<Role>('than', { cat: 'thanWord' }),
-  ...all<Role>('as, of', { cat: 'asWord' }),
+  ...all<Role>('as, of, in', { cat: 'asWord' }),
   ...all<Role>('x, ×, times', { cat: 'multiplied' }),
   ...all<Role>(
     'approx macros, approximate macros, approx. macros, all values approximate, macros are approximate, macros approximate, all approximate, all roughly, all about, around :, roughly :, approximately :, approx :, approx. :, about :, values are approximate, values approximate, ballpark macros, rough macros, rough numbers, ballpark numbers, numbers are approximate, all numbers approximate, all of it roughly, all approx, all are approximate, all estimates, all estimated, macros are estimates',
