@@ -36,17 +36,17 @@ test('a method becomes steps: read, put right, added and undone', async ({ page,
   await page.getByRole('button', { name: 'Read the method' }).click();
   const bake = page.getByRole('group', { name: 'Bake', exact: true });
   await expect(bake).toContainText('(“40–50 minutes”)');
-  await expect(bake.getByLabel('Usual')).toHaveValue('45');
+  await expect(bake.getByLabel('Usual', { exact: true })).toHaveValue('45');
   await expect(page.getByText('Heating the oven: nothing is added.')).toBeVisible();
-  await bake.getByLabel('Usual').fill('soon');
+  await bake.getByLabel('Usual', { exact: true }).fill('soon');
   await page.getByRole('group', { name: 'Mix' }).getByRole('checkbox').uncheck();
   await page.getByRole('button', { name: 'Add these steps' }).click();
-  await expect(bake.getByLabel('Usual')).toHaveAttribute('aria-invalid', 'true');
-  await expect(bake.getByLabel('Usual')).toHaveValue('soon');
+  await expect(bake.getByLabel('Usual', { exact: true })).toHaveAttribute('aria-invalid', 'true');
+  await expect(bake.getByLabel('Usual', { exact: true })).toHaveValue('soon');
   await expect(page.getByRole('group', { name: 'Mix' }).getByRole('checkbox')).not.toBeChecked();
   await expectAccessible(page);
 
-  await bake.getByLabel('Usual').fill('48');
+  await bake.getByLabel('Usual', { exact: true }).fill('48');
   await page.getByRole('button', { name: 'Add these steps' }).click();
   await expect(page.getByRole('button', { name: 'Add these steps' })).toHaveCount(0);
   await expect(step(page, 'Look in halfway: bake')).toBeVisible();

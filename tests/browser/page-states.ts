@@ -191,9 +191,9 @@ const methodRead = async (page: Page) => {
 const methodRefused = async (page: Page) => {
   await methodRead(page);
   await page.getByLabel(/^Oven, °/).fill('');
-  await page.getByLabel('Usual').last().fill('soon');
+  await page.getByLabel('Usual', { exact: true }).last().fill('soon');
   await page.getByRole('button', { name: 'Add these steps' }).click();
-  await expect(page.getByLabel('Usual').last()).toHaveAttribute('aria-invalid', 'true');
+  await expect(page.getByLabel('Usual', { exact: true }).last()).toHaveAttribute('aria-invalid', 'true');
 };
 
 const keysOpen = async (page: Page) => {

@@ -270,11 +270,11 @@ test.describe('on a database of its own', () => {
     await page.goto(day);
     await page.getByText('Barley skillet 8 steps').click();
     await page.getByRole('link', { name: 'Edit Toast the barley', exact: true }).click();
-    await page.getByLabel('Usual').fill('99');
+    await page.getByLabel('Usual', { exact: true }).fill('99');
     await page.getByRole('button', { name: 'Save the step' }).click();
     await expect(page.getByLabel('Longest')).toHaveAttribute('aria-invalid', 'true');
     await expect(page.getByText('92 min less').first()).toBeVisible();
-    await expect(page.getByLabel('Usual')).toHaveValue('99');
+    await expect(page.getByLabel('Usual', { exact: true })).toHaveValue('99');
 
     await page.goto(day);
     const other = await context.newPage();

@@ -187,6 +187,7 @@ test('what is no photo is refused and says why, and what was typed elsewhere sta
   page,
 }) => {
   await newFood(page, 'Crowberry bar');
+  await page.getByText('Keep account in grams').click();
   const elsewhere = page.locator('#new-lot [name="place"]');
   await elsewhere.fill('jar by the window');
   const refused = async (name: string, bytes: Buffer, words: RegExp) => {
