@@ -193,7 +193,10 @@ const methodRefused = async (page: Page) => {
   await page.getByLabel(/^Oven, °/).fill('');
   await page.getByLabel('Usual', { exact: true }).last().fill('soon');
   await page.getByRole('button', { name: 'Add these steps' }).click();
-  await expect(page.getByLabel('Usual', { exact: true }).last()).toHaveAttribute('aria-invalid', 'true');
+  await expect(page.getByLabel('Usual', { exact: true }).last()).toHaveAttribute(
+    'aria-invalid',
+    'true',
+  );
 };
 
 const keysOpen = async (page: Page) => {
