@@ -75,7 +75,8 @@ function bareHundred(
   at: number,
   words: NumberWords,
 ): { readonly value: number; readonly next: number } | null {
-  if (!words.hundred.has(folded(tokens, at)) || words.vague.has(folded(tokens, at - 1))) return null;
+  if (!words.hundred.has(folded(tokens, at)) || words.vague.has(folded(tokens, at - 1)))
+    return null;
   if (tokens[at - 1]?.kind === 'number') return null;
   return { value: 1, next: at };
 }

@@ -65,10 +65,10 @@ function said(
       : false;
   if (noun && gap) quantity.begin = noun.from;
   const base = { kind: 'nutrient' as const, nutrient, unit };
-  return {
-    ...base,
-    ...(compared(text, quantity, before.at(-1)) ?? ofIngredient(text, quantity, before) ?? {}),
-  };
+  const own = compared(text, quantity, before.at(-1)) ?? ofIngredient(text, quantity, before);
+  // 'that's another eighty calories': of what, nobody can say.
+  if (own === null && text.marks.before('back', quantity.begin)) quantity.killed ??= 'an addition';
+  return { ...base, ...own };
 }
 
 /** A hedge behind the noun, and not of a number that follows: '465 calories give or take'. */

@@ -1,3 +1,4 @@
+import { hedgeBefore } from './hedge-before';
 import type { UnitRole } from './language';
 import type { Mark } from './marks';
 import { afterUnit, asMoney, currencyBefore, orMore } from './behind-unit';
@@ -199,24 +200,4 @@ function quantityOf(
     said: null,
     how: [],
   };
-}
-
-/** A hedge right before, or with words between that soften nothing: 'at least a solid 40'. */
-function hedgeBefore({ marks, language, tokens }: Text, begin: number): Mark<'hedge'> | undefined {
-  let at = begin;
-  for (let skips = 0; skips < 3; skips += 1) {
-    const mark = marks.before('hedge', at);
-    const lead = marks.before('lead', at);
-    // 'goes up to 68' says no most.
-    if (mark && lead && lead.from < mark.from) return undefined;
-    const again = marks.before('correct', at);
-    if (mark && again && again.from < mark.from) return undefined;
-    if (mark) return mark;
-    if (language.currencies.has(tokens[at - 1]?.text ?? '')) return undefined;
-    const filler = marks.before('filler', at);
-    // 'carries over to 65' says no least.
-    if (!filler || marks.before('lead', at)) return undefined;
-    at = filler.from;
-  }
-  return undefined;
 }

@@ -82,21 +82,26 @@ function portionsOfIt(text: Text, quantities: readonly Quantity[]): Mark<'scope'
   return quantities.flatMap(({ said, killed, from, end }, index) => {
     const next = quantities[index + 1];
     if (said?.kind !== 'portions' || killed !== null || !next) return [];
+    // 'split six ways that's 498'
+    const ways = text.marks.at('serveBehind', end)?.to ?? end;
     if (
-      next.begin - end > 2 ||
+      next.begin - ways > 2 ||
       next.begin === end ||
       (next.said?.kind !== 'nutrient' && next.said?.kind !== 'price')
     )
       return [];
     if (
-      !only(text, end, next.begin, ['lead', 'filler', 'small', 'joiner']) ||
-      (text.tokens[end]?.kind !== 'word' && text.tokens[end]?.text !== '(')
+      !only(text, ways, next.begin, ways > end ? SHARED : ['lead', 'filler', 'small', 'joiner']) ||
+      (text.tokens[end]?.kind !== 'word' && !/^[(@]$/.test(text.tokens[end]?.text ?? ''))
     )
       return [];
     const scope = said.unit === 'piece' ? 'each' : said.unit === 'slice' ? 'slice' : 'portion';
     return [{ role: { cat: 'scope', scope, link: 'free' }, from, to: end } as const];
   });
 }
+
+/** What may stand between a division and what one of its parts has. */
+const SHARED = ['lead', 'filler', 'small', 'joiner', 'which', 'copula', 'so'] as const;
 
 const PART = { cat: 'scope', scope: 'unknown', link: 'free' } as const;
 

@@ -1,4 +1,4 @@
-import { lastBefore, markBefore, sentenceEnd, sentenceStart } from './context';
+import { lastBefore, markBefore, markBehind, sentenceEnd, sentenceStart } from './context';
 import type { Quantity } from './quantity';
 import { only, type Text } from './text';
 
@@ -35,7 +35,11 @@ function killRules(text: Text, quantities: readonly Quantity[]): void {
     if (!per) return;
     // 'for every ten calories'
     if (next?.begin === per.to) next.killed = 'rule';
-    if (next?.begin === per.to || noun?.nutrient === 'energyKcal' || text.marks.before('noun', per.to))
+    if (
+      next?.begin === per.to ||
+      noun?.nutrient === 'energyKcal' ||
+      text.marks.before('noun', per.to)
+    )
       quantity.killed = 'rule';
   });
 }
@@ -75,9 +79,14 @@ function trapOf(
 /** 'last week's curry was seven hundred', 'if you made it with cream it's 500': not this dish as it is. */
 function isOfOtherDay(text: Text, quantity: Quantity): boolean {
   const { marks } = text;
-  const counts =
-    quantity.noun !== null || quantity.unit?.of === 'energy' || quantity.unit?.of === 'money';
-  const mark = counts && lastBefore(text, quantity.begin, 'otherDay', OTHER_DAY);
+  const { noun, unit, end } = quantity;
+  const bare = unit?.of === 'mass' && text.food(end) === null;
+  const counts = noun !== null || unit?.of === 'energy' || unit?.of === 'money' || bare;
+  if (!counts) return false;
+  // '2000 calories yesterday'
+  const behind = markBehind(text, noun ? Math.max(noun.to, end) : end, 'otherDay', 0);
+  if (behind) return true;
+  const mark = lastBefore(text, quantity.begin, 'otherDay', OTHER_DAY);
   if (!mark) return false;
   const now =
     marks.firstIn('so', mark.to, quantity.begin) ?? marks.firstIn('now', mark.to, quantity.begin);

@@ -1,33 +1,8 @@
 import type { Role } from '../language';
 import type { Scope } from '../statement';
+import { BOUGHT, BOUGHT_DISHES, COMPARED } from './bought';
+import { EACH, plural, PORTION, SLICE, VESSELS, WHOLE } from './parts';
 import { all, framed, phrasesOf } from './words';
-
-/** What a dish lies in, or all of it; and kinds of dishes, which are the dish itself unless 'whole' is said. */
-const VESSELS = phrasesOf(
-  'tray, pan, pot, batch, thing, recipe, dish, skillet, sheet pan, tin, sheet, lot, wok, baking dish, casserole dish, kadai, karahi, slow cooker, crockpot, crock pot, instant pot, dutch oven, roasting tin, tray bake, slab, big dish, big pot, big tray, big pan, big batch, vat, cauldron, handi, tava',
-);
-const WHOLE = [
-  ...VESSELS,
-  ...phrasesOf(
-    'loaf, casserole, pie, cake, bake, meatloaf, lasagne, lasagna, traybake, curry, stew, pizza, quiche, mix, chili, chilli, soup, frittata, bread',
-  ),
-];
-const PORTION = phrasesOf(
-  'portion, serving, serve, katori, thali, tiffin, ladleful, lunch box, plate, bowl, jar, helping, person, head, plateful, bowlful, box, container, mug, glass, meal, lunchbox',
-);
-const SLICE = phrasesOf('slice, square, wedge');
-const EACH = phrasesOf(
-  'muffin, patty, fritter, pancake, fillet, cookie, burger, ball, meatball, piece, taco, wrap, burrito, bar, bite, skewer, roll, bun, parcel, flatbread, waffle, cupcake, scone, dumpling, nugget, drumstick, egg cup, biscuit, brownie, bagel, pepper, tart, quesadilla, falafel, kofta, kebab, enchilada, sandwich, doughnut, donut, crepe, blini, roulade, cutlet, steak, breast, thigh, sausage, pastry, omelette, toast, boat, pocket, roll-up, pita, samosa, spring roll, cake, popsicle, truffle, stuffed pepper, egg muffin, rissole, croquette, finger',
-);
-
-const plural = (word: string): string =>
-  /(ss|sh|ch|x|o)$/.test(word)
-    ? `${word}es`
-    : word.endsWith('f')
-      ? `${word.slice(0, -1)}ves`
-      : /[^aeiou]y$/.test(word)
-        ? `${word.slice(0, -1)}ies`
-        : `${word}s`;
 
 type Link = 'subject' | 'behind' | 'free' | 'counted' | 'ahead';
 const scope = (phrases: readonly string[], of: Scope, link: Link): [string, Role][] =>
@@ -68,27 +43,6 @@ const ofPart = (nouns: readonly string[], of: Scope): [string, Role][] => [
   ),
   ...scope(framed('the {}, a {}, your {}, my {}', nouns), of, 'subject'),
 ];
-
-const BOUGHT =
-  'takeaway, takeout, take out, store bought, shop bought, bakery, restaurant, original, classic';
-const COMPARED = framed(
-  'a {} portion, a {} bowl, a {} serving, the {} one, the {} version, {} version, the {} stuff, a {} one, the {} recipe, {} recipe, the {} kind, {} one, the {} ones, a {} version, the {} thing, {} ones, {} versions',
-  phrasesOf(
-    'takeaway, takeout, take out, store bought, shop bought, bakery, restaurant, original, classic, regular, normal, usual, old, traditional, boxed, frozen, cafe, packaged, full fat, coffee shop, drive through, my old, supermarket, store, shop, standard, deli, pub, chain, ready made, bought, high street, fast food, full sugar, canteen, petrol station, gas station, delivery, cream, real, diner, food court, freezer, vending machine, ordinary, ready meal, chippy, chip shop, chipper, jarred, tinned, hotel, airport, carvery, corner shop, garage, local, typical, average, leading, branded, big brand, food truck, street, chain, beef, dairy, fancy, posh, meal kit, meal deal, service station, servo, dhaba, mall, outside',
-  ),
-);
-
-/** Dishes that someone else made: 'a shop flapjack', 'the takeaway curry'. */
-const BOUGHT_DISHES = phrasesOf(
-  'flapjack, bar, curry, pizza, burger, loaf, muffin, slice, sandwich, salad, wrap, burrito, cake, bread, cookie, brownie, pie, stew, soup, lasagne, lasagna, shake, latte, pancake, pancakes, muffins, cookies, brownies, bars, burgers, wraps, meal, dal, dahl, korma, noodles, ramen, chili, chilli, katsu, granola, bagel, bagels, doughnut, donut',
-).flatMap((dish) =>
-  framed(
-    `a {} ${dish}, the {} ${dish}, your {} ${dish}, {} ${dish}`,
-    phrasesOf(
-      'takeaway, takeout, store bought, shop bought, bought, shop, bakery, restaurant, coffee shop, cafe, supermarket, typical, regular, normal, standard, ready made, deli, fast food, gas station, petrol station, average, usual, chip shop, high street, service station, canteen, classic, traditional',
-    ),
-  ),
-);
 
 const PLAIN: [string, Role][] = [
   ...scope(phrasesOf('day :, the day :, full day :, day ='), 'day', 'free'),
@@ -132,7 +86,11 @@ const PLAIN: [string, Role][] = [
     'whole',
     'free',
   ),
-  ...scope(phrasesOf('in total, altogether, total, in all, all in, overall, all up'), 'whole', 'behind'),
+  ...scope(
+    phrasesOf('in total, altogether, total, in all, all in, overall, all up'),
+    'whole',
+    'behind',
+  ),
   ...scope(
     framed(
       'half the {}, half of the {}, half of this {}, half this {}, ½ {}, ½ the {}, half a {}, half of a {}, half your {}, half that {}, half {}, 1/2 {}, 1/2 the {}',
@@ -150,7 +108,11 @@ const PLAIN: [string, Role][] = [
   ),
   ...scope(phrasesOf('half, the half, your half, my half'), 'half', 'subject'),
   ...scope(
-    framed('half a {}, half the {}, half of a {}, ½ {}, ½ a {}, a half {}, half {}', [...PORTION, ...SLICE, ...EACH]),
+    framed('half a {}, half the {}, half of a {}, ½ {}, ½ a {}, a half {}, half {}', [
+      ...PORTION,
+      ...SLICE,
+      ...EACH,
+    ]),
     'unknown',
     'free',
   ),
@@ -208,7 +170,7 @@ const PLAIN: [string, Role][] = [
   ),
   ...scope(
     phrasesOf(
-      'per 100 g, per 100g, per hundred grams, per 100 grams, per 100 ml, per hundred, / 100 g, / 100 ml, per one hundred grams, per 100, for every 100 g, for every hundred grams, a hundred grams of it, in 100 g, for 100 g, in a hundred grams, in 100 grams, per hundred g, per a hundred grams, for a hundred grams',
+      'per 100 g, per 100g, per hundred grams, per 100 grams, per 100 ml, per hundred, / 100 g, / 100 ml, per one hundred grams, per 100, for every 100 g, for every hundred grams, a hundred grams of it, in 100 g, for 100 g, in a hundred grams, in 100 grams, 100 g contains, 100 g has, 100 g is, 100 grams contains, 100 grams has, 100 grams is, a hundred grams has, a hundred grams is, 100 g of this is, 100 g of it is, 100 grams of this is, a hundred grams of this is, per hundred g, per a hundred grams, for a hundred grams',
     ),
     'per100g',
     'free',
@@ -277,27 +239,4 @@ export const SCOPES: [string, Role][] = [
   ...PLAIN.filter(([, role]) => role.cat === 'scope' && role.link === 'subject').map(
     ([phrase, role]): [string, Role] => [`${phrase}'s`, role],
   ),
-];
-
-const thing = (
-  nouns: readonly string[],
-  as: 'portion' | 'slice' | 'piece' | 'whole' | 'person',
-): [string, Role][] =>
-  nouns.flatMap((noun) =>
-    [noun, plural(noun)].map((form): [string, Role] => [form, { cat: 'thing', as }]),
-  );
-
-/** Parts as they are counted. */
-export const THINGS: [string, Role][] = [
-  ...thing(
-    PORTION.filter((word) => word !== 'head' && word !== 'person' && word !== 'meal'),
-    'portion',
-  ),
-  ...all<Role>('people, adults, kids, persons, hungry people, of us, of you', {
-    cat: 'thing',
-    as: 'person',
-  }),
-  ...thing(SLICE, 'slice'),
-  ...thing(EACH, 'piece'),
-  ...thing(VESSELS, 'whole'),
 ];

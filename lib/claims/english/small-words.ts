@@ -3,7 +3,10 @@ import { all } from './words';
 
 /** Words that join, part and link. */
 export const SMALL_WORDS: [string, Role][] = [
-  ...all<Role>('less, fewer, lower, lighter, leaner, down on, shy of, short of, cheaper', { cat: 'than', against: 'less' }),
+  ...all<Role>('less, fewer, lower, lighter, leaner, down on, shy of, short of, cheaper', {
+    cat: 'than',
+    against: 'less',
+  }),
   ...all<Role>('more, extra, higher, heavier, up on', { cat: 'than', against: 'more' }),
   ...all<Role>(
     "is coming to, coming to, comes out as, works out as, is giving, it gives, i make it, clocks in at, clock in at, weighs in at, rings in at, we hit, lands on, landed at, landed on, lands me at, lands us at, comes in around, come in around, shakes out to, shakes out at, adds up, we come to, you come to, comes in, goes for, sits on, sitting on, coming in, coming in around, is coming out at, it's saying, is saying, i'm on, you're on, we have, you have, we've got, you've got, we're up to, i'm up to, hitting, is, are, was, were, it's, that's, is about, comes to, comes out at, comes out to, comes in at, came in at, came out at, works out at, works out to, =, :, equals, has, have, got, is like, hits, lands at, sits at, ends up at, it is, that is, we're at, we are at, i'm at, i am at, you're looking at, you are looking at, looking at, that makes, it has, come to, stands at, gives you, will be, gonna be, going to be, would be, runs, come in at, coming in at, comes in under, coming out at, come out to, sitting at, sit at, is at, are at, landing at, land at, clocking in at, running at, is sitting at, is up to, turns out to be, turned out to be, worked out at, worked out to, 's at, we're sitting at, is around, was at, is gonna be, is going to be, are gonna be, per bowl is, tops out at, totals, totalling, totaling, makes it, brings it to, takes it to, puts it at, puts this at, brings the total to, clocks in, comes up to, adds up to, come out at, ended up at, ends up, goes to, came to, says, each one is, we're looking at, we are looking at, weighs, carries, packs, brings you, contains, there's, there is, there are, you get, you're getting, we get, we're on, i've had, i have had, puts us at, puts me at, puts you at, brings me to, brings us to, they're, those are, costs",
@@ -19,7 +22,10 @@ export const SMALL_WORDS: [string, Role][] = [
     "which is, that is, that's, which are, which was, that alone is, which has, which comes to, which adds",
     { cat: 'which' },
   ),
-  ...all<Role>("not, isn't, wasn't, without, never, no more", { cat: 'not' }),
+  ...all<Role>(
+    "not, isn't, wasn't, without, never, no more, instead of, rather than, in place of",
+    { cat: 'not' },
+  ),
   ...all<Role>(
     'exactly, only, just, a full, a whopping, a solid, a good, whopping, solid, full, good, literally, even, still, a, an, the, another, of, extra, a cool, a mere, mere, bang on, dead on, precisely, right at, as in, total, all of, to, um, uh, er, like a, something, honest, right around',
     { cat: 'filler' },
@@ -29,7 +35,7 @@ export const SMALL_WORDS: [string, Role][] = [
     { cat: 'small' },
   ),
   ...all<Role>(
-    "to, at, want, wants, want it at, reads, read, do, hits, says, reach, reaches, is, needs, go to, go, took it to, went to, it to, climbs to, climbed to, goes up to, went up to, gets up to, climbs up to, comes up to, came up to, carries over to, rises to, going up to, got to, for, should read, should say, should be, on, aim for, reading, mine's reading, is reading, it's reading, showing, is showing, take it up to, turn it up to, crank it up to, whack it up to, up it to, turn it down to, knock it down to, drop it down to, bump it up to, turn the heat up to, set it to, until it hits, till it hits, pull em at",
+    "to, at, @, want, wants, want it at, reads, read, do, hits, says, reach, reaches, is, needs, go to, go, took it to, went to, it to, climbs to, climbed to, goes up to, went up to, gets up to, climbs up to, comes up to, came up to, carries over to, rises to, going up to, got to, for, should read, should say, should be, on, aim for, reading, mine's reading, is reading, it's reading, showing, is showing, take it up to, turn it up to, crank it up to, whack it up to, up it to, turn it down to, knock it down to, drop it down to, bump it up to, turn the heat up to, set it to, until it hits, till it hits, pull em at",
     { cat: 'lead' },
   ),
   ...all<Role>('of them, of those, of these, of em, of which, of it, of that', { cat: 'ofThem' }),

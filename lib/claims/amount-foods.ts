@@ -1,0 +1,95 @@
+import { nameOf, type FoodSpan } from './foods';
+import type { Quantity } from './quantity';
+import type { Text } from './text';
+
+/** Words that a food has at most where nobody knows its name. */
+const LONGEST_NAME = 4;
+
+interface Named {
+  readonly name: string;
+  readonly to: number;
+  readonly adjacent: boolean;
+}
+
+/** The food right behind a number and its unit, or behind the other unit in brackets that follows it. */
+export function foodBehind(text: Text, quantity: Quantity, measured: boolean): Named | null {
+  const { tokens, language } = text;
+  let at = Math.max(quantity.unitEnd, quantity.end);
+  let adjacent = true;
+  const pack = measured ? text.marks.at('pack', at) : undefined;
+  if (pack && quantity.unit?.of !== 'container') at = pack.to;
+  if (measured && /^[(/]$/.test(tokens[at]?.text ?? '')) {
+    const other = text.marks.at('unit', at + 2);
+    const slash = tokens[at]?.text === '/' && tokens[at + 1]?.kind === 'number' && other;
+    const close = slash
+      ? other.to - at - 1
+      : tokens.slice(at, at + 8).findIndex(({ text: mark }) => mark === ')');
+    if (close > 0) at += close + 1;
+    adjacent = false;
+  } else if (measured && tokens[at]?.text === ')') {
+    at += 1;
+    adjacent = false;
+  }
+  const of = language.numbers.of.has(tokens[at]?.folded ?? '');
+  if (of) at += 1;
+  const known = text.food(at);
+  if (known) return { name: known.name, to: known.to, adjacent };
+  if (!measured && !isLine(text, quantity)) return null;
+  const name = unknownFood(text, at, of || isLine(text, quantity));
+  return name && { ...name, adjacent };
+}
+
+/** Whether a number begins its line, as those of ingredients do. */
+export function isLine({ tokens, context, marks }: Text, { begin }: Quantity): boolean {
+  if (context.form !== 'description' && context.form !== 'card') return false;
+  const before = tokens[begin - 1];
+  return before === undefined
+    ? false
+    : before.kind === 'line' ||
+        (/^[•\-–*·]$/.test(before.text) &&
+          marks.at('joiner', begin - 1) !== undefined &&
+          (tokens[begin - 2]?.kind ?? 'line') === 'line');
+}
+
+/** A food by a name that is in no table: the words up to a mark or a word that joins. */
+export function unknownFood(
+  text: Text,
+  from: number,
+  sure: boolean,
+): Pick<FoodSpan, 'name' | 'to'> | null {
+  if (!sure) return null;
+  const { tokens, language, marks } = text;
+  let begin = from;
+  while (language.foods.plain.has(tokens[begin]?.folded ?? '')) begin += 1;
+  let to = begin;
+  const stop = (at: number) =>
+    tokens[at]?.kind !== 'word' ||
+    (
+      [
+        'small',
+        'joiner',
+        'copula',
+        'noun',
+        'thing',
+        'so',
+        'which',
+        'trapBehind',
+        'unit',
+        'not',
+      ] as const
+    ).some((category) => marks.at(category, at));
+  while (to < begin + LONGEST_NAME && !stop(to)) to += 1;
+  return to > begin ? { name: nameOf(tokens, begin, to, language.singular), to } : null;
+}
+
+/** The food that was named last before a token, in its sentence. */
+export function lastFood(text: Text, at: number, reach = 20): string | null {
+  const start = Math.max(0, at - reach);
+  let found: string | null = null;
+  for (let next = start; next < at;) {
+    const food = text.food(next);
+    if (food && food.to <= at) found = food.name;
+    next = food ? food.to : next + 1;
+  }
+  return found;
+}

@@ -1,0 +1,127 @@
+import { atOrBehind } from './at-or-behind';
+import type { Topic } from './multiples';
+import type { Quantity } from './quantity';
+import { only, type Text } from './text';
+
+/** How far a bare number may be from the last one of the same topic, as a factor. */
+const FAR = 30;
+/** Two numbers of one topic right after each other are told apart by less than this share. */
+const AGAIN = 0.05;
+/** With several topics, by which factor the nearest must be nearer than the next. */
+const CLEARLY = 3;
+
+/** Whether the words around a bare number let it count what was counted before. */
+export function mayFollow(
+  text: Text,
+  quantity: Quantity,
+  row: readonly Topic[],
+  inRow: boolean,
+  fillsRow: boolean,
+  dishEnds: ReadonlySet<number>,
+): boolean {
+  const { marks } = text;
+  const { begin, end, unit } = quantity;
+  if (unit !== null && !(unit.of === 'mass' && row.some(({ said }) => said.unit === unit.unit)))
+    return false;
+  if (unit === null && !endsBare(text, end)) return false;
+  if (unit !== null || inRow || fillsRow) return true;
+  if (quantity.hedge === 'about' && marks.before('hedge', begin) === undefined) return true;
+  if (marks.at('scope', end) !== undefined && marks.at('scope', end)?.role.link !== 'subject')
+    return true;
+  if (text.tokens[begin - 1]?.text === '?') return true;
+  // The same number once more, or more exactly: 'almost fifty grams of protein forty nine point six'.
+  const again = row.some(
+    ({ low, end: last }) =>
+      low !== null &&
+      (low === quantity.low || (begin - last <= 2 && Math.abs(quantity.low / low - 1) < AGAIN)),
+  );
+  if (again && quantity.high > 9) return true;
+  for (const category of ['copula', 'so', 'which', 'correct', 'scope', 'adds', 'alone'] as const) {
+    if (marks.before(category, begin)) return true;
+  }
+  // 'and the stew at four thirty two'
+  const lead = marks.before('lead', begin);
+  if (lead && text.context.dishes !== undefined && dishEnds.has(lead.from)) return true;
+  // 'calories for the day so far eleven fifty'
+  const last = row.at(-1);
+  return (
+    last !== undefined &&
+    last.low === null &&
+    only(text, last.end, begin, ['scope', 'joiner', 'copula', 'filler', 'small'])
+  );
+}
+
+/** Whether nothing that would be counted follows. */
+function endsBare({ marks, tokens, food }: Text, end: number): boolean {
+  const token = tokens[end];
+  if (marks.at('trapBehind', end) || marks.at('thing', end))
+    return marks.at('scope', end) !== undefined;
+  if (token?.kind === 'number') return false;
+  if (token?.kind !== 'word') return token?.text !== '%' && token?.text !== '°';
+  if (food(end) && !marks.at('so', end)) return false;
+  return (
+    [
+      'small',
+      'so',
+      'joiner',
+      'copula',
+      'scope',
+      'which',
+      'correct',
+      'filler',
+      'hedge',
+      'alone',
+      'not',
+    ] as const
+  ).some((category) => marks.at(category, end));
+}
+
+/** How many numbers without unit and noun stand in a row from this one on. */
+export function rowFrom(text: Text, quantity: Quantity, all: readonly Quantity[]): number {
+  let last = quantity;
+  for (let length = 1; length < 12; length += 1) {
+    if (!nextInRow(text, last, all)) return length;
+    last = atOrBehind(all, last.begin + 1) ?? last;
+  }
+  return 0;
+}
+
+export function nextInRow(text: Text, quantity: Quantity, all: readonly Quantity[]): boolean {
+  const next = atOrBehind(all, quantity.begin + 1);
+  return (
+    next !== undefined &&
+    next.unit === null &&
+    next.noun === null &&
+    only(text, quantity.end, next.begin, ['joiner', 'hedge', 'filler', 'scope'])
+  );
+}
+
+export function choose(
+  quantity: Quantity,
+  row: readonly Topic[],
+  place: number,
+  ordered: boolean,
+): { readonly topic: Topic; readonly place: number } | null {
+  const fits = (topic: Topic) => {
+    if (quantity.unit !== null && topic.said.unit !== quantity.unit.unit) return false;
+    const high = topic.of === 'price' ? (quantity.money ?? quantity.high) : quantity.high;
+    // Whole money behind other money is that of a part.
+    if (topic.of === 'price' && quantity.money === undefined && high > (topic.low ?? 0))
+      return false;
+    if (topic.low === null || topic.low === 0)
+      return topic.said.unit === 'kcal' ? high >= 10 && high < 10000 : high < 2000;
+    return high / topic.low < FAR && topic.low / high < FAR;
+  };
+  if (row.length === 1 || ordered) {
+    const topic = row[place];
+    return topic && fits(topic) ? { topic, place } : null;
+  }
+  const distance = (topic: Topic) =>
+    topic.low === null || !fits(topic) ? Infinity : Math.abs(Math.log(quantity.high / topic.low));
+  const sorted = row
+    .map((topic, at) => ({ topic, place: at, far: distance(topic) }))
+    .sort((a, b) => a.far - b.far);
+  const [first, second] = sorted;
+  if (!first || first.far === Infinity) return null;
+  return second && second.far - first.far < Math.log(CLEARLY) ? null : first;
+}

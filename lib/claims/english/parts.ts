@@ -1,0 +1,53 @@
+import type { Role } from '../language';
+import { all, phrasesOf } from './words';
+
+/** What a dish lies in, or all of it; and kinds of dishes, which are the dish itself unless 'whole' is said. */
+export const VESSELS = phrasesOf(
+  'tray, pan, pot, batch, thing, recipe, dish, skillet, sheet pan, tin, sheet, lot, wok, baking dish, casserole dish, kadai, karahi, slow cooker, crockpot, crock pot, instant pot, dutch oven, roasting tin, tray bake, slab, big dish, big pot, big tray, big pan, big batch, vat, cauldron, handi, tava',
+);
+export const WHOLE = [
+  ...VESSELS,
+  ...phrasesOf(
+    'loaf, casserole, pie, cake, bake, meatloaf, lasagne, lasagna, traybake, curry, stew, pizza, quiche, mix, chili, chilli, soup, frittata, bread',
+  ),
+];
+export const PORTION = phrasesOf(
+  'portion, serving, serve, katori, thali, tiffin, ladleful, lunch box, plate, bowl, jar, helping, person, head, plateful, bowlful, box, container, mug, glass, meal, lunchbox',
+);
+export const SLICE = phrasesOf('slice, square, wedge');
+export const EACH = phrasesOf(
+  'muffin, patty, fritter, pancake, fillet, cookie, burger, ball, meatball, piece, taco, wrap, burrito, bar, bite, skewer, roll, bun, parcel, flatbread, waffle, cupcake, scone, dumpling, nugget, drumstick, egg cup, biscuit, brownie, bagel, pepper, tart, quesadilla, falafel, kofta, kebab, enchilada, sandwich, doughnut, donut, crepe, blini, roulade, cutlet, steak, breast, thigh, sausage, pastry, omelette, toast, boat, pocket, roll-up, pita, samosa, spring roll, cake, popsicle, truffle, stuffed pepper, egg muffin, rissole, croquette, finger',
+);
+
+/** The plural of a part. */
+export const plural = (word: string): string =>
+  /(ss|sh|ch|x|o)$/.test(word)
+    ? `${word}es`
+    : word.endsWith('f')
+      ? `${word.slice(0, -1)}ves`
+      : /[^aeiou]y$/.test(word)
+        ? `${word.slice(0, -1)}ies`
+        : `${word}s`;
+
+const thing = (
+  nouns: readonly string[],
+  as: 'portion' | 'slice' | 'piece' | 'whole' | 'person',
+): [string, Role][] =>
+  nouns.flatMap((noun) =>
+    [noun, plural(noun)].map((form): [string, Role] => [form, { cat: 'thing', as }]),
+  );
+
+/** Parts as they are counted. */
+export const THINGS: [string, Role][] = [
+  ...thing(
+    PORTION.filter((word) => word !== 'head' && word !== 'person' && word !== 'meal'),
+    'portion',
+  ),
+  ...all<Role>('people, adults, kids, persons, hungry people, of us, of you', {
+    cat: 'thing',
+    as: 'person',
+  }),
+  ...thing(SLICE, 'slice'),
+  ...thing(EACH, 'piece'),
+  ...thing(VESSELS, 'whole'),
+];

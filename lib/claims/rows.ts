@@ -1,0 +1,66 @@
+import { atOrBehind } from './at-or-behind';
+import type { Mark } from './marks';
+import type { Quantity } from './quantity';
+import { followedByCopula } from './scope-mentions';
+import { only, type Text } from './text';
+
+/** Tokens between a number and the part it is said of. */
+export const GAP = 5;
+
+/** Whether a number goes on with the row of the one before. */
+export function sameRow(text: Text, last: Quantity, next: Quantity): boolean {
+  if (next.begin - last.end > 14 || text.marks.firstIn('so', last.end, next.begin)) return false;
+  const blank = text.tokens
+    .slice(last.end, next.begin)
+    .filter(({ kind }) => kind === 'line').length;
+  if (blank > 1) return false;
+  const words = ['joiner', 'filler', 'hedge', 'noun', 'copula'] as const;
+  const stop = text.tokens.slice(last.end, next.begin).findIndex(({ text: mark }) => mark === '.');
+  if (
+    stop >= 0 &&
+    stop < 3 &&
+    only(text, last.end, last.end + stop, words) &&
+    only(text, last.end + stop + 1, next.begin, words)
+  )
+    return true;
+  return (
+    last.sentence === next.sentence ||
+    only(text, last.end, next.begin, ['joiner', 'filler', 'hedge']) ||
+    blank === 1
+  );
+}
+
+/** Whether the part is said of the numbers before it. */
+export function isBehind(
+  text: Text,
+  mark: Mark<'scope'>,
+  last: Quantity | undefined,
+  all: readonly Quantity[],
+): boolean {
+  if (!last || mark.role.link === 'ahead') return false;
+  const { marks, tokens } = text;
+  const gap = mark.from - last.end;
+  const { link } = mark.role;
+  const right =
+    gap === 0 &&
+    (link === 'behind' || link === 'counted' || marks.at('which', mark.to) !== undefined);
+  if (!right && followedByCopula(text, mark.to)) return false;
+  if (gap < 0 || gap > 14) return false;
+  if (gap === 0) return true;
+  const next = atOrBehind(all, mark.to);
+  const other =
+    text.sentences.of[mark.from] !== last.sentence && tokens[mark.from - 1]?.kind !== 'line';
+  if (other && next !== undefined && next.begin - mark.to <= 4) return false;
+  const runsOn =
+    next !== undefined &&
+    next.begin - mark.to <= 2 &&
+    only(text, mark.to, next.begin, ['joiner', 'copula', 'hedge', 'filler', 'so']);
+  const parted = tokens
+    .slice(last.end, mark.from)
+    .some(({ text: word, kind }) => kind === 'line' || /^[,.;:|]$/.test(word));
+  const so = marks.firstIn('so', last.end, mark.from) !== undefined;
+  if (runsOn && (parted || so || marks.firstIn('joiner', last.end, mark.from))) return false;
+  if (so) return false;
+  if (gap <= GAP) return true;
+  return !runsOn && mark.role.link === 'free' && next === undefined;
+}
