@@ -50,6 +50,11 @@ export function orMore(
   return { high, next };
 }
 
+/** Whether something that is counted begins at a token. */
+const isCounted = ({ marks, food }: Text, at: number) =>
+  (['unit', 'noun', 'thing', 'trapBehind'] as const).some((category) => marks.at(category, at)) ||
+  food(at) !== null;
+
 /** 'a pound and a half', 'two dollars nineteen', 'an hour and twenty minutes': what is added behind a unit. */
 export function afterUnit(
   text: Text,
@@ -70,9 +75,22 @@ export function afterUnit(
         fraction: false,
       };
     }
+    // 'an hour and ten'
+    const bare =
+      more && !more.digits && more.low === more.high && more.low < 60 && more.low % 5 === 0;
+    if (more && bare && !more.fraction && !isCounted(text, more.to)) {
+      return { add: more.low / 60, next: more.to, fraction: false };
+    }
     if (more?.digits && tokens[at]?.glued && more.low < 60 && Number.isInteger(value)) {
       return { add: more.low / 60, next: more.to, fraction: false };
     }
+  }
+  if (role.unit === 'lb') {
+    // '1 lb 2 oz'
+    const ounces = numberAt(tokens, and, { ...numberContext(text), divisible: () => false });
+    const unit = ounces && marks.at('unit', ounces.to);
+    if (ounces && unit?.role.unit === 'oz' && ounces.high < 16 && ounces.low === ounces.high)
+      return { add: ounces.low / 16, next: unit.to, fraction: false };
   }
   if (role.of === 'money' && role.factor === 1) {
     const cents = numberAt(tokens, and, { ...numberContext(text), divisible: () => false });

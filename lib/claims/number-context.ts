@@ -24,7 +24,10 @@ export function numberContext(text: Text): NumberContext {
       const next = language.foods.plain.has(tokens[at]?.folded ?? '') ? at + 1 : at;
       const mark = marks.at('unit', next) ?? marks.at('unit', at);
       if (!mark) return false;
-      if (mark.role.of === 'time') return mark.role.unit === 'h';
+      // 'an hour', 'a minute or two'; 'a minute' alone is a turn of speech.
+      const or = language.numbers.either.has(tokens[mark.to]?.folded ?? '');
+      const two = or && language.numbers.cardinals.has(tokens[mark.to + 1]?.folded ?? '');
+      if (mark.role.of === 'time') return mark.role.unit === 'h' || two;
       if (mark.role.of === 'money') return mark.role.factor >= 1 && mark.from === at;
       return MEASURES.includes(mark.role.of) && (mark.from === at || mark.role.of !== 'mass');
     },

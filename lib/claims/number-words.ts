@@ -1,4 +1,5 @@
 import type { NumberWords } from './language';
+import { runOn } from './number-run-on';
 import type { Token } from './tokens';
 
 /** A number as it was read from words or digits: the tokens up to, without, `next`. */
@@ -20,10 +21,8 @@ export interface Part {
   readonly next: number;
 }
 
-/** First groups up to here are run on to hundreds: 'thirty-nine fifty', never 'forty twelve'. */
-const MOST_GROUP = 39;
-
-const plain = (value: number, next: number): NumberAt => ({
+/** A whole number in words. */
+export const plain = (value: number, next: number): NumberAt => ({
   value,
   next,
   digits: false,
@@ -31,7 +30,7 @@ const plain = (value: number, next: number): NumberAt => ({
   fraction: false,
 });
 
-const folded = (tokens: readonly Token[], at: number): string => tokens[at]?.folded ?? '';
+export const folded = (tokens: readonly Token[], at: number): string => tokens[at]?.folded ?? '';
 
 /** A number below a hundred in words: 'twelve', 'forty-six'. */
 export function groupAt(
@@ -134,49 +133,6 @@ export function restAt(
   // 'five hundred and five fifty' are two numbers.
   const more = rest.value < 10 ? groupAt(tokens, rest.next, words) : null;
   return more && more.value > 9 ? null : rest;
-}
-
-/** Two groups run on: 'six forty' is 640, or two numbers; 'one oh five' is 105. */
-function runOn(
-  tokens: readonly Token[],
-  at: number,
-  first: { readonly value: number; readonly next: number },
-  words: NumberWords,
-): NumberAt {
-  const alone = plain(first.value, first.next);
-  if (first.value < 1 || first.value > MOST_GROUP) return alone;
-  const nought = words.nought.has(folded(tokens, first.next));
-  const second = runOnGroup(tokens, nought ? first.next + 1 : first.next, words);
-  if (!second || (nought ? second.value > 9 : second.value < 10)) return alone;
-  if (words.hundred.has(folded(tokens, second.next))) return alone;
-  if (words.thousand.has(folded(tokens, second.next))) return alone;
-  const joined = plain(first.value * 100 + second.value, second.next);
-  return nought
-    ? joined
-    : {
-        ...joined,
-        money: first.value + second.value / 100,
-        parts: [
-          { value: first.value, from: at, next: first.next },
-          { value: second.value, from: first.next, next: second.next },
-        ],
-      };
-}
-
-/**
- * The group that is run on. Its ones may begin the next number: 'one eighty one sixty' are 180 and 160, 'two twenty
- * two hundred' 220 and 200.
- */
-function runOnGroup(
-  tokens: readonly Token[],
-  at: number,
-  words: NumberWords,
-): { readonly value: number; readonly next: number } | null {
-  const group = groupAt(tokens, at, words);
-  if (!group || group.next - at !== 2) return group;
-  const after = folded(tokens, group.next);
-  const goesOn = words.hundred.has(after) || (words.cardinals.get(after) ?? 0) >= 20;
-  return goesOn ? { value: words.cardinals.get(folded(tokens, at)) ?? 0, next: at + 1 } : group;
 }
 
 /** 'point six', 'point two five', 'point twenty-five' behind a number or alone. */

@@ -1,5 +1,6 @@
 import type { NumberWords } from './language';
 import { digitsAt, type Apart } from './number-digits';
+import { isRange, scaledLow } from './number-ranges';
 import { groupAt, wordsAt, type NumberAt, type Part } from './number-words';
 import type { Token } from './tokens';
 
@@ -62,41 +63,6 @@ export function numberAt(
   return between ? null : { from: at, to: next, low: value, high: value, ...rest };
 }
 
-function isRange(
-  link: string,
-  between: boolean,
-  low: number,
-  second: NumberAt,
-  first: NumberAt,
-  words: NumberWords,
-  dash: boolean,
-): boolean {
-  if (between) return true;
-  // 'one eighty to two hundred' is a range; 'two twenty to two' is none.
-  if (first.parts && !second.parts) {
-    return words.to.has(link) && second.value >= 100 && second.value <= low * 2;
-  }
-  if (dash) return first.digits === second.digits;
-  if (words.to.has(link)) return first.digits === second.digits && second.value <= low * 10;
-  // 'three or four'; 'and' only behind 'between'.
-  return !words.and.has(link) && second.value <= low * 2 && !second.parts;
-}
-
-/** 'four to five hundred': the first is of hundreds as well. */
-function scaledLow(
-  low: number,
-  second: NumberAt,
-  tokens: readonly Token[],
-  words: NumberWords,
-): number {
-  // 'between four and four fifty'
-  const run = second.parts?.[0]?.value;
-  if (run !== undefined && run - low >= 0 && run - low <= 1 && low >= 1) return low * 100;
-  const last = folded(tokens, second.next - 1);
-  const factor = words.hundred.has(last) ? 100 : words.thousand.has(last) ? 1000 : 1;
-  return low < 20 && low * factor < second.value && factor > 1 && low >= 1 ? low * factor : low;
-}
-
 /** One number: digits, words, parts of one, dozens, with 'and a half' behind it. */
 function oneAt(tokens: readonly Token[], at: number, context: NumberContext): NumberAt | null {
   const { words } = context;
@@ -108,6 +74,12 @@ function oneAt(tokens: readonly Token[], at: number, context: NumberContext): Nu
     articleAt(tokens, at, context) ??
     soundAt(tokens, at, context);
   if (!read) return null;
+  // 'point four of a gram'
+  const of =
+    words.of.has(folded(tokens, read.next)) && words.article.has(folded(tokens, read.next + 1));
+  if (of && read.value < 1 && !read.fraction && context.divisible(read.next + 2)) {
+    return { ...read, next: read.next + 2 };
+  }
   const dozens = words.counts.get(folded(tokens, read.next));
   if (dozens === 12 && !read.fraction)
     return { ...read, value: read.value * 12, next: read.next + 1, words: true };

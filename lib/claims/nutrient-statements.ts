@@ -23,10 +23,15 @@ export function nutrientOf(
   if (unit?.of === 'mass' && !['g', 'mg', 'µg'].includes(unit.unit)) return null;
   if (noun.nutrient === 'energyKcal' && unit?.of === 'mass') return null;
   if (unit === null && noun.nutrient !== 'energyKcal' && countsFoods(text, noun)) return null;
+  // No food has so many grams: two numbers that captions ran together.
+  if (unit === null && noun.unit === 'g' && quantity.high >= MOST_GRAMS) return null;
   const nutrient =
     unit?.unit === 'IU' ? (INTERNATIONAL[noun.nutrient] ?? noun.nutrient) : noun.nutrient;
   return said(nutrient, named, text, quantity, before);
 }
+
+/** Grams of a nutrient that a text would not say without their unit. */
+const MOST_GRAMS = 1000;
 
 /** '3 protein pastas': the number counts foods. */
 function countsFoods({ tokens, language, food }: Text, { to }: Noun): boolean {
@@ -84,5 +89,5 @@ function isBehind(
     language.numbers.article.has(token?.folded ?? '');
   // 'or so', 'give or take' stand behind a number alone, 'roughly' before one as well.
   const before = number && marks.at('hedge', from) !== undefined;
-  return (value === 'about' || value === 'atMost') && !before;
+  return ['about', 'atMost', 'atLeast'].includes(value) && !before;
 }

@@ -1,3 +1,4 @@
+import { besideMacro, macroSentences } from './macros';
 import { hedgeBefore } from './hedge-before';
 import type { UnitRole } from './language';
 import type { Mark } from './marks';
@@ -71,20 +72,6 @@ function isPronoun({ tokens, marks, language }: Text, at: number): boolean {
   );
 }
 
-/** Sentences in which the letter of the first macronutrient stands beside digits: there, C and F are no degrees. */
-export function macroSentences({ tokens, marks, language, sentences }: Text): Set<number> {
-  const [first] = language.letters.keys();
-  const found = new Set<number>();
-  tokens.forEach((token, at) => {
-    if (token.text !== first) return;
-    const unit = marks.before('unit', at);
-    const before = unit?.role.of === 'mass' ? unit.from - 1 : at - 1;
-    if (tokens[before]?.kind !== 'number' && tokens[at + 1]?.kind !== 'number') return;
-    found.add(sentences.of[at] ?? 0);
-  });
-  return found;
-}
-
 /** Two groups before a unit of time are a range, or money; else the number run on. */
 function chosen({ marks, tokens, language }: Text, span: NumberSpan): NumberSpan {
   const { parts, money } = span;
@@ -153,7 +140,7 @@ function quantityOf(
     ? { cat: 'unit', of: 'money', unit: currency, factor: 1 }
     : (mark?.role ?? null);
   // 'p' behind digits is pence, unless it is the letter of a nutrient.
-  if (!unit && tokens[at]?.text === 'p' && tokens[at]?.glued) {
+  if (!unit && tokens[at]?.text === 'p' && tokens[at]?.glued && !besideMacro(text, at)) {
     unit = { cat: 'unit', of: 'money', unit: 'GBP', factor: 1 / 100 };
     mark = undefined;
     at += 1;

@@ -1,7 +1,7 @@
 import { atOrBehind } from './at-or-behind';
 import type { Mark } from './marks';
 import type { Quantity } from './quantity';
-import { followedByCopula } from './scope-mentions';
+import { followedByCopula, type Mention } from './scope-mentions';
 import { only, type Text } from './text';
 
 /** Tokens between a number and the part it is said of. */
@@ -63,4 +63,18 @@ export function isBehind(
   if (so) return false;
   if (gap <= GAP) return true;
   return !runsOn && mark.role.link === 'free' && next === undefined;
+}
+
+/** 'per 100 g / per portion: 130 / 410': heads of columns, of which the numbers are nobody can say. */
+export function isTable(
+  text: Text,
+  before: Mention | null,
+  { mark, scope }: Mention,
+  row: readonly Quantity[],
+): boolean {
+  if (!before || before.scope === scope || text.spoken) return false;
+  const { to } = before.mark;
+  const behind = row.at(-1);
+  if (behind && behind.end > before.mark.from - GAP) return false;
+  return to < mark.from && only(text, to, mark.from, ['joiner']) && followedByCopula(text, mark.to);
 }

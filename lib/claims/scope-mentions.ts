@@ -83,6 +83,8 @@ function portionsOfIt(text: Text, quantities: readonly Quantity[]): Mark<'scope'
     const next = quantities[index + 1];
     if (said?.kind !== 'portions' || killed !== null || !next) return [];
     // 'split six ways that's 498'
+    // 'feeds four for a tenner' is the price of all.
+    if (next.said?.kind === 'price' && text.marks.firstIn('serveTitle', end, next.begin)) return [];
     const ways = text.marks.at('serveBehind', end)?.to ?? end;
     if (
       next.begin - ways > 2 ||

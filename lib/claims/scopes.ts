@@ -1,6 +1,6 @@
 import type { DishMention } from './dishes';
 import type { Quantity } from './quantity';
-import { GAP, isBehind, sameRow } from './rows';
+import { GAP, isBehind, isTable, sameRow } from './rows';
 import { followedByCopula, mentionsOf, type Mention } from './scope-mentions';
 import type { ReadingStep, Scope } from './statement';
 import type { Text } from './text';
@@ -29,6 +29,8 @@ export function giveScopes(
   let row: Quantity[] = [];
   let last = 0;
   let title: string | null = null;
+  let before: Mention | null = null;
+  let table: number | null = null;
   for (const event of events) {
     if ('blank' in event) {
       if (held?.scope !== 'portion') held = null;
@@ -43,6 +45,8 @@ export function giveScopes(
         if (held?.scope === 'compared') held = null;
         continue;
       }
+      if (isTable(text, before, mention, row)) table = text.sentences.of[mention.mark.from] ?? null;
+      before = mention;
       last = mention.mark.to;
       if (isBehind(text, mention.mark, row.at(-1), quantities)) {
         const back = [...row].reverse();
@@ -55,11 +59,12 @@ export function giveScopes(
       held = mention.scope === 'dish' ? null : mention;
     } else {
       const { quantity } = event;
+      if (quantity.sentence === table) quantity.killed ??= 'of two parts';
       // What was said long ago is said no more.
       if (quantity.begin - last > HELD) held = null;
       last = quantity.end;
-      const before = row.at(-1);
-      if (before && !sameRow(text, before, quantity)) row = [];
+      const next = row.at(-1);
+      if (next && !sameRow(text, next, quantity)) row = [];
       row.push(quantity);
       if (held && appliesTo(held, quantity)) fixed.set(quantity, held);
     }

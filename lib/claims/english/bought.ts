@@ -13,7 +13,7 @@ export const COMPARED = framed(
 
 /** Dishes that someone else made: 'a shop flapjack', 'the takeaway curry'. */
 export const BOUGHT_DISHES = phrasesOf(
-  'flapjack, bar, curry, pizza, burger, loaf, muffin, slice, sandwich, salad, wrap, burrito, cake, bread, cookie, brownie, pie, stew, soup, lasagne, lasagna, shake, latte, pancake, pancakes, muffins, cookies, brownies, bars, burgers, wraps, meal, dal, dahl, korma, noodles, ramen, chili, chilli, katsu, granola, bagel, bagels, doughnut, donut, pasta, rice, mince, crisps, chips, ice cream, yogurt, yoghurt, cheese, mayo, oats, cereal, protein bar, protein bars, chocolate, dressing, pesto, stir fry, kebab, casserole, dessert, cheesecake, crumble',
+  'traybake, tray bake, dinner, lunch, breakfast, dish, tray, plate, food, flapjack, bar, curry, pizza, burger, loaf, muffin, slice, sandwich, salad, wrap, burrito, cake, bread, cookie, brownie, pie, stew, soup, lasagne, lasagna, shake, latte, pancake, pancakes, muffins, cookies, brownies, bars, burgers, wraps, meal, dal, dahl, korma, noodles, ramen, chili, chilli, katsu, granola, bagel, bagels, doughnut, donut, pasta, rice, mince, crisps, chips, ice cream, yogurt, yoghurt, cheese, mayo, oats, cereal, protein bar, protein bars, chocolate, dressing, pesto, stir fry, kebab, casserole, dessert, cheesecake, crumble',
 ).flatMap((dish) =>
   framed(
     `a {} ${dish}, the {} ${dish}, your {} ${dish}, {} ${dish}`,

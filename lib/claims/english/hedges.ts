@@ -17,7 +17,7 @@ const BEFORE: readonly (readonly [Hedge, string])[] = [
   ],
   [
     'under',
-    'under, less than, fewer than, below, <, well under, way under, comfortably under, south of, well below, not even, comfortably below, under the, way below, safely under, less then',
+    'under, sub, less than, fewer than, below, <, well under, way under, comfortably under, south of, well below, not even, comfortably below, under the, way below, safely under, less then',
   ],
   [
     'atMost',

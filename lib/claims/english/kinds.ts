@@ -4,7 +4,7 @@ import { all } from './words';
 /** Words of ovens, thermometers, clocks and tables: what a number without a nutrient is about. */
 export const KINDS: [string, Role][] = [
   ...all<Role>(
-    "ready in, ready within, on the table in, done in, finished in, on the table within, start to finish in, dinner in, lunch in, breakfast in, done within, on your plate in, on a plate in, ready to eat in, from fridge to table in, plated in, eating in, you're eating in, eaten in, fed in, sorted in, on plates in, fridge to table in, start to plate in, dinner's ready in, tea's ready in, tea on the table in, sat down eating in, served in, bowl to mouth in, table in, you're done in, you are done in, comes together in, came together in",
+    "done and dusted in, on the plate in, plated up in, in and out in, ready in, ready within, on the table in, done in, finished in, on the table within, start to finish in, dinner in, lunch in, breakfast in, done within, on your plate in, on a plate in, ready to eat in, from fridge to table in, plated in, eating in, you're eating in, eaten in, fed in, sorted in, on plates in, fridge to table in, start to plate in, dinner's ready in, tea's ready in, tea on the table in, sat down eating in, served in, bowl to mouth in, table in, you're done in, you are done in, comes together in, came together in",
     { cat: 'time', as: 'soon' },
   ),
   ...all<Role>(
@@ -23,7 +23,7 @@ export const KINDS: [string, Role][] = [
   ...all<Role>('fan, convection, fan oven, fan assisted, fan forced, (fan)', { cat: 'fan' }),
 
   ...all<Role>(
-    "ready in, ready within, on the table in, done in, finished in, on the table within, start to finish in, total time, in total, total, all in, takes me, this took me, it took me, took me, dinner in, lunch in, breakfast in, done within, on your plate in, on a plate in, start to finish, ready to eat in, comes together in, came together in, in just, from fridge to table in, plated in, start to plate in, from start to finish, you're done in, you are done in, whole thing takes, the whole thing took, whole thing took, the whole thing takes, takes about, takes you, eating in, you're eating in, table in",
+    "done and dusted in, on the plate in, plated up in, in and out in, ready in, ready within, on the table in, done in, finished in, on the table within, start to finish in, total time, in total, total, all in, takes me, this took me, it took me, took me, dinner in, lunch in, breakfast in, done within, on your plate in, on a plate in, start to finish, ready to eat in, comes together in, came together in, in just, from fridge to table in, plated in, start to plate in, from start to finish, you're done in, you are done in, whole thing takes, the whole thing took, whole thing took, the whole thing takes, takes about, takes you, eating in, you're eating in, table in",
     { cat: 'time', as: 'ready' },
   ),
   ...all<Role>(

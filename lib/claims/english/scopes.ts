@@ -1,48 +1,9 @@
 import type { Role } from '../language';
-import type { Scope } from '../statement';
 import { BOUGHT, BOUGHT_DISHES, COMPARED } from './bought';
 import { EACH, plural, PORTION, SLICE, VESSELS, WHOLE } from './parts';
+import { ofPart } from './part-scopes';
+import { scope } from './scope-phrases';
 import { all, framed, phrasesOf } from './words';
-
-type Link = 'subject' | 'behind' | 'free' | 'counted' | 'ahead';
-const scope = (phrases: readonly string[], of: Scope, link: Link): [string, Role][] =>
-  phrases.map((phrase) => [phrase, { cat: 'scope', scope: of, link }]);
-
-const ofPart = (nouns: readonly string[], of: Scope): [string, Role][] => [
-  ...scope(
-    framed(
-      'per {}, / {}, each {}, every {}, each one of the {}, for each {}, a single {}, one single {}, in each {}, in every {}, in every single {}, every single {}',
-      nouns,
-    ),
-    of,
-    'free',
-  ),
-  ...scope(
-    framed(
-      'one {}, this {}, for one {}, in one {}, the whole {}, each of the {}, 1 {}, 1 whole {}',
-      nouns,
-    ),
-    of,
-    'free',
-  ),
-  ...scope(
-    framed(
-      'each of the {}, every one of the {}, one of the {}, one of these {}',
-      nouns.map(plural),
-    ),
-    of,
-    'free',
-  ),
-  ...scope(
-    framed(
-      'a {}, an {}, in a {}, for a {}, in the {}, in this {}, for this {}, for the {}, to a {}, to the {}, that {}, by the {}',
-      nouns,
-    ),
-    of,
-    'behind',
-  ),
-  ...scope(framed('the {}, a {}, your {}, my {}', nouns), of, 'subject'),
-];
 
 const PLAIN: [string, Role][] = [
   ...scope(phrasesOf('day :, the day :, full day :, day ='), 'day', 'free'),
@@ -93,7 +54,7 @@ const PLAIN: [string, Role][] = [
   ),
   ...scope(
     framed(
-      'half the {}, half of the {}, half of this {}, half this {}, ½ {}, ½ the {}, half a {}, half of a {}, half your {}, half that {}, half {}, 1/2 {}, 1/2 the {}',
+      'half the {}, half of the {}, half of this {}, half this {}, ½ {}, ½ the {}, half a {}, half of a {}, half your {}, half that {}, half of that {}, half {}, 1/2 {}, 1/2 the {}',
       WHOLE,
     ),
     'half',
@@ -156,28 +117,24 @@ const PLAIN: [string, Role][] = [
     'portion',
     'free',
   ),
-  ...scope(
-    phrasesOf('apiece, a pop, per piece, a piece, / piece, / each, ea, a go'),
-    'each',
-    'behind',
-  ),
+  ...scope(phrasesOf('per piece, a piece, / piece, / each, ea'), 'each', 'behind'),
   ...scope(
     phrasesOf(
-      'each, each one, each of them, every one, every single one, one of them, one of these, one of those, each of these, each of those',
+      'each, apiece, a pop, a go, each one, each of them, every one, every single one, one of them, one of these, one of those, each of these, each of those',
     ),
     'each',
     'counted',
   ),
   ...scope(
     phrasesOf(
-      'per 100 g, per 100g, per hundred grams, per 100 grams, per 100 ml, per hundred, / 100 g, / 100 ml, per one hundred grams, per 100, for every 100 g, for every hundred grams, a hundred grams of it, in 100 g, for 100 g, in a hundred grams, in 100 grams, 100 g contains, 100 g has, 100 g is, 100 grams contains, 100 grams has, 100 grams is, a hundred grams has, a hundred grams is, 100 g of this is, 100 g of it is, 100 grams of this is, a hundred grams of this is, per hundred g, per a hundred grams, for a hundred grams',
+      'per 100 g, per 100g, per hundred grams, per 100 grams, per 100 ml, per hundred, / 100 g, / 100 ml, per one hundred grams, per 100, for every 100 g, for every hundred grams, a hundred grams of it, in 100 g, for 100 g, in a hundred grams, in 100 grams, 100 g contains, 100 g has, 100 g is, 100 grams contains, 100 grams has, 100 grams is, a hundred grams has, a hundred grams is, 100 g of this is, 100 g of it is, 100 grams of this is, a hundred grams of this is, hundred grams of this is, hundred grams of it is, a hundred grams of it is, per hundred g, per a hundred grams, for a hundred grams',
     ),
     'per100g',
     'free',
   ),
   ...scope(
     phrasesOf(
-      "today, for the day, the day, in a day, day total, daily, all day, the whole day, per day, for the whole day, day's total, total for the day, on the day, over the day, across the whole day, the full day, daily total, total for today, the day's total, that's the day, day's eating, end of day, end of the day, for the full day, for the entire day, day in total, my day's, my full day, day done, the day lands at, the day comes to, across today, today all in all, a day, in one day, across the day, full day, / day, full day of eating, my day, whole day, end of the day total, the entire day, this whole day, for today, of the day",
+      "today, for the day, the day, in a day, day total, daily calories, all day, the whole day, per day, for the whole day, day's total, total for the day, on the day, over the day, across the whole day, the full day, daily total, total for today, the day's total, that's the day, day's eating, end of day, end of the day, for the full day, for the entire day, day in total, my day's, my full day, day done, the day lands at, the day comes to, across today, today all in all, a day, in one day, across the day, full day, / day, full day of eating, my day, whole day, end of the day total, the entire day, this whole day, for today, of the day",
     ),
     'day',
     'free',

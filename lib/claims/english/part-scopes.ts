@@ -1,0 +1,42 @@
+import type { Role } from '../language';
+import type { Scope } from '../statement';
+import { plural } from './parts';
+import { scope } from './scope-phrases';
+import { framed } from './words';
+
+/** What may be said of each part: 'per bowl', 'one of the bowls', 'the bowl' with a verb. */
+export const ofPart = (nouns: readonly string[], of: Scope): [string, Role][] => [
+  ...scope(
+    framed(
+      'per {}, / {}, each {}, every {}, each one of the {}, for each {}, a single {}, one single {}, in each {}, in every {}, in every single {}, every single {}',
+      nouns,
+    ),
+    of,
+    'free',
+  ),
+  ...scope(
+    framed(
+      'one {}, this {}, for one {}, in one {}, the whole {}, each of the {}, 1 {}, 1 whole {}',
+      nouns,
+    ),
+    of,
+    'free',
+  ),
+  ...scope(
+    framed(
+      'each of the {}, every one of the {}, one of the {}, one of these {}',
+      nouns.map(plural),
+    ),
+    of,
+    'free',
+  ),
+  ...scope(
+    framed(
+      'a {}, an {}, in a {}, for a {}, in the {}, in this {}, for this {}, for the {}, to a {}, to the {}, that {}, by the {}',
+      nouns,
+    ),
+    of,
+    'behind',
+  ),
+  ...scope(framed('the {}, a {}, your {}, my {}', nouns), of, 'subject'),
+];

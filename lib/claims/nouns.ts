@@ -1,0 +1,45 @@
+import { NUTRIENTS } from '#lib/foods/nutrients';
+import type { Noun, Quantity } from './quantity';
+import { macroSentences } from './macros';
+import type { NutrientUnit } from './statement';
+import type { Text } from './text';
+
+/** All names of nutrients outside numbers and claims, and the letters of the macronutrients where P is one of them. */
+export function nounsOf(
+  text: Text,
+  quantities: readonly Quantity[],
+  taken: ReadonlySet<number>,
+): Noun[] {
+  const { tokens, marks, language } = text;
+  const inside = new Set<number>();
+  for (const { begin, end } of quantities) for (let at = begin; at < end; at += 1) inside.add(at);
+  const found: Noun[] = [];
+  const letters = lettersOf(text, quantities);
+  for (let at = 0; at < tokens.length; at += 1) {
+    if (inside.has(at) || taken.has(at)) continue;
+    const letter = letters.has(at) ? language.letters.get(tokens[at]?.text ?? '') : undefined;
+    const mark = marks.at('noun', at);
+    if (letter) {
+      found.push({
+        nutrient: letter,
+        unit: NUTRIENTS[letter].unit as NutrientUnit,
+        from: at,
+        to: at + 1,
+      });
+    } else if (mark) {
+      found.push({ nutrient: mark.role.nutrient, unit: mark.role.unit, from: at, to: mark.to });
+      at = mark.to - 1;
+    }
+  }
+  return found;
+}
+
+/** Tokens that are letters of macronutrients: those beside a number, in a sentence where P stands so. */
+function lettersOf(text: Text, quantities: readonly Quantity[]): Set<number> {
+  const { tokens, language, sentences } = text;
+  const proven = macroSentences(text);
+  const beside = quantities.flatMap(({ from, to, end, unit }) =>
+    [from - 1, unit ? end : to].filter((at) => language.letters.has(tokens[at]?.text ?? '')),
+  );
+  return new Set(beside.filter((at) => proven.has(sentences.of[at] ?? 0)));
+}
