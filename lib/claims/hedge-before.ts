@@ -10,6 +10,9 @@ export function hedgeBefore(
   for (let skips = 0; skips < 3; skips += 1) {
     const mark = marks.before('hedge', at);
     const lead = marks.before('lead', at);
+    // 'split over four plates' says no least.
+    const serve = marks.before('serve', at);
+    if (mark && serve && serve.from < mark.from) return undefined;
     // 'goes up to 68' says no most.
     if (mark && lead && lead.from < mark.from) return undefined;
     const again = marks.before('correct', at);

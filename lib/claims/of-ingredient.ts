@@ -1,4 +1,4 @@
-import { markBefore, markBehind } from './context';
+import { markBefore, markBehind, sentenceStart } from './context';
 import { foodBefore, isDish } from './prices';
 import type { Quantity, Said } from './quantity';
 import { only, type Text } from './text';
@@ -15,7 +15,8 @@ export function ofIngredient(
     afterAmount(text, quantity, before.at(-1)) ??
     inBrackets(text, quantity) ??
     withFood(text, quantity) ??
-    foodBefore(text, quantity);
+    foodBefore(text, quantity) ??
+    listed(text, quantity, before.at(-1));
   return food === null ? null : { scope: 'ingredient', food };
 }
 
@@ -54,6 +55,17 @@ function lastFoodIn(text: Text, from: number, to: number): string | null {
     at = food && food.to <= to ? food.to : at + 1;
   }
   return found.length === 1 ? (found[0] ?? null) : null;
+}
+
+/** 'chicken thighs nine hundred calories potatoes five hundred': each food right before its number. */
+function listed(text: Text, { begin }: Quantity, before: Quantity | undefined): string | null {
+  for (let at = Math.max(0, begin - 4); at < begin; at += 1) {
+    const food = text.food(at);
+    const starts = at === sentenceStart(text, begin) || at === before?.end;
+    if (food?.to === begin && starts && !isDish(text, food.name) && !text.marks.at('noun', at))
+      return food.name;
+  }
+  return null;
 }
 
 /** The next in a row about one food, or its number once more: 'it is a hundred and twenty calories every time'. */

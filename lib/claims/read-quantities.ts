@@ -82,6 +82,11 @@ function chosen({ marks, tokens, language }: Text, span: NumberSpan): NumberSpan
   if (role?.of === 'time' && first && second && first.value < second.value && role.unit !== 'h') {
     return { ...span, low: first.value, high: second.value, unsure: true };
   }
+  // 'thirty five forty grams': no food has thousands of grams of a nutrient.
+  const grams = role?.of === 'mass' && role.unit === 'g' && span.low >= 1000;
+  if (grams && first && second && first.value < second.value) {
+    return { ...span, low: first.value, high: second.value, unsure: true };
+  }
   return role?.of === 'money' || currency ? { ...span, low: money, high: money } : span;
 }
 

@@ -49,6 +49,8 @@ test.each([
     'six ten on the calories forty on the protein',
     ['nutrient 610 energyKcal kcal', 'nutrient 40 protein g'],
   ],
+  ['thirty forty grams of protein', ['nutrient 30-40 protein g']],
+  ['eight dollars split over four bowls', ['price 8 USD', 'portions 4 portion']],
   ['point six of a gram of salt', ['nutrient 0.6 salt g']],
 ])('%s', (text, said) => {
   expect(brief(text)).toEqual(said);

@@ -5,7 +5,7 @@ import { all } from './words';
 const BEFORE: readonly (readonly [Hedge, string])[] = [
   [
     'about',
-    "about, around, roughly, approximately, approx, approx., ca, ca., circa, ~, ≈, ∼, somewhere around, somewhere near, somewhere in the region of, in the region of, call it, maybe, like, i think, i wanna say, i want to say, let us say, let's say, call that, in the neighborhood of, in the ballpark of, ballpark, more or less, close to, probably, give or take, say, around about, round about, some, in or around, in and around, there or thereabouts, more like, something like, in the order of, on the order of, in the vicinity of, somewhere about, somewhere round, something around, hovering around, maybe like, probably around, probably about, i reckon, i'd say, i would say, i'd guess, around the, give or take a bit, let us call it, plus or minus, -ish, approaching about",
+    "about, around, roughly, approximately, approx, approx., ca, ca., circa, ~, ≈, ∼, somewhere around, somewhere near, somewhere in the region of, in the region of, call it, maybe, like, i think, i wanna say, i want to say, let us say, let's say, call that, in the neighborhood of, in the ballpark of, ballpark, more or less, close to, probably, give or take, say, around about, round about, some, in or around, in and around, there or thereabouts, roughly speaking, more like, something like, in the order of, on the order of, in the vicinity of, somewhere about, somewhere round, something around, hovering around, maybe like, probably around, probably about, i reckon, i'd say, i would say, i'd guess, around the, give or take a bit, let us call it, plus or minus, -ish, approaching about",
   ],
   [
     'justOver',

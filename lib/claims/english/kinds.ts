@@ -4,7 +4,7 @@ import { all } from './words';
 /** Words of ovens, thermometers, clocks and tables: what a number without a nutrient is about. */
 export const KINDS: [string, Role][] = [
   ...all<Role>(
-    "done and dusted in, on the plate in, plated up in, in and out in, ready in, ready within, on the table in, done in, finished in, on the table within, start to finish in, dinner in, lunch in, breakfast in, done within, on your plate in, on a plate in, ready to eat in, from fridge to table in, plated in, eating in, you're eating in, eaten in, fed in, sorted in, on plates in, fridge to table in, start to plate in, dinner's ready in, tea's ready in, tea on the table in, sat down eating in, served in, bowl to mouth in, table in, you're done in, you are done in, comes together in, came together in",
+    "board to plate in, to plate in, to bowl in, to table in, door to table in, done and dusted in, on the plate in, plated up in, in and out in, ready in, ready within, on the table in, done in, finished in, on the table within, start to finish in, dinner in, lunch in, breakfast in, done within, on your plate in, on a plate in, ready to eat in, from fridge to table in, plated in, eating in, you're eating in, eaten in, fed in, sorted in, on plates in, fridge to table in, start to plate in, dinner's ready in, tea's ready in, tea on the table in, sat down eating in, served in, bowl to mouth in, table in, you're done in, you are done in, comes together in, came together in",
     { cat: 'time', as: 'soon' },
   ),
   ...all<Role>(
@@ -23,7 +23,7 @@ export const KINDS: [string, Role][] = [
   ...all<Role>('fan, convection, fan oven, fan assisted, fan forced, (fan)', { cat: 'fan' }),
 
   ...all<Role>(
-    "done and dusted in, on the plate in, plated up in, in and out in, ready in, ready within, on the table in, done in, finished in, on the table within, start to finish in, total time, in total, total, all in, takes me, this took me, it took me, took me, dinner in, lunch in, breakfast in, done within, on your plate in, on a plate in, start to finish, ready to eat in, comes together in, came together in, in just, from fridge to table in, plated in, start to plate in, from start to finish, you're done in, you are done in, whole thing takes, the whole thing took, whole thing took, the whole thing takes, takes about, takes you, eating in, you're eating in, table in",
+    "board to plate in, to plate in, to bowl in, to table in, door to table in, done and dusted in, on the plate in, plated up in, in and out in, ready in, ready within, on the table in, done in, finished in, on the table within, start to finish in, total time, in total, total, all in, takes me, this took me, it took me, took me, dinner in, lunch in, breakfast in, done within, on your plate in, on a plate in, start to finish, ready to eat in, comes together in, came together in, in just, from fridge to table in, plated in, start to plate in, from start to finish, you're done in, you are done in, whole thing takes, the whole thing took, whole thing took, the whole thing takes, takes about, takes you, eating in, you're eating in, table in",
     { cat: 'time', as: 'ready' },
   ),
   ...all<Role>(
@@ -56,7 +56,7 @@ export const KINDS: [string, Role][] = [
   ),
 
   ...all<Role>(
-    "serves, feeds, servings :, portions :, serves :, servings, ( for, feeds a family of, a family of, family of, enough for a family of, recipe ( for, feed, enough for, serve, serves about, serves up to, feeds about, feeds up to, feeds a good, serves a good, does for, enough to feed, feeding, that'll feed, that'll serve, will feed, will serve, split it in, split it, split this, split that, split in, split, divided, divided by, divided between, divided among, divided in, divide by, divide that by, divide it by, divide it between, shared among, shared by, shared out between, share between, goes round, dinner for, dinners for, tea for, supper for, lunch for, breakfast for, meal for, recipe for, fed, feeding, divides into, split between, shared between, split among, splits between",
+    "serves, feeds, servings :, portions :, serves :, servings, ( for, feeds a family of, a family of, family of, enough for a family of, recipe ( for, feed, enough for, serve, serves about, serves up to, feeds about, feeds up to, feeds a good, serves a good, does for, enough to feed, feeding, that'll feed, that'll serve, will feed, will serve, split over, divided over, spread over, shared over, split it in, split it, split this, split that, split in, split, divided, divided by, divided between, divided among, divided in, divide by, divide that by, divide it by, divide it between, shared among, shared by, shared out between, share between, goes round, dinner for, dinners for, tea for, supper for, lunch for, breakfast for, meal for, recipe for, fed, feeding, divides into, split between, shared between, split among, splits between",
     { cat: 'serve', as: 'portion' },
   ),
   ...all<Role>('fed, served, ways, hungry people, hungry adults, hungry kids, fed easily', {

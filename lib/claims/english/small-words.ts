@@ -27,7 +27,7 @@ export const SMALL_WORDS: [string, Role][] = [
     { cat: 'not' },
   ),
   ...all<Role>(
-    'exactly, only, just, a full, a whopping, a solid, a good, whopping, solid, full, good, literally, even, still, a, an, the, another, of, extra, a cool, a mere, mere, bang on, dead on, precisely, right at, as in, total, all of, to, um, uh, er, like a, something, honest, right around',
+    'exactly, only, just, somewhere, anywhere, a full, a whopping, a solid, a good, whopping, solid, full, good, literally, even, still, a, an, the, another, of, extra, a cool, a mere, mere, bang on, dead on, precisely, right at, as in, total, all of, to, um, uh, er, like a, something, honest, right around',
     { cat: 'filler' },
   ),
   ...all<Role>(
