@@ -1,5 +1,5 @@
 import type { Role } from './language';
-import type { Phrases } from './phrases';
+import { lengthsAt, type Phrases } from './phrases';
 import type { Token } from './tokens';
 
 export type Category = Role['cat'];
@@ -64,7 +64,7 @@ export class Marks {
 
   #find(tokens: readonly Token[], lexicon: Phrases<readonly Role[]>, from: number): void {
     const first = tokens[from]?.folded ?? '';
-    for (const length of lexicon.lengths.get(first) ?? []) {
+    for (const length of lengthsAt(lexicon, tokens, from)) {
       const to = from + length;
       if (to > tokens.length) continue;
       let key = first;
