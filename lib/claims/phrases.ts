@@ -4,44 +4,50 @@ import { tokenize } from './tokens';
 /** Phrases and what they stand for, found by their first two words. */
 export interface Phrases<T> {
   readonly values: ReadonlyMap<string, T>;
-  /** By first word, and by the first two: how many tokens the phrases have that begin so, the longest first. */
-  readonly lengths: ReadonlyMap<string, readonly number[]>;
+  readonly starts: ReadonlyMap<string, Start>;
+}
+
+/** How many tokens the phrases have that begin with one word, by the word behind it, the longest first. */
+interface Start {
+  readonly alone: readonly number[];
+  readonly behind: Map<string, readonly number[]>;
 }
 
 /** Puts phrases into a table; hyphens in them are free. Where one stands twice the first counts. */
 export function phrases<T>(entries: Iterable<readonly [phrase: string, value: T]>): Phrases<T> {
   const values = new Map<string, T>();
-  const lengths = new Map<string, Set<number>>();
+  const starts = new Map<string, { alone: number[]; behind: Map<string, readonly number[]> }>();
   for (const [phrase, value] of entries) {
     const words = tokenize(phrase).map(({ folded }) => folded);
     const key = words.join(' ');
-    if (words[0] === undefined || values.has(key)) continue;
+    const [first, second] = words;
+    if (first === undefined || values.has(key)) continue;
     values.set(key, value);
-    const start = words.slice(0, 2).join(' ');
-    const known = lengths.get(start) ?? new Set();
-    lengths.set(start, known.add(words.length));
+    const start = starts.get(first) ?? { alone: [], behind: new Map() };
+    starts.set(first, start);
+    if (second === undefined) start.alone = [1];
+    else start.behind.set(second, [...(start.behind.get(second) ?? []), words.length]);
   }
-  return {
-    values,
-    lengths: new Map([...lengths].map(([word, all]) => [word, [...all].sort((a, b) => b - a)])),
-  };
-}
-
-/** How many tokens the phrases may have that begin at a token, the longest first. */
-export function lengthsAt<T>(
-  { lengths }: Phrases<T>,
-  tokens: readonly Token[],
-  at: number,
-): readonly number[] {
-  const first = tokens[at]?.folded ?? '';
-  const one = lengths.get(first);
-  const second = tokens[at + 1]?.folded;
-  const more = second === undefined ? undefined : lengths.get(`${first} ${second}`);
-  if (more === undefined || one === undefined) return more ?? one ?? NONE;
-  return [...more, ...one];
+  for (const { alone, behind } of starts.values()) {
+    for (const [second, lengths] of behind) {
+      behind.set(second, [...new Set(lengths)].sort((a, b) => b - a).concat(alone));
+    }
+  }
+  return { values, starts };
 }
 
 const NONE: readonly number[] = [];
+
+/** How many tokens the phrases may have that begin at a token, the longest first. */
+export function lengthsAt<T>(
+  { starts }: Phrases<T>,
+  tokens: readonly Token[],
+  at: number,
+): readonly number[] {
+  const start = starts.get(tokens[at]?.folded ?? '');
+  if (start === undefined) return NONE;
+  return start.behind.get(tokens[at + 1]?.folded ?? '') ?? start.alone;
+}
 
 /** The longest phrase that begins at a token, and the token behind it; null where none does. */
 export function phraseAt<T>(
