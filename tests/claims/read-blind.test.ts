@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import { labelled } from './labelled';
 import { report, score } from './score';
 
-/** Below this the reading has become worse than when it was first measured. */
-const FLOOR = 0.5;
+/** Below these the reading has become worse than when it was measured: 77 % found, 84 % of what was read right. */
+const LEAST = { found: 0.75, right: 0.82 } as const;
 
 /**
  * Texts that were written, with what they state, without sight of the grammar. Whoever changes the grammar looks at
@@ -12,6 +12,6 @@ const FLOOR = 0.5;
 test('statements of unseen texts are found and read right', () => {
   const scores = score(labelled('statements-blind.json').texts);
   console.info(report(scores));
-  expect(scores.all.right / scores.all.read, 'precision').toBeGreaterThanOrEqual(FLOOR);
-  expect(scores.all.found / scores.all.asked, 'recall').toBeGreaterThanOrEqual(FLOOR);
+  expect(scores.all.right / scores.all.read, 'precision').toBeGreaterThanOrEqual(LEAST.right);
+  expect(scores.all.found / scores.all.asked, 'recall').toBeGreaterThanOrEqual(LEAST.found);
 });
