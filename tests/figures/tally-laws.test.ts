@@ -173,6 +173,8 @@ describe('laws of the tally', () => {
           high: node.high * 10,
           children: node.children.map(tenfold),
         });
+        // A tie in hundredths may be none any more once the binary number is ten times as large.
+        fc.pre(flat(root).every(({ value }) => Math.abs((value % 1) - 0.5) > 1e-6));
         const [one, ten] = [printedOf(root, 1), printedOf(tenfold(root), 10)];
         for (const { id } of flat(root)) expect(ten(id)).toBe(10 * one(id));
       }),
