@@ -1,19 +1,13 @@
 import 'server-only';
-import { revalidatePath } from 'next/cache';
 import type { Kitchen } from '#lib/episode/schema';
-import { failed, ok, type Result } from '#lib/result';
+import { failed, type Result } from '#lib/result';
 import type { Edit } from '#lib/store/command';
-import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { readKitchen } from '#lib/store/read-kitchen';
-import { write } from '#lib/store/write';
+import { act } from '../act';
 
 /** One act on the kitchen; figures and plans rest on it, so all pages are read anew. */
-export async function change(label: string, edits: readonly Edit[]): Promise<Result<string>> {
-  const written = await write({ actor: DEFAULT_CREATOR_ID, label, at: new Date(), edits });
-  if (!written.ok) return written;
-  revalidatePath('/', 'layout');
-  return ok(`${label}: done.`);
-}
+export const change = (label: string, edits: readonly Edit[]): Promise<Result<string>> =>
+  act('/', label, edits);
 
 export const GONE = failed({
   path: '',

@@ -1,12 +1,8 @@
 import 'server-only';
-import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
-import { failed, ok, type Result } from '#lib/result';
+import { failed, type Result } from '#lib/result';
 import type { Edit } from '#lib/store/command';
-import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
-import { readKitchen } from '#lib/store/read-kitchen';
-import { write } from '#lib/store/write';
-import { localDate } from '#lib/units/local-date';
+import { act } from '../act';
 
 export const GONE = failed({
   path: '',
@@ -15,16 +11,8 @@ export const GONE = failed({
 });
 
 /** One act on the pantry; foods stand in every episode, so all pages are read anew. */
-export async function change(
-  label: string,
-  edits: readonly Edit[],
-  at = new Date(),
-): Promise<Result<string>> {
-  const written = await write({ actor: DEFAULT_CREATOR_ID, label, at, edits });
-  if (!written.ok) return written;
-  revalidatePath('/', 'layout');
-  return ok(`${label}: done.`);
-}
+export const change = (label: string, edits: readonly Edit[], at?: Date): Promise<Result<string>> =>
+  act('/', label, edits, at);
 
 /** The same, and then the page that shows it. */
 export async function changeAndShow(
@@ -36,10 +24,4 @@ export async function changeAndShow(
   const done = await change(label, edits, at);
   if (done.ok) redirect(path);
   return done;
-}
-
-/** The date in the person's kitchen. */
-export async function dateIn(at: Date): Promise<string> {
-  const stored = await readKitchen();
-  return localDate(at, stored?.kitchen.zone ?? 'UTC');
 }

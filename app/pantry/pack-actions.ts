@@ -2,7 +2,8 @@
 
 import { parseThenAct } from '../_forms/parse-then-act';
 import type { FormState } from '../_ui/form/form-state';
-import { change, dateIn } from './change';
+import { dateIn } from '../date-in';
+import { change } from './change';
 import { packEdits, priceEdits } from './pack-edits';
 import { packForm, priceForm, removePartForm } from './pack-schema';
 

@@ -1,13 +1,11 @@
 'use server';
 
-import { revalidatePath } from 'next/cache';
 import { v7 as uuid } from 'uuid';
 import { failed, ok } from '#lib/result';
-import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { readStoredFood } from '#lib/store/read-foods';
-import { write } from '#lib/store/write';
 import { parseThenAct } from '../_forms/parse-then-act';
 import type { FormState } from '../_ui/form/form-state';
+import { change } from './change';
 import { readAgainEdits } from './edits';
 import { refuseForm } from './refuse-schema';
 
@@ -18,15 +16,8 @@ export async function saveRefuse(state: FormState, form: FormData): Promise<Form
     if (!stored?.own || stored.food.version.id !== versionId) return CHANGED;
     const { food } = stored;
     const version = { ...food.version, id: uuid(), seq: food.version.seq + 1, refuse };
-    const written = await write({
-      actor: DEFAULT_CREATOR_ID,
-      label: `Say peel and trim of ${food.name}`,
-      at: new Date(),
-      edits: readAgainEdits(food, version),
-    });
-    if (!written.ok) return written;
-    revalidatePath('/', 'layout');
-    return ok('Peel and trim: saved.');
+    const done = await change(`Say peel and trim of ${food.name}`, readAgainEdits(food, version));
+    return done.ok ? ok('Peel and trim: saved.') : done;
   });
 }
 

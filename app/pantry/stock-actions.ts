@@ -15,7 +15,8 @@ import { sayOfFoodEdits } from '#lib/store/say-of-food';
 import { printDay } from '#lib/units/print-date';
 import { parseThenAct } from '../_forms/parse-then-act';
 import type { FormState } from '../_ui/form/form-state';
-import { change, dateIn, GONE } from './change';
+import { change, GONE } from './change';
+import { dateIn } from '../date-in';
 import {
   answerForm,
   emptyLotForm,

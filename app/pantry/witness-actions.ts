@@ -1,15 +1,12 @@
 'use server';
 
-import { revalidatePath } from 'next/cache';
-import { redirect } from 'next/navigation';
 import { z } from 'zod';
 import { failed } from '#lib/result';
-import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { readFood, readStoredFood } from '#lib/store/read-foods';
-import { write } from '#lib/store/write';
 import { optionalId, revision, rowId } from '../_forms/fields';
 import { parseThenAct } from '../_forms/parse-then-act';
 import type { FormState } from '../_ui/form/form-state';
+import { changeAndShow } from './change';
 
 const witnessForm = z.object({ foodId: rowId, rev: revision, witnessId: optionalId });
 
@@ -22,14 +19,10 @@ export async function nameWitness(state: FormState, form: FormData): Promise<For
       const message = 'Choose a food of a published table, or open the page again.';
       return failed({ path: '', code: 'gone', message });
     }
-    const written = await write({
-      actor: DEFAULT_CREATOR_ID,
-      label: `Second witness of ${stored.food.name}`,
-      at: new Date(),
-      edits: [{ op: 'update', entity: 'Food', id: foodId, rev, patch: { witnessId } }],
-    });
-    if (!written.ok) return written;
-    revalidatePath('/', 'layout');
-    return redirect(`/pantry/foods/${foodId}#witness`);
+    return changeAndShow(
+      `/pantry/foods/${foodId}#witness`,
+      `Second witness of ${stored.food.name}`,
+      [{ op: 'update', entity: 'Food', id: foodId, rev, patch: { witnessId } }],
+    );
   });
 }

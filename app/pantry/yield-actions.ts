@@ -1,17 +1,14 @@
 'use server';
 
-import { revalidatePath } from 'next/cache';
 import { typedHalfMg } from '#lib/episode/cook-weights';
-import { failed, ok, type Result } from '#lib/result';
-import type { Edit } from '#lib/store/command';
-import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
+import { failed } from '#lib/result';
 import { DEFAULT_KITCHEN } from '#lib/store/default-kitchen';
 import { nextPlace } from '#lib/store/next-place';
 import { readStoredFood } from '#lib/store/read-foods';
 import { readKitchen } from '#lib/store/read-kitchen';
-import { write } from '#lib/store/write';
 import { parseThenAct } from '../_forms/parse-then-act';
 import type { FormState } from '../_ui/form/form-state';
+import { change } from './change';
 import { removePartForm } from './pack-schema';
 import { ownYieldEdits } from './yield-edits';
 import { yieldForm } from './yield-schema';
@@ -50,11 +47,3 @@ const GONE = failed({
   code: 'gone',
   message: 'This food is no longer there: open the page again.',
 });
-
-/** Cooked weights turn ingredients of every episode, so all pages are read anew. */
-async function change(label: string, edits: readonly Edit[]): Promise<Result<string>> {
-  const written = await write({ actor: DEFAULT_CREATOR_ID, label, at: new Date(), edits });
-  if (!written.ok) return written;
-  revalidatePath('/', 'layout');
-  return ok(`${label}: done.`);
-}

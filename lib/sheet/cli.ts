@@ -11,8 +11,8 @@ const USAGE = `Makes every output of an episode from its file, without a browser
 
   FILE    an episode file (exported from an episode's page, or written by hand)
   --out   the folder for figures.json, shooting-order.json, risk.json, day-sheet.txt,
-          day-sheet.csv, day-sheet.ics, shopping.json, shopping.txt and description.txt;
-          made if it is not there
+          day-sheet.csv, day-sheet.ics, evening-before.txt, shopping.json, shopping.txt,
+          shopping.csv and description.txt; made if it is not there
   --now   the clock, as in 2026-12-10T18:00:00Z; the file's own savedAt if left out
   --seed  a whole number for the planner; 1 if left out`;
 

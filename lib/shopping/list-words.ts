@@ -1,17 +1,6 @@
-import type { Section } from '#lib/foods/food';
-import type { NeedRow, ShoppingItem } from '#lib/shopping/shopping-list';
+import type { NeedRow } from '#lib/shopping/shopping-list';
 import { gramsUp } from '#lib/shopping/shopping-text';
 import { printTo } from '#lib/units/print';
-
-/** Items under the part of the shop they stand in; the list's own order is kept. */
-export function bySection(
-  items: readonly ShoppingItem[],
-): (readonly [Section, readonly ShoppingItem[]])[] {
-  const sections = new Map<Section, ShoppingItem[]>();
-  for (const item of items)
-    sections.set(item.section, [...(sections.get(item.section) ?? []), item]);
-  return [...sections];
-}
 
 /**
  * An amount in a table: `amountWords(794_000, null)` → `'794 g'`; both where some of it is known by volume only;

@@ -1,5 +1,4 @@
 import 'server-only';
-import { v7 as uuid } from 'uuid';
 import { recipesOf } from '#lib/episode/context';
 import type { EpisodeFile, RecipeLine } from '#lib/episode/schema';
 import type { DayEvent } from '#lib/shoot/day-log';
@@ -7,6 +6,7 @@ import { foldScale } from '#lib/shoot/day-weighings';
 import type { Display } from '#lib/shoot/scale-entries';
 import type { Tx } from '#lib/store/client';
 import type { Edit } from '#lib/store/command';
+import { filedEntries } from '#lib/store/filed-entries';
 import { instantText } from '#lib/store/from-rows';
 import type { ImportIds } from '#lib/store/import-ids';
 import { ALIVE } from '#lib/store/load';
@@ -47,14 +47,13 @@ export function photographedLines(events: readonly DayEvent[]): ReadonlyMap<stri
  * The bytes of the photos are not in a file.
  */
 export function importPhotographed(file: EpisodeFile, dayId: string, ids: ImportIds): Edit[] {
-  const deviceId = uuid();
   const [scale] = file.kitchen.scales;
   const lines = recipesOf(file).flatMap(({ id: recipeId, lines: all }) =>
     all.flatMap(({ id, photographed }) => (photographed ? [{ recipeId, id, photographed }] : [])),
   );
   if (scale === undefined || lines.length === 0) return [];
   const scaleId = ids.of('scale', scale.id, 'kitchen.scales[0].id');
-  return lines.map(({ recipeId, id, photographed }, index): Edit => {
+  const entries = lines.map(({ recipeId, id, photographed }) => {
     const payload: Display = {
       recipeId: ids.of('recipe', recipeId, 'episode.segments[].recipe.id'),
       lineId: ids.of('line', id, 'episode.segments[].recipe.lines[].id'),
@@ -65,19 +64,7 @@ export function importPhotographed(file: EpisodeFile, dayId: string, ids: Import
       beforeId: null,
       sha256: photographed.sha256,
     };
-    return {
-      op: 'create',
-      entity: 'DayEvent',
-      row: {
-        id: uuid(),
-        dayId,
-        deviceId,
-        deviceSeq: index + 1,
-        at: new Date(photographed.at),
-        kind: 'display',
-        refs: {},
-        payload: { ...payload },
-      },
-    };
+    return { at: photographed.at, kind: 'display', payload: { ...payload } };
   });
+  return filedEntries(dayId, entries);
 }

@@ -5,10 +5,8 @@ import { foodVersionSchema, sectionSchema } from '#lib/foods/food';
 import { packSchema, type Pack } from '#lib/episode/schema';
 import { database } from '#lib/store/client';
 import { DEFAULT_CREATOR_ID, SHARED_CREATOR_ID } from '#lib/store/creators';
-import { folded } from '#lib/store/fold';
 import { foodFrom, packFrom, versionFrom } from '#lib/store/from-rows';
 import { ALIVE, byIds, foodInclude, PACK_INCLUDE, type FoodTree } from '#lib/store/load';
-import { pageOf, wanted, type Page, type PageOf } from '#lib/store/page';
 
 /** A food with the revisions of its row and parts, by id, for forms. */
 export interface StoredFood {
@@ -94,35 +92,6 @@ export async function readFoodVersions(foodId: string): Promise<readonly FoodVer
     orderBy: [{ seq: 'desc' }, { id: 'desc' }],
   });
   return versions.map((version) => foodVersionSchema.parse(versionFrom(version)));
-}
-
-/** The creator's own foods that are part of no other, by name; `starting` keeps those whose name starts so. */
-export async function readOwnFoods(
-  of: PageOf & { readonly starting?: string } = {},
-  creatorId = DEFAULT_CREATOR_ID,
-): Promise<Page<StoredFood>> {
-  const last = of.after
-    ? await database().food.findUnique({ where: { id: of.after }, select: { nameFolded: true } })
-    : null;
-  const found = await database().food.findMany({
-    where: {
-      creatorId,
-      ...ALIVE,
-      mergedIntoId: null,
-      ...(of.starting ? { nameFolded: { startsWith: folded(of.starting) } } : {}),
-      ...(last && {
-        OR: [
-          { nameFolded: { gt: last.nameFolded } },
-          { nameFolded: last.nameFolded, id: { gt: of.after ?? '' } },
-        ],
-      }),
-    },
-    orderBy: [{ nameFolded: 'asc' }, { id: 'asc' }],
-    take: wanted(of),
-    include: withPacks(creatorId),
-  });
-  const page = pageOf(found, of);
-  return { ...page, rows: page.rows.map(storedFood) };
 }
 
 /** What a search index needs of a food. */

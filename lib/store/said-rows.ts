@@ -1,10 +1,10 @@
 import 'server-only';
-import { v7 as uuid } from 'uuid';
 import type { SaidLine, SaidScope } from '#lib/episode/said-line';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { foldSaid } from '#lib/shoot/fold-said';
 import type { Tx } from '#lib/store/client';
 import type { Edit } from '#lib/store/command';
+import { filedEntries } from '#lib/store/filed-entries';
 import { instantText } from '#lib/store/from-rows';
 import type { ImportIds } from '#lib/store/import-ids';
 import { ALIVE } from '#lib/store/load';
@@ -54,21 +54,11 @@ export function saidOf(rows: readonly SaidRow[], segments: ReadonlySet<string>):
 
 /** What a file says was said, as entries of its day, made by a device of their own. */
 export function importSaid(said: EpisodeFile['said'], dayId: string, ids: ImportIds): Edit[] {
-  const deviceId = uuid();
-  return said.map(({ at, scope, text, numbers }, index) => ({
-    op: 'create',
-    entity: 'DayEvent',
-    row: {
-      id: uuid(),
-      dayId,
-      deviceId,
-      deviceSeq: index + 1,
-      at: new Date(at),
-      kind: 'said',
-      refs: {},
-      payload: { scope: scopeOf(scope, `said[${index}].scope`, ids), text, numbers: [...numbers] },
-    },
-  }));
+  const entries = said.map(({ at, scope, text, numbers }, index) => {
+    const about = scopeOf(scope, `said[${index}].scope`, ids);
+    return { at, kind: 'said', payload: { scope: about, text, numbers: [...numbers] } };
+  });
+  return filedEntries(dayId, entries);
 }
 
 function scopeOf(scope: SaidScope, path: string, ids: ImportIds): SaidScope {

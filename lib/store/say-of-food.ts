@@ -9,15 +9,6 @@ import { pantryFrom } from '#lib/store/from-rows';
 import { ALIVE } from '#lib/store/load';
 import { pantryColumns } from '#lib/store/stock-columns';
 
-/** What was said of a food at home, the newest that counts; null where nobody said anything. */
-export async function readSaidOfFood(
-  foodId: string,
-  creatorId = DEFAULT_CREATOR_ID,
-): Promise<PantryFood | null> {
-  const row = await newestRow(foodId, creatorId);
-  return row && pantryFoodSchema.parse(pantryFrom(row));
-}
-
 /**
  * The edits that say something of a food at home. Of two devices that answer, the last one counts: an answer is
  * given anew and never merged.
@@ -35,6 +26,7 @@ export async function sayOfFoodEdits(
   return [{ op: 'update', entity: 'PantryFood', id: row.id, rev: row.rev, patch: columns }];
 }
 
+/** What was said of a food at home, the newest that counts. */
 async function newestRow(foodId: string, creatorId: string) {
   return database().pantryFood.findFirst({
     where: { ...ALIVE, creatorId, foodId },

@@ -16,7 +16,7 @@ import { matchFoods, rememberMatch } from '#lib/store/match-foods';
 import { mergeEdits, readMerge } from '#lib/store/merge-foods';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { countFoodUses, readEpisodesUsing, readFoodUses } from '#lib/store/read-food-uses';
-import { readOwnFoods } from '#lib/store/read-foods';
+import { readFoodsInUse } from '#lib/store/read-foods-in-use';
 import { ROWS } from '#lib/store/rows';
 import { undo } from '#lib/store/undo';
 import { write } from '#lib/store/write';
@@ -58,6 +58,8 @@ async function publishedFood(): Promise<string> {
   return 'published';
 }
 
+const ownFoods = async () => (await readFoodsInUse({ take: 200 })).rows.filter(({ own }) => own);
+
 /** The demo with its own foods, and two of them that a dish uses. */
 async function brought() {
   const { episodeId } = value(await importEpisodeFile(demoFile(), AT));
@@ -65,7 +67,7 @@ async function brought() {
   const used = file.episode.segments.flatMap(
     ({ recipe }) => recipe?.lines.flatMap(({ foodId }) => foodId ?? []) ?? [],
   );
-  const own = (await readOwnFoods({ take: 200 })).rows.filter(({ id }) => used.includes(id));
+  const own = (await ownFoods()).filter(({ id }) => used.includes(id));
   const [first, second] = own;
   if (!first || !second) throw new Error('the demo uses no two own foods');
   return { episodeId, file, from: first.id, into: second.id };
@@ -126,7 +128,7 @@ describe('merging two foods', () => {
     expect(facts.map(({ id }) => id)).toContain('fact-may');
     // A denial would hide what the other's label declares.
     expect(facts.map(({ id }) => id)).not.toContain('fact-denied');
-    const own = (await readOwnFoods({ take: 200 })).rows.map(({ id }) => id);
+    const own = (await ownFoods()).map(({ id }) => id);
     expect(own).toContain(into);
     expect(own).not.toContain(from);
 
@@ -177,9 +179,7 @@ describe('merging two foods', () => {
   it('is refused for what makes no sense', async () => {
     const { from, into } = await brought();
     const published = await publishedFood();
-    const third = (await readOwnFoods({ take: 200 })).rows.find(
-      ({ id }) => id !== from && id !== into,
-    );
+    const third = (await ownFoods()).find(({ id }) => id !== from && id !== into);
     const other = third?.id ?? '';
     expect(codes(await readMerge(from, from))).toEqual(['itself']);
     expect(codes(await readMerge(from, 'nowhere'))).toEqual(['gone']);

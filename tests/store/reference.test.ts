@@ -8,10 +8,10 @@ import {
   readFoodsById,
   readFoodVersions,
   readOwnFoodEntries,
-  readOwnFoods,
   readReferenceFoods,
   readStoredFood,
 } from '#lib/store/read-foods';
+import { readFoodsInUse } from '#lib/store/read-foods-in-use';
 import { write } from '#lib/store/write';
 import { isReleaseLoaded, writeReference } from '#lib/store/write-reference';
 import { AT, ON_POSTGRES, withFreshDatabase } from './database';
@@ -149,9 +149,9 @@ describe('reads of foods', () => {
     expect((await write({ actor: 'me', label: 'x', at: AT, edits })).ok).toBe(true);
     const seen: string[] = [];
     for (let after: string | null | undefined; after !== null;) {
-      const page = await readOwnFoods({ take: 2, ...(after === undefined ? {} : { after }) });
+      const page = await readFoodsInUse({ take: 2, ...(after === undefined ? {} : { after }) });
       expect(page.rows.length).toBeLessThanOrEqual(2);
-      seen.push(...page.rows.map((row) => row.food.name));
+      seen.push(...page.rows.filter(({ own }) => own).map(({ name }) => name));
       after = page.next;
     }
     // The food that an earlier test added has a name of its own among them.
@@ -162,8 +162,8 @@ describe('reads of foods', () => {
       'zander',
       'Zander',
     ]);
-    const starting = await readOwnFoods({ starting: 'ZÄ' });
-    expect(starting.rows.map((row) => row.food.name)).toEqual(['zander', 'Zander']);
+    const named = await readFoodsInUse({ words: 'ZÄ' });
+    expect(named.rows.map(({ name }) => name)).toEqual(['zander', 'Zander']);
     expect((await readOwnFoodEntries()).length).toBe(seen.length);
   });
 

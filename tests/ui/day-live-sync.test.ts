@@ -2,12 +2,8 @@ import { afterEach, describe, expect, test, vi } from 'vitest';
 import { rowKey, type DayEvent, type RowRef } from '#lib/shoot/day-log';
 import { foldDay } from '#lib/shoot/fold-day';
 import { connectionWords, lossWords } from '../../app/_sync/connection-words';
-import {
-  startDaySync,
-  type DayState,
-  type DaySync,
-} from '../../app/episodes/[id]/day/live/_log/day-sync';
-import { BATCH } from '../../app/_sync/device-sync';
+import { DAY_LOG, type DayState } from '../../app/episodes/[id]/day/live/_log/day-sync';
+import { BATCH, startSync, type DeviceSync } from '../../app/_sync/device-sync';
 import { memoryStore } from '../../app/_sync/memory-store';
 import { openStore } from '../../app/_sync/open-store';
 import { readAnswer } from '../../app/_sync/polling-transport';
@@ -49,7 +45,7 @@ function server() {
   return { kept, sendings, listeners, state, transport };
 }
 
-const running: DaySync[] = [];
+const running: DeviceSync<DayEvent>[] = [];
 afterEach(() => {
   for (const sync of running.splice(0)) sync.stop();
 });
@@ -62,8 +58,9 @@ function page(
 ) {
   const shown: { state: DayState | null } = { state: null };
   const told: DayEvent[] = [];
-  const sync = startDaySync(
+  const sync = startSync(
     {
+      prepare: DAY_LOG.prepare,
       destination: DAY,
       store: openStore(() => Promise.resolve(store)),
       transport,

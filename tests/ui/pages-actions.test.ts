@@ -5,16 +5,15 @@ import { allergenQuestions } from '#lib/publish/allergen-questions';
 import { lotMg } from '#lib/shopping/shopping-list';
 import { importEpisodeFile } from '#lib/store/import-file';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
-import { readFoodVersions, readOwnFoods, readStoredFood } from '#lib/store/read-foods';
+import { readFoodVersions, readStoredFood } from '#lib/store/read-foods';
 import { readKitchen } from '#lib/store/read-kitchen';
 import { readLocks } from '#lib/store/read-locks';
 import { readLot } from '#lib/store/read-lot';
 import { readLastLabelRule } from '#lib/store/read-last-label-rule';
 import { priceWords } from '#lib/shopping/price-words';
-import { readPantryFoods } from '#lib/store/read-foods-in-use';
+import { readFoodsInUse, readPantryFoods } from '#lib/store/read-foods-in-use';
 import { readPrices } from '#lib/store/read-prices';
 import { readShopNames } from '#lib/store/read-shops';
-import { readSaidOfFood } from '#lib/store/say-of-food';
 import {
   addLink,
   addShot,
@@ -68,6 +67,8 @@ import {
 } from '../../app/pantry/stock-actions';
 import { withFreshDatabase, AT } from '../store/database';
 import { demoFile, send } from './page-support';
+
+const saidOf = async (foodId: string) => (await readPantryFoods([foodId]))[0]?.said ?? null;
 
 vi.mock('next/cache', () => ({ revalidatePath: vi.fn() }));
 vi.mock('next/navigation', async () => {
@@ -433,7 +434,7 @@ describe('the pantry by its forms', () => {
     const refused = await send(addFood, texts);
     const paths = refused.state.problems.map(({ path }) => path);
     expect(paths.sort()).toEqual(['currency', 'servingG', 'value-fat']);
-    expect((await readOwnFoods({ starting: 'Skerry' })).rows).toHaveLength(1);
+    expect((await readFoodsInUse({ words: 'Skerry' })).rows).toHaveLength(1);
   });
 
   test('reading the label again adds a version and leaves the old one', async () => {
@@ -468,7 +469,7 @@ describe('the pantry by its forms', () => {
     expect(refused.state.problems).toMatchObject([{ path: 'perPack', code: 'servings-not-pack' }]);
     const put = await send(addFood, { ...texts, mend: 'value-protein=4&name=x' });
     expect(put.state.typed).toMatchObject({ name: 'Slipped', 'value-protein': '4' });
-    expect((await readOwnFoods({ starting: 'Slipped' })).rows).toEqual([]);
+    expect((await readFoodsInUse({ words: 'Slipped' })).rows).toEqual([]);
   });
 
   test('an EU label keeps 100 g first and the serving beside it', async () => {
@@ -559,7 +560,7 @@ describe('the pantry by its forms', () => {
   });
 
   test('a food is said to be there, not enough or not there; none left empties its lots', async () => {
-    const said = async () => (await readSaidOfFood(foodId))?.answer?.is;
+    const said = async () => (await saidOf(foodId))?.answer?.is;
     expect(await said()).toBeUndefined();
     for (const answer of ['have', 'notEnough', 'none', 'have']) {
       expect((await send(answerStock, { foodId, answer })).state.problems).toEqual([]);
@@ -567,10 +568,10 @@ describe('the pantry by its forms', () => {
     }
     expect((await send(answerStock, { foodId, answer: 'maybe' })).state.problems).toHaveLength(1);
     await send(keepsOpen, { foodId, openedDays: '5', openedSource: 'the carton' });
-    expect((await readSaidOfFood(foodId))?.opened).toEqual({ days: 5, source: 'the carton' });
+    expect((await saidOf(foodId))?.opened).toEqual({ days: 5, source: 'the carton' });
     expect(await said()).toBe('have');
     await send(keepsOpen, { foodId, openedDays: '' });
-    expect((await readSaidOfFood(foodId))?.opened).toBeNull();
+    expect((await saidOf(foodId))?.opened).toBeNull();
     await send(noneLeft, { foodId });
     expect(await said()).toBe('none');
     const [food] = await readPantryFoods([foodId]);

@@ -5,7 +5,8 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import type { FoodVersion } from '#lib/foods/food';
 import { readFoodPhotos, readPhotoTakenOut, type FoodPhoto } from '#lib/store/photos-of-foods';
-import { readFoodVersions, readOwnFoods, readStoredFood } from '#lib/store/read-foods';
+import { readFoodVersions, readStoredFood } from '#lib/store/read-foods';
+import { readFoodsInUse } from '#lib/store/read-foods-in-use';
 import { UNTOUCHED, type FormState } from '../../app/_ui/form/form-state';
 import type { FormAction } from '../../app/_forms/parse-then-act';
 import { addFood, keepSameLabel, readLabelAgain, takeBackReading } from '../../app/pantry/actions';
@@ -174,7 +175,7 @@ describe('with the label itself', () => {
     const { state } = await sendWith(addFood, file(Buffer.from('<html>'), 'a.jpg'), sent);
     expect(state.problems).toMatchObject([{ path: 'photo', code: 'kind' }]);
     expect(state.typed).toEqual(sent);
-    expect((await readOwnFoods({ starting: 'Crowberry' })).rows).toEqual([]);
+    expect((await readFoodsInUse({ words: 'Crowberry' })).rows).toEqual([]);
   });
 });
 

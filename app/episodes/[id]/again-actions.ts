@@ -6,8 +6,7 @@ import { failed, ok } from '#lib/result';
 import { copySegment } from '#lib/store/copy-again';
 import { sameLabelEdits } from '#lib/store/label-again';
 import { readStoredFood } from '#lib/store/read-foods';
-import { readKitchen } from '#lib/store/read-kitchen';
-import { localDate } from '#lib/units/local-date';
+import { dateIn } from '../../date-in';
 import { parseThenAct } from '../../_forms/parse-then-act';
 import type { FormState } from '../../_ui/form/form-state';
 import { copySegmentForm, sameLabelForm } from './again-schema';
@@ -28,7 +27,7 @@ export async function addAgain(state: FormState, form: FormData): Promise<FormSt
 export async function sameLabel(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(sameLabelForm, state, form, async ({ episodeId, foodIds }) => {
     const at = new Date();
-    const today = localDate(at, (await readKitchen())?.kitchen.zone ?? 'UTC');
+    const today = await dateIn(at);
     const stored = await Promise.all(foodIds.map((id) => readStoredFood(id)));
     const foods = stored.flatMap((each) => (each?.own ? [each.food] : []));
     if (foods.length < foodIds.length) {

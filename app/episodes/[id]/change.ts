@@ -1,24 +1,17 @@
-import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
 import { ok, type Result } from '#lib/result';
 import type { Edit } from '#lib/store/command';
-import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { dropTyped } from '#lib/store/keep-typed';
 import { removalEdits } from '#lib/store/remove-rows';
-import { write } from '#lib/store/write';
+import { act } from '../../act';
 
 /** One act of the person on this episode; all pages of it are read anew. */
-export async function change(
+export const change = (
   episodeId: string,
   label: string,
   edits: readonly Edit[],
-  at = new Date(),
-): Promise<Result<string>> {
-  const written = await write({ actor: DEFAULT_CREATOR_ID, label, at, edits });
-  if (!written.ok) return written;
-  revalidatePath(`/episodes/${episodeId}`, 'layout');
-  return ok(`${label}: done.`);
-}
+  at?: Date,
+): Promise<Result<string>> => act(`/episodes/${episodeId}`, label, edits, at);
 
 /** Shows the page at a row with its form closed, once the row was saved. */
 export async function changeAndClose(

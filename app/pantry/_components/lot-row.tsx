@@ -5,7 +5,8 @@ import { lotMg } from '#lib/shopping/shopping-list';
 import { MOVE_WORDS, signedGrams } from '#lib/shopping/stock-move';
 import { printGrams } from '#lib/units/print';
 import { printDay } from '#lib/units/print-date';
-import { emptyLot, openLot, removeLot } from '../stock-actions';
+import { openLot, removeLot } from '../stock-actions';
+import { LotEndings } from './lot-endings';
 import { LotForm, MoveForm } from './lot-forms';
 
 interface Props {
@@ -56,24 +57,7 @@ export function LotRow({ lot, rev, last, today }: Props) {
               Opened today
             </ButtonForm>
           )}
-          <ButtonForm
-            action={emptyLot}
-            values={{ lotId: id, kind: 'used' }}
-            tone="plain"
-            size="usual"
-            label={`All used: ${of}`}
-          >
-            All used
-          </ButtonForm>
-          <ButtonForm
-            action={emptyLot}
-            values={{ lotId: id, kind: 'thrownAway' }}
-            tone="hand"
-            size="usual"
-            label={`Thrown away: ${of}`}
-          >
-            Thrown away
-          </ButtonForm>
+          <LotEndings lotId={id} of={of} />
         </div>
       )}
       <details className="print:hidden">

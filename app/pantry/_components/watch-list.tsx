@@ -1,9 +1,8 @@
 import Link from 'next/link';
-import { ButtonForm } from '../../_forms/button-form';
 import type { WatchedLot } from '#lib/shopping/watched-lots';
 import { printGrams } from '#lib/units/print';
 import { printDay } from '#lib/units/print-date';
-import { emptyLot } from '../stock-actions';
+import { LotEndings } from './lot-endings';
 
 /** What is past and what ends this week, each with the reason and the two presses that settle it. */
 export function WatchList({ lots }: { readonly lots: readonly WatchedLot[] }) {
@@ -39,24 +38,7 @@ export function WatchList({ lots }: { readonly lots: readonly WatchedLot[] }) {
               </span>
             </div>
             <div className="flex flex-wrap items-center gap-3 py-1 print:hidden">
-              <ButtonForm
-                action={emptyLot}
-                values={{ lotId: lot.id, kind: 'used' }}
-                tone="plain"
-                size="usual"
-                label={`All used: ${of}`}
-              >
-                All used
-              </ButtonForm>
-              <ButtonForm
-                action={emptyLot}
-                values={{ lotId: lot.id, kind: 'thrownAway' }}
-                tone="hand"
-                size="usual"
-                label={`Thrown away: ${of}`}
-              >
-                Thrown away
-              </ButtonForm>
+              <LotEndings lotId={lot.id} of={of} />
             </div>
           </li>
         );

@@ -1,13 +1,11 @@
 import 'server-only';
-import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { failed, ok, type Result } from '#lib/result';
 import type { Edit } from '#lib/store/command';
-import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
-import { write } from '#lib/store/write';
 import { fieldOfColumn } from '../../../_forms/parse-then-act';
+import { change as changeEpisode } from '../change';
 import { withDay } from './asked-day';
 import { dayField } from './edits';
 import { shownDay } from './shown-day';
@@ -18,10 +16,8 @@ export async function change(
   label: string,
   edits: readonly Edit[],
 ): Promise<Result<string>> {
-  const written = await write({ actor: DEFAULT_CREATOR_ID, label, at: new Date(), edits });
-  if (!written.ok) return written;
-  revalidatePath(`/episodes/${episodeId}`, 'layout');
-  return ok(`${label}: done. The day is planned again.`);
+  const done = await changeEpisode(episodeId, label, edits);
+  return done.ok ? ok(`${done.value} The day is planned again.`) : done;
 }
 
 /** The address of the day page at what it was asked for, with the day that it showed. */

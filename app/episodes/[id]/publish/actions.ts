@@ -5,15 +5,13 @@ import { v7 as uuid } from 'uuid';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { takeLock } from '#lib/lock/numbers-lock';
 import { description } from '#lib/publish/description';
-import { failed, ok, type Result } from '#lib/result';
-import type { Edit } from '#lib/store/command';
-import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
+import { failed, ok } from '#lib/result';
 import { nextPlace } from '#lib/store/next-place';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { nextLockSeq } from '#lib/store/read-locks';
-import { write } from '#lib/store/write';
 import { parseThenAct } from '../../../_forms/parse-then-act';
 import type { FormState } from '../../../_ui/form/form-state';
+import { change } from '../change';
 import {
   allergenForm,
   askAgainForm,
@@ -22,19 +20,6 @@ import {
   textsForm,
   webLinkForm,
 } from './schema';
-
-/** One act on what is published; every page of the episode is read anew. */
-async function change(
-  episodeId: string,
-  label: string,
-  edits: readonly Edit[],
-  at = new Date(),
-): Promise<Result<string>> {
-  const written = await write({ actor: DEFAULT_CREATOR_ID, label, at, edits });
-  if (!written.ok) return written;
-  revalidatePath(`/episodes/${episodeId}`, 'layout');
-  return ok(`${label}: done.`);
-}
 
 /**
  * Locks the numbers of a text that was copied, and keeps the text with the lock. A text that is not the

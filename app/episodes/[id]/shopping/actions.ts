@@ -1,15 +1,12 @@
 'use server';
 
-import { revalidatePath } from 'next/cache';
 import { failed, ok } from '#lib/result';
-import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { sameLabelEdits } from '#lib/store/label-again';
 import { readStoredFood } from '#lib/store/read-foods';
-import { readKitchen } from '#lib/store/read-kitchen';
-import { write } from '#lib/store/write';
-import { localDate } from '#lib/units/local-date';
+import { act } from '../../../act';
 import { parseThenAct } from '../../../_forms/parse-then-act';
 import type { FormState } from '../../../_ui/form/form-state';
+import { dateIn } from '../../../date-in';
 import { sameLabelForm } from './schema';
 
 const GONE = failed({
@@ -24,14 +21,10 @@ export async function keepSameLabelHere(state: FormState, form: FormData): Promi
     const stored = await readStoredFood(foodId);
     if (!stored?.own) return GONE;
     const at = new Date();
-    const kitchen = await readKitchen();
-    const today = localDate(at, kitchen?.kitchen.zone ?? 'UTC');
+    const today = await dateIn(at);
     if (stored.food.version.dateRead === today) return ok('Read today already.');
     const label = `Read ${stored.food.name} again, the same as last time`;
     const edits = sameLabelEdits(stored.food, today);
-    const written = await write({ actor: DEFAULT_CREATOR_ID, label, at, edits });
-    if (!written.ok) return written;
-    revalidatePath('/', 'layout');
-    return ok(`${label}: done.`);
+    return act('/', label, edits, at);
   });
 }

@@ -3,11 +3,12 @@
 import { useRouter } from 'next/navigation';
 import { useEffect, useState } from 'react';
 import { ConnectionLine } from '../../../../_sync/connection-line';
+import { RefusedEntries } from '../../../../_sync/refused-entries';
 import { usePhotos } from '../../../../_sync/use-photos';
 import { useSync } from '../../../../_sync/use-sync';
 import { basketCount, rowStanding } from '#lib/shopping/basket';
 import { foldList } from '#lib/shopping/fold-list';
-import type { ListScope } from '#lib/shopping/list-events';
+import { LIST_WORDS, type ListScope } from '#lib/shopping/list-events';
 import { codeOrder } from '#lib/shopping/list-code';
 import { takenAsListed, type Shelves } from '#lib/shopping/shelf-rows';
 import type { ShoppingItem, ShoppingList } from '#lib/shopping/shopping-list';
@@ -17,7 +18,6 @@ import { InsteadForm } from './instead-form';
 import { Items, type ItemParts } from './items';
 import { PaidPart } from './paid-part';
 import { PutAwayPart } from './put-away-part';
-import { RefusedEntries } from './refused-entries';
 import { RowStandingLine } from './row-standing-line';
 import { useWorkedOut } from './use-worked-out';
 
@@ -156,7 +156,9 @@ export function LiveList({ path, query, scope, list, shelves, first, today }: Li
       </div>
       <RefusedEntries
         waiting={state.waiting}
-        nameOf={nameOf}
+        wordsOf={({ kind, foodId }) =>
+          foodId === null ? LIST_WORDS[kind] : `${LIST_WORDS[kind]}: ${nameOf(foodId)}`
+        }
         onAgain={(id) => void acts.sendAgain(id)}
         onThrowAway={(id) => void acts.throwAway(id)}
       />

@@ -5,9 +5,9 @@ import { redirect } from 'next/navigation';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { mergeEdits, readMerge } from '#lib/store/merge-foods';
 import { undo } from '#lib/store/undo';
-import { write } from '#lib/store/write';
 import { parseThenAct } from '../../../../_forms/parse-then-act';
 import type { FormState } from '../../../../_ui/form/form-state';
+import { changeAndShow } from '../../../change';
 import { mergeForm, takeApartForm } from './schema';
 
 /** Makes a food part of another: one act, which one undo takes back. */
@@ -16,15 +16,11 @@ export async function mergeFoods(state: FormState, form: FormData): Promise<Form
     const merge = await readMerge(sent.from, sent.into);
     if (!merge.ok) return merge;
     const { from, into } = merge.value;
-    const written = await write({
-      actor: DEFAULT_CREATOR_ID,
-      label: `Make ${from.food.name} part of ${into.food.name}`,
-      at: new Date(),
-      edits: mergeEdits(merge.value),
-    });
-    if (!written.ok) return written;
-    revalidatePath('/', 'layout');
-    return redirect(`/pantry/foods/${into.id}`);
+    return changeAndShow(
+      `/pantry/foods/${into.id}`,
+      `Make ${from.food.name} part of ${into.food.name}`,
+      mergeEdits(merge.value),
+    );
   });
 }
 

@@ -1,14 +1,12 @@
 'use server';
 
-import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
 import { failed, type Result } from '#lib/result';
 import type { Edit } from '#lib/store/command';
-import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { readFoodVersions, readStoredFood } from '#lib/store/read-foods';
-import { write } from '#lib/store/write';
 import { parseThenAct } from '../../../../_forms/parse-then-act';
 import type { FormState } from '../../../../_ui/form/form-state';
+import { changeAndShow } from '../../../change';
 import { photoForm, putBackForm, takeOutForm } from './schema';
 import { photoEdits } from './sent-photo';
 
@@ -20,12 +18,10 @@ async function change(
   label: string,
   edits: readonly Edit[],
 ): Promise<Result<string>> {
-  if (edits.length > 0) {
-    const written = await write({ actor: DEFAULT_CREATOR_ID, label, at: new Date(), edits });
-    if (!written.ok) return written;
-  }
-  revalidatePath('/', 'layout');
-  return redirect(`${path}#photos`);
+  // A photo that is attached already is shown, and nothing is written.
+  return edits.length > 0
+    ? changeAndShow(`${path}#photos`, label, edits)
+    : redirect(`${path}#photos`);
 }
 
 /** Attaches a photo to a reading of a label, once its bytes are known to be one. */

@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { ConnectionLine } from '../../../../../_sync/connection-line';
+import { RefusedEntries } from '../../../../../_sync/refused-entries';
 import { useMinute } from '../../../../../_sync/use-device';
 import { useSync } from '../../../../../_sync/use-sync';
 import type { Episode } from '#lib/episode/schema';
@@ -26,7 +27,7 @@ import { NotesList } from './notes-list';
 import { NowCard } from './now-card';
 import { OrderList } from './order-list';
 import { Pickups } from './pickups';
-import { Refused } from './refused';
+import { entryWords } from './entry-words';
 import { ScaleAndSay } from './scale-and-say';
 import { Slip } from './slip';
 import { Timers } from './timers';
@@ -113,9 +114,9 @@ export function LiveDay(props: Props) {
       <p role="status" className="unseen">
         {said}
       </p>
-      <Refused
+      <RefusedEntries
         waiting={state.waiting}
-        titleOf={titleOf}
+        wordsOf={(event) => entryWords(event, titleOf)}
         onAgain={(id) => void acts.sendAgain(id)}
         onThrowAway={(id) => void acts.throwAway(id)}
       />

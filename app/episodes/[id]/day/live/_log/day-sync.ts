@@ -1,10 +1,5 @@
 import { instantAfter, storable, type DayEvent, type Entry } from '#lib/shoot/day-log';
-import {
-  startSync,
-  type DeviceSync,
-  type SyncParts,
-  type SyncState,
-} from '../../../../../_sync/device-sync';
+import type { SyncState } from '../../../../../_sync/device-sync';
 import { lastingStore } from '../../../../../_sync/lasting-store';
 import { openStore, type OpenStore } from '../../../../../_sync/open-store';
 import { pollingTransport } from '../../../../../_sync/polling-transport';
@@ -13,7 +8,6 @@ import type { LogKind } from '../../../../../_sync/use-sync';
 import type { Waiting } from '../../../../../_sync/waiting-store';
 
 export type DayState = SyncState<DayEvent>;
-export type DaySync = DeviceSync<DayEvent>;
 export type DayNews = News<DayEvent>;
 export type DayWaiting = Waiting<DayEvent>;
 
@@ -26,11 +20,6 @@ export const DAY_LOG: LogKind<DayEvent> = {
   prepare,
   name: 'slate-day',
 };
-
-/** Keeps a device and the server in step about a filming day. */
-export function startDaySync(parts: Omit<SyncParts<DayEvent>, 'prepare'>, first: DayNews): DaySync {
-  return startSync({ ...parts, prepare }, first);
-}
 
 /** Words lose what cannot be stored and the blanks around them. */
 function prepare(pressed: Entry, now: Date, known: readonly DayEvent[]) {
