@@ -1,7 +1,7 @@
 import type { Problem } from '#lib/result';
 import { alsoProblems, idsOfOthers } from '#lib/episode/also-references';
 import { recipesOf } from '#lib/episode/context';
-import { scopeKey } from '#lib/episode/said-line';
+import { scopeKey } from '#lib/episode/said-scope';
 import { recipeRing } from '#lib/episode/made-from';
 import { recipeProblems, type Refer, type Say } from '#lib/episode/recipe-references';
 import type { EpisodeFile, Recipe, Segment } from '#lib/episode/schema';

@@ -67,11 +67,3 @@ export type Said = Readonly<Omit<SaidLine, 'id' | 'at'>>;
 export type SaidScope = Said['scope'];
 /** A number as it was said. */
 export type SaidAmount = Said['numbers'][number];
-
-/** One text for each scope. `scopeKey({ kind: 'whole', segmentId: 's1' })` → `'whole s1'` */
-export function scopeKey(scope: SaidScope): string {
-  if (scope.kind === 'day') return 'day';
-  return scope.kind === 'portion'
-    ? `portion ${scope.portionId}`
-    : `${scope.kind} ${scope.segmentId}`;
-}

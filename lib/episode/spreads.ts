@@ -1,4 +1,4 @@
-import { type MEASURE_KINDS, type Kitchen, type LineUnit } from '#lib/episode/schema';
+import type { Kitchen, LineUnit, MEASURE_KINDS } from '#lib/episode/schema';
 
 export type MeasureKind = (typeof MEASURE_KINDS)[number];
 

@@ -1,5 +1,6 @@
 import { dishesOf } from '#lib/episode/context';
-import { scopeKey, type SaidLine } from '#lib/episode/said-line';
+import type { SaidLine } from '#lib/episode/said-line';
+import { scopeKey } from '#lib/episode/said-scope';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { episodeFigures, type EpisodeFigures } from '#lib/figures/episode-figures';
 import { saidChange, type SaidChange } from '#lib/lock/said-numbers';

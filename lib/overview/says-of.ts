@@ -1,5 +1,6 @@
 import type { Dish } from '#lib/episode/context';
-import { scopeKey, type SaidLine, type SaidScope } from '#lib/episode/said-line';
+import type { SaidLine, SaidScope } from '#lib/episode/said-line';
+import { scopeKey } from '#lib/episode/said-scope';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { episodeFigures, type EpisodeFigures } from '#lib/figures/episode-figures';
 import { confirmedOnly, publishedNumbers } from '#lib/figures/published-numbers';

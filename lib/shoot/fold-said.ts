@@ -1,4 +1,5 @@
-import { scopeKey, type SaidLine } from '#lib/episode/said-line';
+import type { SaidLine } from '#lib/episode/said-line';
+import { scopeKey } from '#lib/episode/said-scope';
 import { inDayOrder, type DayEvent } from '#lib/shoot/day-log';
 
 /**

@@ -1,4 +1,5 @@
-import { SECTIONS, type Section } from '#lib/foods/food';
+import type { Section } from '#lib/foods/food';
+import { SECTIONS } from '#lib/foods/food-lists';
 
 /** All sections: those named in their order, then the others. */
 export function sectionsInOrder(named: readonly Section[]): readonly Section[] {

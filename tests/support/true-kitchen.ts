@@ -1,4 +1,4 @@
-import { type EpisodeFile, type Recipe, type RecipeLine } from '#lib/episode/schema';
+import type { EpisodeFile, Recipe, RecipeLine } from '#lib/episode/schema';
 import type { Food } from '#lib/foods/food';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { trueAmounts } from './true-amount';

@@ -1,15 +1,13 @@
 import { z } from 'zod';
 import { PLACE_WAYS } from '#lib/shoot/day-place';
 import { requiredText, revision, rowId } from '../../../_forms/fields';
+import { PLACE } from './field-names';
 
 export const anotherDayForm = z.object({ episodeId: rowId });
 
 export const takeDayOutForm = z.object({ episodeId: rowId, dayId: rowId, rev: revision });
 
 export const takeOffForm = z.object({ episodeId: rowId, dayId: rowId, otherId: rowId });
-
-/** A choice per segment is named by its id, since which segments there are differs. */
-export const PLACE = 'place-';
 
 const way = z.enum(['', ...PLACE_WAYS], { error: 'Choose what of it is filmed.' });
 

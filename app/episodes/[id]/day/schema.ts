@@ -8,6 +8,7 @@ import {
   runtime,
 } from '../../../_forms/fields';
 import { clock, optionalClock, optionalMinutes, whole } from '../../../_forms/number-fields';
+import { FILM } from './field-names';
 
 const episodeId = rowId;
 
@@ -21,9 +22,6 @@ export const switchKindForm = z.object({
   rev: revision,
   kind: z.enum(['asLived', 'packed'], { error: 'Choose as lived or packed.' }),
 });
-
-/** A box per segment is named by its id, since which segments there are differs. */
-export const FILM = 'film-';
 
 export const dayForm = z
   .looseObject({

@@ -4,7 +4,7 @@ import { FormFrame } from '../../../../_forms/form-frame';
 import { Button } from '../../../../_ui/button';
 import { ChoiceField, type Choice } from '../../../../_ui/form/field';
 import { addEpisode } from '../days-actions';
-import { PLACE } from '../days-schema';
+import { PLACE } from '../field-names';
 
 interface Props {
   readonly hidden: Readonly<Record<string, string>>;

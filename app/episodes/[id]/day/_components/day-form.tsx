@@ -6,7 +6,7 @@ import { TextField, TickField } from '../../../../_ui/form/field';
 import type { FilmingDay } from '#lib/episode/schema';
 import { clockTyped } from '#lib/units/read-typed';
 import { saveDay } from '../actions';
-import { FILM } from '../schema';
+import { FILM } from '../field-names';
 
 interface Props {
   readonly episodeId: string;

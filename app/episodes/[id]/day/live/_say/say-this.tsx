@@ -2,7 +2,8 @@ import { Button } from '../../../../../_ui/button';
 import { CONTROL } from '../../../../../_ui/form/field';
 import type { DayDish } from '#lib/overview/dishes-on-day';
 import type { DaySay } from '#lib/overview/says-of';
-import { scopeKey, type SaidLine } from '#lib/episode/said-line';
+import type { SaidLine } from '#lib/episode/said-line';
+import { scopeKey } from '#lib/episode/said-scope';
 import type { Unweighed } from '#lib/shoot/unweighed';
 
 interface Props {

@@ -1,7 +1,8 @@
 import { saidChange } from '#lib/lock/said-numbers';
 import type { DayDish } from '#lib/overview/dishes-on-day';
 import type { DayFold } from '#lib/shoot/fold-day';
-import { scopeKey, type SaidLine } from '#lib/episode/said-line';
+import type { SaidLine } from '#lib/episode/said-line';
+import { scopeKey } from '#lib/episode/said-scope';
 import type { LiveRow } from '../live-row';
 import type { SaidWarning } from './said-warnings';
 
