@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { NUTRIENT_NAMES, STATED_NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import { foodSchema, stateSchema } from '#lib/foods/food';
+import { dishClaimsSchema, editSchema } from '#lib/episode/edit-schema';
 import { saidLineSchema } from '#lib/episode/said-line';
 import {
   CORE_MILLI_C,
@@ -377,6 +378,8 @@ export const segmentSchema = z.object({
   washUpS: seconds,
   /** Its shots before anything is dirty, or after every dish of the day is ready; null where it does not matter. */
   filmedWhen: z.enum(['beforeDirty', 'afterReady']).nullable().default(null),
+  /** What claim words said of it are judged by beside its figures; null where nobody said. */
+  claims: dishClaimsSchema.nullable().default(null),
 });
 export type Segment = z.infer<typeof segmentSchema>;
 
@@ -609,7 +612,12 @@ export const packSchema = z.object({
 });
 export type Pack = z.infer<typeof packSchema>;
 
-export const creatorSchema = z.object({ id, name: oneLine(120) });
+export const creatorSchema = z.object({
+  id,
+  name: oneLine(120),
+  /** How fast the person speaks on camera; null until it was measured or said. */
+  wordsPerMinute: z.int().min(40).max(400).nullable().default(null),
+});
 
 /**
  * Another episode that is filmed on the same day, as far as the day is about it: its segments of that day, the ties
@@ -648,6 +656,8 @@ export const episodeFileSchema = z.object({
   also: z.array(alsoFilmedSchema).min(1).max(MOST_ALSO).optional(),
   /** What was said in front of the camera, on any of its days, and stands; of each scope one. */
   said: z.array(saidLineSchema).max(2000).default([]),
+  /** Texts of the edit and what was said of them; absent where there are none. */
+  edit: editSchema.optional(),
   stock: z.array(stockLotSchema).max(5000),
   packs: z.array(packSchema).max(2000),
   /** What was said of foods at home; of each food at most one. */

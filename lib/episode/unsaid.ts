@@ -26,6 +26,7 @@ export const UNSAID_LINE = {
 export const UNSAID_SEGMENT = {
   filmedWhen: null,
   pickupReserve: 0,
+  claims: null,
 } as const satisfies Partial<Segment>;
 
 export const UNSAID_PACK = { stepMg: null, prices: [] } satisfies Partial<Pack>;

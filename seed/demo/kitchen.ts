@@ -3,7 +3,11 @@ import { celsius, minutes } from '#seed/demo/shorthand';
 import { UNSAID_KITCHEN } from '#lib/episode/unsaid';
 
 /** The person behind the camera, invented. */
-export const CREATOR: EpisodeFile['creator'] = { id: 'creator-runa', name: 'Runa Skarvholt' };
+export const CREATOR: EpisodeFile['creator'] = {
+  id: 'creator-runa',
+  name: 'Runa Skarvholt',
+  wordsPerMinute: null,
+};
 
 export const SCALE = { flat: 'scale-flat', fine: 'scale-fine' } as const;
 export const OVEN = 'oven-main';

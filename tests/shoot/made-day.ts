@@ -107,7 +107,7 @@ export function dayFile(
     version: 1,
     recipes: [],
     savedAt: '2026-06-01T08:00:00Z',
-    creator: { id: 'creator', name: 'One Cook' },
+    creator: { id: 'creator', name: 'One Cook', wordsPerMinute: null },
     kitchen: {
       ...UNSAID_KITCHEN,
       id: 'kitchen',

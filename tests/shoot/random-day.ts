@@ -128,7 +128,7 @@ function attempt(chance: Chance, seed: number): { file: EpisodeFile; witness: Ch
     version: 1,
     recipes: [],
     savedAt: '2026-03-01T08:00:00Z',
-    creator: { id: 'creator', name: 'One Cook' },
+    creator: { id: 'creator', name: 'One Cook', wordsPerMinute: null },
     kitchen,
     foods: [],
     episode: {

@@ -310,7 +310,7 @@ export const FILE: EpisodeFile = {
   version: 1,
   savedAt: '2026-05-03T10:00:00Z',
   recipes: [],
-  creator: { id: 'c-1', name: 'Ada Quayside' },
+  creator: { id: 'c-1', name: 'Ada Quayside', wordsPerMinute: null },
   kitchen: {
     id: 'k-1',
     name: 'Harbour kitchen',

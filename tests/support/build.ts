@@ -178,7 +178,7 @@ export function aFile(
     version: FILE_VERSION,
     recipes: more.recipes ?? [],
     savedAt: '2026-03-07T18:00:00.000Z',
-    creator: { id: 'creator', name: 'Ines Quay' },
+    creator: { id: 'creator', name: 'Ines Quay', wordsPerMinute: null },
     kitchen: {
       ...UNSAID_KITCHEN,
       id: 'kitchen',
