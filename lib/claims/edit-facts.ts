@@ -9,6 +9,19 @@ export interface DishFacts {
   readonly coreMilliC: readonly number[];
   /** What all of it costs; null where a price is missing. */
   readonly cost: Cost | null;
+  /** The least inside temperatures that are published for what goes in raw, the strictest first. */
+  readonly inside: readonly LeastPublished[];
+}
+
+/** A published least inside temperature of raw foods of a dish. */
+export interface LeastPublished {
+  /** The words of the ingredients and the names of their foods. */
+  readonly foods: readonly string[];
+  readonly milliC: number;
+  /** As published, in whole degrees Fahrenheit. */
+  readonly fahrenheit: number;
+  /** What is published, by whom, and that the local code decides. */
+  readonly caution: string;
 }
 
 /** Money in minor units of one ISO 4217 currency, with its bounds. */

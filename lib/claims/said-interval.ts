@@ -1,0 +1,108 @@
+import type { Hedge } from '#lib/claims/statement';
+import { settled } from '#lib/units/print';
+
+/**
+ * What a said number may stand for: all values from one end to the other, in its own unit. An end that is infinite is
+ * none, and one that is `open` is itself not among them.
+ */
+export interface SaidInterval {
+  readonly from: number;
+  readonly to: number;
+  readonly fromOpen: boolean;
+  readonly toOpen: boolean;
+  /** At least, under and the like: the whole range of a figure has to satisfy them (MODEL D.2). */
+  readonly oneSided: boolean;
+}
+
+/** How coarse a number is said. */
+export interface SaidSteps {
+  /** Half of the last digit that was said, for one end of it. */
+  readonly half: (value: number) => number;
+  /** How far “about”, “just over” and “almost” reach. */
+  readonly about: (value: number) => number;
+}
+
+/**
+ * The values that a said number covers (MODEL D.1): half its last digit to either side; “about” as far as that reaches;
+ * “just over” from the number itself up, “almost” up to it; “at least”, “at most” and “under” one side of it.
+ * @example saidInterval({ low: 220, high: 220, hedge: 'none' }, { half: () => 0.5, about: () => 11 }) // 219.5 to 220.5
+ */
+export function saidInterval(
+  { low, high, hedge }: { readonly low: number; readonly high: number; readonly hedge: Hedge },
+  { half, about }: SaidSteps,
+): SaidInterval {
+  const of = (
+    from: number,
+    to: number,
+    more: Partial<Omit<SaidInterval, 'from' | 'to'>> = {},
+  ): SaidInterval => ({
+    from: settled(from),
+    to: settled(to),
+    fromOpen: false,
+    toOpen: false,
+    oneSided: false,
+    ...more,
+  });
+  const reach = (value: number) => Math.max(half(value), about(value));
+  switch (hedge) {
+    case 'none':
+    case 'between':
+      return of(low - half(low), high + half(high));
+    case 'about':
+      return of(low - reach(low), high + reach(high));
+    case 'justOver':
+      return of(low, high + reach(high), { fromOpen: true });
+    case 'almost':
+      return of(low - reach(low), high, { toOpen: true });
+    case 'atLeast':
+      return of(low, Infinity, { oneSided: true });
+    case 'atMost':
+      return of(-Infinity, high, { oneSided: true });
+    case 'under':
+      return of(-Infinity, high, { toOpen: true, oneSided: true });
+  }
+}
+
+/**
+ * Half of the last digit of a number: 0.5 of a whole one, 0.05 of one with a decimal; said aloud from 100 on with a
+ * nought at its end 5 (MODEL D.1).
+ * @example halfDigit(220, true) // 5
+ * @example halfDigit(7.25, false) // 0.005
+ */
+export function halfDigit(value: number, spoken: boolean): number {
+  if (spoken && value >= 100 && value % 10 === 0) return 5;
+  const decimals = /\.(\d+)$/.exec(String(settled(value)))?.[1]?.length ?? 0;
+  return 0.5 / 10 ** decimals;
+}
+
+/** Whether a said interval covers a value, but for noise of floating point. */
+export function covers(
+  { from, to, fromOpen, toOpen }: Omit<SaidInterval, 'oneSided'>,
+  of: number,
+): boolean {
+  const value = settled(of);
+  return (fromOpen ? value > from : value >= from) && (toOpen ? value < to : value <= to);
+}
+
+/** A value with the range in which it likely lies. */
+export interface LikelyRange {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/**
+ * Whether a range bears out what was said (MODEL D.1, D.2). Of a number: `agrees` if it covers the value, `edge` if it
+ * meets the range, else `off`. One-sided: `agrees` if the whole range satisfies it, `off` if value and range lie wholly
+ * outside, else `edge`.
+ */
+export function holdAgainst(said: SaidInterval, range: LikelyRange): 'agrees' | 'edge' | 'off' {
+  const [low, high] = [settled(range.low), settled(range.high)];
+  const meets =
+    (said.fromOpen ? high > said.from : high >= said.from) &&
+    (said.toOpen ? low < said.to : low <= said.to);
+  const agrees = said.oneSided
+    ? covers(said, low) && covers(said, high)
+    : covers(said, range.value);
+  return agrees ? 'agrees' : meets ? 'edge' : 'off';
+}
