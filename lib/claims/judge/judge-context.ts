@@ -1,0 +1,88 @@
+import type { DishFacts, EditFacts } from '#lib/claims/edit-facts';
+import { dishesOf, type Dish } from '#lib/episode/context';
+import type { EpisodeFile } from '#lib/episode/schema';
+import {
+  episodeFigures,
+  type DishFigures,
+  type EpisodeFigures,
+} from '#lib/figures/episode-figures';
+import {
+  confirmedOnly,
+  publishedNumbers,
+  type PublishedNumbers,
+} from '#lib/figures/published-numbers';
+import { countedNutrients } from '#lib/figures/shown-nutrients';
+import type { Nutrient } from '#lib/foods/nutrients';
+
+/** All that statements are held against, worked out once for all of them. */
+export interface JudgeContext {
+  readonly file: EpisodeFile;
+  readonly facts: EditFacts;
+  readonly figures: EpisodeFigures;
+  /** As they are published, those that wait for the person’s word left out. */
+  readonly numbers: PublishedNumbers;
+  /** In viewing order. */
+  readonly dishes: readonly JudgedDish[];
+  readonly byId: ReadonlyMap<string, JudgedDish>;
+  readonly byTitle: ReadonlyMap<string, JudgedDish>;
+  /** Of the dishes up to and with one, as if no other were to follow. */
+  readonly soFar: (segmentId: string) => EpisodeFigures;
+}
+
+/** A dish with its figures and what the log and the shops say of it. */
+export interface JudgedDish {
+  readonly dish: Dish;
+  readonly figures: DishFigures;
+  readonly facts: DishFacts | null;
+}
+
+/**
+ * Gathers what statements are held against.
+ * @param nutrients what the statements speak of beside what the episode counts anyway
+ */
+export function judgeContext(
+  file: EpisodeFile,
+  facts: EditFacts,
+  nutrients: readonly Nutrient[],
+): JudgeContext {
+  const all = [...new Set([...countedNutrients(file.episode), ...nutrients])];
+  const figures = episodeFigures(file, all);
+  const factsOf = new Map(facts.dishes.map((each) => [each.segmentId, each]));
+  const figuresOf = new Map(figures.dishes.map((each) => [each.segmentId, each]));
+  const dishes = dishesOf(file.episode.segments).flatMap((dish): JudgedDish[] => {
+    const own = figuresOf.get(dish.id);
+    return own ? [{ dish, figures: own, facts: factsOf.get(dish.id) ?? null }] : [];
+  });
+  return {
+    file,
+    facts,
+    figures,
+    numbers: confirmedOnly(publishedNumbers(file, figures)),
+    dishes,
+    byId: new Map(dishes.map((each) => [each.dish.id, each])),
+    byTitle: new Map(dishes.map((each) => [each.dish.title, each])),
+    soFar: keptBy((segmentId) => upTo(file, segmentId, all)),
+  };
+}
+
+function upTo(
+  file: EpisodeFile,
+  segmentId: string,
+  nutrients: readonly Nutrient[],
+): EpisodeFigures {
+  const { segments } = file.episode;
+  const end = segments.findIndex(({ id }) => id === segmentId) + 1;
+  const episode = { ...file.episode, segments: segments.slice(0, end) };
+  return episodeFigures({ ...file, episode }, nutrients);
+}
+
+function keptBy<T>(work: (key: string) => T): (key: string) => T {
+  const kept = new Map<string, T>();
+  return (key) => {
+    const known = kept.get(key);
+    if (known !== undefined) return known;
+    const made = work(key);
+    kept.set(key, made);
+    return made;
+  };
+}

@@ -1,0 +1,63 @@
+import { words } from '#lib/foods/search-text';
+import { dishesNamed, type DishName } from './dish-names';
+import type { Topic } from './placed-text';
+import { readChapterLine } from './timeline';
+
+/** Words of headings within a dish; what stands under them is still about it. */
+const PARTS: ReadonlySet<string> = new Set(
+  'ingredient ingredients method steps directions instructions macros macro nutrition nutritional facts value values per portion serving servings serves each makes notes note for the sauce glaze topping toppings filling dressing marinade dough crumb base you need what will'.split(
+    ' ',
+  ),
+);
+/** Words of a heading at most (common practice, no source). */
+const MOST_WORDS = 9;
+const NUTRIENT_NUMBER = /\d\s*(?:k?cals?\b|calories|kj\b|g\b|grams?\b|p\b|%)/i;
+
+/**
+ * What each line of a written text is about: under a heading that names one dish, that dish; a line that names one and
+ * says a number of it is about it alone; another heading ends it.
+ * @param whole what all of it is about where no heading says otherwise
+ */
+export function topicsOfLines(
+  lines: readonly string[],
+  names: readonly DishName[],
+  whole: Topic,
+): Topic[] {
+  let held = whole;
+  let blank = true;
+  return lines.map((line) => {
+    const afterBlank = blank;
+    blank = line.trim() === '';
+    if (blank) return held;
+    if (readChapterLine(line)) return (held = whole);
+    const said = words(line);
+    const named = said.length > 0 ? dishesNamed(line, names) : [];
+    const [dish] = named;
+    if (named.length === 1 && dish && isAbout(line, said.length, dish)) {
+      const topic: Topic = { kind: 'dish', segmentId: dish.segmentId };
+      if (NUTRIENT_NUMBER.test(line)) return topic;
+      return (held = topic);
+    }
+    if (names.length > 1 && named.length === 0 && isOtherHeading(line, afterBlank)) held = whole;
+    return held;
+  });
+}
+
+/** A line that begins with the dish's name, or is little more than it. */
+function isAbout(line: string, count: number, { stems }: DishName): boolean {
+  const first = words(line)
+    .slice(0, stems.length + 2)
+    .filter(({ stem }) => stems.includes(stem)).length;
+  const mostly = first >= Math.min(2, stems.length);
+  return mostly && (count <= MOST_WORDS || NUTRIENT_NUMBER.test(line));
+}
+
+function isOtherHeading(line: string, afterBlank: boolean): boolean {
+  const bare = line.trim().replace(/^[#*=\-–•\s]+|[#*=\-–\s]+$/g, '');
+  const said = bare.match(/[\p{L}\d]+/gu) ?? [];
+  if (said.length === 0 || said.length > MOST_WORDS) return false;
+  const shouted = bare === bare.toUpperCase() && /\p{L}{3}/u.test(bare);
+  const marked = /^\s*#/.test(line) || bare.endsWith(':') || (shouted && !/\d/.test(bare));
+  if (!marked || !(afterBlank || shouted)) return false;
+  return !said.every((word) => PARTS.has(word.toLowerCase()));
+}
