@@ -14,7 +14,10 @@ export const ENGINE_VERSION = 'figures-1';
 
 /** Figures frozen with every input they rest on. */
 export interface NumbersLock {
-  /** The whole episode file without other episodes of its day, figures and working as canonical JSON (RFC 8785). */
+  /**
+   * The episode file without other episodes of its day and texts of its edit, figures and working as canonical JSON
+   * (RFC 8785).
+   */
   readonly snapshot: string;
   /** SHA-256 of the snapshot, in hex. */
   readonly sha256: string;
@@ -36,7 +39,7 @@ export function takeLock(
   const snapshot = canonical({
     engineVersion: ENGINE_VERSION,
     figures,
-    file: filmedAlone(file),
+    file: lockedFile(file),
     inputsSha256,
   });
   return {
@@ -46,6 +49,15 @@ export function takeLock(
     schemaVersion: LOCK_SCHEMA_VERSION,
     engineVersion: ENGINE_VERSION,
   };
+}
+
+/**
+ * What of a file a lock keeps. What is said of the numbers, in captions or a title, is no input of theirs and may be
+ * megabytes: another version of the captions leaves the lock's hash as it was.
+ */
+function lockedFile(file: EpisodeFile): EpisodeFile {
+  const { edit: _, ...rest } = filmedAlone(file);
+  return rest;
 }
 
 /** Whether nothing under a lock has changed: neither an input nor the code that computes. */

@@ -30,7 +30,7 @@ export const OTHER_SUBJECTS = {
   Creator: {
     kind: ['creator', 'creators'],
     name: called,
-    fields: [field('name', 'name')],
+    fields: [field('name', 'name'), measured('words a minute', 'wordsPerMinute', String)],
     silent: ['id'],
   },
   Kitchen: {

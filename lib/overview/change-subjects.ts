@@ -26,6 +26,7 @@ import {
 } from '#lib/overview/change-fields';
 import { LEFT_WORDS } from '#lib/episode/left-words';
 import { LIST_WORDS } from '#lib/shopping/list-events';
+import { EDIT_SUBJECTS } from '#lib/overview/change-subjects-edit';
 import { OTHER_SUBJECTS } from '#lib/overview/change-subjects-others';
 import {
   CONTACT_WORDS,
@@ -131,6 +132,11 @@ const EPISODE_SUBJECTS = {
       measured('kept for pickups', 'pickupReserve', String),
       minutes('washing-up', 'washUpS'),
       chosen('filmed', 'filmedWhen', FILMED_WORDS),
+      permille('of its protein counts', 'proteinPermille'),
+      grams('reference amount', 'raccMg'),
+      field('judged as a meal', 'claimsMeal', (value) =>
+        typeof value === 'boolean' ? (value ? 'yes' : 'no') : '',
+      ),
     ],
     silent: ['id', 'episodeId', 'recipeId'],
   },
@@ -452,5 +458,6 @@ export function draftWords({ payload }: JournalRow): string {
 /** Every table, in the words of the screen. */
 export const SUBJECTS: Readonly<Record<string, Subject>> = {
   ...EPISODE_SUBJECTS,
+  ...EDIT_SUBJECTS,
   ...OTHER_SUBJECTS,
 };

@@ -5,7 +5,14 @@ import type { Command, Edit } from '#lib/store/command';
 import type { JournalEntry } from '#lib/store/journal';
 import { parentProblems, type Placing } from '#lib/store/parents';
 import { conflictProblems, problemAt, zodProblems } from '#lib/store/refusals';
-import { APPEND_ONLY, columnsOf, derivedColumns, NULLABLE_JSON, ROWS } from '#lib/store/rows';
+import {
+  APPEND_ONLY,
+  columnsOf,
+  derivedColumns,
+  LONG_COLUMNS,
+  NULLABLE_JSON,
+  ROWS,
+} from '#lib/store/rows';
 import type { EntityName } from '#lib/store/rows';
 import { tableOf, type StoredRow } from '#lib/store/table';
 
@@ -129,6 +136,16 @@ function refusal(
   if (edit.op === 'update' && APPEND_ONLY.has(edit.entity)) {
     const words = `A ${edit.entity} is written once: strike it out and write a new one.`;
     return [problemAt(path, 'append-only', words, facts)];
+  }
+  if (edit.op === 'update') {
+    const { entity, patch }: { entity: EntityName; patch: Readonly<Columns> } = edit;
+    const long = LONG_COLUMNS[entity]?.find(
+      (name) => patch[name] !== undefined && patch[name] !== before[name],
+    );
+    if (long !== undefined) {
+      const words = `The ${long} of ${entity} never changes: take it out and put in another.`;
+      return [problemAt(`${path}.patch.${long}`, 'append-only', words, facts)];
+    }
   }
   if (edit.op === 'bringBack') {
     return before.deletedAt === null

@@ -1,3 +1,4 @@
+import type { Mend } from '#lib/episode/edit-schema';
 import type {
   Episode,
   FilmingDay,
@@ -40,6 +41,7 @@ export function segmentColumns(segment: Segment): Columns<'Segment', 'episodeId'
   const { spareTakes, spareScope, pickupReserve, washUpS, ate, filmedWhen } = segment;
   const mass = ate.kind === 'mass' ? ate : null;
   return {
+    ...claimsColumns(segment.claims),
     kind,
     title,
     batchesNum: batches.num,
@@ -59,6 +61,29 @@ export function segmentColumns(segment: Segment): Columns<'Segment', 'episodeId'
     pickupReserve,
     washUpS,
     filmedWhen,
+  };
+}
+
+/** What claim words said of a dish are judged by; all three are null where nobody said. */
+export function claimsColumns(claims: Segment['claims']) {
+  return {
+    proteinPermille: claims?.proteinPermille ?? null,
+    raccMg: claims?.raccMg ?? null,
+    claimsMeal: claims?.meal ?? null,
+  };
+}
+
+/** How words are to be read; a patch sets all of these columns. */
+export function mendColumns(
+  mend: Mend,
+): Columns<'ReadingMend', 'episodeId' | 'words' | 'before' | 'after'> {
+  const about = mend.kind === 'about' ? mend : null;
+  return {
+    kind: mend.kind,
+    heard: mend.kind === 'heard' ? mend.text : null,
+    segmentId: about?.segmentId ?? null,
+    portionId: about?.portionId ?? null,
+    scope: about?.scope ?? null,
   };
 }
 

@@ -104,6 +104,7 @@ export function segmentFrom(segment: SegmentTree, present: Present) {
       valueMg: segment.ateMg,
       highMg: segment.ateHighMg,
     },
+    claims: claimsFrom(segment),
     recipe: recipe && recipeFrom(recipe, present),
     steps: segment.steps.map((step) => ({
       ...step,
@@ -123,6 +124,12 @@ export function segmentFrom(segment: SegmentTree, present: Present) {
     })),
     shots: segment.shots.map((shot) => ({ ...shot, stepId: kept(shot.stepId, present.steps) })),
   };
+}
+
+/** Null where nobody said any of it. */
+function claimsFrom({ proteinPermille, raccMg, claimsMeal }: SegmentTree) {
+  const unsaid = proteinPermille === null && raccMg === null && claimsMeal === null;
+  return unsaid ? null : { proteinPermille, raccMg, meal: claimsMeal ?? false };
 }
 
 /** A recipe's rows as plain data. */

@@ -13,6 +13,7 @@ import {
   mintSegments,
 } from '#lib/store/import-episode';
 import { importOthers, mintOthers, recipesOfNoOther } from '#lib/store/import-also';
+import { importEdit } from '#lib/store/import-edit';
 import { importFoods } from '#lib/store/import-foods';
 import { ImportIds } from '#lib/store/import-ids';
 import { importKitchen } from '#lib/store/import-kitchen';
@@ -24,7 +25,7 @@ import { write } from '#lib/store/write';
 /**
  * Adds an episode file to the store as one act of the journal. Ids in a file are local names: the episode
  * and its day become new rows, while foods, kitchen, stock and packs that are there with equal data are
- * used. A creator who has no name yet takes the file's. What `readEpisodeFile` then reads equals the file
+ * used. A creator who has no name or speaking rate yet takes the file's. What `readEpisodeFile` then reads equals the file
  * up to ids. Another episode of the day becomes one here too, of the segments that the file has of it.
  */
 export async function importEpisodeFile(
@@ -40,7 +41,7 @@ export async function importEpisodeFile(
   const also = file.also ?? [];
   mintOthers(also, ids);
   const edits: Edit[] = [
-    ...(await creatorEdits(file.creator.name, creatorId)),
+    ...(await creatorEdits(file.creator, creatorId)),
     ...(await importFoods(
       [...file.foods, ...also.flatMap(({ foods }) => foods)],
       at,
@@ -52,6 +53,7 @@ export async function importEpisodeFile(
   edits.push(...kitchen.edits);
   edits.push(...importRecipes(recipesOfNoOther(file), ids));
   edits.push(...importEpisode(file.episode, episodeId, kitchen.kitchenId, ids));
+  if (file.edit) edits.push(...importEdit(file.edit, episodeId, ids));
   const others = also.map((other) => ({ ...other, id: uuid() }));
   edits.push(...importOthers(others, kitchen.kitchenId, ids));
   if (file.day) {
@@ -68,9 +70,15 @@ export async function importEpisodeFile(
   return written.ok ? ok({ episodeId }) : written;
 }
 
-async function creatorEdits(name: string, id: string): Promise<Edit[]> {
+/** What the file knows of its creator and nobody has said here. */
+async function creatorEdits(of: EpisodeFile['creator'], id: string): Promise<Edit[]> {
+  const { name, wordsPerMinute } = of;
   const creator = await database().creator.findUnique({ where: { id } });
-  if (!creator) return [{ op: 'create', entity: 'Creator', row: { id, name } }];
-  if (creator.name !== '' || name === '') return [];
-  return [{ op: 'update', entity: 'Creator', id, rev: creator.rev, patch: { name } }];
+  if (!creator) return [{ op: 'create', entity: 'Creator', row: { id, name, wordsPerMinute } }];
+  const patch = {
+    ...(creator.name === '' && name !== '' ? { name } : {}),
+    ...(creator.wordsPerMinute === null && wordsPerMinute !== null ? { wordsPerMinute } : {}),
+  };
+  if (Object.keys(patch).length === 0) return [];
+  return [{ op: 'update', entity: 'Creator', id, rev: creator.rev, patch }];
 }

@@ -4,7 +4,7 @@ import { database } from '#lib/store/client';
 import { readJournalText } from '#lib/store/journal';
 import type { JournalLine } from '#lib/store/read-changes';
 import type { EntityName } from '#lib/store/rows';
-import { tableOf } from '#lib/store/table';
+import { tableOf, withoutLong } from '#lib/store/table';
 
 /** One act of the journal with all its lines, in the order written. */
 export interface Act {
@@ -34,6 +34,9 @@ const BRANCHES: readonly (readonly [EntityName, string, EntityName])[] = [
   ['StepLink', 'episodeId', 'Episode'],
   ['WebLink', 'episodeId', 'Episode'],
   ['DayEpisode', 'episodeId', 'Episode'],
+  ['EditText', 'episodeId', 'Episode'],
+  ['ReadingMend', 'episodeId', 'Episode'],
+  ['NamedFood', 'episodeId', 'Episode'],
   ['NumbersLock', 'episodeId', 'Episode'],
   ['Tick', 'episodeId', 'Episode'],
   ['Published', 'lockId', 'NumbersLock'],
@@ -72,7 +75,8 @@ async function rowsOf(episodeId: string): Promise<Rows> {
   };
   const ask = async (entity: EntityName, column: string, ids: readonly string[]) => {
     if (ids.length === 0) return;
-    keep(entity, await tableOf(db, entity).findMany({ where: { [column]: { in: [...ids] } } }));
+    const where = { [column]: { in: [...ids] } };
+    keep(entity, await tableOf(db, entity).findMany({ where, ...withoutLong(entity) }));
     const named = NAMED[entity];
     if (!named) return;
     const [parent, by] = named;

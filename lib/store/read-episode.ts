@@ -7,6 +7,7 @@ import {
 } from '#lib/episode/schema';
 import { alsoFrom, loadOthers } from '#lib/store/also-filmed-rows';
 import { inTransaction, type Tx } from '#lib/store/client';
+import { editFrom, loadEdit, loadEditRevisions, type EditRead } from '#lib/store/edit-rows';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { DEFAULT_KITCHEN } from '#lib/store/default-kitchen';
 import {
@@ -44,6 +45,11 @@ export interface ReadEpisodeOptions {
   readonly dayId?: string | undefined;
   /** Instead, the first of them by date. */
   readonly day?: 'first';
+  /**
+   * With the texts of the edit, the readings put right and the answers to named foods. They may be megabytes, so that
+   * only what reads them, or gives the whole file away, asks for them.
+   */
+  readonly edit?: boolean;
   readonly creatorId?: string;
 }
 
@@ -60,7 +66,11 @@ export async function readEpisodeFile(
 ): Promise<EpisodeFile | null> {
   const creatorId = options.creatorId ?? DEFAULT_CREATOR_ID;
   const loaded = await inTransaction((tx) =>
-    loadAll(tx, episodeId, creatorId, { ...options, savedAt }),
+    loadAll(tx, episodeId, creatorId, {
+      ...options,
+      savedAt,
+      edit: options.edit === true ? 'all' : 'none',
+    }),
   );
   if (!loaded) return null;
   const { day, others } = loaded;
@@ -77,6 +87,7 @@ export async function readEpisodeFile(
     scaleEntries,
   } = loaded;
   const { pantry, shops } = loaded;
+  const edit = loaded.edit && editFrom(loaded.edit, nameableIn(episode));
   const room = kitchen ? kitchenFrom(kitchen, usedScales) : DEFAULT_KITCHEN;
   const present = presentIn(episode, madeFrom, foods, room, photographedLines(scaleEntries));
   const also = alsoFrom(others, { kitchen: room, shops });
@@ -87,7 +98,11 @@ export async function readEpisodeFile(
     format: FILE_FORMAT,
     version: FILE_VERSION,
     savedAt,
-    creator: { id: creatorId, name: creator?.name ?? '' },
+    creator: {
+      id: creatorId,
+      name: creator?.name ?? '',
+      wordsPerMinute: creator?.wordsPerMinute ?? null,
+    },
     kitchen: room,
     foods: foods.map(foodFrom),
     episode: episodeFrom(episode, present),
@@ -101,6 +116,7 @@ export async function readEpisodeFile(
       : null,
     ...(also === undefined ? {} : { also }),
     said: saidOf(saidRows, present.segments),
+    ...(edit ? { edit } : {}),
     stock: lots.sort(byFood).map(lotFrom),
     packs: packs.sort(byFood).map((pack) => packFrom(pack, shops)),
     pantry: newestOfEach(pantry).sort(byFood).map(pantryFrom),
@@ -118,7 +134,9 @@ export async function readRevisions(
   dayId?: string,
 ): Promise<Record<string, number>> {
   const savedAt = new Date().toISOString();
-  const loaded = await inTransaction((tx) => loadAll(tx, episodeId, creatorId, { dayId, savedAt }));
+  const loaded = await inTransaction((tx) =>
+    loadAll(tx, episodeId, creatorId, { dayId, savedAt, edit: 'revisions' }),
+  );
   const revisions: Record<string, number> = {};
   collectRevisions(loaded, revisions);
   return revisions;
@@ -130,6 +148,14 @@ function collectRevisions(value: unknown, into: Record<string, number>): void {
   for (const part of Object.values(value)) collectRevisions(part, into);
 }
 
+/** Segments with the portions of their dishes. */
+function nameableIn({ segments }: EpisodeTree) {
+  return segments.map((segment) => ({
+    id: segment.id,
+    portions: recipeOf(segment)?.portions ?? [],
+  }));
+}
+
 /** Of each food the row that was made last; two may have been made at once. */
 function newestOfEach<T extends { readonly foodId: string }>(rows: readonly T[]): T[] {
   return [...new Map(rows.map((row) => [row.foodId, row])).values()];
@@ -138,7 +164,10 @@ function newestOfEach<T extends { readonly foodId: string }>(rows: readonly T[])
 /** Shops that a file carries. */
 const MOST_SHOPS = 50;
 
-type Wanted = Pick<ReadEpisodeOptions, 'dayId' | 'day'> & { readonly savedAt: string };
+type Wanted = Pick<ReadEpisodeOptions, 'dayId' | 'day'> & {
+  readonly savedAt: string;
+  readonly edit: EditRead;
+};
 
 async function loadAll(tx: Tx, episodeId: string, creatorId: string, wanted: Wanted) {
   const episode = await tx.episode.findFirst({
@@ -190,6 +219,8 @@ async function loadAll(tx: Tx, episodeId: string, creatorId: string, wanted: Wan
     ),
     shops: await tx.shop.findMany({ where: own, orderBy: { id: 'asc' }, take: MOST_SHOPS }),
     creator: await tx.creator.findUnique({ where: { id: creatorId } }),
+    edit: await loadEdit(tx, episodeId, wanted.edit),
+    editRevisions: await loadEditRevisions(tx, episodeId, wanted.edit),
   };
 }
 

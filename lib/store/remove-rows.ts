@@ -5,7 +5,7 @@ import type { Edit } from '#lib/store/command';
 import { byIds } from '#lib/store/load';
 import { REFERENCES } from '#lib/store/parents';
 import type { EntityName } from '#lib/store/rows';
-import { tableOf, type StoredRow } from '#lib/store/table';
+import { tableOf, withoutLong, type StoredRow } from '#lib/store/table';
 
 /** A row that goes, or that lets go of one that does. */
 interface Going {
@@ -77,6 +77,7 @@ export async function referring(tx: Tx, rows: readonly Going[]) {
       tableOf(tx, entity).findMany({
         where: { [column]: { in: some }, deletedAt: null },
         orderBy: { id: 'asc' },
+        ...withoutLong(entity),
       }),
     );
     found.push(...named.map((row) => ({ going: { entity, row }, column, whenGone })));

@@ -1,6 +1,8 @@
 import { z } from 'zod';
+import { dishClaimsSchema } from '#lib/episode/edit-schema';
 import {
   cookingSchema,
+  creatorSchema,
   episodeSchema,
   fractionSchema,
   LEFT_PLACES,
@@ -19,6 +21,7 @@ const segment = segmentSchema.shape;
 const recipe = recipeSchema.shape;
 const line = recipeLineSchema.shape;
 const weighing = weighingSchema.shape;
+const claims = dishClaimsSchema.shape;
 const webLink = episode.webLinks.element.shape;
 const { num, den } = fractionSchema.shape;
 const mass = massRangeSchema.shape.valueMg;
@@ -33,7 +36,11 @@ const ORDER = 'low, value and high must be in order, and all given or none';
 
 /** The tables of an episode and its recipes, column by column, without the columns that every row has. */
 export const EPISODE_ROWS = {
-  Creator: z.strictObject({ id, name: text(120) }),
+  Creator: z.strictObject({
+    id,
+    name: text(120),
+    wordsPerMinute: creatorSchema.shape.wordsPerMinute,
+  }),
   Episode: z
     .strictObject({
       id,
@@ -94,6 +101,9 @@ export const EPISODE_ROWS = {
     pickupReserve: segment.pickupReserve,
     washUpS: segment.washUpS,
     filmedWhen: segment.filmedWhen.unwrap(),
+    proteinPermille: claims.proteinPermille.default(null),
+    raccMg: claims.raccMg.default(null),
+    claimsMeal: claims.meal.nullable().default(null),
   }),
   Recipe: z
     .strictObject({

@@ -3,6 +3,7 @@ import { LARGEST_PHOTO, PHOTO_MIMES } from '#lib/foods/photo-kinds';
 import { folded } from '#lib/store/fold';
 import { id, instant, positive, text, whole } from '#lib/store/rows-basic';
 import { DAY_ROWS } from '#lib/store/rows-day';
+import { EDIT_ROWS } from '#lib/store/rows-edit';
 import { EPISODE_ROWS } from '#lib/store/rows-episode';
 import { FOOD_ROWS } from '#lib/store/rows-foods';
 import { KITCHEN_ROWS } from '#lib/store/rows-kitchen';
@@ -13,6 +14,7 @@ import { KITCHEN_ROWS } from '#lib/store/rows-kitchen';
  */
 export const ROWS = {
   ...EPISODE_ROWS,
+  ...EDIT_ROWS,
   ...DAY_ROWS,
   ...FOOD_ROWS,
   ...KITCHEN_ROWS,
@@ -60,6 +62,14 @@ export const APPEND_ONLY: ReadonlySet<EntityName> = new Set([
   'Published',
   'Correction',
 ]);
+
+/**
+ * Columns that may hold megabytes. They never change, so that the journal can do with their beginning, and what reads
+ * many rows for their ids can leave them out.
+ */
+export const LONG_COLUMNS: Partial<Record<EntityName, readonly string[]>> = {
+  EditText: ['text'],
+};
 
 /** JSON columns that may be null, which the database client wants to be told in a way of its own. */
 export const NULLABLE_JSON: Partial<Record<EntityName, readonly string[]>> = {

@@ -1,5 +1,5 @@
 import type { Tx } from '#lib/store/client';
-import type { EntityName } from '#lib/store/rows';
+import { LONG_COLUMNS, type EntityName } from '#lib/store/rows';
 
 /** A row as the database has it. */
 export interface StoredRow extends Record<string, unknown> {
@@ -12,9 +12,15 @@ export interface StoredRow extends Record<string, unknown> {
 /** What the funnel needs of any table; the generated types differ from table to table. */
 interface Table {
   findUnique(args: { where: { id: string } }): Promise<StoredRow | null>;
-  findMany(args: { where: object; orderBy?: object }): Promise<StoredRow[]>;
+  findMany(args: { where: object; orderBy?: object; omit?: object }): Promise<StoredRow[]>;
   createMany(args: { data: readonly object[] }): Promise<{ count: number }>;
   updateMany(args: { where: object; data: object }): Promise<{ count: number }>;
+}
+
+/** What leaves the long columns of a table out, for who reads its rows to know of them. */
+export function withoutLong(entity: EntityName): { omit?: Record<string, true> } {
+  const long = LONG_COLUMNS[entity];
+  return long ? { omit: Object.fromEntries(long.map((name) => [name, true as const])) } : {};
 }
 
 /** The table of an entity: `RecipeLine` is `tx.recipeLine`. */

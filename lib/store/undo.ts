@@ -85,7 +85,7 @@ function spansOf(
 
 async function standing(span: Span): Promise<Standing> {
   const row = await tableOf(database(), span.entity).findUnique({ where: { id: span.id } });
-  return { ...span, row, now: readJournalText(journalText(row)) };
+  return { ...span, row, now: readJournalText(journalText(span.entity, row)) };
 }
 
 const isThere = (row: Columns | null) => row !== null && row.deletedAt === null;

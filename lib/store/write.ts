@@ -88,8 +88,8 @@ export async function writeJournal(
     label,
     entity,
     entityId,
-    before: journalText(before),
-    after: journalText(after),
+    before: journalText(entity, before),
+    after: journalText(entity, after),
   }));
   for (let from = 0; from < data.length; from += BATCH) {
     await tx.change.createMany({ data: data.slice(from, from + BATCH) });
