@@ -136,6 +136,9 @@ const isCount = ({ low, high, fraction }: Quantity) =>
 function isBlocked(text: Text, { begin }: Quantity): boolean {
   if (text.marks.before('correct', begin)) return false;
   const { tokens, language } = text;
+  // 'a piece of cake'
+  const { sayings } = language.foods;
+  if (phraseAt(sayings, tokens, begin) ?? phraseAt(sayings, tokens, begin + 1)) return true;
   for (let back = 1; back <= 3; back += 1) {
     const found = phraseAt(language.foods.blockers, tokens, begin - back);
     if (found?.next === begin && !language.numbers.or.has(tokens[begin - 1]?.folded ?? '')) {

@@ -78,6 +78,8 @@ export type Role =
       | 'otherDay'
       | 'now'
     >
+  /** Before one of what is counted: 'per'. */
+  | Named<'per'>
   | Named<'which' | 'copula' | 'joiner' | 'so' | 'of' | 'not' | 'small' | 'filler' | 'verb'>;
 
 /** Words of numbers. */
@@ -152,6 +154,10 @@ export interface ClaimWords {
 /** All that the reader knows of a language. */
 export interface Language {
   readonly lexicon: Phrases<readonly Role[]>;
+  /** How a part is called that the title names in the plural: 'per lolly' of mango lollies; null where none is. */
+  readonly titleParts: (title: string) => Phrases<readonly Role[]> | null;
+  /** How big or good a part is, left out of its phrase: 'a generous bowl'. */
+  readonly adjectives: ReadonlySet<string>;
   /** Hedges that stand behind a number, its unit or its noun. */
   readonly hedgesBehind: Phrases<Hedge>;
   readonly numbers: NumberWords;

@@ -12,16 +12,32 @@ export interface Mark<C extends Category = Category> {
   readonly to: number;
 }
 
+/** Tokens before the last one that a part with its verb in one has at most. */
+const LONGEST = 4;
+
 /** Where phrases of each category begin and end in a text; the longest at each place. */
 export class Marks {
   /** Few phrases begin or end at a token, so that looking through them is quicker than a map. */
   readonly #starts: (Mark[] | undefined)[];
   readonly #ends: (Mark[] | undefined)[];
 
-  constructor(tokens: readonly Token[], lexicon: Phrases<readonly Role[]>) {
+  constructor(
+    tokens: readonly Token[],
+    lexicons: readonly Phrases<readonly Role[]>[],
+    adjectives: ReadonlySet<string>,
+  ) {
     this.#starts = new Array<undefined>(tokens.length + 1).fill(undefined);
     this.#ends = new Array<undefined>(tokens.length + 1).fill(undefined);
-    for (let from = 0; from < tokens.length; from += 1) this.#find(tokens, lexicon, from);
+    for (let from = 0; from < tokens.length; from += 1) {
+      for (const lexicon of lexicons) this.#find(tokens, lexicon, from);
+    }
+    for (let at = 0; at < tokens.length; at += 1) {
+      const { text = '', folded = '' } = tokens[at] ?? {};
+      for (const lexicon of lexicons) {
+        if (/['’]s$/.test(text)) this.#findWithVerb(tokens, lexicon, at);
+        if (adjectives.has(folded)) this.#findWithout(tokens, lexicon, adjectives, at);
+      }
+    }
   }
 
   /** The mark of a category that begins at a token. */
@@ -70,6 +86,37 @@ export class Marks {
       let key = first;
       for (let at = from + 1; at < to; at += 1) key += ` ${tokens[at]?.folded ?? ''}`;
       for (const role of lexicon.values.get(key) ?? []) this.#put({ role, from, to });
+    }
+  }
+
+  /** Parts whose last word has its verb in one: 'each one’s four hundred', 'mine’s less'. */
+  #findWithVerb(tokens: readonly Token[], lexicon: Phrases<readonly Role[]>, at: number): void {
+    let key = (tokens[at]?.folded ?? '').slice(0, -1);
+    for (let from = at; from >= Math.max(0, at - LONGEST); from -= 1) {
+      if (from < at) key = `${tokens[from]?.folded ?? ''} ${key}`;
+      for (const role of lexicon.values.get(key) ?? [])
+        if (role.cat === 'scope') this.#put({ role, from, to: at + 1 });
+    }
+  }
+
+  /** Parts with words for how big they are: 'the whole enormous pot'; `at`: the first of these words. */
+  #findWithout(
+    tokens: readonly Token[],
+    lexicon: Phrases<readonly Role[]>,
+    adjectives: ReadonlySet<string>,
+    at: number,
+  ): void {
+    if (adjectives.has(tokens[at - 1]?.folded ?? '')) return;
+    for (let from = Math.max(0, at - LONGEST); from < at; from += 1) {
+      let key = tokens[from]?.folded ?? '';
+      for (let to = from + 1; to < Math.min(tokens.length, at + LONGEST); to += 1) {
+        const word = tokens[to]?.folded ?? '';
+        if (adjectives.has(word)) continue;
+        key += ` ${word}`;
+        if (to < at) continue;
+        for (const role of lexicon.values.get(key) ?? [])
+          if (role.cat === 'scope') this.#put({ role, from, to: to + 1 });
+      }
     }
   }
 

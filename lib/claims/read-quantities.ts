@@ -10,6 +10,7 @@ import type { Hedge } from './statement';
 import { phraseAt } from './phrases';
 import type { Text } from './text';
 import { rangeWithUnits } from './ranges';
+import { followedByCopula, holdsFood } from './scope-mentions';
 
 /** The numbers of a text in order, each with its hedge and its unit. */
 export function readQuantities(text: Text): Quantity[] {
@@ -41,11 +42,12 @@ export function readQuantities(text: Text): Quantity[] {
 }
 
 /** A number said of a part of the dish is none of its own: 'one bowl', 'per 100 g', 'half the tray', 'half of that'. */
-function partSaid({ marks, spoken }: Text, at: number): number {
-  const scope = marks.at('scope', at);
-  const times = marks.at('times', at);
-  const gap = spoken ? 0 : 0;
-  if (scope && scope.to > at + gap && scope.role.link !== 'subject') return scope.to;
+function partSaid(text: Text, at: number): number {
+  const scope = text.marks.at('scope', at);
+  const times = text.marks.at('times', at);
+  if (scope && !holdsFood(text, scope)) {
+    if (scope.role.link !== 'subject' || followedByCopula(text, scope.to)) return scope.to;
+  }
   return times ? times.to : at;
 }
 

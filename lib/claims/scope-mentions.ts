@@ -1,7 +1,9 @@
 import type { DishMention } from './dishes';
 import type { Mark } from './marks';
+import { isDish } from './prices';
 import type { Quantity } from './quantity';
 import type { Against, Scope } from './statement';
+import { unnamedParts } from './unnamed-parts';
 import { only, type Text } from './text';
 
 /** A part that is said. */
@@ -12,8 +14,15 @@ export interface Mention {
 }
 
 /** Whether the part is the subject of what follows: 'the whole tray is', 'per slice:'. */
-export function followedByCopula({ marks, tokens }: Text, at: number): boolean {
+export function followedByCopula({ marks, tokens, language }: Text, at: number): boolean {
   if (marks.at('copula', at)) return true;
+  // 'all in, it comes to'
+  const comma = tokens[at]?.text === ',' ? at + 1 : at;
+  const word = tokens[comma]?.folded ?? '';
+  // 'in a pot that was 610' goes on with the pot.
+  const goesOn = comma === at && language.numbers.pointers.has(word);
+  const subject = language.claims.subjects.has(word) && !goesOn;
+  if (subject && marks.at('copula', comma + 1)) return true;
   // 'a quarter's four ten calories'
   if (/['’]s$/.test(tokens[at - 1]?.text ?? '')) return true;
   return (
@@ -45,9 +54,12 @@ export function mentionsOf(
   let free = 0;
   let counting = 0;
   let naming = 0;
-  const counted = [...partsEaten(text, quantities), ...portionsOfIt(text, quantities)];
-  for (const mark of [...text.marks.all('scope'), ...counted].sort((a, b) => a.from - b.from)) {
+  const others = unnamedParts(text, quantities);
+  for (const mark of [...text.marks.all('scope'), ...others].sort((a, b) => a.from - b.from)) {
     if (mark.from < free || !isSaid(text, mark, ends)) continue;
+    // 'in total for the day' is of the day.
+    const day = text.marks.at('scope', mark.to)?.role.scope;
+    if (mark.role.scope === 'whole' && (day === 'day' || day === 'soFar')) continue;
     free = mark.to;
     const { role } = mark;
     if (role.link !== 'counted') {
@@ -68,46 +80,19 @@ export function mentionsOf(
   return found;
 }
 
-/** '2 slices', 'two bowls' that are no count of what the dish makes: a part without a name. */
-function partsEaten(text: Text, quantities: readonly Quantity[]): Mark<'scope'>[] {
-  return quantities.flatMap(({ said, unit, noun, low, begin, end }) => {
-    const thing = text.marks.at('thing', end);
-    if (said !== null || unit || noun || low < 2 || !thing || thing.role.as === 'person') return [];
-    return [{ role: PART, from: begin, to: thing.to }];
-  });
+/** 'one mug of couscous': so much of a food, and no part of the dish. */
+export function holdsFood(text: Text, { to }: Mark<'scope'>): boolean {
+  const of = text.language.numbers.of.has(text.tokens[to]?.folded ?? '');
+  const food = of ? text.food(to + 1) : null;
+  return food !== null && food.to - to <= LONGEST_FOOD && !isDish(text, food.name);
 }
 
-/** 'four portions at 320 calories': what follows is of one of them. */
-function portionsOfIt(text: Text, quantities: readonly Quantity[]): Mark<'scope'>[] {
-  return quantities.flatMap(({ said, killed, from, end }, index) => {
-    const next = quantities[index + 1];
-    if (said?.kind !== 'portions' || killed !== null || !next) return [];
-    // 'split six ways that's 498'
-    // 'feeds four for a tenner' is the price of all.
-    if (next.said?.kind === 'price' && text.marks.firstIn('serveTitle', end, next.begin)) return [];
-    const ways = text.marks.at('serveBehind', end)?.to ?? end;
-    if (
-      next.begin - ways > 2 ||
-      next.begin === end ||
-      (next.said?.kind !== 'nutrient' && next.said?.kind !== 'price')
-    )
-      return [];
-    if (
-      !only(text, ways, next.begin, ways > end ? SHARED : ['lead', 'filler', 'small', 'joiner']) ||
-      (text.tokens[end]?.kind !== 'word' && !/^[(@]$/.test(text.tokens[end]?.text ?? ''))
-    )
-      return [];
-    const scope = said.unit === 'piece' ? 'each' : said.unit === 'slice' ? 'slice' : 'portion';
-    return [{ role: { cat: 'scope', scope, link: 'free' }, from, to: end } as const];
-  });
-}
+/** Tokens from 'of' to the end of the food that a vessel holds. */
+const LONGEST_FOOD = 4;
 
-/** What may stand between a division and what one of its parts has. */
-const SHARED = ['lead', 'filler', 'small', 'joiner', 'which', 'copula', 'so'] as const;
-
-const PART = { cat: 'scope', scope: 'unknown', link: 'free' } as const;
-
-function isSaid(text: Text, { role, from, to }: Mark<'scope'>, ends: ReadonlySet<number>): boolean {
+function isSaid(text: Text, mark: Mark<'scope'>, ends: ReadonlySet<number>): boolean {
+  const { role, from, to } = mark;
+  if (holdsFood(text, mark)) return false;
   // 'per hundred calories'
   if (role.scope === 'per100g' && text.marks.at('noun', to)) return false;
   if (role.link === 'free' || role.link === 'counted' || role.link === 'ahead') return true;

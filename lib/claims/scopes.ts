@@ -2,6 +2,7 @@ import type { DishMention } from './dishes';
 import type { Quantity } from './quantity';
 import { GAP, isBehind, isTable, sameRow } from './rows';
 import { followedByCopula, mentionsOf, type Mention } from './scope-mentions';
+import { settle } from './settle-scope';
 import type { ReadingStep, Scope } from './statement';
 import type { Text } from './text';
 
@@ -45,6 +46,7 @@ export function giveScopes(
         if (held?.scope === 'compared') held = null;
         continue;
       }
+      if (before && isPredicate(text, before, mention)) continue;
       if (isTable(text, before, mention, row)) table = text.sentences.of[mention.mark.from] ?? null;
       before = mention;
       last = mention.mark.to;
@@ -56,7 +58,7 @@ export function giveScopes(
         }
         row = [];
       }
-      held = mention.scope === 'dish' ? null : mention;
+      held = mention.scope === 'dish' || isSetAgainst(text, mention) ? null : mention;
     } else {
       const { quantity } = event;
       if (quantity.sentence === table) quantity.killed ??= 'of two parts';
@@ -74,6 +76,19 @@ export function giveScopes(
     settle(text, quantity, mention);
     if (mention && quantity.said?.scope === mention.scope) quantity.how.push(stepOf(text, mention));
   }
+}
+
+/** 'a portion is a sixth of the tray': how much the part is, and no other part. */
+function isPredicate({ marks }: Text, before: Mention, { mark, scope }: Mention): boolean {
+  const copula = marks.at('copula', before.mark.to);
+  if (before.scope === 'dish' || before.scope === 'compared' || scope === 'compared') return false;
+  return copula?.to === mark.from && marks.at('copula', mark.to) === undefined;
+}
+
+/** 'lower than the classic: 14 g': what follows is no longer of that. */
+function isSetAgainst({ marks }: Text, { mark, scope }: Mention): boolean {
+  const than = marks.before('thanWord', mark.from);
+  return scope === 'compared' && than !== undefined && marks.at('which', mark.to) === undefined;
 }
 
 function blankLines({ tokens }: Text): { readonly at: number; readonly blank: true }[] {
@@ -98,6 +113,8 @@ function takes(
   known: Mention | undefined,
   last: boolean,
 ): boolean {
+  // 'the takeaway is 980 and ours is 495'
+  if (scope === 'dish' && known !== undefined) return false;
   // 'the coffee shop one is 420 a slice' stays that of another thing.
   const itsOwn = known?.scope === 'compared' && followedByCopula(text, known.mark.to);
   if (known?.scope === 'compared' && (scope === 'per100g' || itsOwn)) return false;
@@ -127,61 +144,4 @@ function appliesTo(held: Mention, { said, begin }: Quantity): boolean {
     return begin - held.mark.to < GAP;
   }
   return true;
-}
-
-function settle(text: Text, quantity: Quantity, mention: Mention | undefined): void {
-  const { said } = quantity;
-  if (!said || !['nutrient', 'amount', 'price'].includes(said.kind)) return;
-  if (
-    said.scope !== undefined &&
-    !(said.scope === 'ingredient' && mention && winsOver(mention, quantity))
-  )
-    return;
-  const { food, scope: _, ...rest } = said;
-  const foodKept = food === undefined || said.scope === 'ingredient' ? {} : { food };
-  const { partOf } = quantity;
-  if (partOf !== undefined) quantity.fraction = true;
-  const half =
-    partOf === 1 / 2 ||
-    (quantity.fraction && text.marks.at('times', quantity.from)?.role.of === 'that');
-  if (partOf !== undefined && partOf !== 1 / 2 && said.kind === 'nutrient') {
-    quantity.said = { ...said, scope: 'unknown' };
-    return;
-  }
-  if (mention && half && mention.scope !== 'half' && mention.mark.from < quantity.begin) {
-    quantity.said = { ...rest, ...foodKept, scope: mention.scope === 'whole' ? 'half' : 'unknown' };
-    return;
-  }
-  if (mention) {
-    const against =
-      mention.scope === 'compared' && said.kind === 'nutrient'
-        ? { against: mention.against ?? ('itsOwn' as const) }
-        : {};
-    const { dish, ...own } = rest;
-    const ofDay = mention.scope === 'day' || mention.scope === 'soFar';
-    const named = ofDay || dish === undefined ? {} : { dish };
-    quantity.said = { ...own, ...named, ...foodKept, scope: mention.scope, ...against };
-    return;
-  }
-  const { context } = text;
-  const known =
-    context.dish !== undefined || (context.dishes?.length ?? 0) > 0 || said.dish !== undefined;
-  const finished = said.kind === 'amount' && food === undefined;
-  const scope = half
-    ? 'half'
-    : finished
-      ? 'whole'
-      : known || said.kind !== 'nutrient'
-        ? 'dish'
-        : 'unknown';
-  quantity.said = { ...rest, ...foodKept, scope };
-}
-
-/** 'each' and 'per' right behind the number win over a food said before. */
-function winsOver({ scope, mark }: Mention, { end }: Quantity): boolean {
-  return (
-    mark.from >= end &&
-    mark.from - end <= 1 &&
-    (scope === 'each' || scope === 'slice' || mark.role.link === 'counted')
-  );
 }

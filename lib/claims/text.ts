@@ -32,7 +32,9 @@ export function prepare(text: string, context: TextContext, language: Language):
     if (found === undefined) known[at] = found = foodAt(tokens, at, language);
     return found;
   };
-  const marks = new Marks(tokens, language.lexicon);
+  const titles = new Set([context.dish ?? '', ...(context.dishes ?? [])]);
+  const parts = [...titles].flatMap((title) => language.titleParts(title) ?? []);
+  const marks = new Marks(tokens, [...parts, language.lexicon], language.adjectives);
   let currency: { readonly only: string | undefined } | undefined;
   return {
     text,

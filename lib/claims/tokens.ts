@@ -4,7 +4,7 @@ import { fold } from '#lib/foods/search-text';
 export interface Token {
   readonly kind: 'number' | 'word' | 'mark' | 'line' | 'other';
   readonly text: string;
-  /** Lower case without accents. */
+  /** Lower case without accents and apostrophes. */
   readonly folded: string;
   /** Offsets in UTF-16 units; the end stands behind the last one. */
   readonly start: number;
@@ -52,8 +52,9 @@ export function tokenize(text: string): Token[] {
   return found;
 }
 
-/** Most words have no accents: those need no search for them. */
-const foldWord = (word: string) => (/^[a-z]+$/.test(word) ? word : fold(word).replaceAll('’', "'"));
+/** Most words have no accents: those need no search for them. Captions leave out apostrophes, so all are left out. */
+const foldWord = (word: string) =>
+  /^[a-z]+$/.test(word) ? word : fold(word).replaceAll(/['’]/g, '');
 
 function kindOf(clock?: string, number?: string, word?: string, line?: string): Token['kind'] {
   if (clock !== undefined) return 'other';

@@ -7,16 +7,19 @@ import { HEDGES, HEDGES_AFTER } from './hedges';
 import { KINDS } from './kinds';
 import { LETTERS, NUTRIENT_NOUNS } from './nutrients';
 import { NUMBERS } from './numbers';
-import { THINGS } from './parts';
+import { ADJECTIVES, THINGS } from './parts';
 import { SCOPES } from './scopes';
 import { SMALL_WORDS } from './small-words';
+import { titleParts } from './title-parts';
 import { CORRECTIONS, OTHER_DAYS, TIMES, TRAPS } from './traps';
 import { CURRENCIES, UNITS } from './units';
 
 /** Roles of phrases, all that a phrase has. */
 function lexicon(...tables: readonly (readonly [string, Role])[][]): Language['lexicon'] {
   const roles = new Map<string, Role[]>();
-  for (const [phrase, role] of tables.flat()) {
+  for (const [spelt, role] of tables.flat()) {
+    // As tokens are folded, "slice's" is 'slices'.
+    const phrase = spelt.replaceAll("'", '');
     const known = roles.get(phrase);
     if (known) known.push(role);
     else roles.set(phrase, [role]);
@@ -26,6 +29,8 @@ function lexicon(...tables: readonly (readonly [string, Role])[][]): Language['l
 
 /** English, American and British. */
 export const ENGLISH: Language = {
+  titleParts,
+  adjectives: ADJECTIVES,
   lexicon: lexicon(
     UNITS,
     NUTRIENT_NOUNS,

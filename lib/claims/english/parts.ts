@@ -1,5 +1,5 @@
 import type { Role } from '../language';
-import { all, phrasesOf } from './words';
+import { all, phrasesOf, set } from './words';
 
 /** What a dish lies in, or all of it; and kinds of dishes, which are the dish itself unless 'whole' is said. */
 export const VESSELS = phrasesOf(
@@ -51,3 +51,8 @@ export const THINGS: [string, Role][] = [
   ...thing(EACH, 'piece'),
   ...thing(VESSELS, 'whole'),
 ];
+
+/** How big or good a part is said to be. */
+export const ADJECTIVES = set(
+  'big bigger huge enormous massive ginormous giant generous decent good proper normal sensible modest hefty hearty lovely nice little tiny fat chunky thick great great-big sizeable deep heaped honest typical actual fairly-sized standard small large medium regular-sized warm hot',
+);

@@ -5,8 +5,19 @@ import { ofPart } from './part-scopes';
 import { scope } from './scope-phrases';
 import { all, framed, phrasesOf } from './words';
 
+/** How many there are, where all are meant; and portions as subjects without an article. */
+const COUNTED =
+  'two, three, four, five, six, seven, eight, nine, ten, twelve, 2, 3, 4, 5, 6, 8, 9, 10, 12';
+const BARE_PARTS = phrasesOf('portion, serving, bowl, plate, portions, servings');
+
 const PLAIN: [string, Role][] = [
-  ...scope(phrasesOf('day :, the day :, full day :, day ='), 'day', 'free'),
+  ...scope(
+    phrasesOf(
+      "day :, the day :, full day :, day =, today's total, today's eating, today's food, today's calories, my eating today, the whole of today, all of today, finished the day, finish the day, ended the day, end the day, closes the day, day finishes, day ends, the day ends, the day finishes, the day's eating, the day's numbers, today's numbers, in the day, day's food, my total for today, grand total for the day, full day done, full day's",
+    ),
+    'day',
+    'free',
+  ),
   ...scope(phrasesOf('serving size, portion size'), 'portion', 'free'),
   ...scope(
     phrasesOf(
@@ -42,13 +53,15 @@ const PLAIN: [string, Role][] = [
   ),
   ...scope(
     phrasesOf(
-      'all of it, all of this, for everything, the lot, for the lot, all told, for all of it, the whole lot, the whole shebang, the full batch, the whole caboodle, the whole kit and caboodle, the whole jing bang, the full whack, the whole bally lot, the entire lot, everything in the pot, everything in the pan, everything in the tray',
+      'everything together, all of them, all of these, everything in it, everything in this pot, everything in this, the lot of it, for the lot of it, all of it, all of this, for everything, the lot, for the lot, all told, for all of it, the whole lot, the whole shebang, the full batch, the whole caboodle, the whole kit and caboodle, the whole jing bang, the full whack, the whole bally lot, the entire lot, everything in the pot, everything in the pan, everything in the tray',
     ),
     'whole',
     'free',
   ),
   ...scope(
-    phrasesOf('in total, altogether, total, in all, all in, overall, all up'),
+    phrasesOf(
+      'in total, altogether, total, in all, all in, overall, all up, together, all together, combined, all of it together, the lot together, put together',
+    ),
     'whole',
     'behind',
   ),
@@ -84,6 +97,17 @@ const PLAIN: [string, Role][] = [
     ),
     'unknown',
     'free',
+  ),
+  ...scope(framed('all {}, all {} of them, all {} of these', phrasesOf(COUNTED)), 'whole', 'free'),
+  ...scope(framed('{}', [...BARE_PARTS]), 'portion', 'subject'),
+  ...scope(['slice'], 'slice', 'subject'),
+  ...scope(
+    framed(
+      '{} of this, {} of that, {} of it',
+      phrasesOf('a hundred grams, hundred grams, 100 g, 100 grams'),
+    ),
+    'per100g',
+    'subject',
   ),
   ...scope(
     phrasesOf(

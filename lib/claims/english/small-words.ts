@@ -1,4 +1,5 @@
 import type { Role } from '../language';
+import { LEADING } from './verbs';
 import { all } from './words';
 
 /** Words that join, part and link. */
@@ -8,8 +9,9 @@ export const SMALL_WORDS: [string, Role][] = [
     against: 'less',
   }),
   ...all<Role>('more, extra, higher, heavier, up on', { cat: 'than', against: 'more' }),
+  ...LEADING.map((phrase): [string, Role] => [phrase, { cat: 'copula' }]),
   ...all<Role>(
-    "is coming to, coming to, comes out as, works out as, is giving, it gives, i make it, clocks in at, clock in at, weighs in at, rings in at, we hit, lands on, landed at, landed on, lands me at, lands us at, comes in around, come in around, shakes out to, shakes out at, adds up, we come to, you come to, comes in, goes for, sits on, sitting on, coming in, coming in around, is coming out at, it's saying, is saying, i'm on, you're on, we have, you have, we've got, you've got, we're up to, i'm up to, hitting, is, are, was, were, it's, that's, is about, comes to, comes out at, comes out to, comes in at, came in at, came out at, works out at, works out to, =, :, equals, has, have, got, is like, hits, lands at, sits at, ends up at, it is, that is, we're at, we are at, i'm at, i am at, you're looking at, you are looking at, looking at, that makes, it has, come to, stands at, gives you, will be, gonna be, going to be, would be, runs, come in at, coming in at, comes in under, coming out at, come out to, sitting at, sit at, is at, are at, landing at, land at, clocking in at, running at, is sitting at, is up to, turns out to be, turned out to be, worked out at, worked out to, 's at, we're sitting at, is around, was at, is gonna be, is going to be, are gonna be, per bowl is, tops out at, totals, totalling, totaling, makes it, brings it to, takes it to, puts it at, puts this at, brings the total to, clocks in, comes up to, adds up to, come out at, ended up at, ends up, goes to, came to, says, each one is, we're looking at, we are looking at, weighs, carries, packs, brings you, contains, there's, there is, there are, you get, you're getting, we get, we're on, i've had, i have had, puts us at, puts me at, puts you at, brings me to, brings us to, they're, those are, costs",
+    "is giving, it gives, i make it, we hit, we come to, you come to, goes for, it's saying, is saying, i've got, i have got, you'll get, you'll be at, you'd be at, we end on, tallies at, tallies up to, reads, we're talking, we are talking, you're talking, thats at, that's at, it's at, its at, all in all, was about, were about, was around, is just, are just, they are, they were, they've got, it's got, this has, this has got, which has, we land on, i get, i got, i am on, i'm sat at, we're down to, brings, is only, was only, are only, i'm on, you're on, we have, you have, we've got, you've got, we're up to, i'm up to, hitting, is, are, was, were, it's, that's, is about, =, :, equals, has, have, got, is like, hits, it is, that is, we're at, we are at, i'm at, i am at, you're looking at, you are looking at, looking at, that makes, it has, will be, gonna be, going to be, would be, runs, is at, are at, is up to, 's at, we're sitting at, is around, was at, is gonna be, is going to be, are gonna be, per bowl is, makes it, takes it to, goes to, says, each one is, we're looking at, we are looking at, weighs, carries, packs, contains, there's, there is, there are, you get, you're getting, we get, we're on, i've had, i have had, they're, those are, costs",
     { cat: 'copula' },
   ),
   [',', { cat: 'joiner' }],
@@ -53,6 +55,7 @@ export const SMALL_WORDS: [string, Role][] = [
   ),
   ...all<Role>('for, serves', { cat: 'serveTitle' }),
   ...all<Role>('than', { cat: 'thanWord' }),
+  ...all<Role>('per', { cat: 'per' }),
   ...all<Role>('as, of, in, in the, on, on the, worth of', { cat: 'asWord' }),
   ...all<Role>('x, ×, times', { cat: 'multiplied' }),
   ...all<Role>(

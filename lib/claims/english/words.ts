@@ -1,5 +1,9 @@
-/** The words of a text that is written in one row. */
-export const list = (text: string): string[] => text.split(/\s+/).filter((word) => word !== '');
+/** The words of a text that is written in one row, without apostrophes, as tokens are folded. */
+export const list = (text: string): string[] =>
+  text
+    .replaceAll("'", '')
+    .split(/\s+/)
+    .filter((word) => word !== '');
 
 export const set = (text: string): ReadonlySet<string> => new Set(list(text));
 

@@ -1,0 +1,37 @@
+import { singular } from '#lib/foods/search-text';
+import type { Language, Role } from '../language';
+import { phrases, type Phrases } from '../phrases';
+import { tokenize } from '../tokens';
+import { FOODS } from './foods';
+import { ofPart } from './part-scopes';
+import { EACH, PORTION, SLICE, VESSELS } from './parts';
+
+const KNOWN: ReadonlySet<string> = new Set([...PORTION, ...SLICE, ...EACH]);
+
+/**
+ * What may be said of one of the things that a title counts: pots and tubs are portions, all else pieces. None where
+ * the last word is no plural, a part that is known anyway, or a food that is said of more than one: beans, noodles.
+ */
+export const titleParts: Language['titleParts'] = (title) => {
+  const last = tokenize(title)
+    .filter(({ kind }) => kind === 'word')
+    .at(-1)?.folded;
+  const one = singular(last ?? '');
+  if (last === undefined || one === last || KNOWN.has(one) || FOODS.heads.has(one)) return null;
+  return known(one);
+};
+
+const made = new Map<string, Phrases<readonly Role[]>>();
+
+/** Tables of a few titles are kept, as each text of a dish asks for the same. */
+function known(one: string): Phrases<readonly Role[]> {
+  const old = made.get(one);
+  if (old) return old;
+  const scope = VESSELS.includes(one) ? 'portion' : 'each';
+  const table = phrases(ofPart([one], scope).map(([phrase, role]) => [phrase, [role]] as const));
+  if (made.size >= MOST_KEPT) made.clear();
+  made.set(one, table);
+  return table;
+}
+
+const MOST_KEPT = 50;
