@@ -243,3 +243,72 @@ export function barPercents(values: readonly number[]): readonly number[] {
   const longest = Math.max(0, ...values);
   return values.map((value) => (longest > 0 ? Math.max(0, (100 * value) / longest) : 0));
 }
+
+/** A place on a strip, from its left end in percent of its width. */
+export interface StripSpan {
+  readonly left: number;
+  readonly width: number;
+}
+
+/** A mark on a strip: its middle in percent of the width, and the lane below the sticks it stands in. */
+export interface StripMark {
+  readonly left: number;
+  /** On a wide page and on a phone; null where all lanes are taken there, so that it cannot be pressed apart. */
+  readonly wide: number | null;
+  readonly narrow: number | null;
+}
+
+/** Marks of 24 px (WCAG 2.2, success criterion 2.5.8) that stand beside each other on a wide page and on a phone. */
+const STRIP = { wide: { across: 44, lanes: 8 }, narrow: { across: 12, lanes: 16 } } as const;
+
+/** The end of a strip for what is said at these times, in milliseconds: never 0, so that all has a place. */
+export function stripEnd(times: readonly number[]): number {
+  return times.reduce((end, time) => Math.max(end, time), 1000);
+}
+
+/** A stretch of time on a strip that ends at `endMs`. `stripSpan(0, 30_000, 60_000)` → left 0, width 50 */
+export function stripSpan(fromMs: number, toMs: number, endMs: number): StripSpan {
+  const left = Math.min(100, (100 * fromMs) / endMs);
+  return { left, width: Math.max(0, Math.min(100, (100 * toMs) / endMs) - left) };
+}
+
+/**
+ * Where the marks of statements stand: each at its time, in the first lane in which it covers no other.
+ * Laws: two marks of a lane are at least a mark apart; each stands within the strip.
+ */
+export function stripMarks(times: readonly number[], endMs: number): readonly StripMark[] {
+  const order = times.map((_, at) => at).sort((a, b) => (times[a] ?? 0) - (times[b] ?? 0) || a - b);
+  const lefts = times.map((time) => (100 * Math.max(0, time)) / endMs);
+  const wide = inLanes(order, lefts, STRIP.wide);
+  const narrow = inLanes(order, lefts, STRIP.narrow);
+  return lefts.map((left, at) => ({
+    left: Math.min(100, left),
+    wide: wide[at] ?? null,
+    narrow: narrow[at] ?? null,
+  }));
+}
+
+function inLanes(
+  order: readonly number[],
+  lefts: readonly number[],
+  { across, lanes }: { readonly across: number; readonly lanes: number },
+): readonly (number | null)[] {
+  const apart = 100 / across;
+  const last: number[] = [];
+  const found: (number | null)[] = lefts.map(() => null);
+  for (const at of order) {
+    const left = lefts[at] ?? 0;
+    const free = Array.from({ length: lanes }, (_, lane) => lane).find(
+      (lane) => left - (last[lane] ?? -100) >= apart,
+    );
+    if (free === undefined) continue;
+    last[free] = left;
+    found[at] = free;
+  }
+  return found;
+}
+
+/** How many lanes marks take; 0 where none has one. */
+export function lanesOf(lanes: readonly (number | null)[]): number {
+  return lanes.reduce<number>((most, lane) => Math.max(most, lane === null ? 0 : lane + 1), 0);
+}

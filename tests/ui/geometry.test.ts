@@ -5,7 +5,11 @@ import {
   barPercents,
   fullHours,
   placeBlocks,
+  lanesOf,
   stageMarks,
+  stripEnd,
+  stripMarks,
+  stripSpan,
   whisker,
 } from '../../app/_ui/geometry';
 
@@ -197,4 +201,39 @@ test('a rule of stages has a tick for each at the same distance, and stands at t
   expect(ticks.map((x) => Math.round(x * 10) / 10)).toEqual([6, 35.6, 65.2, 94.8, 124.4, 154]);
   expect(at).toBe(ticks.at(-1));
   expect(stageMarks(6, 0).at).toBe(6);
+});
+
+describe('the strip of an episode', () => {
+  test('a stretch of time has its share of the width', () => {
+    expect(stripSpan(0, 30_000, 60_000)).toEqual({ left: 0, width: 50 });
+    expect(stripSpan(45_000, 90_000, 60_000)).toEqual({ left: 75, width: 25 });
+  });
+
+  test('no mark covers another of its lane, on a wide page or on a phone', () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 0, max: 600_000 }), { maxLength: 120 }), (times) => {
+        const marks = stripMarks(times, stripEnd(times));
+        for (const [width, across] of [
+          ['wide', 44],
+          ['narrow', 12],
+        ] as const) {
+          for (const a of marks) {
+            expect(a.left).toBeGreaterThanOrEqual(0);
+            expect(a.left).toBeLessThanOrEqual(100);
+            for (const b of marks) {
+              if (a === b || a[width] === null || a[width] !== b[width]) continue;
+              expect(Math.abs(a.left - b.left)).toBeGreaterThan(100 / across - 1e-6);
+            }
+          }
+        }
+      }),
+    );
+  });
+
+  test('a handful of marks all have a lane, however close', () => {
+    const marks = stripMarks([1000, 1000, 1100, 1200, 59_000], 60_000);
+    expect(marks.map(({ wide }) => wide)).toEqual([0, 1, 2, 3, 0]);
+    expect(lanesOf(marks.map(({ wide }) => wide))).toBe(4);
+    expect(lanesOf([])).toBe(0);
+  });
 });
