@@ -1,0 +1,278 @@
+import type { BeyondDish, BeyondPlace } from '#lib/claims/judge-beyond/beyond-context';
+import { amountSteps } from '#lib/claims/judge-beyond/amount-steps';
+import { unitText } from '#lib/claims/judge-beyond/amount-words';
+import { lineRanges } from '#lib/claims/judge-beyond/line-ranges';
+import { matchingLines } from '#lib/claims/judge-beyond/matching-lines';
+import { meaningOf, settle, type Meaning } from '#lib/claims/judge-beyond/meanings';
+import { between, plain } from '#lib/claims/judge-beyond/number-words';
+import {
+  countsCalled,
+  portionCounts,
+  type PortionCount,
+} from '#lib/claims/judge-beyond/portion-counts';
+import { cannotSay, type Verdicted } from '#lib/claims/judge/verdicted';
+import type { HeldAgainst } from '#lib/claims/judged';
+import { saidInterval, type LikelyRange } from '#lib/claims/said-interval';
+import type { Statement } from '#lib/claims/statement';
+import type { AmountContext } from '#lib/episode/context';
+import { finishedWeight } from '#lib/episode/finished-weight';
+import { lineAmount, weighedAmount, writtenAmount } from '#lib/episode/line-amount';
+import type { RecipeLine } from '#lib/episode/schema';
+import { isMassUnit, MILLIGRAMS } from '#lib/units/units';
+
+type Amount = Statement & { readonly kind: 'amount' };
+
+/** How much of something there is, and where that is from. */
+interface Known {
+  readonly ranges: readonly LikelyRange[];
+  /** “on your scale”, “in your ingredients”. */
+  readonly from: string;
+  readonly name: string;
+  readonly against: HeldAgainst;
+}
+
+/**
+ * An amount of a food held against the ingredient whose name fits: what was weighed wins over what was planned; several
+ * ingredients of that name count together. An amount without a food is of the finished dish, or of one portion of it.
+ */
+export function judgeAmount(
+  statement: Amount,
+  on: BeyondDish,
+  { text, spoken }: Pick<BeyondPlace, 'text' | 'spoken'>,
+  amounts: AmountContext,
+): Verdicted {
+  const { dish } = on;
+  const parts = partsOf(statement, on, amounts);
+  if (parts === null) return cannotSay('of how much of it?');
+  if (parts.length === 0) return cannotSay(`${dish.title} has no portions whose number is known`);
+  if (statement.food === undefined) return ofFinished(statement, on, spoken, amounts, parts);
+  const lines = matchingLines(statement.food, dish, amounts);
+  const [line, ...others] = lines;
+  if (!line) return cannotSay(`no ingredient of ${dish.title} is called ${statement.food}`);
+  if (others.length > 0) return ofSeveral(statement, on, spoken, amounts, { lines, parts });
+  return ofLine(statement, on, { text, spoken }, amounts, { line, parts });
+}
+
+/** By how much what is known is divided, or, where a dish is made several times, multiplied. */
+interface Part {
+  readonly by: LikelyRange;
+  readonly name: string;
+}
+
+const by = (value: number, name: string): Part => ({
+  by: { value, low: value, high: value },
+  name,
+});
+
+/** What an amount may be of; null where nothing is known of such a part. */
+function partsOf(
+  { scope, food }: Amount,
+  { dish }: BeyondDish,
+  amounts: AmountContext,
+): readonly Part[] | null {
+  const batches = dish.batches.num / dish.batches.den;
+  const counts = (as: 'portion' | 'slice' | 'piece') =>
+    countsCalled(portionCounts(dish.recipe, amounts), as).map(ofCount);
+  switch (scope) {
+    case 'dish':
+    case 'whole':
+    case 'ingredient':
+    case 'unknown':
+      return batches === 1 || batches === 0
+        ? [by(1, '')]
+        : [by(1, ''), by(1 / batches, `made ${plain(batches)} times`)];
+    case 'half':
+      return [by(2, 'half of it')];
+    case 'portion':
+      return counts('portion');
+    case 'slice':
+      return counts('slice');
+    case 'each':
+      return food === undefined ? counts('piece') : [by(1, 'one of them')];
+    case 'per100g':
+    case 'day':
+    case 'soFar':
+    case 'compared':
+      return null;
+  }
+}
+
+const ofCount = ({ name, count }: PortionCount): Part => ({ by: count, name: `“${name}”` });
+
+function ofLine(
+  statement: Amount,
+  on: BeyondDish,
+  { text, spoken }: Pick<BeyondPlace, 'text' | 'spoken'>,
+  amounts: AmountContext,
+  { line, parts }: { readonly line: RecipeLine; readonly parts: readonly Part[] },
+): Verdicted {
+  const { recipe } = on.dish;
+  const pieces = statement.scope === 'each' ? piecesOf(line) : null;
+  if (statement.scope === 'each' && pieces === null) {
+    return cannotSay(`how many of ${line.text} are there?`);
+  }
+  const divided = pieces === null ? parts : [by(pieces, 'one of them')];
+  const against = { kind: 'line', segmentId: on.dish.id, lineId: line.id } as const;
+  const held = (known: Omit<Known, 'against' | 'name'>) =>
+    meaningsOf(statement, spoken, { ...known, against, name: line.text }, divided);
+  const ranges = (amount: Parameters<typeof lineRanges>[1]) =>
+    lineRanges(line, amount, statement.unit, amounts);
+  const weighed = weighedAmount(line, recipe.weighings, 'raw', amounts);
+  const cooked = weighedAmount(line, recipe.weighings, 'cooked', amounts);
+  const used = held({
+    ranges: ranges(lineAmount(line, recipe.weighings, amounts)),
+    from: weighed ? 'on your scale' : 'in your ingredients',
+  });
+  const cookedHeld = cooked ? held({ ranges: ranges(cooked), from: 'cooked, on your scale' }) : [];
+  const said = stateSaid(statement, text);
+  if (said === 'cooked' && !isCookedAs(line)) {
+    if (cookedHeld.length > 0) return settle(cookedHeld, 'which of these?');
+    return cannotSay(`no cooked weight is known of ${line.text}`, { against });
+  }
+  if (used.length === 0) {
+    return cannotSay(`${line.text} is not known in ${unitText(statement.unit, 2)}`, { against });
+  }
+  const verdict = settle(used, 'which of these?');
+  if (verdict.verdict !== 'off') return verdict;
+  if (said === null && cookedHeld.some((each) => each.verdict !== 'off')) {
+    return cannotSay(`raw or cooked? ${verdict.why}; ${cookedHeld[0]?.why ?? ''}`, {
+      against,
+      remark: 'toConfirm',
+    });
+  }
+  if (!weighed) return verdict;
+  const food = amounts.foods.get(line.foodId ?? '') ?? null;
+  const planned = held({ ranges: ranges(writtenAmount(line, food, amounts)), from: 'planned' });
+  const wasPlanned = planned.some((each) => each.verdict === 'agrees');
+  return wasPlanned
+    ? { ...verdict, why: `${verdict.why}; what was said had been planned` }
+    : verdict;
+}
+
+/** How many pieces an ingredient is, where it is counted exactly. */
+function piecesOf({ quantity, unit }: RecipeLine): number | null {
+  if (!quantity || unit !== 'piece') return null;
+  const [low, high] = [quantity.low, quantity.high].map(({ num, den }) => num / den);
+  return low !== undefined && low === high && low > 0 ? low : null;
+}
+
+/** Whether the words at an amount say that it is of the raw or of the cooked food. */
+function stateSaid({ start, end }: Amount, text: string): 'raw' | 'cooked' | null {
+  const near = text.slice(Math.max(0, start - 16), end + 24).toLowerCase();
+  const cooked = /\b(?:cooked|once cooked|after cooking)\b/.test(near);
+  const raw = /\b(?:raw|uncooked|dry|before cooking)\b/.test(near);
+  return cooked === raw ? null : raw ? 'raw' : 'cooked';
+}
+
+const isCookedAs = ({ state }: RecipeLine) => state === 'cooked';
+
+/** Several ingredients of one name: all of them together; where one alone would fit, nobody knows which was meant. */
+function ofSeveral(
+  statement: Amount,
+  { dish }: BeyondDish,
+  spoken: boolean,
+  amounts: AmountContext,
+  { lines, parts }: { readonly lines: readonly RecipeLine[]; readonly parts: readonly Part[] },
+): Verdicted {
+  const names = lines.map(({ text }) => text).join(' and ');
+  const known = lines.map((line) => ({
+    line,
+    ranges: lineRanges(
+      line,
+      lineAmount(line, dish.recipe.weighings, amounts),
+      statement.unit,
+      amounts,
+    ),
+  }));
+  if (statement.scope === 'each' || known.some(({ ranges }) => ranges.length !== 1)) {
+    return cannotSay(`which one? ${names}`);
+  }
+  const first = lines[0];
+  if (!first) return cannotSay('which one?');
+  const against = { kind: 'line', segmentId: dish.id, lineId: first.id } as const;
+  const sum = (of: (range: LikelyRange) => number) =>
+    known.reduce((total, { ranges }) => total + ranges.reduce((all, each) => all + of(each), 0), 0);
+  const together = {
+    value: sum(({ value }) => value),
+    low: sum(({ low }) => low),
+    high: sum(({ high }) => high),
+  };
+  const from = 'together in your ingredients';
+  const all = meaningsOf(
+    statement,
+    spoken,
+    { ranges: [together], from, name: names, against },
+    parts,
+  );
+  const single = known.flatMap(({ line, ranges }) =>
+    meaningsOf(
+      statement,
+      spoken,
+      {
+        ranges,
+        from: 'in your ingredients',
+        name: line.text,
+        against: { ...against, lineId: line.id },
+      },
+      parts,
+    ),
+  );
+  const summed = settle(all, 'which one?');
+  const alone = single.some(({ verdict }) => verdict !== 'off');
+  return summed.verdict === 'off' && alone ? settle([...all, ...single], 'which one?') : summed;
+}
+
+/** The weight of the finished dish, or of a part of it. */
+function ofFinished(
+  statement: Amount,
+  { dish }: BeyondDish,
+  spoken: boolean,
+  amounts: AmountContext,
+  parts: readonly Part[],
+): Verdicted {
+  if (!isMassUnit(statement.unit)) return cannotSay('of what?');
+  const grams = dish.recipe.portions.filter(({ kind }) => kind === 'mass');
+  const finished = finishedWeight(dish.recipe, amounts);
+  if (!finished) {
+    const cause = grams.length > 0 ? 'and portions by grams are held against it' : '';
+    return cannotSay(`${dish.title} has no finished weight ${cause}`.trimEnd());
+  }
+  const per = MILLIGRAMS[statement.unit].valueOf();
+  const { value, low, high } = finished.interval;
+  const range = { value: value / per, low: low / per, high: high / per };
+  const from = finished.basis === 'weighed' ? 'on your scale' : 'by its cited change of weight';
+  const against = { kind: 'portions', segmentId: dish.id } as const;
+  const known = { ranges: [range], from, name: dish.title, against };
+  return settle(meaningsOf(statement, spoken, known, parts), 'which portions?');
+}
+
+function meaningsOf(
+  statement: Amount,
+  spoken: boolean,
+  { ranges, from, name, against }: Known,
+  parts: readonly Part[],
+): Meaning[] {
+  const { unit } = statement;
+  const said = saidInterval(statement, amountSteps(unit, spoken));
+  return ranges.flatMap((range) =>
+    parts.map((part) => {
+      const of = {
+        value: range.value / part.by.value,
+        low: range.low / part.by.high,
+        high: range.high / part.by.low,
+      };
+      const text = `${plain(of.value)} ${unitText(unit, of.value)}`;
+      const likely = between(of.low, of.high, plain);
+      const spread = likely.includes(' to ') ? `, likely ${likely}` : '';
+      const each = part.name === '' ? '' : `, ${part.name}`;
+      return meaningOf(said, statement, of, {
+        why: `${name}: ${text}${spread} ${from}${each}`,
+        called: `${text} ${from}${each}`,
+        sayInstead: text,
+        apart: (distance, above) =>
+          `${plain(distance)} ${unitText(unit, distance)} ${above ? 'more' : 'less'} than ${from}`,
+        against,
+      });
+    }),
+  );
+}

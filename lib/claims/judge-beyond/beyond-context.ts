@@ -1,0 +1,27 @@
+import type { DishFacts, EditFacts } from '#lib/claims/edit-facts';
+import type { Dish } from '#lib/episode/context';
+import type { EpisodeFile } from '#lib/episode/schema';
+
+/** A dish with what the log and the shops say of it. */
+export interface BeyondDish {
+  readonly dish: Dish;
+  readonly facts: DishFacts | null;
+}
+
+/** What statements beyond nutrition are held against. */
+export interface BeyondContext {
+  readonly file: Pick<EpisodeFile, 'foods' | 'packs' | 'kitchen' | 'episode' | 'recipes'>;
+  readonly facts: EditFacts;
+  /** In viewing order. */
+  readonly dishes: readonly BeyondDish[];
+}
+
+/** Where a statement stands, as far as its meaning hangs on it. */
+export interface BeyondPlace {
+  /** The dish that is talked about; null where nobody knows, or where it is the day. */
+  readonly dish: BeyondDish | null;
+  /** Whether the words are spoken: numbers are said more coarsely than they are written. */
+  readonly spoken: boolean;
+  /** The text in which the statement has its place. */
+  readonly text: string;
+}

@@ -1,0 +1,74 @@
+import { sameFood, stemsOf } from '#lib/claims/foods';
+import type { Language } from '#lib/claims/language';
+import type { RecipeLine } from '#lib/episode/schema';
+import { readIngredient } from '#lib/episode/read-ingredient';
+import type { Food } from '#lib/foods/food';
+
+/** The words of a name, and the one that says what kind of thing it is. */
+interface Name {
+  readonly words: readonly string[];
+  readonly head: string | undefined;
+}
+
+/** Parts of an animal: 'chicken breast' may be called chicken, 'chicken stock' may not. */
+const CUTS = new Set(
+  'breast thigh leg wing drumstick fillet filet loin tenderloin chop steak mince rump shoulder shank belly rib cutlet'.split(
+    ' ',
+  ),
+);
+
+/** Names of an ingredient: as it is written, and as its food is called in its table ('Chicken, breast, raw'). */
+export interface IngredientNames {
+  readonly written: Name | null;
+  readonly table: readonly Name[];
+}
+
+/** The names of an ingredient, read once. */
+export function ingredientNames(
+  line: Pick<RecipeLine, 'text'>,
+  foods: readonly Food[],
+  language: Language,
+): IngredientNames {
+  const [read] = readIngredient(line.text);
+  const written = nameOf(read?.food || line.text, language);
+  return {
+    written,
+    table: foods.map(({ name }) => nameOf(name, language)).filter((n) => n !== null),
+  };
+}
+
+function nameOf(text: string, language: Language): Name | null {
+  const [first = ''] = text.split(',');
+  const words = stemsOf(text, language);
+  return words.length === 0 ? null : { words, head: stemsOf(first, language).at(-1) };
+}
+
+/**
+ * How well a food that is said fits an ingredient: 3 by all its words, 2 by its kind, 1 as a part of an animal or the
+ * animal of a part; 0 where it is something else, as chicken is beside chicken stock, or an egg beside egg whites.
+ */
+export function fitOf(said: readonly string[], { written, table }: IngredientNames): number {
+  const byText = written ? fits(said, written) : 0;
+  if (byText > 0) return byText;
+  const shared = written?.words.some((word) => said.includes(word)) ?? false;
+  return shared ? 0 : Math.max(0, ...table.map((name) => Math.min(2, fits(said, name))));
+}
+
+function fits(said: readonly string[], { words, head }: Name): number {
+  const own = said.at(-1);
+  if (own === undefined || head === undefined) return 0;
+  const every = said.every((word) => words.includes(word));
+  if (every && said.length === words.length) return 3;
+  const within = every || words.every((word) => said.includes(word));
+  if (!within || !sameFood(said, words)) return cutOf(said, words, head);
+  if (own === head) return 2;
+  // 'chicken breast' of 'Chicken, broilers or fryers, breast'.
+  if (every && said[0] === head && said.length > 1) return 2;
+  return cutOf(said, words, head);
+}
+
+function cutOf(said: readonly string[], words: readonly string[], head: string): number {
+  const own = said.at(-1) ?? '';
+  if (CUTS.has(head) && words.includes(own)) return 1;
+  return CUTS.has(own) && said.slice(0, -1).includes(head) && words.length <= 2 ? 1 : 0;
+}

@@ -1,0 +1,109 @@
+import { judgeAmount } from '#lib/claims/judge-beyond/amounts';
+import type {
+  BeyondContext,
+  BeyondDish,
+  BeyondPlace,
+} from '#lib/claims/judge-beyond/beyond-context';
+import { judgeInside } from '#lib/claims/judge-beyond/inside';
+import { judgeMinutes } from '#lib/claims/judge-beyond/minutes';
+import { judgeOven } from '#lib/claims/judge-beyond/oven';
+import { judgePortions } from '#lib/claims/judge-beyond/portions';
+import { judgePrice } from '#lib/claims/judge-beyond/price';
+import { judgeReadyIn } from '#lib/claims/judge-beyond/ready-in';
+import { stemsAround } from '#lib/claims/judge-beyond/words-around';
+import { cannotSay, type Verdicted } from '#lib/claims/judge/verdicted';
+import type { Statement } from '#lib/claims/statement';
+import { amountContext, type AmountContext } from '#lib/episode/context';
+
+/** Kinds of statements that are held against ingredients, steps, portions, prices or the log. */
+const BEYOND: readonly Statement['kind'][] = [
+  'amount',
+  'ovenTemperature',
+  'insideTemperature',
+  'minutes',
+  'readyIn',
+  'portions',
+  'price',
+];
+export type BeyondStatement = Exclude<
+  Statement,
+  { readonly kind: 'nutrient' } | { readonly kind: 'claimWord' } | { readonly kind: 'foodNamed' }
+>;
+
+/** Whether a statement is one of these. */
+export function isBeyond(statement: Statement): statement is BeyondStatement {
+  return BEYOND.includes(statement.kind);
+}
+
+/**
+ * A statement beyond nutrition held against what the episode has of it. It agrees only where its meaning is certain;
+ * where it could be of several steps, portions or dishes, it is off only if it is off for each (MODEL D.1, D.2).
+ * @param place the dish in force and the text in which the statement stands
+ * @example judgeBeyond('I used 220 grams of chicken', …) // off: '248 g on your scale', '28 g less than on your scale'
+ */
+export function judgeBeyond(
+  statement: BeyondStatement,
+  place: BeyondPlace,
+  context: BeyondContext,
+): Verdicted {
+  if (place.dish || isOfDay(statement)) return judgeOn(statement, place.dish, place, context);
+  const all = context.dishes.map((dish) => judgeOn(statement, dish, place, context));
+  const off = all.length > 0 && all.every(({ verdict }) => verdict === 'off');
+  const [first] = all;
+  if (!off || !first) return cannotSay('which dish?');
+  const whys = all.map(({ why }) => why).join('; ');
+  return all.length === 1 ? first : { ...first, why: whys, difference: null, sayInstead: null };
+}
+
+const isOfDay = (statement: BeyondStatement) =>
+  statement.kind === 'price' && statement.scope === 'day';
+
+function judgeOn(
+  statement: BeyondStatement,
+  dish: BeyondDish | null,
+  place: BeyondPlace,
+  context: BeyondContext,
+): Verdicted {
+  const held = heldOn(statement, dish, place, context);
+  if (!statement.unsure || held.verdict === 'unknown') return held;
+  // Another reading was possible: nobody knows how that would fare.
+  return cannotSay(`it could be read in two ways. As it was read: ${held.why}`, {
+    remark: 'toConfirm',
+    against: held.against,
+  });
+}
+
+function heldOn(
+  statement: BeyondStatement,
+  dish: BeyondDish | null,
+  place: BeyondPlace,
+  context: BeyondContext,
+): Verdicted {
+  if (statement.kind === 'price') return judgePrice(statement, dish, context, amountsOf(context));
+  if (!dish) return cannotSay('which dish?');
+  switch (statement.kind) {
+    case 'amount':
+      return judgeAmount(statement, dish, place, amountsOf(context));
+    case 'ovenTemperature':
+      return judgeOven(statement, dish, stemsAround(place.text, statement), context);
+    case 'insideTemperature':
+      return judgeInside(statement, dish, stemsAround(place.text, statement), context);
+    case 'minutes':
+      return judgeMinutes(statement, dish, stemsAround(place.text, statement));
+    case 'readyIn':
+      return judgeReadyIn(statement, dish);
+    case 'portions':
+      return judgePortions(statement, dish, amountsOf(context));
+  }
+}
+
+const kept = new WeakMap<BeyondContext, AmountContext>();
+
+/** What amounts are read against, looked up once for all statements of a file. */
+function amountsOf(context: BeyondContext): AmountContext {
+  const known = kept.get(context);
+  if (known) return known;
+  const made = amountContext(context.file);
+  kept.set(context, made);
+  return made;
+}

@@ -1,0 +1,110 @@
+import Fraction from 'fraction.js';
+import type { LikelyRange } from '#lib/claims/said-interval';
+import type { AmountUnit } from '#lib/claims/statement';
+import type { AmountContext } from '#lib/episode/context';
+import { measureUnit, type LineAmount } from '#lib/episode/line-amount';
+import type { LineUnit, RecipeLine } from '#lib/episode/schema';
+import { measureKind, spreadOf } from '#lib/episode/spreads';
+import type { Food, FoodMeasure } from '#lib/foods/food';
+import { quickBounds } from '#lib/units/quick-bounds';
+import type { Sources, Term } from '#lib/units/sum-of-products';
+import {
+  isMassUnit,
+  isVolumeUnit,
+  MILLIGRAMS,
+  MILLILITRES,
+  toMillilitres,
+  type VolumeUnit,
+} from '#lib/units/units';
+
+/**
+ * How much an ingredient is in the unit of a statement, with its likely range; several where the food has several
+ * measures of that unit that the words do not choose between; none where it cannot be had in that unit.
+ * @example 240 g of oats whose cup weighs 80 g, in cups: 3, likely 2.7 to 3.3
+ */
+export function lineRanges(
+  line: RecipeLine,
+  amount: LineAmount,
+  unit: AmountUnit,
+  context: AmountContext,
+): readonly LikelyRange[] {
+  const food = context.foods.get(line.foodId ?? '') ?? null;
+  if (unit === 'piece') {
+    const counted = countOf(line);
+    if (counted) return [counted];
+    return perMeasure(amount, food, context, (measure) => measureUnit(measure) === null, 'piece');
+  }
+  if (isMassUnit(unit)) return rangesOf(amount.massMg, amount.sources, MILLIGRAMS[unit].valueOf());
+  if (amount.volumeMl && !amount.massMg) return byVolume(amount, unit, food);
+  if (amount.volumeMl && line.planned === null) return byVolume(amount, unit, food);
+  const measured = byOwnMeasures(amount, unit, food, context);
+  return measured.length > 0 ? measured : asWritten(line, unit, food);
+}
+
+/** As it is written, where the food has no measure by which its grams could be told in spoons or cups. */
+function asWritten(
+  { quantity, unit: own }: RecipeLine,
+  unit: VolumeUnit,
+  food: Food | null,
+): LikelyRange[] {
+  if (!quantity || own === null || !isVolumeUnit(own)) return [];
+  const label = food?.kind === 'label';
+  const times =
+    toMillilitres(new Fraction(1), own, label) / toMillilitres(new Fraction(1), unit, label);
+  const [low, high] = [quantity.low, quantity.high].map(({ num, den }) => (num / den) * times);
+  return low === undefined || high === undefined ? [] : [{ value: (low + high) / 2, low, high }];
+}
+
+function rangesOf(terms: readonly Term[] | null, sources: Sources, per: number): LikelyRange[] {
+  if (!terms) return [];
+  const { value, likelyLow, likelyHigh } = quickBounds(terms, sources);
+  return [{ value: value / per, low: likelyLow / per, high: likelyHigh / per }];
+}
+
+/** How many are written, where the ingredient is counted: however much they weighed, there are so many. */
+function countOf({ quantity, unit }: RecipeLine): LikelyRange | null {
+  if (!quantity || !(unit === 'piece' || unit === 'pack' || unit === 'serving')) return null;
+  const [low, high] = [quantity.low, quantity.high].map(({ num, den }) => num / den);
+  if (low === undefined || high === undefined) return null;
+  return { value: (low + high) / 2, low, high };
+}
+
+function byVolume(amount: LineAmount, unit: VolumeUnit, food: Food | null): LikelyRange[] {
+  const one = toMillilitres(new Fraction(1), unit, food?.kind === 'label');
+  return rangesOf(amount.volumeMl, amount.sources, one);
+}
+
+/** By each of the food’s measures of volume: of that unit where it has some, else scaled by exact volumes. */
+function byOwnMeasures(
+  amount: LineAmount,
+  unit: VolumeUnit,
+  food: Food | null,
+  context: AmountContext,
+): readonly LikelyRange[] {
+  const same = perMeasure(amount, food, context, (measure) => measureUnit(measure) === unit, unit);
+  if (same.length > 0) return same;
+  return perMeasure(amount, food, context, (measure) => measureUnit(measure) !== null, unit);
+}
+
+function perMeasure(
+  { massMg, sources }: LineAmount,
+  food: Food | null,
+  { kitchen }: AmountContext,
+  fits: (measure: FoodMeasure) => boolean,
+  unit: VolumeUnit | 'piece',
+): LikelyRange[] {
+  return (food?.measures ?? []).filter(fits).flatMap((measure) => {
+    const own = measureUnit(measure);
+    const times = own && isVolumeUnit(unit) ? MILLILITRES[unit].div(MILLILITRES[own]).valueOf() : 1;
+    const one = (measure.massMg * measure.qtyDen * times) / measure.qtyNum;
+    const spread = spreadOf(kitchen, measureKind(lineUnit(unit), measure.name));
+    return rangesOf(massMg, sources, one).map(({ value, low, high }) => ({
+      value,
+      low: low / (1 + spread),
+      high: spread < 1 ? high / (1 - spread) : Infinity,
+    }));
+  });
+}
+
+const lineUnit = (unit: VolumeUnit | 'piece'): LineUnit =>
+  unit === 'pint' || unit === 'quart' || unit === 'gallon' ? 'l' : unit;

@@ -1,0 +1,154 @@
+import type { BeyondContext, BeyondDish } from '#lib/claims/judge-beyond/beyond-context';
+import { chooseSteps } from '#lib/claims/judge-beyond/choose-steps';
+import { degrees, setAt } from '#lib/claims/judge-beyond/degrees-text';
+import { meaningOf, settle, type Meaning, type Told } from '#lib/claims/judge-beyond/meanings';
+import {
+  degreesIn,
+  FAN_C,
+  GAS_MARKS,
+  isUsualRounding,
+  ROUNDING,
+} from '#lib/claims/judge-beyond/oven-table';
+import { cannotSay, type Verdicted } from '#lib/claims/judge/verdicted';
+import { covers, saidInterval } from '#lib/claims/said-interval';
+import type { Statement } from '#lib/claims/statement';
+import type { Step } from '#lib/episode/schema';
+import { settled } from '#lib/units/print';
+
+type Oven = Statement & { readonly kind: 'ovenTemperature' };
+
+/** How far “about” reaches in an oven: as far as a conversion rounds; half a gas mark. Common practice, no source. */
+const ABOUT = { C: 5, F: 10, gas: 0.5 } as const;
+
+/**
+ * Oven degrees held against the dish’s steps: the same number agrees, and so does what cookbooks print for it in the
+ * other unit, which is then said. With the fan an oven is set 20 °C lower; where a step does not say whether it means
+ * the fan, nobody can say.
+ */
+export function judgeOven(
+  statement: Oven,
+  { dish }: BeyondDish,
+  around: ReadonlySet<string>,
+  { file }: BeyondContext,
+): Verdicted {
+  const baked = dish.steps.filter(({ oven }) => oven !== null);
+  if (baked.length === 0) return cannotSay(`no step of ${dish.title} needs an oven`);
+  const { steps } = chooseSteps(baked, around);
+  const ovens = new Map(file.kitchen.ovens.map(({ id, name }) => [id, name]));
+  const meanings = steps.flatMap((step) =>
+    meaningsOf(statement, dish.id, step, withFan(step, ovens), file.episode.region),
+  );
+  const temperatures = new Set(steps.map(({ oven }) => oven?.milliC));
+  if (temperatures.size === 1 && statement.fan && !steps.some((step) => withFan(step, ovens))) {
+    const [step] = steps;
+    if (step && meanings.some(({ verdict }) => verdict !== 'off')) {
+      return cannotSay(`${set(step, file.episode.region)}: with the fan or without? ${FAN_WORDS}`, {
+        against: { kind: 'step', segmentId: dish.id, stepId: step.id },
+      });
+    }
+  }
+  return settle(meanings, 'which step?');
+}
+
+const FAN_WORDS = `With its fan an oven is usually set ${FAN_C} °C lower`;
+
+type Region = BeyondContext['file']['episode']['region'];
+
+function set(step: Step, region: Region): string {
+  const { value, unit } = setAt(step.oven?.milliC ?? 0, region);
+  return `your step “${step.title}” is at ${degrees(value, unit)}`;
+}
+
+/** Whether a step, or the oven it is done in, says that its fan runs. */
+function withFan({ title, note, oven }: Step, ovens: ReadonlyMap<string, string>): boolean {
+  const name = ovens.get(oven?.ovenId ?? '') ?? '';
+  return /\b(?:fan|convection)\b/i.test(`${title} ${note} ${name}`);
+}
+
+/** One meaning; two where the fan is said and the step does not say whether it means it. */
+function meaningsOf(
+  statement: Oven,
+  segmentId: string,
+  step: Step,
+  fan: boolean,
+  region: Region,
+): Meaning[] {
+  const milliC = step.oven?.milliC ?? 0;
+  const plain = heldAt(statement, segmentId, step, milliC, region);
+  if (!statement.fan || fan) return [plain];
+  return [plain, heldAt(statement, segmentId, step, milliC - FAN_C * 1000, region)];
+}
+
+function heldAt(
+  statement: Oven,
+  segmentId: string,
+  step: Step,
+  milliC: number,
+  region: Region,
+): Meaning {
+  const why = set(step, region);
+  const against = { kind: 'step', segmentId, stepId: step.id } as const;
+  const own = setAt(milliC, region);
+  const shown = degrees(own.value, own.unit);
+  const common = { against, called: `“${step.title}” ${shown}` };
+  if (statement.unit === 'gas') return ofGas(statement, milliC, { ...common, why, shown });
+  const { unit } = statement;
+  const exact = degreesIn(milliC, unit);
+  const same = own.unit === unit;
+  const said = saidInterval(statement, { half: () => 0.5, about: () => ABOUT[unit] });
+  const converted = !same && Math.abs(exact - Math.round(exact)) > 0.002;
+  const told: Told = {
+    ...common,
+    why: same ? why : `${why}, which is ${degrees(exact, unit)}`,
+    sayInstead: same ? shown : `${degrees(roundedIn(exact, unit), unit)}`,
+    apart: (distance, above) =>
+      `${degrees(distance, unit)} ${above ? 'hotter' : 'cooler'} than your step`,
+  };
+  const range = { value: exact, low: exact, high: exact };
+  const held = meaningOf(said, statement, range, told);
+  if (held.verdict !== 'off' || same) return held;
+  if (statement.low !== statement.high || statement.hedge !== 'none') return held;
+  if (isUsualRounding(statement.low, exact, unit)) {
+    const words = `${degrees(statement.low, unit)} is a usual rounding of it`;
+    return meaningOf(said, statement, range, { ...told, why: `${told.why}; ${words}` }, 'agrees');
+  }
+  const near = converted && Math.abs(statement.low - exact) <= ROUNDING[unit];
+  return near ? meaningOf(said, statement, range, told, 'edge') : held;
+}
+
+const roundedIn = (exact: number, unit: 'C' | 'F') =>
+  unit === 'C' ? Math.round(exact / 5) * 5 : Math.round(exact / 25) * 25 || exact;
+
+/** A gas mark by what cookbooks print beside it, in either unit. */
+function ofGas(
+  statement: Oven,
+  milliC: number,
+  { why, shown, ...common }: Pick<Told, 'against' | 'called' | 'why'> & { readonly shown: string },
+): Meaning {
+  const said = saidInterval(statement, { half: () => 0, about: () => ABOUT.gas });
+  const marks = [...GAS_MARKS].filter(([mark]) => covers(said, mark));
+  const fits = ({ celsius, fahrenheit }: { celsius: number; fahrenheit: number }) =>
+    Math.abs(celsius - degreesIn(milliC, 'C')) <= ROUNDING.C ||
+    Math.abs(fahrenheit - degreesIn(milliC, 'F')) <= ROUNDING.F;
+  const right = [...GAS_MARKS].filter(([, of]) => fits(of)).map(([mark]) => mark);
+  const named = marks.map(([mark, of]) => `gas ${mark} is about ${of.celsius} °C`).join(', ');
+  const told: Told = {
+    ...common,
+    why: named === '' ? why : `${why}; ${named} by the usual table`,
+    sayInstead: right[0] === undefined ? shown : `gas ${right[0]}`,
+    apart: (distance, above) =>
+      `${degrees(distance, 'C')} ${above ? 'hotter' : 'cooler'} than your step`,
+  };
+  const exact = settled(degreesIn(milliC, 'C'));
+  const range = { value: exact, low: exact, high: exact };
+  if (marks.length === 0) {
+    // Between two marks of the table; beyond it there is nothing to hold it against.
+    const low = GAS_MARKS.get(Math.floor(statement.low))?.celsius ?? Infinity;
+    const high = GAS_MARKS.get(Math.ceil(statement.high))?.celsius ?? -Infinity;
+    const verdict = exact >= low && exact <= high ? 'edge' : 'off';
+    return meaningOf(said, { low: exact, high: exact }, range, told, verdict);
+  }
+  const celsius = marks.map(([, of]) => of.celsius);
+  const number = { low: Math.min(...celsius), high: Math.max(...celsius) };
+  return meaningOf(said, number, range, told, marks.some(([, of]) => fits(of)) ? 'agrees' : 'off');
+}

@@ -1,0 +1,58 @@
+import type { AmountContext } from '#lib/episode/context';
+import { finishedWeight } from '#lib/episode/finished-weight';
+import type { Portion, Recipe } from '#lib/episode/schema';
+import type { LikelyRange } from '#lib/claims/said-interval';
+
+/** How many of a portion a recipe makes, once made. */
+export interface PortionCount {
+  readonly name: string;
+  readonly count: LikelyRange;
+  /** Whether it is so many equal ones by definition. */
+  readonly exact: boolean;
+}
+
+const exactly = (value: number): LikelyRange => ({ value, low: value, high: value });
+
+/**
+ * How many of each of its portions a recipe makes: so many equal ones; as often as the share by eye, or the grams, go
+ * into the dish. What its weight is needed for and not known is left out.
+ */
+export function portionCounts(recipe: Recipe, context: AmountContext): PortionCount[] {
+  const finished = recipe.portions.some(({ kind }) => kind === 'mass')
+    ? finishedWeight(recipe, context)
+    : null;
+  return recipe.portions.flatMap((portion): PortionCount[] => {
+    const count = countOf(portion, finished?.interval ?? null);
+    return count ? [{ name: portion.name, count, exact: portion.kind === 'count' }] : [];
+  });
+}
+
+function countOf(portion: Portion, finished: LikelyRange | null): LikelyRange | null {
+  if (portion.kind === 'count') return exactly(portion.of);
+  if (portion.kind === 'byEye') {
+    const value = portion.share.den / portion.share.num;
+    const miss = portion.permille / 1000;
+    const high = miss < 1 ? value / (1 - miss) : Infinity;
+    return { value, low: value / (1 + miss), high };
+  }
+  if (finished === null) return null;
+  const of = (mg: number) => mg / portion.massMg;
+  return { value: of(finished.value), low: of(finished.low), high: of(finished.high) };
+}
+
+/** Words for one part of a dish, by what is said of it: a slice may be called a square, a portion a bowl. */
+const CALLED = {
+  slice: /\b(?:slices?|squares?|wedges?|bars?)\b/i,
+  piece:
+    /\b(?:pieces?|muffins?|patt(?:y|ies)|cookies?|balls?|rolls?|wraps?|tacos?|pancakes?|fritters?|bars?)\b/i,
+  portion: /\b(?:portions?|servings?|bowls?|plates?)\b/i,
+} as const;
+
+/** Of several counts those whose name is of what is said; all of them where none has such a name. */
+export function countsCalled<T extends Pick<PortionCount, 'name'>>(
+  counts: readonly T[],
+  as: keyof typeof CALLED,
+): readonly T[] {
+  const named = counts.filter(({ name }) => CALLED[as].test(name));
+  return named.length > 0 ? named : counts;
+}

@@ -1,0 +1,53 @@
+import type { BeyondDish } from '#lib/claims/judge-beyond/beyond-context';
+import { meaningOf, settle, type Meaning } from '#lib/claims/judge-beyond/meanings';
+import { plain } from '#lib/claims/judge-beyond/number-words';
+import {
+  countsCalled,
+  portionCounts,
+  type PortionCount,
+} from '#lib/claims/judge-beyond/portion-counts';
+import { cannotSay, type Verdicted } from '#lib/claims/judge/verdicted';
+import { saidInterval } from '#lib/claims/said-interval';
+import type { Statement } from '#lib/claims/statement';
+import type { AmountContext } from '#lib/episode/context';
+
+type Portions = Statement & { readonly kind: 'portions' };
+
+/**
+ * How many portions, pieces or slices are said, held against the dish’s portions. Where the dish is made several times,
+ * both one making and all of them may be meant.
+ */
+export function judgePortions(
+  statement: Portions,
+  { dish }: BeyondDish,
+  amounts: AmountContext,
+): Verdicted {
+  const counts = countsCalled(portionCounts(dish.recipe, amounts), statement.unit);
+  if (counts.length === 0) return cannotSay(`${dish.title} has no portions whose number is known`);
+  const batches = dish.batches.num / dish.batches.den;
+  const makings = batches === 1 || batches === 0 ? [1] : [1, batches];
+  const meanings = counts.flatMap((each) =>
+    makings.map((times) => held(statement, dish.id, each, times)),
+  );
+  return settle(meanings, 'which portions?');
+}
+
+function held(
+  statement: Portions,
+  segmentId: string,
+  { name, count, exact }: PortionCount,
+  times: number,
+): Meaning {
+  const said = saidInterval(statement, { half: () => (exact ? 0 : 0.5), about: () => 1 });
+  const { value, low, high } = count;
+  const range = { value: value * times, low: low * times, high: high * times };
+  const makes = `${exact ? '' : 'about '}${plain(range.value)}`;
+  const made = times === 1 ? '' : `, made ${plain(times)} times`;
+  return meaningOf(said, statement, range, {
+    why: `your dish makes ${makes}: “${name}”${made}`,
+    called: `${makes} (“${name}”${made})`,
+    sayInstead: makes,
+    apart: (distance, above) => `${plain(distance)} ${above ? 'more' : 'fewer'} than your portions`,
+    against: { kind: 'portions', segmentId },
+  });
+}

@@ -1,0 +1,48 @@
+import type { Statement } from '#lib/claims/statement';
+import { singular } from '#lib/foods/search-text';
+
+/** Words before a statement, and behind it, that may say what it is about; farther off they rarely do. */
+const BEFORE = 10;
+const BEHIND = 6;
+/** Words that say nothing of what is done or to what. */
+const SMALL = new Set(
+  'a an and are at be but by for from get go goes got have i if in into is it its just like my no not of on one or our so that the them then they this to up was we with you your min mins minute minutes hour hours degrees degree about around until till out off over'.split(
+    ' ',
+  ),
+);
+
+/** Stems of the words around a statement in its sentence, itself included. */
+export function stemsAround(
+  text: string,
+  { start, end }: Pick<Statement, 'start' | 'end'>,
+): ReadonlySet<string> {
+  const before = lastSentence(text.slice(Math.max(0, start - 160), start));
+  const behind = firstSentence(text.slice(end, end + 120));
+  return new Set([
+    ...stems(before).slice(-BEFORE),
+    ...stems(text.slice(start, end)),
+    ...stems(behind).slice(0, BEHIND),
+  ]);
+}
+
+/** The words of a text by their stems, small words left out: `stems('Baking the pies')` → ['bak', 'pi']. */
+export function stems(text: string): string[] {
+  const words = text
+    .normalize('NFD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .match(/[\p{L}]+/gu);
+  return (words ?? []).filter((word) => word.length > 1 && !SMALL.has(word)).map(stemOf);
+}
+
+/** A word without what grammar adds to it, cut alike for 'bake', 'baked', 'baking'. */
+function stemOf(word: string): string {
+  const one = singular(word);
+  const cut = one.replace(/(?:ing|ed|es|e)$/, '');
+  if (cut.length < 3) return one;
+  // 'chopping', 'stirred': the doubled letter is no part of the word.
+  return cut !== one && /([bdgmnprt])\1$/.test(cut) ? cut.slice(0, -1) : cut;
+}
+
+const lastSentence = (text: string) => text.split(/[.!?;](?:\s|$)|\n\s*\n/).at(-1) ?? '';
+const firstSentence = (text: string) => text.split(/[.!?;](?:\s|$)|\n\s*\n/)[0] ?? '';
