@@ -4,7 +4,7 @@ import { unitText } from '#lib/claims/judge-beyond/amount-words';
 import { lineRanges } from '#lib/claims/judge-beyond/line-ranges';
 import { matchingLines } from '#lib/claims/judge-beyond/matching-lines';
 import { meaningOf, settle, type Meaning } from '#lib/claims/judge-beyond/meanings';
-import { between, plain } from '#lib/claims/judge-beyond/number-words';
+import { likelyText, plain } from '#lib/claims/judge-beyond/number-words';
 import {
   countsCalled,
   portionCounts,
@@ -262,8 +262,8 @@ function meaningsOf(
         high: range.high / part.by.low,
       };
       const text = `${plain(of.value)} ${unitText(unit, of.value)}`;
-      const likely = between(of.low, of.high, plain);
-      const spread = likely.includes(' to ') ? `, likely ${likely}` : '';
+      const likely = likelyText(of.low, of.high);
+      const spread = likely === null ? '' : `, ${likely},`;
       const each = part.name === '' ? '' : `, ${part.name}`;
       return meaningOf(said, statement, of, {
         why: `${name}: ${text}${spread} ${from}${each}`,

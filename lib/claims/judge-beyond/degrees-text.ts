@@ -11,7 +11,8 @@ export function degrees(value: number, unit: 'C' | 'F'): string {
 export const regionUnit = (region: Episode['region']): 'C' | 'F' => (region === 'US' ? 'F' : 'C');
 
 /**
- * A temperature as the person set it: in the unit in which it is a whole number, the region’s first.
+ * A temperature as the person set it: in the unit in which it is a multiple of five, else a whole number; where it is in
+ * both, in the region’s.
  * @example setAt(176_667, 'EU') // { value: 350, unit: 'F' }
  */
 export function setAt(
@@ -20,10 +21,13 @@ export function setAt(
 ): { readonly value: number; readonly unit: 'C' | 'F' } {
   const own = regionUnit(region);
   const units = own === 'C' ? (['C', 'F'] as const) : (['F', 'C'] as const);
-  for (const unit of units) {
-    const value = degreesIn(milliC, unit);
-    // Kept in thousandths of a degree Celsius, a whole degree Fahrenheit is a hair off.
-    if (Math.abs(value - Math.round(value)) < 0.002) return { value: Math.round(value), unit };
+  for (const step of [5, 1]) {
+    for (const unit of units) {
+      const value = degreesIn(milliC, unit);
+      const round = Math.round(value / step) * step;
+      // Kept in thousandths of a degree Celsius, a whole degree Fahrenheit is a hair off.
+      if (Math.abs(value - round) < 0.002) return { value: round, unit };
+    }
   }
   return { value: degreesIn(milliC, own), unit: own };
 }

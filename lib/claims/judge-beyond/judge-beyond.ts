@@ -38,7 +38,7 @@ export function isBeyond(statement: Statement): statement is BeyondStatement {
 /**
  * A statement beyond nutrition held against what the episode has of it. It agrees only where its meaning is certain;
  * where it could be of several steps, portions or dishes, it is off only if it is off for each (MODEL D.1, D.2).
- * @param place the dish in force and the text in which the statement stands
+ * @param place the dishes that it may be about and the text in which the statement stands
  * @example judgeBeyond('I used 220 grams of chicken', …) // off: '248 g on your scale', '28 g less than on your scale'
  */
 export function judgeBeyond(
@@ -46,13 +46,19 @@ export function judgeBeyond(
   place: BeyondPlace,
   context: BeyondContext,
 ): Verdicted {
-  if (place.dish || isOfDay(statement)) return judgeOn(statement, place.dish, place, context);
-  const all = context.dishes.map((dish) => judgeOn(statement, dish, place, context));
-  const off = all.length > 0 && all.every(({ verdict }) => verdict === 'off');
-  const [first] = all;
-  if (!off || !first) return cannotSay('which dish?');
-  const whys = all.map(({ why }) => why).join('; ');
-  return all.length === 1 ? first : { ...first, why: whys, difference: null, sayInstead: null };
+  const [only, ...others] = place.dishes;
+  if (isOfDay(statement)) return judgeOn(statement, null, place, context);
+  if (!only) return cannotSay('which dish?');
+  if (others.length === 0) return judgeOn(statement, only, place, context);
+  const all = place.dishes.map((dish) => judgeOn(statement, dish, place, context));
+  if (!all.every(({ verdict }) => verdict === 'off')) return cannotSay('which dish?');
+  const whys = all.map(({ why }, at) => `${place.dishes[at]?.dish.title ?? ''}: ${why}`).join('; ');
+  return {
+    ...judgeOn(statement, only, place, context),
+    why: whys,
+    difference: null,
+    sayInstead: null,
+  };
 }
 
 const isOfDay = (statement: BeyondStatement) =>

@@ -2,16 +2,19 @@ import { printTo, roundTo, settled } from '#lib/units/print';
 
 /** A number in as many digits as it needs, at most two decimals: `plain(1.5)` → '1.5'; `plain(248)` → '248'. */
 export function plain(value: number): string {
-  const size = Math.abs(value);
-  const step = size < 1 ? 0.01 : size < 20 ? 0.1 : 1;
-  const text = printTo(value, step);
+  const text = printTo(value, stepOf(value));
   return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
 }
 
-/** A range in words, its ends apart: `between(20, 30)` → '20 to 30'; `between(25, 25)` → '25'. */
-export function between(low: number, high: number, print: (value: number) => string): string {
-  const [from, to] = [print(low), print(high)];
-  return from === to ? from : `${from} to ${to}`;
+const stepOf = (value: number) => {
+  const size = Math.abs(value);
+  return size < 1 ? 0.01 : size < 20 ? 0.1 : 1;
+};
+
+/** A likely range in words, null where it is no wider than the last digit: `likely(2.7, 3.3)` → 'likely 2.7 to 3.3'. */
+export function likelyText(low: number, high: number): string | null {
+  if (!Number.isFinite(high)) return `likely ${plain(low)} or more`;
+  return high - low <= stepOf(high) * (1 + 1e-6) ? null : `likely ${plain(low)} to ${plain(high)}`;
 }
 
 /** Minutes in words; from two hours on in hours. `minutesText(1)` → '1 minute'; `minutesText(150)` → '2 h 30 min'. */

@@ -96,7 +96,7 @@ function heldAt(
   const exact = degreesIn(milliC, unit);
   const same = own.unit === unit;
   const said = saidInterval(statement, { half: () => 0.5, about: () => ABOUT[unit] });
-  const converted = !same && Math.abs(exact - Math.round(exact)) > 0.002;
+  const converted = Math.abs(exact - Math.round(exact / 5) * 5) > 0.002;
   const told: Told = {
     ...common,
     why: same ? why : `${why}, which is ${degrees(exact, unit)}`,
