@@ -18,8 +18,10 @@ export interface BeyondContext {
 
 /** Where a statement stands, as far as its meaning hangs on it. */
 export interface BeyondPlace {
-  /** The dishes that it may be about: one where that is known, all of them where nobody knows. */
-  readonly dishes: readonly BeyondDish[];
+  /** The dish that is talked about; null where nobody knows, or where it is the day. */
+  readonly dish: BeyondDish | null;
+  /** Without a dish those that it may be about; any of the episode where that is left out. */
+  readonly among?: readonly BeyondDish[];
   /** Whether the words are spoken: numbers are said more coarsely than they are written. */
   readonly spoken: boolean;
   /** The text in which the statement has its place. */

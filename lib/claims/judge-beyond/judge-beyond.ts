@@ -46,13 +46,14 @@ export function judgeBeyond(
   place: BeyondPlace,
   context: BeyondContext,
 ): Verdicted {
-  const [only, ...others] = place.dishes;
+  const dishes = place.dish ? [place.dish] : (place.among ?? context.dishes);
+  const [only, ...others] = dishes;
   if (isOfDay(statement)) return judgeOn(statement, null, place, context);
   if (!only) return cannotSay('which dish?');
   if (others.length === 0) return judgeOn(statement, only, place, context);
-  const all = place.dishes.map((dish) => judgeOn(statement, dish, place, context));
+  const all = dishes.map((dish) => judgeOn(statement, dish, place, context));
   if (!all.every(({ verdict }) => verdict === 'off')) return cannotSay('which dish?');
-  const whys = all.map(({ why }, at) => `${place.dishes[at]?.dish.title ?? ''}: ${why}`).join('; ');
+  const whys = all.map(({ why }, at) => `${dishes[at]?.dish.title ?? ''}: ${why}`).join('; ');
   return {
     ...judgeOn(statement, only, place, context),
     why: whys,

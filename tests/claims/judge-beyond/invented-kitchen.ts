@@ -172,5 +172,5 @@ export function judgeText(
   const statement = readStatements(text, { form, dish: dish?.dish.title }).find(isBeyond);
   if (!statement || !isBeyond(statement)) throw new Error(`nothing read in “${text}”`);
   const spoken = form === 'captions' || form === 'talkingPoint';
-  return judgeBeyond(statement, { dishes: dish ? [dish] : context.dishes, spoken, text }, context);
+  return judgeBeyond(statement, { dish, spoken, text }, context);
 }
