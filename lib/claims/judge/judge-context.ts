@@ -1,14 +1,16 @@
 import type { DishFacts, EditFacts } from '#lib/claims/edit-facts';
-import { dishesOf, type Dish } from '#lib/episode/context';
+import { amountContext, dishesOf, type AmountContext, type Dish } from '#lib/episode/context';
 import type { EpisodeFile } from '#lib/episode/schema';
 import {
   episodeFigures,
   type DishFigures,
   type EpisodeFigures,
 } from '#lib/figures/episode-figures';
+import { scopeText } from '#lib/figures/breakdown-scope';
 import {
   confirmedOnly,
   publishedNumbers,
+  type PublishedNumber,
   type PublishedNumbers,
 } from '#lib/figures/published-numbers';
 import { countedNutrients } from '#lib/figures/shown-nutrients';
@@ -23,6 +25,7 @@ export interface JudgeContext {
   readonly numbers: PublishedNumbers;
   /** In viewing order. */
   readonly dishes: readonly JudgedDish[];
+  readonly amounts: AmountContext;
   readonly byId: ReadonlyMap<string, JudgedDish>;
   readonly byTitle: ReadonlyMap<string, JudgedDish>;
   /** Of the dishes up to and with one, as if no other were to follow. */
@@ -57,7 +60,8 @@ export function judgeContext(
     file,
     facts,
     figures,
-    numbers: confirmedOnly(publishedNumbers(file, figures)),
+    numbers: onceEach(confirmedOnly(publishedNumbers(file, figures))),
+    amounts: amountContext(file),
     dishes,
     byId: new Map(dishes.map((each) => [each.dish.id, each])),
     byTitle: new Map(dishes.map((each) => [each.dish.title, each])),
@@ -74,6 +78,19 @@ function upTo(
   const end = segments.findIndex(({ id }) => id === segmentId) + 1;
   const episode = { ...file.episode, segments: segments.slice(0, end) };
   return episodeFigures({ ...file, episode }, nutrients);
+}
+
+/** Each number is printed once. */
+function onceEach(numbers: PublishedNumbers): PublishedNumbers {
+  const kept = new Map<string, PublishedNumber>();
+  return (nutrient, scope) => {
+    const key = `${nutrient} ${scopeText(scope)}`;
+    const known = kept.get(key);
+    if (known) return known;
+    const number = numbers(nutrient, scope);
+    kept.set(key, number);
+    return number;
+  };
 }
 
 function keptBy<T>(work: (key: string) => T): (key: string) => T {

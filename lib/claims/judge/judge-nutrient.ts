@@ -1,0 +1,266 @@
+import type { StatementPlace, Verdict } from '#lib/claims/judged';
+import type { SaidInterval } from '#lib/claims/said-interval';
+import { isSpoken } from './spoken';
+import { figureStatus, type Figure } from '#lib/figures/figure';
+import type { Figures } from '#lib/figures/episode-figures';
+import type { NutrientUnit } from '#lib/claims/statement';
+import type { Region } from '#lib/figures/line-parts';
+import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
+import { printFigure } from '#lib/figures/print-figure';
+import { provisionalWords } from '#lib/figures/provisional-words';
+import { publishedStep } from '#lib/figures/published-numbers';
+import { printCount, printTo, settled } from '#lib/units/print';
+import { holdFigure, isAllowed } from './hold-figure';
+import type { JudgeContext } from './judge-context';
+import type { About, Meaning } from './meaning';
+import { amountSaid, amountText, nutrientName, statedStep } from './nutrient-words';
+import { saidNutrient, type NutrientStatement } from './said-number';
+import { rightNumber } from './say-instead';
+import { meaningsOf } from './scope-meanings';
+import { energyShare, scaledFigure, unitFactor } from './stated-unit';
+import { cannotSay, type Verdicted } from './verdicted';
+
+/** A statement with what is the same for all that it may be of. */
+interface Stated {
+  readonly statement: NutrientStatement;
+  readonly said: SaidInterval;
+  readonly factor: number;
+  readonly context: JudgeContext;
+}
+
+/** One thing that a statement may be of, with what that says of it. */
+interface Held {
+  readonly meaning: Meaning;
+  readonly verdict: Verdict;
+  /** In the stated unit; null where there is none. */
+  readonly figure: Figure | null;
+  readonly possible: boolean;
+  readonly tally: boolean;
+  readonly cause: string | null;
+}
+
+/**
+ * Holds a stated amount of a nutrient against the breakdown (MODEL D.1, D.2, C.4). Where it may be of several amounts
+ * it agrees only if it does with each of them, and is off only if it is with each.
+ * @example judgeNutrient(said650, place, about, context).difference // '38 calories more than your breakdown'
+ */
+export function judgeNutrient(
+  statement: NutrientStatement,
+  place: Pick<StatementPlace, 'kind'>,
+  about: About,
+  context: JudgeContext,
+): Verdicted {
+  const read = heldMeanings(statement, place, about, context);
+  if (typeof read === 'string') return cannotSay(read);
+  const verdicted = settle(read.held, read.stated);
+  // Another reading was possible: no verdict hangs on it but one that any reading would have.
+  if (statement.unsure && verdicted.verdict !== 'unknown') {
+    return cannotSay(`it can be read in two ways; as it was read, ${verdicted.why}`, {
+      remark: 'toConfirm',
+      against: verdicted.against,
+    });
+  }
+  return verdicted;
+}
+
+/** Whether a stated amount agrees with all that it may be of: the verdict alone, for trying many numbers. */
+export function nutrientAgrees(
+  statement: NutrientStatement,
+  place: Pick<StatementPlace, 'kind'>,
+  about: About,
+  context: JudgeContext,
+): boolean {
+  const read = heldMeanings(statement, place, about, context);
+  if (typeof read === 'string' || read.held.length === 0) return false;
+  return read.held.every(({ verdict }) => verdict === 'agrees');
+}
+
+function heldMeanings(
+  statement: NutrientStatement,
+  place: Pick<StatementPlace, 'kind'>,
+  about: About,
+  context: JudgeContext,
+): { readonly held: readonly Held[]; readonly stated: Stated } | string {
+  const { nutrient, unit } = statement;
+  const { region } = context.figures;
+  const factor = unit === '%' ? 1 : unitFactor(nutrient, unit, region);
+  if (factor === null) return notInUnit(nutrient, unit, region);
+  const meanings = meaningsOf(statement, about, context);
+  if (typeof meanings === 'string') return meanings;
+  const said = saidNutrient(statement, factor, isSpoken(place.kind));
+  const stated: Stated = { statement, said, factor, context };
+  return { held: meanings.map((meaning) => hold(meaning, stated)), stated };
+}
+
+function notInUnit(nutrient: Nutrient, unit: NutrientUnit, region: Region): string {
+  const name = nutrientName(nutrient, region);
+  return unit === '%DV'
+    ? `the law has no daily amount of ${name} to take a percentage of`
+    : `${name} is counted in ${NUTRIENTS[nutrient].unit}, not in ${unit}`;
+}
+
+function hold(meaning: Meaning, stated: Stated): Held {
+  const { statement, said, context } = stated;
+  const none = { meaning, figure: null, possible: false, tally: false };
+  if (!meaning.figures) {
+    return { ...none, verdict: 'unknown', cause: meaning.cause ?? 'nothing is known of it' };
+  }
+  const figure = statedFigure(meaning.figures, meaning.share, stated);
+  if (!figure) return { ...none, verdict: 'unknown', cause: 'it is not counted' };
+  const tally = isPublished(meaning, figure, stated);
+  const { verdict, possible } = holdFigure(said, statement.hedge, figure);
+  const cause =
+    verdict === 'unknown' ? causeOf(meaning.figures[statement.nutrient] ?? figure, context) : null;
+  return { meaning, figure, tally, possible, cause, verdict: tally ? 'agrees' : verdict };
+}
+
+/** The figure in the unit in which it was stated. */
+function statedFigure(
+  figures: Figures,
+  share: number,
+  { statement, factor }: Stated,
+): Figure | null {
+  const own = figures[statement.nutrient];
+  if (!own) return null;
+  if (statement.unit !== '%') return scaledFigure(own, share / factor);
+  return figures.energyKcal ? energyShare(own, figures.energyKcal) : null;
+}
+
+/** Whether it is the number that is published for it, or was said of it in front of the camera as it stands. */
+function isPublished(meaning: Meaning, figure: Figure, stated: Stated): boolean {
+  const { statement, factor, context } = stated;
+  const { low, high, hedge, nutrient, unit } = statement;
+  if (hedge !== 'none' || low !== high || unit === '%' || unit === '%DV') return false;
+  if (figureStatus(figure) !== 'known' || !meaning.published) return false;
+  const number = context.numbers(nutrient, meaning.published);
+  if (number.number === null || number.clashes || number.said?.outside) return false;
+  const amount = settled(low * factor);
+  if (settled(Number(number.number)) !== amount) return false;
+  // A number that adds up only because of rounding is published all the same, and says so.
+  if (number.onlyByRounding) return true;
+  const half = publishedStep(nutrient, context.file.episode.energyStep) / 2 / factor;
+  const printed = { from: low - half, to: low + half, fromOpen: false, toOpen: false };
+  return isAllowed({ ...printed, oneSided: false }, figure);
+}
+
+function causeOf(figure: Figure, { figures }: JudgeContext): string {
+  const { text, range } = printFigure(figure);
+  if (figureStatus(figure) === 'open') return `the number is open: ${range}`;
+  const { unit } = NUTRIENTS[figure.nutrient];
+  const known = amountText(text, figure.nutrient, unit, figures.region);
+  return `your breakdown has ${known}, ${range.replace(/^at (?:least|most): /, '')}`;
+}
+
+/** One verdict of all that it may be of. */
+function settle(held: readonly Held[], stated: Stated): Verdicted {
+  const [first] = held;
+  if (!first) return cannotSay('which dish?');
+  const kinds = new Set(held.map(({ verdict }) => verdict));
+  if (held.length === 1) return verdictOf(first, stated);
+  if (kinds.size === 1 && kinds.has('off')) {
+    const nearest = held.reduce((best, each) =>
+      distance(each, stated) < distance(best, stated) ? each : best,
+    );
+    return { ...verdictOf(nearest, stated), sayInstead: null, why: whyAll(held, stated) };
+  }
+  if (kinds.size === 1 && kinds.has('agrees')) return verdictOf(first, stated);
+  if (!kinds.has('off') && !kinds.has('unknown')) {
+    return verdictOf(held.find(({ verdict }) => verdict === 'edge') ?? first, stated);
+  }
+  return cannotSay(`is it of ${whyAll(held, stated)}?`, { remark: 'toConfirm' });
+}
+
+/** Amounts that are named where there are several to choose of. */
+const NAMED = 4;
+
+function whyAll(held: readonly Held[], stated: Stated): string {
+  const all = held.map((each) => {
+    const { meaning, figure } = each;
+    return figure ? `${meaning.called} (${figureWords(figure, stated)})` : meaning.called;
+  });
+  const told = [...new Set(all)];
+  const more = told.length - NAMED;
+  return more > 1 ? `${told.slice(0, NAMED).join('; ')}; or ${more} more` : told.join('; ');
+}
+
+function verdictOf(held: Held, stated: Stated): Verdicted {
+  const { meaning, figure, verdict, cause, tally, possible } = held;
+  const { statement, context } = stated;
+  const against = meaning.against(statement.nutrient);
+  if (!figure || verdict === 'unknown') {
+    return cannotSay(`${meaning.called}: ${cause ?? 'nothing is known of it'}`, { against });
+  }
+  const waits = figure.provisional.length > 0;
+  const right = verdict === 'agrees' ? null : rightNumber(figure, rightOptions(held, stated));
+  const { nutrient, unit } = statement;
+  return {
+    verdict,
+    why: whyOf(held, stated),
+    difference: verdict === 'off' ? differenceOf(figure, stated) : null,
+    sayInstead: right && amountSaid(right.text, nutrient, unit, context.figures.region),
+    remark: waits ? 'toConfirm' : tally ? 'tally' : possible ? 'possibleNotLikely' : null,
+    against,
+  };
+}
+
+function rightOptions({ meaning, figure }: Held, { statement, factor, context }: Stated) {
+  const { hedge, unit, nutrient } = statement;
+  const number =
+    meaning.published && figure && unit !== '%' && unit !== '%DV'
+      ? context.numbers(nutrient, meaning.published)
+      : null;
+  const usable = number?.number != null && number.status === 'known' && !number.said?.outside;
+  const published = usable ? settled(Number(number.number) / factor) : null;
+  return { hedge, unit, factor, published };
+}
+
+function whyOf(held: Held, stated: Stated): string {
+  const { meaning, figure, tally } = held;
+  if (!figure) return meaning.called;
+  const { range } = printFigure(figure, stepOf(figure, stated));
+  const waits = figure.provisional.length > 0 ? `; ${provisionalWords(figure.provisional)}` : '';
+  const published = tally && meaning.published ? publishedWords(meaning, stated) : '';
+  return `${meaning.called}: ${figureWords(figure, stated)}, ${range}${waits}${published}`;
+}
+
+function publishedWords({ published }: Meaning, { statement, context }: Stated): string {
+  const number = published ? context.numbers(statement.nutrient, published) : null;
+  const rounding = number?.onlyByRounding ? ', and adds up only because of rounding' : '';
+  return `; it is the number that is published for it${rounding}`;
+}
+
+function figureWords(figure: Figure, stated: Stated): string {
+  const { nutrient, unit } = stated.statement;
+  const { text } = printFigure(figure, stepOf(figure, stated));
+  return amountText(text, nutrient, unit, stated.context.figures.region);
+}
+
+const stepOf = ({ value }: Figure, { statement }: Stated) => statedStep(statement.unit, value);
+
+/** How far what was said is from a figure; of a range, its nearer end; of a figure known on one side, that side. */
+function apart(figure: Figure, { statement }: Stated): number {
+  const { low, high } = statement;
+  const status = figureStatus(figure);
+  const side = status === 'atLeast' ? figure.low : status === 'atMost' ? figure.high : figure.value;
+  const value = side ?? figure.value;
+  if (value < low) return settled(low - value);
+  return value > high ? settled(high - value) : 0;
+}
+
+function distance({ figure }: Held, stated: Stated): number {
+  return figure ? Math.abs(apart(figure, stated)) : Infinity;
+}
+
+function differenceOf(figure: Figure, stated: Stated): string | null {
+  const { nutrient, unit } = stated.statement;
+  const by = apart(figure, stated);
+  const size = Math.abs(by);
+  if (size === 0) return null;
+  const steps = [statedStep(unit, size), 0.1, 0.01];
+  const step = steps.find((each) => Number(printTo(size, each)) > 0);
+  if (step === undefined) return null;
+  const number = step === 1 ? printCount(size) : printTo(size, step);
+  const least = figureStatus(figure) === 'known' ? '' : 'at least ';
+  const amount = amountText(`${least}${number}`, nutrient, unit, stated.context.figures.region);
+  return `${amount} ${by > 0 ? 'more' : 'less'} than your breakdown`;
+}

@@ -1,0 +1,58 @@
+import type { HeldAgainst, Verdict } from '#lib/claims/judged';
+import type { Figures } from '#lib/figures/episode-figures';
+import type { NumberScope } from '#lib/figures/published-numbers';
+import type { Nutrient } from '#lib/foods/nutrients';
+import type { JudgedDish } from './judge-context';
+
+/** What a statement may be about, by where it stands and by what the person said of it. */
+export interface About {
+  /** The dishes that it may be about. */
+  readonly dishes: readonly JudgedDish[];
+  /** It may be about the day as well, as a title of several dishes. */
+  readonly day: boolean;
+  /** What the person said it is about. */
+  readonly settled: {
+    readonly portionId: string | null;
+    readonly scope: 'whole' | 'portion' | 'half' | 'per100g' | 'day' | 'soFar';
+  } | null;
+}
+
+/** One amount that a statement may be of, with its figures. */
+export interface Meaning {
+  /** 'Barley skillet, the whole dish'. */
+  readonly called: string;
+  /** Null where there is none, with `cause`. */
+  readonly figures: Figures | null;
+  /** An exact share of them. */
+  readonly share: number;
+  readonly cause: string | null;
+  /** The amount whose published number is the one for this; null where none is published. */
+  readonly published: NumberScope | null;
+  readonly against: (nutrient: Nutrient) => HeldAgainst;
+}
+
+/** A meaning with what it says of the statement. */
+export interface HeldMeaning {
+  readonly meaning: Meaning;
+  readonly verdict: Verdict;
+}
+
+export const whole = (segmentId: string): NumberScope => ({ kind: 'whole', segmentId });
+
+/** A meaning that has figures. */
+export function aMeaning(
+  called: string,
+  figures: Figures | null | undefined,
+  scope: NumberScope,
+  more: Partial<Meaning> = {},
+): Meaning {
+  return {
+    called,
+    figures: figures ?? null,
+    share: 1,
+    cause: null,
+    published: scope,
+    against: (nutrient) => ({ kind: 'figure', nutrient, scope }),
+    ...more,
+  };
+}

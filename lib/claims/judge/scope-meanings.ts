@@ -1,0 +1,204 @@
+import { matchingLines } from '#lib/claims/judge-beyond/matching-lines';
+import type { Portion } from '#lib/episode/schema';
+import type { LineFigures } from '#lib/figures/episode-figures';
+import type { JudgeContext, JudgedDish } from './judge-context';
+import { aMeaning, whole, type About, type Meaning } from './meaning';
+import type { NutrientStatement } from './said-number';
+
+/**
+ * All amounts that a statement may be of; a text where there is no way to know, or nothing to hold it against.
+ * One meaning is certain; several are judged only where they say alike.
+ * @example meaningsOf(halfOfSkillet, about, context) // one: half of the skillet
+ */
+export function meaningsOf(
+  statement: NutrientStatement,
+  about: About,
+  context: JudgeContext,
+): readonly Meaning[] | string {
+  if (context.dishes.length === 0) return 'no dish with ingredients is set up yet';
+  if (about.settled) return settledMeanings(about.settled, about.dishes, context);
+  const { scope, food } = statement;
+  if (food !== undefined && scope !== 'ingredient') {
+    return `is it said of the ${food} alone, or of the dish?`;
+  }
+  const each = (of: (dish: JudgedDish) => readonly Meaning[], without: string) => {
+    const found = about.dishes.flatMap(of);
+    return found.length > 0 ? found : without;
+  };
+  switch (scope) {
+    case 'dish': {
+      const day = about.day || about.dishes.length > 1 ? [dayMeaning(context)] : [];
+      return [...about.dishes.flatMap(anyPart), ...day];
+    }
+    case 'whole':
+      // 'All of it' in a title of several dishes is the day.
+      return [...about.dishes.map(wholeMeaning), ...(about.day ? [dayMeaning(context)] : [])];
+    case 'half':
+      return each((dish) => [halfMeaning(dish)], 'which dish?');
+    case 'portion':
+    case 'each':
+    case 'slice':
+      return each((dish) => portionMeanings(dish, scope), withoutPortions(about.dishes));
+    case 'per100g':
+      return each((dish) => [per100gMeaning(dish)], 'which dish?');
+    case 'day':
+      return [dayMeaning(context)];
+    case 'soFar':
+      return soFarMeanings(about.dishes, context);
+    case 'ingredient':
+      return ingredientMeanings(food ?? '', about.dishes, context);
+    case 'compared':
+      return 'it is set beside something that is not in this episode';
+    case 'unknown':
+      return 'of what, or of how much of it?';
+  }
+}
+
+function settledMeanings(
+  { scope, portionId }: NonNullable<About['settled']>,
+  dishes: About['dishes'],
+  context: JudgeContext,
+): readonly Meaning[] | string {
+  if (scope === 'day') return [dayMeaning(context)];
+  const [dish] = dishes;
+  if (!dish) return 'the dish that it was said to be about is no longer there';
+  switch (scope) {
+    case 'whole':
+      return [wholeMeaning(dish)];
+    case 'half':
+      return [halfMeaning(dish)];
+    case 'per100g':
+      return [per100gMeaning(dish)];
+    case 'soFar':
+      return [soFarMeaning(dish, context)];
+    case 'portion': {
+      const found = dish.dish.recipe.portions.find(({ id }) => id === portionId);
+      return found
+        ? [portionMeaning(dish, found)]
+        : 'the portion that it was said to be about is no longer there';
+    }
+  }
+}
+
+function wholeMeaning({ dish, figures }: JudgedDish): Meaning {
+  return aMeaning(`${dish.title}, the whole dish`, figures.whole, whole(dish.id));
+}
+
+/** 'This has 640 calories': all of it, or one of its portions, or what is eaten of it. */
+function anyPart(of: JudgedDish): Meaning[] {
+  const { dish } = of;
+  const portions = dish.recipe.portions.filter((each) => each.kind !== 'count' || each.of > 1);
+  const shares = portions.flatMap((each) => (each.kind === 'count' ? [1 / each.of] : []));
+  const eaten = dish.eaten.num / dish.eaten.den;
+  const another = eaten > 0 && !(dish.ate.kind === 'share' && [1, ...shares].includes(eaten));
+  return [
+    wholeMeaning(of),
+    ...portions.map((portion) => portionMeaning(of, portion)),
+    ...(another ? [eatenMeaning(of)] : []),
+  ];
+}
+
+function eatenMeaning({ dish, figures }: JudgedDish): Meaning {
+  const scope = { kind: 'eaten', segmentId: dish.id } as const;
+  return aMeaning(`${dish.title}, as eaten`, figures.eaten, scope);
+}
+
+function portionMeaning({ dish, figures }: JudgedDish, portion: Portion): Meaning {
+  const own = figures.portions.find(({ portionId }) => portionId === portion.id);
+  const scope = { kind: 'portion', portionId: portion.id } as const;
+  return aMeaning(`${dish.title}, ${portionName(portion)}`, own?.figures, scope);
+}
+
+function portionName(portion: Portion): string {
+  if (portion.name !== '') return portion.name;
+  return portion.kind === 'count' ? `one of ${portion.of}` : 'a portion';
+}
+
+const SLICES = /\b(slice|square|wedge|bar|strip)s?\b/i;
+
+function portionMeanings(of: JudgedDish, scope: 'portion' | 'each' | 'slice'): Meaning[] {
+  const all = of.dish.recipe.portions;
+  const sliced = all.filter(({ name }) => SLICES.test(name));
+  const counted = all.filter(({ kind }) => kind === 'count');
+  const fits = scope === 'slice' ? sliced : scope === 'each' ? counted : [];
+  return (fits.length > 0 ? fits : all).map((portion) => portionMeaning(of, portion));
+}
+
+function withoutPortions(dishes: About['dishes']): string {
+  const [only] = dishes;
+  return dishes.length === 1 && only
+    ? `no portion of ${only.dish.title} is set up`
+    : 'which dish, and no portion of any is set up';
+}
+
+function halfMeaning({ dish, figures }: JudgedDish): Meaning {
+  const two = dish.recipe.portions.find((each) => each.kind === 'count' && each.of === 2);
+  const published = two ? ({ kind: 'portion', portionId: two.id } as const) : null;
+  return aMeaning(`${dish.title}, half of it`, figures.whole, whole(dish.id), {
+    share: 1 / 2,
+    published,
+  });
+}
+
+function per100gMeaning({ dish, figures }: JudgedDish): Meaning {
+  const scope = { kind: 'per100g', segmentId: dish.id } as const;
+  const cause = figures.per100g ? null : `${dish.title} has no finished weight yet`;
+  return aMeaning(`${dish.title}, 100 g of it, finished`, figures.per100g, scope, {
+    cause,
+    published: figures.per100g ? scope : null,
+  });
+}
+
+function dayMeaning({ figures }: JudgeContext): Meaning {
+  return aMeaning(figures.dayIsWhole ? 'the day' : 'the dishes shown', figures.day, {
+    kind: 'day',
+  });
+}
+
+/** Said before or after this dish was eaten. */
+function soFarMeanings(dishes: About['dishes'], context: JudgeContext): Meaning[] {
+  return dishes.flatMap((dish) => {
+    const before = context.dishes[context.dishes.indexOf(dish) - 1];
+    return [...(before ? [soFarMeaning(before, context)] : []), soFarMeaning(dish, context)];
+  });
+}
+
+function soFarMeaning({ dish }: JudgedDish, context: JudgeContext): Meaning {
+  const figures = context.soFar(dish.id).day;
+  return aMeaning(
+    `the day up to and with ${dish.title}`,
+    figures,
+    { kind: 'day' },
+    { published: null },
+  );
+}
+
+/** The ingredient’s own line; where it is counted, one of them as well. */
+function ingredientMeanings(
+  food: string,
+  dishes: About['dishes'],
+  { amounts }: JudgeContext,
+): readonly Meaning[] | string {
+  const found = dishes.flatMap(({ dish, figures }) =>
+    matchingLines(food, dish, amounts).flatMap((own): Meaning[] => {
+      const line = figures.lines.find(({ lineId }) => lineId === own.id);
+      if (!line) return [];
+      const { low, high } = own.quantity ?? { low: null, high: null };
+      const one = low && high && low.num * high.den === high.num * low.den;
+      const count = one ? low.num / low.den : 1;
+      const counted = (own.unit === 'piece' || own.unit === 'serving') && count > 1;
+      const all = lineMeaning(line, dish.id, dish.title, 1);
+      return counted ? [all, lineMeaning(line, dish.id, dish.title, 1 / count)] : [all];
+    }),
+  );
+  return found.length > 0 ? found : `no ingredient is called ${food}`;
+}
+
+function lineMeaning(line: LineFigures, segmentId: string, title: string, share: number): Meaning {
+  const called = share === 1 ? `“${line.text}” in ${title}` : `one of “${line.text}” in ${title}`;
+  return aMeaning(called, line.figures, whole(segmentId), {
+    share,
+    published: null,
+    against: () => ({ kind: 'line', segmentId, lineId: line.lineId }),
+  });
+}

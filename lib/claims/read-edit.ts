@@ -1,0 +1,226 @@
+import { claimFacts, type ClaimFacts } from '#lib/claims/claim-words/claim-facts';
+import { judgeClaimWord } from '#lib/claims/claim-words/judge-claim-word';
+import type { EditFacts } from '#lib/claims/edit-facts';
+import type { Judged, StatementPlace } from '#lib/claims/judged';
+import { judgeBeyond } from '#lib/claims/judge-beyond/judge-beyond';
+import { mendsByWords } from '#lib/claims/mend-readings';
+import { misheardOf } from '#lib/claims/misheard';
+import type { Statement } from '#lib/claims/statement';
+import { readIngredient } from '#lib/episode/read-ingredient';
+import type { EpisodeFile } from '#lib/episode/schema';
+import type { Nutrient } from '#lib/foods/nutrients';
+import { judgeContext, type JudgeContext, type JudgedDish } from './judge/judge-context';
+import { judgeNutrient, nutrientAgrees } from './judge/judge-nutrient';
+import { isSpoken } from './judge/spoken';
+import type { About } from './judge/meaning';
+import { cannotSay, type Verdicted } from './judge/verdicted';
+import { dishesNamed, dishNames } from './places/dish-names';
+import type { PlacedText, Topic } from './places/placed-text';
+import { readRows, type ContextOf, type ReadRow } from './read-rows';
+import { saidPlaces } from './said-places';
+
+/** Words that the person said are no statement. */
+export interface PutAside {
+  readonly id: string;
+  readonly place: StatementPlace;
+  readonly statement: Statement;
+  readonly mendId: string;
+}
+
+/** A food that is named and is in no ingredient, at its first mention. */
+export interface FoodMention {
+  readonly id: string;
+  readonly place: StatementPlace;
+  readonly statement: Extract<Statement, { readonly kind: 'foodNamed' }>;
+}
+
+/** All that the texts of an episode say, and what the working says of it. */
+export interface EditReading {
+  readonly texts: readonly PlacedText[];
+  /** Text by text, what is said in the order of its time. */
+  readonly judged: readonly Judged[];
+  readonly putAside: readonly PutAside[];
+  readonly foods: readonly FoodMention[];
+}
+
+/**
+ * Reads every text of an episode’s edit and holds each statement against the breakdown, the steps, the log and the
+ * prices.
+ * @param facts what the day’s log and the shops say
+ * @example readEdit(file, NO_FACTS).judged.filter(({ verdict }) => verdict === 'off')
+ */
+export function readEdit(file: EpisodeFile, facts: EditFacts): EditReading {
+  const texts = saidPlaces(file);
+  const contextOf = contextsOf(file);
+  const mends = mendsByWords(file.edit?.mends ?? []);
+  const rows = texts.map((text) => ({ text, rows: inTime(readRows(text, contextOf, mends)) }));
+  const nutrients = rows.flatMap((each) =>
+    each.rows.flatMap(({ statement }) => nutrientsIn(statement)),
+  );
+  const judge = judgeOf(judgeContext(file, facts, [...new Set(nutrients)]));
+  const all = rows.flatMap(({ text, rows: own }) => own.map((row) => ({ text, row })));
+  const kept = all.filter(({ row }) => !isNothing(row));
+  return {
+    texts,
+    judged: kept.flatMap(({ text, row }) =>
+      row.statement.kind === 'foodNamed' ? [] : [judge(row, row.statement, text)],
+    ),
+    putAside: all.flatMap(({ row }) => {
+      const { id, place, statement, mend } = row;
+      return mend && isNothing(row) ? [{ id, place, statement, mendId: mend.id }] : [];
+    }),
+    foods: kept.flatMap(({ row: { id, place, statement } }) =>
+      statement.kind === 'foodNamed' ? [{ id, place, statement }] : [],
+    ),
+  };
+}
+
+const isNothing = ({ mend }: ReadRow) => mend?.mend.kind === 'nothing';
+
+/** Nutrients whose figures a statement may be held against; a mishearing may be of the other energy. */
+function nutrientsIn(statement: Statement): Nutrient[] {
+  if (statement.kind !== 'nutrient') return [];
+  const energy = statement.nutrient === 'energyKcal' || statement.nutrient === 'energyKj';
+  return energy || statement.unit === '%'
+    ? [statement.nutrient, 'energyKcal', 'energyKj']
+    : [statement.nutrient];
+}
+
+/** What is said in the order of its time; the rest in the order of the text. */
+function inTime(rows: ReadRow[]): ReadRow[] {
+  if (rows.every(({ place }) => place.startMs === null)) return rows;
+  return rows
+    .map((row, index) => ({ row, index, at: row.place.startMs ?? -1 }))
+    .sort((a, b) => a.at - b.at || a.index - b.index)
+    .map(({ row }) => row);
+}
+
+/** What the grammar is told of each topic, gathered once. */
+function contextsOf(file: EpisodeFile): ContextOf {
+  const segments = file.episode.segments.flatMap(({ id, title, recipe }) =>
+    recipe ? [{ id, title, recipe }] : [],
+  );
+  const foods = new Map(file.foods.map(({ id, name }) => [id, name]));
+  const recipes = new Map(file.recipes.map((recipe) => [recipe.id, recipe]));
+  const titles = segments.map(({ title }) => title);
+  const namesOf = (lines: (typeof segments)[number]['recipe']['lines'], depth = 0): string[] =>
+    lines.flatMap(({ text, foodId, orFoodId, madeFrom }) => {
+      const nested = madeFrom && depth < 4 ? recipes.get(madeFrom.recipeId) : undefined;
+      return [
+        ...readIngredient(text).map(({ food }) => food),
+        ...[foodId, orFoodId].flatMap((id) => foods.get(id ?? '') ?? []),
+        ...(nested ? [nested.title, ...namesOf(nested.lines, depth + 1)] : []),
+      ];
+    });
+  const own = new Map(segments.map(({ id, recipe }) => [id, namesOf(recipe.lines)]));
+  const titleOf = new Map(segments.map(({ id, title }) => [id, title]));
+  const all = [...own.values()].flat();
+  const known = (names: readonly string[]) => [...new Set(names.filter((name) => name !== ''))];
+  const kept = new Map<string, ReturnType<ContextOf>>();
+  const made = (id: string): ReturnType<ContextOf> => ({
+    dishes: titles,
+    dish: titleOf.get(id),
+    // What is in another dish of the day is counted there.
+    ingredients: known(all.length > 0 ? [...(own.get(id) ?? []), ...all] : []),
+  });
+  return (topic) => {
+    const id = topic.kind === 'dish' ? topic.segmentId : '';
+    const before = kept.get(id) ?? (segments.length === 0 ? {} : made(id));
+    kept.set(id, before);
+    return before;
+  };
+}
+
+type NumberedStatement = Exclude<Statement, { readonly kind: 'foodNamed' }>;
+type Judge = (row: ReadRow, statement: NumberedStatement, text: PlacedText) => Judged;
+
+function judgeOf(context: JudgeContext): Judge {
+  const names = dishNames(context.dishes.map(({ dish }) => dish));
+  const claims = new Map<string, ClaimFacts>();
+  const claimsOf = ({ dish }: JudgedDish) => {
+    const known = claims.get(dish.id) ?? claimFacts(context.file, dish);
+    claims.set(dish.id, known);
+    return known;
+  };
+  const byTitle = new Map<string, JudgedDish[]>();
+  for (const each of context.dishes) {
+    byTitle.set(each.dish.title, [...(byTitle.get(each.dish.title) ?? []), each]);
+  }
+
+  function aboutOf({ statement, topic, mend }: ReadRow, text: PlacedText): About {
+    if (mend?.mend.kind === 'about') {
+      const { segmentId, portionId, scope } = mend.mend;
+      const dish = segmentId === null ? undefined : context.byId.get(segmentId);
+      return { dishes: dish ? [dish] : [], day: false, settled: { portionId, scope } };
+    }
+    const none = { day: false, settled: null };
+    const titled = 'dish' in statement ? byTitle.get(statement.dish ?? '') : undefined;
+    if (titled) return { ...none, dishes: titled };
+    if (topic.kind === 'dish') return { ...none, dishes: dishesOf(topic) };
+    if (topic.kind === 'day') {
+      const named = dishesNamed(text.text, names).map(({ segmentId }) => segmentId);
+      const dishes = named.flatMap((id) => context.byId.get(id) ?? []);
+      return { ...none, day: true, dishes };
+    }
+    return { ...none, dishes: context.dishes };
+  }
+
+  const dishesOf = ({ segmentId }: Extract<Topic, { readonly kind: 'dish' }>) => {
+    const dish = context.byId.get(segmentId);
+    return dish ? [dish] : context.dishes;
+  };
+
+  function verdictOf(
+    row: ReadRow,
+    statement: NumberedStatement,
+    text: PlacedText,
+    about: About,
+  ): Verdicted {
+    const [first] = about.dishes;
+    const dish = about.dishes.length === 1 && !about.day ? (first ?? null) : null;
+    if (statement.kind === 'nutrient') return judgeNutrient(statement, row.place, about, context);
+    if (statement.kind === 'claimWord') {
+      if (!dish) return cannotSay('which dish?');
+      const before = text.text.slice(Math.max(0, statement.start - 12), statement.start);
+      const { verdict, why, difference, sayInstead, remark, against } = judgeClaimWord(
+        statement,
+        claimsOf(dish),
+        { before },
+      );
+      return { verdict, why, difference, sayInstead, remark, against };
+    }
+    const spoken = isSpoken(row.place.kind);
+    const among = about.dishes.length > 0 ? { among: about.dishes } : {};
+    return judgeBeyond(statement, { dish, ...among, spoken, text: text.text }, context);
+  }
+
+  function misheard(
+    row: ReadRow,
+    statement: NumberedStatement,
+    text: PlacedText,
+    about: About,
+  ): Judged['misheard'] {
+    if (row.place.kind !== 'captions' || statement.kind === 'claimWord') return [];
+    const before = text.text.slice(Math.max(0, statement.start - 12), statement.start);
+    return misheardOf(statement, before, (other) =>
+      other.kind === 'nutrient'
+        ? nutrientAgrees(other, row.place, about, context)
+        : verdictOf(row, other, text, about).verdict === 'agrees',
+    );
+  }
+
+  return (row, statement, text) => {
+    const about = aboutOf(row, text);
+    const verdicted = verdictOf(row, statement, text, about);
+    const [only] = about.dishes;
+    const segmentId = about.dishes.length === 1 && only && !about.day ? only.dish.id : null;
+    return {
+      id: row.id,
+      place: { ...row.place, segmentId },
+      statement,
+      mendId: row.mend?.id ?? null,
+      ...verdicted,
+      misheard: verdicted.verdict === 'off' ? misheard(row, statement, text, about) : [],
+    };
+  };
+}

@@ -1,0 +1,99 @@
+import type { StatementPlace } from '#lib/claims/judged';
+import { mendAt, type Mends } from '#lib/claims/mend-readings';
+import { placeOf, type PlacedText, type Stretch, type Topic } from '#lib/claims/places/placed-text';
+import { readStatements } from '#lib/claims/read-statements';
+import type { Statement, TextContext } from '#lib/claims/statement';
+import type { ReadingMend } from '#lib/episode/edit-schema';
+import { numberWords } from './judge/said-number';
+
+/** A statement with its place, and how it was mended. */
+export interface ReadRow {
+  /** The text’s id and the statement’s number in it, counted from 0. */
+  readonly id: string;
+  readonly place: StatementPlace;
+  /** Its offsets count in the placed text. */
+  readonly statement: Statement;
+  readonly topic: Topic;
+  readonly mend: ReadingMend | null;
+}
+
+/** What the grammar is told of a stretch: the dishes, the one in force, its ingredients. */
+export type ContextOf = (topic: Topic) => Omit<TextContext, 'form'>;
+
+/**
+ * All statements of a text in its order, read stretch by stretch, with the person’s mends put in: words that were heard
+ * otherwise are read as they were said. Words that say nothing keep their row, with the mend.
+ */
+export function readRows(text: PlacedText, contextOf: ContextOf, mends: Mends): ReadRow[] {
+  const rows: ReadRow[] = [];
+  let count = 0;
+  for (const stretch of text.stretches) {
+    const context: TextContext = { form: text.form, ...contextOf(stretch.topic) };
+    const words = text.text.slice(stretch.start, stretch.end);
+    for (const read of readStatements(words, context)) {
+      const statement = moved(read, stretch.start);
+      const mend = mendAt(mends, text.text, statement.start, statement.end);
+      const place = placeOf(text, statement.start, statement.end);
+      const row = { id: `${text.said.id}:${count}`, place, statement, topic: stretch.topic, mend };
+      count += 1;
+      if (mend?.mend.kind !== 'heard') {
+        rows.push(row);
+        continue;
+      }
+      const heard = asHeard(text.text, stretch, statement, mend.mend.text, context);
+      if (heard.length === 0) rows.push(row);
+      heard.forEach((each, index) =>
+        rows.push({ ...row, id: index === 0 ? row.id : `${row.id}.${index}`, statement: each }),
+      );
+    }
+  }
+  return rows;
+}
+
+function moved(statement: Statement, by: number): Statement {
+  if (by === 0) return statement;
+  const { start, end, how } = statement;
+  const steps = how.map((step) => ({ ...step, start: step.start + by, end: step.end + by }));
+  return { ...statement, start: start + by, end: end + by, how: steps };
+}
+
+/** Text on each side that words which were heard otherwise are read in. */
+const AROUND = 300;
+
+/** What words say that stand in the place of a statement; a number alone stands in the place of its number. */
+function asHeard(
+  text: string,
+  stretch: Stretch,
+  statement: Statement,
+  heard: string,
+  context: TextContext,
+): Statement[] {
+  const said = inPlace(text, stretch, statement, heard, context);
+  if (said.length > 0) return said;
+  const words = statement.words.replace(numberWords(statement), heard);
+  return words === statement.words ? [] : inPlace(text, stretch, statement, words, context);
+}
+
+function inPlace(
+  text: string,
+  stretch: Stretch,
+  { start, end }: Statement,
+  words: string,
+  context: TextContext,
+): Statement[] {
+  const before = text.slice(Math.max(stretch.start, start - AROUND), start);
+  const after = text.slice(end, Math.min(stretch.end, end + AROUND));
+  const [from, to] = [before.length, before.length + words.length];
+  return readStatements(`${before}${words}${after}`, context)
+    .filter((each) => each.start < to && each.end > from)
+    .map((each) => ({
+      ...each,
+      start,
+      end,
+      how: each.how.map((step) => ({
+        ...step,
+        start: step.start - each.start + start,
+        end: step.end - each.start + start,
+      })),
+    }));
+}
