@@ -8,6 +8,7 @@ import { CREATOR, KITCHEN } from '#seed/demo/kitchen';
 import { LABEL_FOODS } from '#seed/demo/label-foods';
 import { PACKS, STOCK } from '#seed/demo/pantry';
 import { demoReferenceFoods } from '#seed/demo/reference-foods';
+import { EDIT } from '#seed/demo/rehearsal';
 import { SKYR, SKYR_LINKS } from '#seed/demo/skyr-pots';
 import { MEATLOAF, MEATLOAF_LINKS } from '#seed/demo/turkey-meatloaf';
 
@@ -78,6 +79,7 @@ export function demoFile(references: readonly Food[]): EpisodeFile {
     },
     day: DAY,
     said: [],
+    edit: EDIT,
     stock: [...STOCK],
     packs: [...PACKS],
     pantry: [],
