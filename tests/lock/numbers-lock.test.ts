@@ -80,6 +80,19 @@ describe('the numbers lock', () => {
     ).toBe(false);
   });
 
+  it('is the same whatever captions say, and keeps none of their words', () => {
+    const captioned = (text: string) =>
+      changed((copy) => {
+        const texts = [{ id: 't', kind: 'captions' as const, name: 'cut 1', text }];
+        copy.edit = { texts, mends: [], named: [{ id: 'n', food: 'butter', answer: 'none' }] };
+      });
+    const lock = takeLock(captioned('About 150 calories of oats.'));
+    expect(lock).toEqual(takeLock(file));
+    expect(takeLock(captioned('Nine hundred calories.'))).toEqual(lock);
+    expect(lock.snapshot).not.toContain('butter');
+    expect(lockHolds(lock, captioned('Nine hundred calories.'))).toBe(true);
+  });
+
   it('holds through changes that touch no number', () => {
     const lock = takeLock(file);
     const other = changed((copy) => {

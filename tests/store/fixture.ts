@@ -197,6 +197,7 @@ const segment = (id: string, over: Partial<Segment>): Segment => ({
 const SKILLET = segment('s-skillet', {
   kind: 'recipe',
   title: 'Barley skillet',
+  claims: { proteinPermille: 880, raccMg: 140_000, meal: true },
   batches: { num: 3, den: 2 },
   eaten: { num: 1, den: 1 },
   inFrame: 250,
@@ -310,7 +311,7 @@ export const FILE: EpisodeFile = {
   version: 1,
   savedAt: '2026-05-03T10:00:00Z',
   recipes: [],
-  creator: { id: 'c-1', name: 'Ada Quayside', wordsPerMinute: null },
+  creator: { id: 'c-1', name: 'Ada Quayside', wordsPerMinute: 152 },
   kitchen: {
     id: 'k-1',
     name: 'Harbour kitchen',
@@ -400,6 +401,7 @@ export const FILE: EpisodeFile = {
       SKILLET,
       segment('s-pots', {
         kind: 'recipe',
+        claims: { proteinPermille: null, raccMg: null, meal: false },
         recipe: {
           id: 'r-pots',
           title: 'Pots',

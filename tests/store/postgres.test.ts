@@ -17,6 +17,7 @@ import { undo } from '#lib/store/undo';
 import { write } from '#lib/store/write';
 import { writeReference } from '#lib/store/write-reference';
 import { AT, ON_POSTGRES } from './database';
+import { EDIT } from './edit-fixture';
 import { BARLEY, FILE, SALT } from './fixture';
 import { startPostgres, type OwnPostgres } from './postgres-in-process';
 import { dropDatabase, emptyDatabase } from './postgres-server';
@@ -165,11 +166,13 @@ describe('the store on PostgreSQL', () => {
   it('imports an episode that reads back as it was, counts it, and takes it back', async () => {
     await closeDatabase();
     expect((await contentsOf(url)).filled).toBe(false);
-    const result = await importEpisodeFile(FILE, AT);
-    const file = await readEpisodeFile(result.ok ? result.value.episodeId : '', FILE.savedAt);
+    const whole = { ...FILE, edit: EDIT };
+    const result = await importEpisodeFile(whole, AT);
+    const id = result.ok ? result.value.episodeId : '';
+    const file = await readEpisodeFile(id, FILE.savedAt, { edit: true });
     // A file carries every shop, and one was made above.
     const shops = file?.shops.filter(({ id }) => id !== 's') ?? [];
-    expect(file && upToIds({ ...file, shops })).toEqual(upToIds(FILE));
+    expect(file && upToIds({ ...file, shops })).toEqual(upToIds(whole));
     await closeDatabase();
     expect(await contentsOf(url)).toEqual({ filled: true, referenceFoods: 2, episodes: 1 });
     // The journal has the keys of JSON as they were given, the database in an order of its own.

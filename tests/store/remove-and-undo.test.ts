@@ -56,6 +56,7 @@ async function danglers(): Promise<number> {
     db.perishable.count({ where: { ...ALIVE, segment: GONE } }),
     db.talkingPoint.count({ where: { ...ALIVE, segment: GONE } }),
     db.target.count({ where: { ...ALIVE, segment: GONE } }),
+    db.readingMend.count({ where: { ...ALIVE, OR: [{ segment: GONE }, { portion: GONE }] } }),
     db.daySegment.count({ where: { ...ALIVE, segment: GONE } }),
     db.recipeLine.count({ where: { ...ALIVE, recipe: GONE } }),
     db.portion.count({ where: { ...ALIVE, recipe: GONE } }),
