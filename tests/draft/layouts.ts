@@ -1,6 +1,6 @@
 import type { OutTexts } from '#lib/draft/draft';
 
-interface Layout extends OutTexts {
+export interface Layout extends OutTexts {
   readonly name: string;
   /** As `sketch` prints it. */
   readonly comes: string;
@@ -232,7 +232,8 @@ left description 2 portions`,
 - dish Oat jars ×3
   120 g rolled oats
   ½ tsp cinnamon
-  300 g skyr & a pinch of salt`,
+  300 g skyr
+  a pinch of salt`,
   },
   {
     name: 'somebody paid, a list of things that are no food, allergens',

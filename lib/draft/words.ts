@@ -1,0 +1,61 @@
+/**
+ * Words by which the lines of a description are told apart, as patterns of folded text. Common practice of
+ * descriptions under videos; there is no standard, and no source.
+ */
+
+/** A list of ingredients begins; what stands behind the label is in the last group. */
+export const INGREDIENTS =
+  /^(?:the |all |full |my )*(?:recipe )?(?:ingredients?(?: list)?|what (?:you|you'll|you will|i) (?:need|use|used)|(?:you|you'll|you will|we|we'll) need|what goes in(?:to it)?|shopping list)\b\s*(.*)$/;
+
+/** "Turkey tray ingredients": a dish named before its label. */
+export const NAMED_INGREDIENTS = /^(.{2,80}?)\s*[-–—:]?\s+ingredients?\s*:?$/;
+
+/** The method begins. */
+export const METHOD =
+  /^(?:the |full )*(?:recipe )?(?:method|instructions?|directions?|preparation|what to do|how to (?:make|cook|do)(?: it| this| them)?|steps?)(?: in brief)?\s*(?:[:.–—-]\s*(.*))?$/;
+
+/** A list of chapters begins. */
+export const CHAPTERS = /^(?:chapters?|time ?stamps?|time ?codes?|in this (?:video|episode))\s*:?$/;
+
+/** Headings under which nothing is part of a dish. */
+export const OTHER =
+  /^(?:my |our |the |all |useful |more )*(?:links?|gear|kit|equipment|tools|cameras?|lights?|music|soundtrack|follow|find|connect|contact|socials?|social media|about|products?|codes?|discounts?|disclaimer|disclosure|notes?|tips?|faq|questions|swaps?|substitutions?|storage|storing|credits|watch (?:next|more)|related|more (?:videos|recipes|episodes)|support|shop|books?|sources|references|allergens?|macros?|nutrition(?:al)?(?: (?:information|facts|info))?|numbers|calories|totals?)\b/;
+
+/** What a list names as a part of the same dish. */
+export const PART =
+  /^(?:for (?:the|serving|topping|garnish|dusting|frying|greasing)\b|to (?:serve|finish|garnish|top|coat|fry|taste|assemble)\b|(?:the )?(?:\w+ )?(?:sauce|dressing|toppings?|fillings?|crust|base|marinade|glaze|dough|batter|frosting|icing|garnish|crumbs?|coating|rub|spices?|spice mix|seasonings?|slaw|salsa|wet(?: ingredients)?|dry(?: ingredients)?|extras?|optional|sides?|the rest|plus|also|assembly|layers?)$)/;
+
+/** Ingredients are said to stand somewhere else. */
+export const ELSEWHERE =
+  /\b(?:see|on|in|at|from|over on|head to)\b.{0,30}\b(?:blog|website|site|link|links|bio|comments?|pinned|newsletter|page|book|app)\b|\b(?:below|linked)\b/;
+
+/** Chapters that are talk. */
+export const TALK =
+  /^(?:intro(?:duction)?|welcome|(?:hello|hi|hey)(?: (?:everyone|everybody|all|guys|friends|there|again))?(?=$|[!,. ])(?!-)|outro|bye|goodbye|good night|thanks?|thank you|final thoughts?|thoughts?|verdict|summary|recap|overview|results?|conclusions?|wrap(?:ping)? ?up|closing|the end|end|ending|q ?(?:&|and) ?a|questions?|faq|sponsors?|ad|advert|ad break|a word from|why|how i|tips?|rules?|the plan|plans?|start|the goals?|goals?|targets?|totals?|day totals?|the (?:total|totals|tally|numbers|results?|day)|cost|what it costs?|prices?|gym|work ?out|training|groceries|grocery|shopping|haul|weigh ?-?in|updates?|announcements?|give ?away|background|previews?|teaser|bloopers|credits|disclaimer|next (?:week|time|video|episode)|about me|what (?:it|they|this|that|the day)?\s*(?:all )?(?:adds?|comes?) (?:up )?to)\b/;
+
+/** Chapters that are a stage of the dish that is being made. */
+export const STAGE =
+  /^(?:the |all the )?(?:(?!pudding|stuffing|herring|string|spring|morning|evening|king)\w{3,}ing\b|(?:ingredients?|prep|preparation|assembly|marinade|storage|taste ?-?test|first bite|macros|nutrition|calories|numbers|method|what goes in)\b|in(?:to)? the (?:oven|pan|pot|fridge|freezer)\b|(?:sauce|dough|batter|toppings?)$|(?:simmer|bake|fry|cook|chop|mix|roast|boil|assemble|serve|plate|rest|cool|taste|weigh|eat)(?:$| (?:the|it|and|them)\b))/;
+
+/** A meal alone is a dish's name only where nothing else is. */
+export const MEAL =
+  /^(?:(?:first |second |late |my )*(?:breakfast|brunch|lunch|dinner|tea|supper|dessert|pudding|snacks?|pre-?workout|post-?workout)|meal (?:\d|one|two|three|four|five))$/;
+
+/** Somebody gave or paid for something (16 CFR 255 asks for plain words of it). */
+export const DISCLOSURE =
+  /\b(?:sponsor(?:s|ed|ing|ship)?|affiliates?|paid (?:partnership|promotion|ad)|in (?:paid )?partnership with|gifted|(?:earn|get|receive|make) (?:me )?(?:a )?(?:small |little )?commissions?|kindly sent)\b|(?:^|\s)#(?:ad|advert|sponsored|gifted)\b/;
+
+/** What is in it that somebody may not bear. */
+export const ALLERGENS = /^(?:allergens?(?: advice| information)?|(?:may )?contains?)\s*[:–—-]/;
+
+/** Asks the viewer for something, or greets; never what a dish is called or made of. */
+export const ASKS =
+  /\b(?:subscribe|like (?:and|&)|comment|notification|bell|follow me|my channel|newsletter|dm me|join|download)\b/;
+
+/** A nutrient alone is no food: "34 g protein". */
+export const NUTRIENT =
+  /^(?:of )?(?:proteins?|carbs?|carbohydrates?|fats?|fib(?:re|er)|k?cals?|calories|kj|kcal each)$/;
+
+/** Words that turn to the next dish, before what it is called. */
+export const TURN =
+  /\b(?:(?:first|next|last) (?:up|off)|up (?:first|next)|moving on to|(?:dish|recipe|meal) (?:number )?(?:one|two|three|four|five|six|\d)|for (?:breakfast|brunch|lunch|dinner|tea|supper|dessert|pudding|a snack|my snack))\b[,:]?/gi;
