@@ -1,0 +1,72 @@
+import { contradiction, type Contradiction } from '#lib/claims/contradict/contradiction';
+import { areApart, isTitle, type SaidValue } from '#lib/claims/contradict/said-values';
+
+/** What a number of a dish without how much of it may be divided by to be of a part of it. */
+export type PartsOf = (segmentId: string) => readonly number[];
+
+/**
+ * Two values for one thing: the same nutrient of the same dish and the same part of it, or of the day. A number of a
+ * dish without how much of it may be of all of it or of a part, so two of them that are a whole number of times apart
+ * are left alone.
+ */
+export function twoValues(values: readonly SaidValue[], parts: PartsOf): Contradiction[] {
+  const things = new Map<string, SaidValue[]>();
+  for (const value of values) {
+    if (isTitle(value.row) || !isOfKnown(value)) continue;
+    const key = `${value.thing} ${value.scope} ${value.nutrient}`;
+    things.set(key, [...(things.get(key) ?? []), value]);
+  }
+  return [...things.values()].flatMap((all) => {
+    const sides = sidesOf(all, parts);
+    const [first, ...others] = sides;
+    const value = first?.[0];
+    if (!value || others.length === 0) return [];
+    const texts = sides.flatMap(([one]) => (one ? [one.text] : []));
+    return [
+      contradiction({
+        kind: 'two',
+        nutrient: value.nutrient,
+        segmentId: value.segmentId,
+        words: `${texts.slice(0, -1).join(', ')} and ${texts.at(-1) ?? ''} are said of the same thing`,
+        sides: sides.map((side) => ({
+          value: side[0]?.text ?? '',
+          said: side.map(({ row }) => row),
+        })),
+      }),
+    ];
+  });
+}
+
+/** Where no dish is known, two values in a row are as likely of two things. */
+const isOfKnown = ({ segmentId, scope }: SaidValue) => segmentId !== null || scope === 'day';
+
+/** The values in groups that can hold together; of each the one that was said first begins it. */
+function sidesOf(all: readonly SaidValue[], parts: PartsOf): SaidValue[][] {
+  const sides: SaidValue[][] = [];
+  for (const value of all) {
+    const side = sides.find((each) => each.every((other) => !clash(value, other, parts)));
+    if (side) side.push(value);
+    else sides.push([value]);
+  }
+  return sides;
+}
+
+function clash(a: SaidValue, b: SaidValue, parts: PartsOf): boolean {
+  if (!areApart(a.interval, b.interval)) return false;
+  return a.scope !== 'dish' || !isOfParts(a, b, parts);
+}
+
+/** Whether the one may be of a part of what the other is of. */
+function isOfParts(a: SaidValue, b: SaidValue, parts: PartsOf): boolean {
+  const counts = a.segmentId === null ? [] : parts(a.segmentId);
+  const [small, large] = a.high <= b.high ? [a, b] : [b, a];
+  const fits = (count: number) => {
+    const { from, to } = small.interval;
+    const times = { ...small.interval, from: Math.max(0, from) * count, to: to * count };
+    return !areApart(times, large.interval);
+  };
+  return (counts.length > 0 ? [2, ...counts] : FEW).some(fits);
+}
+
+/** Portions that a dish may have where nobody says how many. Common practice, no source. */
+const FEW = [2, 3, 4, 5, 6, 8, 9, 10, 12, 16, 20, 24];
