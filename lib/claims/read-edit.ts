@@ -10,7 +10,7 @@ import { readIngredient } from '#lib/episode/read-ingredient';
 import type { EpisodeFile } from '#lib/episode/schema';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { judgeContext, type JudgeContext, type JudgedDish } from './judge/judge-context';
-import { judgeNutrient, nutrientAgrees } from './judge/judge-nutrient';
+import { judgeNutrient, nutrientTrial } from './judge/judge-nutrient';
 import { isSpoken } from './judge/spoken';
 import type { About } from './judge/meaning';
 import { cannotSay, type Verdicted } from './judge/verdicted';
@@ -147,22 +147,27 @@ function judgeOf(context: JudgeContext): Judge {
     byTitle.set(each.dish.title, [...(byTitle.get(each.dish.title) ?? []), each]);
   }
 
+  const kept = new Map<string, About>();
+  const shared = (key: string, dishes: () => readonly JudgedDish[], day = false): About => {
+    const known = kept.get(key) ?? { dishes: dishes(), day, settled: null };
+    kept.set(key, known);
+    return known;
+  };
+
   function aboutOf({ statement, topic, mend }: ReadRow, text: PlacedText): About {
     if (mend?.mend.kind === 'about') {
       const { segmentId, portionId, scope } = mend.mend;
       const dish = segmentId === null ? undefined : context.byId.get(segmentId);
       return { dishes: dish ? [dish] : [], day: false, settled: { portionId, scope } };
     }
-    const none = { day: false, settled: null };
-    const titled = 'dish' in statement ? byTitle.get(statement.dish ?? '') : undefined;
-    if (titled) return { ...none, dishes: titled };
-    if (topic.kind === 'dish') return { ...none, dishes: dishesOf(topic) };
-    if (topic.kind === 'day') {
-      const named = dishesNamed(text.text, names).map(({ segmentId }) => segmentId);
-      const dishes = named.flatMap((id) => context.byId.get(id) ?? []);
-      return { ...none, day: true, dishes };
-    }
-    return { ...none, dishes: context.dishes };
+    const title = 'dish' in statement ? (statement.dish ?? '') : '';
+    const titled = byTitle.get(title);
+    if (titled) return shared(`title ${title}`, () => titled);
+    if (topic.kind === 'dish') return shared(`dish ${topic.segmentId}`, () => dishesOf(topic));
+    if (topic.kind === 'unknown') return shared('unknown', () => context.dishes);
+    const named = () => dishesNamed(text.text, names).map(({ segmentId }) => segmentId);
+    const dishes = () => named().flatMap((id) => context.byId.get(id) ?? []);
+    return shared(`text ${text.said.id}`, dishes, true);
   }
 
   const dishesOf = ({ segmentId }: Extract<Topic, { readonly kind: 'dish' }>) => {
@@ -202,9 +207,10 @@ function judgeOf(context: JudgeContext): Judge {
   ): Judged['misheard'] {
     if (row.place.kind !== 'captions' || statement.kind === 'claimWord') return [];
     const before = text.text.slice(Math.max(0, statement.start - 12), statement.start);
+    const nutrient = nutrientTrial(row.place, about, context);
     return misheardOf(statement, before, (other) =>
       other.kind === 'nutrient'
-        ? nutrientAgrees(other, row.place, about, context)
+        ? nutrient(other)
         : verdictOf(row, other, text, about).verdict === 'agrees',
     );
   }

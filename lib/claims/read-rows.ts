@@ -26,10 +26,11 @@ export type ContextOf = (topic: Topic) => Omit<TextContext, 'form'>;
  */
 export function readRows(text: PlacedText, contextOf: ContextOf, mends: Mends): ReadRow[] {
   const rows: ReadRow[] = [];
+  const typed = withoutBound(text);
   let count = 0;
   for (const stretch of text.stretches) {
     const context: TextContext = { form: text.form, ...contextOf(stretch.topic) };
-    const words = text.text.slice(stretch.start, stretch.end);
+    const words = typed.slice(stretch.start, stretch.end);
     for (const read of readStatements(words, context)) {
       const statement = moved(read, stretch.start);
       const mend = mendAt(mends, text.text, statement.start, statement.end);
@@ -40,7 +41,7 @@ export function readRows(text: PlacedText, contextOf: ContextOf, mends: Mends): 
         rows.push(row);
         continue;
       }
-      const heard = asHeard(text.text, stretch, statement, mend.mend.text, context);
+      const heard = asHeard(typed, stretch, statement, mend.mend.text, context);
       if (heard.length === 0) rows.push(row);
       heard.forEach((each, index) =>
         rows.push({ ...row, id: index === 0 ? row.id : `${row.id}.${index}`, statement: each }),
@@ -48,6 +49,12 @@ export function readRows(text: PlacedText, contextOf: ContextOf, mends: Mends): 
     }
   }
   return rows;
+}
+
+/** A number that is bound is never wrong, and no words beside it are its own: marks stand in its place. */
+function withoutBound({ form, text }: PlacedText): string {
+  if (form !== 'talkingPoint') return text;
+  return text.replace(/\[[^[\]]*\]/g, (bound) => '#'.repeat(bound.length));
 }
 
 function moved(statement: Statement, by: number): Statement {

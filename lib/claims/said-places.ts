@@ -136,18 +136,17 @@ function atSentenceEnds(
   });
 }
 
-/** Sentences that are planned to be said, each of its segment’s dish; what is bound in them is never wrong. */
+/** Sentences that are planned to be said, each of its segment’s dish. */
 function talkingPoints(file: EpisodeFile, names: readonly DishName[]): PlacedText[] {
   return file.episode.segments.flatMap(({ id, title, recipe, talkingPoints: points }) =>
     points.map((point): PlacedText => {
-      const text = point.text.replace(/\[[^[\]]*\]/g, (bound) => ' '.repeat(bound.length));
       const topic: Topic = recipe === null ? onlyTopic(names) : { kind: 'dish', segmentId: id };
       return {
         said: { id: point.id, kind: 'talkingPoint', name: title },
         form: 'talkingPoint',
-        text,
+        text: point.text,
         lines: [{ start: 0, line: 1, startMs: null, endMs: null }],
-        stretches: [{ start: 0, end: text.length, topic }],
+        stretches: [{ start: 0, end: point.text.length, topic }],
         remarks: [],
       };
     }),

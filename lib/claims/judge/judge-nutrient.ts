@@ -2,11 +2,10 @@ import type { StatementPlace, Verdict } from '#lib/claims/judged';
 import type { SaidInterval } from '#lib/claims/said-interval';
 import { isSpoken } from './spoken';
 import { figureStatus, type Figure } from '#lib/figures/figure';
-import type { Figures } from '#lib/figures/episode-figures';
 import type { NutrientUnit } from '#lib/claims/statement';
 import type { Region } from '#lib/figures/line-parts';
 import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
-import { printFigure } from '#lib/figures/print-figure';
+import { printFigure, type PrintedFigure } from '#lib/figures/print-figure';
 import { provisionalWords } from '#lib/figures/provisional-words';
 import { publishedStep } from '#lib/figures/published-numbers';
 import { printCount, printTo, settled } from '#lib/units/print';
@@ -23,8 +22,9 @@ import { cannotSay, type Verdicted } from './verdicted';
 /** A statement with what is the same for all that it may be of. */
 interface Stated {
   readonly statement: NutrientStatement;
-  readonly said: SaidInterval;
+  /** Own units of the nutrient in one of the stated unit. */
   readonly factor: number;
+  readonly spoken: boolean;
   readonly context: JudgeContext;
 }
 
@@ -50,9 +50,12 @@ export function judgeNutrient(
   about: About,
   context: JudgeContext,
 ): Verdicted {
-  const read = heldMeanings(statement, place, about, context);
+  const read = readMeanings(statement, place, about, context);
   if (typeof read === 'string') return cannotSay(read);
-  const verdicted = settle(read.held, read.stated);
+  const { stated } = read;
+  const said = saidNutrient(statement, stated.factor, stated.spoken);
+  const held = read.meanings.map((meaning) => hold(meaning, said, stated));
+  const verdicted = settle(held, stated);
   // Another reading was possible: no verdict hangs on it but one that any reading would have.
   if (statement.unsure && verdicted.verdict !== 'unknown') {
     return cannotSay(`it can be read in two ways; as it was read, ${verdicted.why}`, {
@@ -63,33 +66,52 @@ export function judgeNutrient(
   return verdicted;
 }
 
-/** Whether a stated amount agrees with all that it may be of: the verdict alone, for trying many numbers. */
-export function nutrientAgrees(
-  statement: NutrientStatement,
+/**
+ * Tries other numbers in the place of one: whether a statement would agree with all that it may be of. What they are
+ * held against is looked up once.
+ */
+export function nutrientTrial(
   place: Pick<StatementPlace, 'kind'>,
   about: About,
   context: JudgeContext,
-): boolean {
-  const read = heldMeanings(statement, place, about, context);
-  if (typeof read === 'string' || read.held.length === 0) return false;
-  return read.held.every(({ verdict }) => verdict === 'agrees');
+): (other: NutrientStatement) => boolean {
+  return (other) => {
+    const read = readMeanings(other, place, about, context);
+    if (typeof read === 'string') return false;
+    const { stated, meanings } = read;
+    if (!meanings.every((meaning) => isNear(statedFigure(meaning, stated), other))) return false;
+    const said = saidNutrient(other, stated.factor, stated.spoken);
+    return meanings.every((meaning) => hold(meaning, said, stated).verdict === 'agrees');
+  };
 }
 
-function heldMeanings(
+/** Far enough from a value that no hedge reaches it: 6 % and 25 units are more than “about” (MODEL D.1). */
+function isNear(figure: Figure | null, { low, high, hedge }: NutrientStatement): boolean {
+  if (!figure) return false;
+  if (hedge === 'atLeast' || hedge === 'atMost' || hedge === 'under') return true;
+  const { value } = figure;
+  return value >= low - 25 - 0.06 * low && value <= high + 25 + 0.06 * high;
+}
+
+interface Read {
+  readonly meanings: readonly Meaning[];
+  readonly stated: Stated;
+}
+
+/** What a statement may be of and what it covers, or why nobody can say. */
+function readMeanings(
   statement: NutrientStatement,
   place: Pick<StatementPlace, 'kind'>,
   about: About,
   context: JudgeContext,
-): { readonly held: readonly Held[]; readonly stated: Stated } | string {
+): Read | string {
   const { nutrient, unit } = statement;
   const { region } = context.figures;
   const factor = unit === '%' ? 1 : unitFactor(nutrient, unit, region);
   if (factor === null) return notInUnit(nutrient, unit, region);
   const meanings = meaningsOf(statement, about, context);
   if (typeof meanings === 'string') return meanings;
-  const said = saidNutrient(statement, factor, isSpoken(place.kind));
-  const stated: Stated = { statement, said, factor, context };
-  return { held: meanings.map((meaning) => hold(meaning, stated)), stated };
+  return { meanings, stated: { statement, factor, context, spoken: isSpoken(place.kind) } };
 }
 
 function notInUnit(nutrient: Nutrient, unit: NutrientUnit, region: Region): string {
@@ -99,31 +121,39 @@ function notInUnit(nutrient: Nutrient, unit: NutrientUnit, region: Region): stri
     : `${name} is counted in ${NUTRIENTS[nutrient].unit}, not in ${unit}`;
 }
 
-function hold(meaning: Meaning, stated: Stated): Held {
-  const { statement, said, context } = stated;
+function hold(meaning: Meaning, said: SaidInterval, stated: Stated): Held {
+  const { statement, context } = stated;
   const none = { meaning, figure: null, possible: false, tally: false };
   if (!meaning.figures) {
     return { ...none, verdict: 'unknown', cause: meaning.cause ?? 'nothing is known of it' };
   }
-  const figure = statedFigure(meaning.figures, meaning.share, stated);
+  const figure = statedFigure(meaning, stated);
   if (!figure) return { ...none, verdict: 'unknown', cause: 'it is not counted' };
   const tally = isPublished(meaning, figure, stated);
   const { verdict, possible } = holdFigure(said, statement.hedge, figure);
-  const cause =
-    verdict === 'unknown' ? causeOf(meaning.figures[statement.nutrient] ?? figure, context) : null;
+  const own = meaning.figures[statement.nutrient] ?? figure;
+  const cause = verdict === 'unknown' ? causeOf(own, context) : null;
   return { meaning, figure, tally, possible, cause, verdict: tally ? 'agrees' : verdict };
 }
 
+const kept = new WeakMap<Meaning, Map<string, Figure | null>>();
+
 /** The figure in the unit in which it was stated. */
-function statedFigure(
-  figures: Figures,
-  share: number,
-  { statement, factor }: Stated,
-): Figure | null {
-  const own = figures[statement.nutrient];
-  if (!own) return null;
-  if (statement.unit !== '%') return scaledFigure(own, share / factor);
-  return figures.energyKcal ? energyShare(own, figures.energyKcal) : null;
+function statedFigure(meaning: Meaning, { statement, factor }: Stated): Figure | null {
+  const { nutrient, unit } = statement;
+  const own = kept.get(meaning) ?? new Map<string, Figure | null>();
+  kept.set(meaning, own);
+  const key = `${nutrient} ${unit}`;
+  const known = own.get(key);
+  if (known !== undefined) return known;
+  const figure = meaning.figures?.[nutrient];
+  const energy = meaning.figures?.energyKcal;
+  const made =
+    unit === '%'
+      ? figure && energy && energyShare(figure, energy)
+      : figure && scaledFigure(figure, meaning.share / factor);
+  own.set(key, made ?? null);
+  return made ?? null;
 }
 
 /** Whether it is the number that is published for it, or was said of it in front of the camera as it stands. */
@@ -217,7 +247,7 @@ function rightOptions({ meaning, figure }: Held, { statement, factor, context }:
 function whyOf(held: Held, stated: Stated): string {
   const { meaning, figure, tally } = held;
   if (!figure) return meaning.called;
-  const { range } = printFigure(figure, stepOf(figure, stated));
+  const { range } = printed(figure, stated);
   const waits = figure.provisional.length > 0 ? `; ${provisionalWords(figure.provisional)}` : '';
   const published = tally && meaning.published ? publishedWords(meaning, stated) : '';
   return `${meaning.called}: ${figureWords(figure, stated)}, ${range}${waits}${published}`;
@@ -231,8 +261,19 @@ function publishedWords({ published }: Meaning, { statement, context }: Stated):
 
 function figureWords(figure: Figure, stated: Stated): string {
   const { nutrient, unit } = stated.statement;
-  const { text } = printFigure(figure, stepOf(figure, stated));
+  const { text } = printed(figure, stated);
   return amountText(text, nutrient, unit, stated.context.figures.region);
+}
+
+const printedFigures = new WeakMap<Figure, PrintedFigure>();
+
+/** Each figure is printed once: many statements are of the same. */
+function printed(figure: Figure, stated: Stated): PrintedFigure {
+  const known = printedFigures.get(figure);
+  if (known) return known;
+  const made = printFigure(figure, stepOf(figure, stated));
+  printedFigures.set(figure, made);
+  return made;
 }
 
 const stepOf = ({ value }: Figure, { statement }: Stated) => statedStep(statement.unit, value);

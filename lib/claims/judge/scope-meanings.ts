@@ -15,6 +15,22 @@ export function meaningsOf(
   about: About,
   context: JudgeContext,
 ): readonly Meaning[] | string {
+  const own = kept.get(about) ?? new Map<string, readonly Meaning[] | string>();
+  kept.set(about, own);
+  const key = `${statement.scope} ${statement.food ?? ''}`;
+  const known = own.get(key) ?? allMeanings(statement, about, context);
+  own.set(key, known);
+  return known;
+}
+
+/** What the same words in the same place may be of is looked up once. */
+const kept = new WeakMap<About, Map<string, readonly Meaning[] | string>>();
+
+function allMeanings(
+  statement: NutrientStatement,
+  about: About,
+  context: JudgeContext,
+): readonly Meaning[] | string {
   if (context.dishes.length === 0) return 'no dish with ingredients is set up yet';
   if (about.settled) return settledMeanings(about.settled, about.dishes, context);
   const { scope, food } = statement;
