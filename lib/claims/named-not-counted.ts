@@ -1,0 +1,191 @@
+import type { PlacedStatement } from '#lib/claims/contradict/contradiction';
+import { ENGLISH } from '#lib/claims/english/english';
+import { stemsOf } from '#lib/claims/foods';
+import { unitText } from '#lib/claims/judge-beyond/amount-words';
+import { matchingLines } from '#lib/claims/judge-beyond/matching-lines';
+import { plain } from '#lib/claims/judge-beyond/number-words';
+import { placeOf, type PlacedText } from '#lib/claims/places/placed-text';
+import type { StatementPlace } from '#lib/claims/judged';
+import type { Statement } from '#lib/claims/statement';
+import { amountContext, dishesOf, type AmountContext, type Dish } from '#lib/episode/context';
+import type { NamedFood } from '#lib/episode/edit-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { fold } from '#lib/foods/search-text';
+
+/** A place at which a food is named. */
+export interface FoodPlace {
+  readonly place: StatementPlace;
+  /** As it stands there, in UTF-16 units of its text. */
+  readonly start: number;
+  readonly end: number;
+  readonly words: string;
+}
+
+/** A food that is named or used and is in no ingredient. */
+export interface NotCounted {
+  /** Its name, folded: by it an answer is kept. */
+  readonly food: string;
+  /** As it is named first. */
+  readonly words: string;
+  /** Every place at which it is named, text by text. */
+  readonly places: readonly FoodPlace[];
+  /** The dishes that are talked about there. */
+  readonly segmentIds: readonly string[];
+  /** What the person said of it; null while nobody has. */
+  readonly answer: NamedFood['answer'] | null;
+  /** What an ingredient of it would begin with: its words, with the amount where one is said, and the dish. */
+  readonly add: { readonly text: string; readonly segmentId: string | null };
+}
+
+/** What was read of an episode’s texts, as far as foods go. */
+export interface FoodReading {
+  readonly texts: readonly PlacedText[];
+  readonly foods: readonly PlacedStatement[];
+  /** Of these the amounts of foods. */
+  readonly judged: readonly PlacedStatement[];
+}
+
+type File = Pick<EpisodeFile, 'episode' | 'foods' | 'recipes' | 'packs' | 'kitchen' | 'edit'>;
+
+/**
+ * Foods that are named, or used in an amount, and are in no ingredient of the dish in force, each once with all its
+ * places, in the order in which they are first named, with what the person said of them.
+ * @example namedNotCounted(readEdit(file, facts), file)[0] // { food: 'sour cream', places: […], answer: null, … }
+ */
+export function namedNotCounted({ texts, foods, judged }: FoodReading, file: File): NotCounted[] {
+  const used = usedNotCounted(judged, file);
+  const order = new Map(texts.map(({ said }, index) => [said.id, index]));
+  const mentions = [...foods.flatMap(named), ...used].sort(
+    (a, b) =>
+      (order.get(a.row.place.textId) ?? 0) - (order.get(b.row.place.textId) ?? 0) ||
+      a.row.statement.start - b.row.statement.start,
+  );
+  const groups = new Map<string, Mention[]>();
+  for (const mention of mentions) {
+    const key = stemsOf(mention.food, ENGLISH).join(' ');
+    groups.set(key, [...(groups.get(key) ?? []), mention]);
+  }
+  const answers = new Map(file.edit?.named.map(({ food, answer }) => [food, answer]));
+  return [...groups.values()].flatMap((all) => notCounted(all, texts, answers) ?? []);
+}
+
+interface Mention {
+  readonly row: PlacedStatement;
+  readonly food: string;
+  /** “30 g butter”. */
+  readonly text: string;
+}
+
+function named(row: PlacedStatement): Mention[] {
+  const { statement } = row;
+  return statement.kind === 'foodNamed'
+    ? [{ row, food: statement.food, text: statement.food }]
+    : [];
+}
+
+/** Amounts of foods that fit no ingredient of the dish in force; of any dish where nobody knows which. */
+function usedNotCounted(judged: readonly PlacedStatement[], file: File): Mention[] {
+  const dishes = dishesOf(file.episode.segments);
+  if (dishes.length === 0) return [];
+  const context = amountContext(file);
+  return judged.flatMap((row) => {
+    const { statement, place } = row;
+    if (statement.kind !== 'amount' || statement.food === undefined) return [];
+    const own = dishes.filter(({ id }) => place.segmentId === null || id === place.segmentId);
+    const { food } = statement;
+    if (isUncounted(food) || own.some((dish) => isIn(food, dish, context))) return [];
+    return [{ row, food, text: amountOf(statement, food) }];
+  });
+}
+
+/** Water and the like, which no ingredient counts. */
+const isUncounted = (food: string) => {
+  const [only, ...others] = stemsOf(food, ENGLISH);
+  return only !== undefined && others.length === 0 && ENGLISH.foods.uncounted.has(only);
+};
+
+/** Recipes that ingredients are made from are looked into so deep. */
+const DEEPEST = 4;
+
+function isIn(food: string, dish: Dish, context: AmountContext, depth = 0): boolean {
+  if (matchingLines(food, dish, context).length > 0) return true;
+  // What is left of the stew is no ingredient of the stew.
+  const title = stemsOf(dish.title, ENGLISH);
+  if (depth === 0 && stemsOf(food, ENGLISH).every((word) => title.includes(word))) return true;
+  if (depth === DEEPEST) return false;
+  return dish.recipe.lines.some(({ madeFrom }) => {
+    const recipe = context.recipes.get(madeFrom?.recipeId ?? '');
+    return recipe !== undefined && isIn(food, { ...dish, recipe }, context, depth + 1);
+  });
+}
+
+function amountOf(
+  statement: Extract<Statement, { readonly kind: 'amount' }>,
+  food: string,
+): string {
+  const { low, high, unit, scope } = statement;
+  if (scope !== 'dish' && scope !== 'whole') return food;
+  const number = low === high ? plain(low) : `${plain(low)}–${plain(high)}`;
+  return unit === 'piece' ? `${number} ${food}` : `${number} ${unitText(unit, high)} ${food}`;
+}
+
+function notCounted(
+  mentions: readonly Mention[],
+  texts: readonly PlacedText[],
+  answers: ReadonlyMap<string, NamedFood['answer']>,
+): NotCounted | null {
+  const [first] = mentions;
+  if (!first) return null;
+  const names = [...new Set(mentions.map(({ food }) => keyOf(food)))];
+  const places = placesOf(mentions, texts);
+  const amount = mentions.find(({ food, text }) => text !== food) ?? first;
+  return {
+    food: keyOf(first.food),
+    words: first.food,
+    places,
+    segmentIds: [...new Set(places.flatMap(({ place }) => place.segmentId ?? []))],
+    answer: names.map((name) => answers.get(name)).find((answer) => answer !== undefined) ?? null,
+    add: { text: amount.text, segmentId: amount.row.place.segmentId },
+  };
+}
+
+/** A food’s name as an answer keeps it. */
+export const keyOf = (food: string): string => fold(food).trim().slice(0, 120);
+
+/**
+ * Every place of a food: those that were read, and the same words wherever else they stand in a text in which it was
+ * read, since it is told at its first mention alone.
+ */
+function placesOf(mentions: readonly Mention[], texts: readonly PlacedText[]): FoodPlace[] {
+  return texts.flatMap((text) => {
+    const own = mentions.filter(({ row }) => row.place.textId === text.said.id);
+    if (own.length === 0) return [];
+    const read = own.map(({ row: { place, statement } }): FoodPlace => {
+      const { start, end, words } = statement;
+      return { place, start, end, words };
+    });
+    const again = [...new Set(own.map(({ food }) => food))].flatMap((food) =>
+      occurrences(text.text, food).map(({ start, end }): FoodPlace => {
+        const words = text.text.slice(start, end);
+        return { place: placeOf(text, start, end), start, end, words };
+      }),
+    );
+    const more = again.filter(({ start, end }) =>
+      read.every((each) => end <= each.start || start >= each.end),
+    );
+    return [...read, ...more].sort((a, b) => a.start - b.start);
+  });
+}
+
+/** Where the words of a food stand, whole, in the singular or with an ‘s’. */
+function occurrences(
+  text: string,
+  food: string,
+): { readonly start: number; readonly end: number }[] {
+  const words = food.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/[\s-]+/g, '[\\s-]+');
+  const pattern = new RegExp(`(?<![\\p{L}\\p{N}])${words}(?:e?s)?(?![\\p{L}\\p{N}])`, 'giu');
+  return [...text.matchAll(pattern)].map(({ index, 0: found }) => ({
+    start: index,
+    end: index + found.length,
+  }));
+}

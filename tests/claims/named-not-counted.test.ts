@@ -1,0 +1,93 @@
+import { describe, expect, it } from 'vitest';
+import { NO_FACTS } from '#lib/claims/edit-facts';
+import { keyOf, namedNotCounted } from '#lib/claims/named-not-counted';
+import { readEdit } from '#lib/claims/read-edit';
+import type { EpisodeEdit } from '#lib/episode/edit-schema';
+import { aDish, aFile, aFood, aRecipe, grams } from '../support/build';
+
+/* Invented dishes and words; what counts as named is the project’s own definition. */
+
+const FOODS = [
+  aFood('lentils', {}, { name: 'Lentils, raw' }),
+  aFood('oil', {}, { name: 'Oil, olive' }),
+];
+const STEW = aDish(
+  'stew',
+  aRecipe('stew-recipe', [
+    grams('l1', 'lentils', 200, { text: '200 g red lentils' }),
+    grams('l2', 'oil', 15, { text: '1 tbsp olive oil' }),
+  ]),
+  { title: 'Lentil stew' },
+);
+
+const text = (kind: EpisodeEdit['texts'][number]['kind'], words: string, id: string = kind) => ({
+  id,
+  kind,
+  name: kind,
+  text: words,
+});
+
+function found(edit: Partial<EpisodeEdit>) {
+  const file = { ...aFile([STEW], FOODS), edit: { texts: [], mends: [], named: [], ...edit } };
+  return namedNotCounted(readEdit(file, NO_FACTS), file);
+}
+
+describe('foods that are named and not counted', () => {
+  const captions = text(
+    'captions',
+    '[0:05] I put some sour cream on top.\n[0:20] More sour cream, because I can.\n[0:30] And 30 grams of butter in the pan.',
+  );
+  const description = text(
+    'description',
+    'Ingredients:\n200 g red lentils\n1 tbsp olive oil\n30 g butter\n',
+  );
+
+  it('are each told once, with all places of all texts', () => {
+    const all = found({ texts: [captions, description] });
+    expect(
+      all.map(({ food, places }) => [
+        food,
+        places.map(({ place }) => `${place.textId} ${place.line}`),
+      ]),
+    ).toEqual([
+      ['sour cream', ['captions 1', 'captions 2']],
+      ['butter', ['captions 3', 'description 4']],
+    ]);
+    expect(all.every(({ segmentIds }) => segmentIds.join() === 'stew')).toBe(true);
+  });
+
+  it('leave out what is an ingredient, by either name, water and the dish itself', () => {
+    expect(
+      found({
+        texts: [
+          text(
+            'captions',
+            'I used 200 grams of lentils, olive oil and 500 millilitres of water. I had 300 grams of stew.',
+          ),
+        ],
+      }),
+    ).toEqual([]);
+  });
+
+  it('begin an ingredient with the amount that is said', () => {
+    const [cream, butter] = found({ texts: [captions] });
+    expect(cream?.add).toEqual({ text: 'sour cream', segmentId: 'stew' });
+    expect(butter?.add).toEqual({ text: '30 g butter', segmentId: 'stew' });
+  });
+
+  it('carry what the person said of them, by their folded name', () => {
+    const named = [
+      { id: 'n1', food: keyOf('Sour Cream'), answer: 'leftOff' as const },
+      { id: 'n2', food: keyOf('butter'), answer: 'none' as const },
+    ];
+    expect(found({ texts: [captions], named }).map(({ answer }) => answer)).toEqual([
+      'leftOff',
+      'none',
+    ]);
+    expect(found({ texts: [captions] }).map(({ answer }) => answer)).toEqual([null, null]);
+  });
+
+  it('are none without any text', () => {
+    expect(found({})).toEqual([]);
+  });
+});
