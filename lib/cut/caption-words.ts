@@ -11,7 +11,7 @@ const NAMED: Readonly<Record<string, string>> = {
 };
 
 /** Tags of WebVTT and SubRip, with WebVTT's times within a cue; and SubRip's position codes, as `{\an8}`. */
-const TAGS = /<\/?[a-z][^<>]*>|<\d+(?::\d+)+(?:[.,]\d+)?>|\{\\[^{}]*\}/gi;
+export const TAGS = /<\/?[a-z][^<>]*>|<\d+(?::\d+)+(?:[.,]\d+)?>|\{\\[^{}]*\}/gi;
 const REFERENCE = /&(?:#(\d{1,7})|#x([0-9a-f]{1,6})|([a-z]+));/gi;
 
 /**
@@ -19,6 +19,14 @@ const REFERENCE = /&(?:#(\d{1,7})|#x([0-9a-f]{1,6})|([a-z]+));/gi;
  * @example captionWords('<v Runa>180&nbsp;kcal &amp; <i>done</i>') // '180 kcal & done'
  */
 export function captionWords(text: string): string {
+  return spelledOut(text)
+    .replace(/[ \t\u00A0]+/g, ' ')
+    .replace(/ ?\n ?/g, '\n')
+    .trim();
+}
+
+/** The same with its blanks as they stand: part of a cue may begin or end with one. */
+export function spelledOut(text: string): string {
   return text
     .replace(TAGS, '')
     .replace(REFERENCE, (whole, decimal?: string, hex?: string, name?: string) => {
@@ -26,8 +34,5 @@ export function captionWords(text: string): string {
       const code = decimal === undefined ? parseInt(hex ?? '', 16) : Number(decimal);
       return code > 0 && code <= 0x10ffff ? String.fromCodePoint(code) : whole;
     })
-    .replace(/[\u200E\u200F\u202A-\u202E\u2066-\u2069\uFEFF]/g, '')
-    .replace(/[ \t\u00A0]+/g, ' ')
-    .replace(/ ?\n ?/g, '\n')
-    .trim();
+    .replace(/[\u200E\u200F\u202A-\u202E\u2066-\u2069\uFEFF]/g, '');
 }

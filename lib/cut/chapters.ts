@@ -1,4 +1,4 @@
-import type { Episode } from '#lib/episode/schema';
+import type { Episode, Segment } from '#lib/episode/schema';
 import { printRuntime } from '#lib/units/print';
 
 export interface Chapter {
@@ -20,6 +20,12 @@ export interface ChapterList {
   readonly faults: readonly ChapterFault[];
 }
 
+/** What chapters are made of. */
+interface Chaptered {
+  readonly segments: readonly Pick<Segment, 'title' | 'inFrame' | 'outFrame'>[];
+  readonly rate: Episode['rate'];
+}
+
 /** Shortest chapter in seconds and fewest chapters (common practice, no source). */
 export const SHORTEST_S = 10;
 const FEWEST = 3;
@@ -30,7 +36,7 @@ const FEWEST = 3;
  * (common practice, no source).
  * @example starts 0, 9 and 30 s break 'tenSeconds': the first chapter has 9 s
  */
-export function chapterList(episode: Pick<Episode, 'segments' | 'rate'>): ChapterList {
+export function chapterList(episode: Chaptered): ChapterList {
   const { num, den } = episode.rate;
   const timed = episode.segments.filter((segment) => segment.inFrame !== null);
   const chapters = timed.map((segment) => ({
@@ -39,6 +45,16 @@ export function chapterList(episode: Pick<Episode, 'segments' | 'rate'>): Chapte
     ...(segment.outFrame === null ? {} : { endS: Math.floor((segment.outFrame * den) / num) }),
   }));
   return { chapters, faults: chapterFaults(chapters) };
+}
+
+/** Where the cut ends by its segments, in whole seconds; null while the last of them has no end. */
+export function cutEndS({ segments, rate }: Chaptered): number | null {
+  const placed = segments.filter(({ inFrame }) => inFrame !== null);
+  const last = placed.reduce<(typeof placed)[number] | null>(
+    (latest, one) => ((one.inFrame ?? 0) >= (latest?.inFrame ?? 0) ? one : latest),
+    null,
+  );
+  return last?.outFrame == null ? null : Math.floor((last.outFrame * rate.den) / rate.num);
 }
 
 /** The broken rules of a list of chapters, each named once per place. */

@@ -3,6 +3,8 @@ import { printRuntime } from '#lib/units/print';
 
 /** One way to make a list of chapters keep a rule that it breaks; the person takes it or not. */
 export interface ChapterMend {
+  /** Times change, the order does, or two chapters become one. */
+  readonly kind: 'move' | 'order' | 'join';
   readonly words: string;
   readonly chapters: readonly Chapter[];
 }
@@ -24,13 +26,13 @@ function fromZero(chapters: readonly Chapter[]): ChapterMend[] {
   const [first, ...rest] = chapters;
   if (first === undefined || first.startS === 0) return [];
   const words = `let “${first.title}” begin at 0:00`;
-  return [{ words, chapters: [{ ...first, startS: 0 }, ...rest] }];
+  return [{ kind: 'move', words, chapters: [{ ...first, startS: 0 }, ...rest] }];
 }
 
 function ordered(chapters: readonly Chapter[]): ChapterMend[] {
   const sorted = [...chapters].sort((a, b) => a.startS - b.startS);
   if (sorted.every((chapter, index) => chapter === chapters[index])) return [];
-  return [{ words: 'put them in the order of their times', chapters: sorted }];
+  return [{ kind: 'order', words: 'put them in the order of their times', chapters: sorted }];
 }
 
 function longer(chapters: readonly Chapter[]): ChapterMend[] {
@@ -44,11 +46,13 @@ function longer(chapters: readonly Chapter[]): ChapterMend[] {
     const startS = short.startS + SHORTEST_S;
     const by = startS - next.startS;
     mends.push({
+      kind: 'move',
       words: `begin “${next.title}” ${by} s later, at ${printRuntime(startS)}`,
       chapters: chapters.with(at + 1, { ...next, startS }),
     });
     const joined = { ...next, startS: short.startS, title: `${short.title}, ${next.title}` };
     mends.push({
+      kind: 'join',
       words: `join “${short.title}” with “${next.title}”`,
       chapters: [...chapters.slice(0, at), joined, ...chapters.slice(at + 2)],
     });
@@ -57,6 +61,7 @@ function longer(chapters: readonly Chapter[]): ChapterMend[] {
     const joined = { ...before, title: `${before.title}, ${short.title}` };
     const ended = short.endS === undefined ? joined : { ...joined, endS: short.endS };
     mends.push({
+      kind: 'join',
       words: `join “${short.title}” with “${before.title}”`,
       chapters: [...chapters.slice(0, at - 1), ended, ...chapters.slice(at + 1)],
     });

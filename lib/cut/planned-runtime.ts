@@ -15,8 +15,12 @@ export interface SegmentRuntime {
   readonly reckonedS: number;
   /** What the person has typed; 0 where nothing was. */
   readonly typedS: number;
+  /** What it is expected to take: reckoned, else typed; null where there are no words, no shots and nothing typed. */
+  readonly plannedS: number | null;
   /** Its length in the cut; null while it has no in- and out-point. */
   readonly cutS: number | null;
+  /** The cut less what was planned; null where either is unknown. */
+  readonly differenceS: number | null;
 }
 
 export interface PlannedRuntime {
@@ -24,8 +28,11 @@ export interface PlannedRuntime {
   readonly segments: readonly SegmentRuntime[];
   readonly reckonedS: number;
   readonly typedS: number;
-  /** Of the segments that are in the cut; null where none is. */
+  /** Of the segments of which it is known; null where none is. */
+  readonly plannedS: number | null;
   readonly cutS: number | null;
+  /** Of the segments of which both are known. */
+  readonly differenceS: number | null;
 }
 
 type Planned = Pick<Segment, 'id' | 'title' | 'plannedS' | 'inFrame' | 'outFrame'> & {
@@ -52,16 +59,24 @@ export function plannedRuntime(
     const words = points.reduce((sum, point) => sum + wordsIn(point), 0);
     const talkS = secondsToSay(words, perMinute);
     const shotsS = shots.reduce((sum, { lengthS }) => sum + lengthS, 0);
+    const reckonedS = talkS + shotsS;
+    const own = reckonedS > 0 ? reckonedS : plannedS > 0 ? plannedS : null;
     const cutS =
       inFrame === null || outFrame === null ? null : ((outFrame - inFrame) * rate.den) / rate.num;
-    return { id, title, words, talkS, shotsS, reckonedS: talkS + shotsS, typedS: plannedS, cutS };
+    const differenceS = own === null || cutS === null ? null : cutS - own;
+    const lengths = { reckonedS, typedS: plannedS, plannedS: own, cutS, differenceS };
+    return { id, title, words, talkS, shotsS, ...lengths };
   });
   const sum = (of: (row: SegmentRuntime) => number) => rows.reduce((all, row) => all + of(row), 0);
+  const known = (of: (row: SegmentRuntime) => number | null) =>
+    rows.every((row) => of(row) === null) ? null : sum((row) => of(row) ?? 0);
   return {
     perMinute,
     segments: rows,
     reckonedS: sum(({ reckonedS }) => reckonedS),
     typedS: sum(({ typedS }) => typedS),
-    cutS: rows.every(({ cutS }) => cutS === null) ? null : sum(({ cutS }) => cutS ?? 0),
+    plannedS: known(({ plannedS }) => plannedS),
+    cutS: known(({ cutS }) => cutS),
+    differenceS: known(({ differenceS }) => differenceS),
   };
 }

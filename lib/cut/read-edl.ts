@@ -26,7 +26,8 @@ interface Event {
 /**
  * The picture events of an edit decision list in the form CMX 3600 (from memory: see `takesEdl`), for its cut points
  * and clip names. The timeline begins at the first record in-point. Events of sound alone are passed over; those that
- * cannot be read are named by their line. `FCM:` decides whether numbers are left out where the rate can do both.
+ * cannot be read are named by their line. `FCM:` decides whether numbers are left out where the rate can do both, else
+ * the semicolon before the frames.
  *
  * @param rate frames a second of the edit; the list itself does not say
  * @returns `empty` where no event of picture can be read
@@ -36,7 +37,7 @@ export function readEdl(text: string, rate: FrameRate): Result<EditList> {
   const events: Event[] = [];
   const remarks: EditRemark[] = [];
   let title = '';
-  let counted = rate;
+  let counted: FrameRate | null = null;
   for (const [index, line] of linesOf(text).entries()) {
     const at = index + 1;
     const last = events.at(-1);
@@ -51,7 +52,9 @@ export function readEdl(text: string, rate: FrameRate): Result<EditList> {
       if (last !== undefined && last.reel === reel) last.speed = Number(perSecond) / rate.nominal;
       else remarks.push(unknownReel(at, reel ?? ''));
     } else if (/^\s*\d/.test(line)) {
-      const read = readEvent(line, at, counted);
+      // Where nothing says how frames are numbered, a semicolon does.
+      const numbered = counted ?? (line.includes(';') ? twin(rate, true) : rate);
+      const read = readEvent(line, at, numbered);
       if ('code' in read) remarks.push(read);
       else if (/V|B/i.test(read.channel)) events.push(read.event);
     }

@@ -57,9 +57,17 @@ export function readOtio(text: string, rate: FrameRate): Result<EditList> {
     remarks.push({ at: 1, code: 'track', message, skipped: true });
   }
   const pieces: EditPiece[] = [];
+  // Not rounded until it is a place: a hundred roundings would be frames.
   let from = 0;
-  for (const [index, child] of (track ? childrenOf(track) : []).entries()) {
+  for (const [index, raw] of (track?.children ?? []).entries()) {
     const at = index + 1;
+    const one = item.safeParse(raw);
+    if (!one.success) {
+      const message = `Number ${at} of the track is not as its schema has it: left out, and what follows moves up.`;
+      remarks.push({ at, code: 'event', message, skipped: true });
+      continue;
+    }
+    const child = one.data;
     if (is(child, 'Transition')) continue;
     const length = lengthOf(child, rate, 0);
     if (length === null) {
@@ -67,8 +75,22 @@ export function readOtio(text: string, rate: FrameRate): Result<EditList> {
       remarks.push({ at, code: 'length', message, skipped: true });
       continue;
     }
+    const counted = child.source_range?.duration.rate;
+    if (
+      counted !== undefined &&
+      !isRate(counted, rate) &&
+      !remarks.some(({ code }) => code === 'rate')
+    ) {
+      const message = `From “${nameOf(child)}” on, times are counted at ${perSecond(counted)} a second: they are brought to ${rate.words}.`;
+      remarks.push({ at, code: 'rate', message, skipped: false });
+    }
     const [speed] = (child.effects ?? []).flatMap(({ time_scalar }) => time_scalar ?? []);
-    if (!is(child, 'Gap') && length > 0) {
+    const [fromFrame, toFrame] = [from, from + length].map(Math.round) as [number, number];
+    if (is(child, 'Gap') && pieces.length === 0 && toFrame > 0) {
+      const message = `${toFrame} frames before the first clip are empty.`;
+      remarks.push({ at, code: 'gap', message, skipped: false });
+    }
+    if (!is(child, 'Gap') && toFrame > fromFrame) {
       const name = nameOf(child);
       if (speed !== undefined && speed !== 1) {
         remarks.push({
@@ -79,8 +101,8 @@ export function readOtio(text: string, rate: FrameRate): Result<EditList> {
         });
       }
       const start = child.source_range?.start_time;
-      const sourceFrom = start ? framesOf(start, rate) : null;
-      const place = { fromFrame: from, toFrame: from + length, sourceFrom };
+      const sourceFrom = start ? Math.round(framesOf(start, rate)) : null;
+      const place = { fromFrame, toFrame, sourceFrom };
       pieces.push({ name, ...place, speed: speed ?? 1, transition: 'cut', at });
     }
     from += length;
@@ -112,8 +134,15 @@ function childrenOf({ children }: Item): Item[] {
   });
 }
 
+/** A time in frames of the edit, with what is left of a frame. */
 const framesOf = ({ value, rate: own }: z.infer<typeof time>, { num, den }: FrameRate): number =>
-  Math.round((value / own) * (num / den));
+  (value * num) / (own * den);
+
+/** Rates that slow ones are written as (23.98, 29.97) lie within this share of the exact one. */
+const SAME_RATE = 5e-4;
+const isRate = (counted: number, { num, den }: FrameRate): boolean =>
+  Math.abs((counted * den) / num - 1) < SAME_RATE;
+const perSecond = (rate: number): string => String(Number(rate.toFixed(3)));
 
 /** How long an item stands on its track: its own range, its media's, or of a group what stands in it. */
 function lengthOf(one: Item, rate: FrameRate, depth: number): number | null {

@@ -1,6 +1,6 @@
 import type { SpokenLine } from '#lib/cut/spoken';
 
-/** Words a minute of US English narration (National Center for Voice and Speech, quoted in REFERENCES 9). */
+/** Words a minute of US English narration (National Center for Voice and Speech). */
 export const USUAL_WORDS_PER_MINUTE = 150;
 /** Less than this says little about a person's rate (common practice, no source). */
 const LEAST_WORDS = 60;
@@ -41,7 +41,7 @@ function rest(value: number): number {
 }
 
 /**
- * How fast somebody speaks, in words a minute, by the captions of what was said: words over the time of their cues,
+ * How fast somebody speaks, in whole words a minute, by the captions of what was said: words over the time of their cues,
  * pauses left out. Null where they say too little.
  */
 export function wordsPerMinute(lines: readonly SpokenLine[]): number | null {
@@ -55,7 +55,7 @@ export function wordsPerMinute(lines: readonly SpokenLine[]): number | null {
     words += wordsIn(text);
     ms += until - startMs;
   }
-  return words < LEAST_WORDS || ms <= 0 ? null : (words * 60_000) / ms;
+  return words < LEAST_WORDS || ms <= 0 ? null : Math.round((words * 60_000) / ms);
 }
 
 /** Seconds it takes to say so many words. `secondsToSay(300, 150)` → 120 */

@@ -154,6 +154,42 @@ export function secondsOf(
   return { num: frame * den, den: num };
 }
 
+/** Seconds from a frame to another; null where either is unknown or the second is no later. */
+export function secondsBetween(
+  from: number | null | undefined,
+  to: number | null | undefined,
+  { num, den }: Pick<FrameRate, 'num' | 'den'>,
+): number | null {
+  if (from == null || to == null || to <= from) return null;
+  return ((to - from) * den) / num;
+}
+
+/** The first frame that begins at a second or after it: its second, rounded down, is that one again. */
+export function firstFrameAt(second: number, { num, den }: Pick<FrameRate, 'num' | 'den'>): number {
+  return Math.ceil((second * num) / den);
+}
+
+/** A number of frames in words, by the seconds of the timecode: 80 at 25 → '3 s and 5 frames'; 12 → '12 frames'. */
+export function frameLength(frames: number, { nominal }: FrameRate): string {
+  const seconds = Math.floor(frames / nominal);
+  const rest = frames % nominal;
+  const counted = rest === 1 ? '1 frame' : `${rest} frames`;
+  if (seconds === 0) return counted;
+  return rest === 0 ? `${seconds} s` : `${seconds} s and ${counted}`;
+}
+
+/**
+ * The frame at another rate that begins nearest to when this one does. 50 at 25 → 60 at 30
+ * Law: at a rate that is as fast or faster, and back again, it is the same frame.
+ */
+export function frameAtRate(
+  frame: number,
+  from: Pick<FrameRate, 'num' | 'den'>,
+  to: Pick<FrameRate, 'num' | 'den'>,
+): number {
+  return Math.round((frame * from.den * to.num) / (from.num * to.den));
+}
+
 const pad = (value: number): string => String(value).padStart(2, '0');
 
 function refused(code: 'form' | 'range' | 'dropped', message: string): Result<number> {

@@ -17,7 +17,7 @@ import { writeSubRip, writeWebVtt } from '#lib/cut/write-captions';
 const vtt = (...lines: string[]) => ['WEBVTT', '', ...lines].join('\n');
 
 describe('times of captions', () => {
-  // REFERENCES 8.1, after W3C WebVTT 3.3 "WebVTT timestamp".
+  // W3C WebVTT 3.3 "WebVTT timestamp".
   it.each([
     ['01:02:03.500', 3_723_500],
     ['02:03.500', 123_500],

@@ -32,7 +32,7 @@ describe('chapters as a file', () => {
     ]);
   });
 
-  it('of lines: m:ss below an hour, h:mm:ss from there (REFERENCES 8.10, common practice)', () => {
+  it('of lines: m:ss below an hour, h:mm:ss from there (common practice, no source)', () => {
     expect(chapterLines(chapters(65, 3725))).toEqual(['1:05 part 1', '1:02:05 part 2']);
   });
 });
@@ -61,7 +61,7 @@ describe('a list of chapters that breaks a rule', () => {
 });
 
 describe('how fast somebody speaks', () => {
-  // REFERENCES 9: 300 words at 150 a minute take 120 s.
+  // National Center for Voice and Speech: about 150 words a minute, so 300 words take 120 s.
   it('says how long words take', () => {
     expect(secondsToSay(300, 150)).toBe(120);
   });

@@ -16,7 +16,7 @@ const edl = (...events: string[]) =>
   ['TITLE: HARBOR DAY', 'FCM: NON-DROP FRAME', ...events].join('\n');
 
 describe('an edit decision list', () => {
-  // REFERENCES 8.4 (from memory): five seconds, the next one's record in is this one's out.
+  // The form CMX 3600, from memory: five seconds, the next one's record in is this one's out.
   it('has its cut points from the first record in-point, and clip names', () => {
     const list = listOf(
       readEdl(
@@ -80,7 +80,7 @@ describe('an edit decision list', () => {
   });
 });
 
-// Objects as OpenTimelineIO's own files have them (Academy Software Foundation; from memory, REFERENCES 8.5).
+// Objects as OpenTimelineIO's own files have them (Academy Software Foundation; from memory).
 const time = (value: number, rate = 24) => ({ OTIO_SCHEMA: 'RationalTime.1', value, rate });
 const range = (start: number, duration: number, rate = 24) => ({
   OTIO_SCHEMA: 'TimeRange.1',
@@ -143,7 +143,7 @@ describe('an OpenTimelineIO timeline', () => {
       { name: 'whole', fromFrame: 25, toFrame: 75, speed: 2 },
       { name: 'group', fromFrame: 75, toFrame: 150 },
     ]);
-    expect(remarks.map(({ code }) => code)).toEqual(['speed', 'length']);
+    expect(remarks.map(({ code }) => code)).toEqual(['gap', 'speed', 'length']);
   });
 
   it.each([
