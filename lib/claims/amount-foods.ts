@@ -39,12 +39,16 @@ export function foodBehind(text: Text, quantity: Quantity, measured: boolean): N
   return name && { ...name, adjacent };
 }
 
+/** Tokens that the first line of a list has at most. */
+const FIRST_LINE = 9;
+
 /** Whether a number begins its line, as those of ingredients do. */
 export function isLine({ tokens, context, marks }: Text, { begin }: Quantity): boolean {
   if (context.form !== 'description' && context.form !== 'card') return false;
   const before = tokens[begin - 1];
+  // The first line, where others follow.
   return before === undefined
-    ? false
+    ? tokens.slice(0, FIRST_LINE).some(({ kind }) => kind === 'line')
     : before.kind === 'line' ||
         (/^[•\-–*·]$/.test(before.text) &&
           marks.at('joiner', begin - 1) !== undefined &&

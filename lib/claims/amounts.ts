@@ -1,6 +1,7 @@
 import { lastBefore, markBefore } from './context';
 import { foodBehind, isLine, lastFood, unknownFood } from './amount-foods';
 import { foodAt } from './foods';
+import { lateFood } from './late-foods';
 import { phraseAt } from './phrases';
 import { isDish } from './prices';
 import type { Quantity, Said } from './quantity';
@@ -25,7 +26,8 @@ export function amountOf(
   }
   const { of } = text.language.numbers;
   const ofIt = of.has(text.tokens[quantity.end]?.folded ?? '');
-  if (unit === null && ofIt) return null;
+  if (unit === null && ofIt) return someOf(text, quantity);
+  if (text.marks.at('gear', quantity.end)) return null;
   const first = foodBefore(text, quantity, before);
   const food = foodBehind(text, quantity, unit !== null);
   // 'noodles 200 grams tofu': of which, nobody can say.
@@ -54,14 +56,25 @@ export function amountOf(
   }
   const same = sameAsBefore(text, quantity, before);
   if (same !== null) return { ...said, food: same };
+  const late = lateFood(text, quantity, before);
+  if (late !== null) return { ...said, food: late };
   if (counted && !pack) return null;
   const used =
     pack === 'used' ||
-    text.marks.at('ofThem', quantity.end) !== undefined ||
+    isOfThem(text, quantity) ||
     markBefore(text, quantity, 'use', 2) ||
     poured(text, quantity);
   const name = used ? (lastFood(text, quantity.begin) ?? titleFood(text)) : null;
   return name === null ? null : { ...said, food: name };
+}
+
+/** 'two of the peppers'; 'one of them' is a turn of speech. */
+function someOf(text: Text, quantity: Quantity): Said | null {
+  const the = text.marks.at('filler', quantity.end + 1);
+  const food = the ? text.food(the.to) : null;
+  if (!food || quantity.low < 2 || !isCount(quantity) || isDish(text, food.name)) return null;
+  quantity.end = food.to;
+  return { kind: 'amount', unit: 'piece', food: food.name };
 }
 
 /** The food right before a number, which is not that of the amount before it: 'tofu 280 grams'. */
@@ -77,6 +90,13 @@ function foodBefore(
     if (food?.to === begin && !noun) return food.name;
   }
   return null;
+}
+
+/** 'two hundred grams of it', where a food was named later than a nutrient. */
+function isOfThem(text: Text, { begin, end }: Quantity): boolean {
+  return (
+    text.marks.at('ofThem', end) !== undefined && !text.marks.lastIn('noun', begin - 12, begin)
+  );
 }
 
 /** 'I weighed 225 g into this one': what goes in, not what is finished. */
@@ -111,6 +131,7 @@ export function finishedOf(
   const subject = subjectFood(text, quantity);
   if (subject)
     return { kind: 'amount', unit: quantity.unit.unit, scope: subject.scope, food: subject.food };
+  if (isPartWeighed(text, quantity)) return { kind: 'amount', unit: quantity.unit.unit };
   const after =
     before?.said?.kind === 'amount' &&
     before.said.food === undefined &&
@@ -130,12 +151,26 @@ function subjectFood(
   return food?.to === scope.to ? { scope: 'each', food: food.name } : null;
 }
 
+/** From so many grams on a part is weighed; below, a nutrient may be meant. */
+const HEAVY = 100;
+
+/** 'each patty is a quarter pound', 'a portion is 320 grams'. */
+function isPartWeighed(text: Text, quantity: Quantity): boolean {
+  const copula = markBefore(text, quantity, 'copula', 1);
+  const scope = copula && text.marks.before('scope', copula.from)?.role.scope;
+  if (scope !== 'each' && scope !== 'portion' && scope !== 'slice') return false;
+  return quantity.unit?.unit !== 'g' || quantity.low >= HEAVY;
+}
+
 const isCount = ({ low, high, fraction }: Quantity) =>
   fraction || (Number.isInteger(low) && Number.isInteger(high));
 
 function isBlocked(text: Text, { begin }: Quantity): boolean {
   if (text.marks.before('correct', begin)) return false;
   const { tokens, language } = text;
+  // 'I have not opened a pint of milk'
+  const denied = text.marks.before('not', begin - 1);
+  if (denied && !text.marks.at('filler', begin - 1)) return true;
   // 'a piece of cake'
   const { sayings } = language.foods;
   if (phraseAt(sayings, tokens, begin) ?? phraseAt(sayings, tokens, begin + 1)) return true;

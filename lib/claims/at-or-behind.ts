@@ -1,8 +1,5 @@
-/** The first of a row, in order of where they begin, that begins at a token or behind it; by halving. */
-export function atOrBehind<T extends { readonly begin: number }>(
-  row: readonly T[],
-  token: number,
-): T | undefined {
+/** The place in a row, in order of where they begin, of the first that begins at a token or behind it; by halving. */
+export function indexAt(row: readonly { readonly begin: number }[], token: number): number {
   let low = 0;
   let high = row.length;
   while (low < high) {
@@ -10,5 +7,11 @@ export function atOrBehind<T extends { readonly begin: number }>(
     if ((row[middle]?.begin ?? 0) < token) low = middle + 1;
     else high = middle;
   }
-  return row[low];
+  return low;
 }
+
+/** The first of a row, in order of where they begin, that begins at a token or behind it. */
+export const atOrBehind = <T extends { readonly begin: number }>(
+  row: readonly T[],
+  token: number,
+): T | undefined => row[indexAt(row, token)];

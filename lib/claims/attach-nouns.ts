@@ -43,7 +43,7 @@ export function attachNouns(
   return { quantities: all, free: nouns.filter((noun) => !used.has(noun)) };
 }
 
-const GAP = ['joiner', 'copula', 'hedge', 'filler', 'which', 'asWord'] as const;
+const GAP = ['joiner', 'copula', 'hedge', 'filler', 'which', 'asWord', 'at', 'ofThem'] as const;
 
 /** Elements one after the other with nothing between them but what joins, parts and links. */
 function runsOf(text: Text, elements: readonly Element[]): Element[][] {
@@ -131,9 +131,12 @@ function linked(text: Text, last: Element, next: Element): boolean {
     // '42 grams the fat is 11': the noun begins what follows.
     const of = text.language.numbers.of.has(text.tokens[last.to]?.folded ?? '');
     if (!of && next.from > last.to && text.marks.at('copula', next.to)) return false;
+    // 'nineteen of those are saturated'
+    const them = text.marks.at('ofThem', last.to);
+    if (them && only(text, them.to, next.from, ['copula', 'filler'])) return true;
     return only(text, last.to, next.from, ['filler', 'asWord']);
   }
-  return only(text, last.to, next.from, ['copula', 'hedge', 'filler', 'which']);
+  return only(text, last.to, next.from, ['copula', 'hedge', 'filler', 'which', 'at']);
 }
 
 /** Whether nouns of a chain stand before or behind their numbers, by how it begins and ends. */

@@ -29,6 +29,7 @@ export function mayFollow(
   if (marks.at('scope', end) !== undefined && marks.at('scope', end)?.role.link !== 'subject')
     return true;
   if (text.tokens[begin - 1]?.text === '?') return true;
+  if (isAlone(text, quantity, row) || isBehindPart(text, begin)) return true;
   // The same number once more, or more exactly: 'almost fifty grams of protein forty nine point six'.
   const again = row.some(
     ({ low, end: last }) =>
@@ -49,6 +50,18 @@ export function mayFollow(
     last.low === null &&
     only(text, last.end, begin, ['scope', 'joiner', 'copula', 'filler', 'small'])
   );
+}
+
+/** 'the calories. without sauce. five forty.': a number between marks that the noun before it waits for. */
+function isAlone({ tokens }: Text, { begin, end }: Quantity, row: readonly Topic[]): boolean {
+  const mark = (at: number) => tokens[at] === undefined || tokens[at]?.kind === 'mark';
+  return row.length === 1 && row[0]?.low === null && mark(begin - 1) && mark(end);
+}
+
+/** 'finished the day on eighteen ninety'. */
+function isBehindPart({ marks }: Text, begin: number): boolean {
+  const lead = marks.before('lead', begin) ?? marks.before('at', begin);
+  return lead !== undefined && marks.before('scope', lead.from) !== undefined;
 }
 
 /** Whether nothing that would be counted follows. */
@@ -72,6 +85,7 @@ function endsBare({ marks, tokens, food }: Text, end: number): boolean {
       'hedge',
       'alone',
       'not',
+      'ofThem',
     ] as const
   ).some((category) => marks.at(category, end));
 }

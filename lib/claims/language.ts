@@ -80,6 +80,8 @@ export type Role =
     >
   /** Before one of what is counted: 'per'. */
   | Named<'per'>
+  /** Between a nutrient and its number without a verb: 'protein at forty'. */
+  | Named<'at'>
   | Named<'which' | 'copula' | 'joiner' | 'so' | 'of' | 'not' | 'small' | 'filler' | 'verb'>;
 
 /** Words of numbers. */
@@ -128,6 +130,8 @@ export interface FoodWords {
   readonly synonyms: ReadonlyMap<string, string>;
   /** Foods that are never told as named: water, plain kinds. */
   readonly uncounted: ReadonlySet<string>;
+  /** The same with any word before: 'sparkling water'. */
+  readonly nothing: ReadonlySet<string>;
   /** Words that keep a food behind them from being named: no, without, instead of, could, tastes like. */
   readonly blockers: Phrases<true>;
   /** Sayings that hold the word of a food. */

@@ -1,5 +1,5 @@
 import type { Role } from './language';
-import { lengthsAt, type Phrases } from './phrases';
+import type { Phrases } from './phrases';
 import type { Token } from './tokens';
 
 export type Category = Role['cat'];
@@ -78,24 +78,27 @@ export class Marks {
     return found;
   }
 
+  /** All phrases that begin at a token, the longest first. */
   #find(tokens: readonly Token[], lexicon: Phrases<readonly Role[]>, from: number): void {
-    const first = tokens[from]?.folded ?? '';
-    for (const length of lengthsAt(lexicon, tokens, from)) {
-      const to = from + length;
-      if (to > tokens.length) continue;
-      let key = first;
-      for (let at = from + 1; at < to; at += 1) key += ` ${tokens[at]?.folded ?? ''}`;
-      for (const role of lexicon.values.get(key) ?? []) this.#put({ role, from, to });
+    let node = lexicon.next.get(tokens[from]?.folded ?? '');
+    const ways: (readonly Role[] | undefined)[] = [];
+    for (let to = from + 1; node !== undefined; to += 1) {
+      ways.push(node.value);
+      node = to < tokens.length ? node.next.get(tokens[to]?.folded ?? '') : undefined;
+    }
+    for (let length = ways.length; length > 0; length -= 1) {
+      for (const role of ways[length - 1] ?? []) this.#put({ role, from, to: from + length });
     }
   }
 
   /** Parts whose last word has its verb in one: 'each one’s four hundred', 'mine’s less'. */
   #findWithVerb(tokens: readonly Token[], lexicon: Phrases<readonly Role[]>, at: number): void {
-    let key = (tokens[at]?.folded ?? '').slice(0, -1);
-    for (let from = at; from >= Math.max(0, at - LONGEST); from -= 1) {
-      if (from < at) key = `${tokens[from]?.folded ?? ''} ${key}`;
-      for (const role of lexicon.values.get(key) ?? [])
-        if (role.cat === 'scope') this.#put({ role, from, to: at + 1 });
+    const last = (tokens[at]?.folded ?? '').slice(0, -1);
+    for (let from = Math.max(0, at - LONGEST); from <= at; from += 1) {
+      let node: Phrases<readonly Role[]> | undefined = lexicon;
+      for (let next = from; next <= at && node; next += 1)
+        node = node.next.get(next < at ? (tokens[next]?.folded ?? '') : last);
+      this.#putParts(node?.value, from, at + 1);
     }
   }
 
@@ -108,16 +111,18 @@ export class Marks {
   ): void {
     if (adjectives.has(tokens[at - 1]?.folded ?? '')) return;
     for (let from = Math.max(0, at - LONGEST); from < at; from += 1) {
-      let key = tokens[from]?.folded ?? '';
-      for (let to = from + 1; to < Math.min(tokens.length, at + LONGEST); to += 1) {
-        const word = tokens[to]?.folded ?? '';
+      let node: Phrases<readonly Role[]> | undefined = lexicon;
+      for (let next = from; next < Math.min(tokens.length, at + LONGEST) && node; next += 1) {
+        const word = tokens[next]?.folded ?? '';
         if (adjectives.has(word)) continue;
-        key += ` ${word}`;
-        if (to < at) continue;
-        for (const role of lexicon.values.get(key) ?? [])
-          if (role.cat === 'scope') this.#put({ role, from, to: to + 1 });
+        node = node.next.get(word);
+        if (next > at) this.#putParts(node?.value, from, next + 1);
       }
     }
+  }
+
+  #putParts(roles: readonly Role[] | undefined, from: number, to: number): void {
+    for (const role of roles ?? []) if (role.cat === 'scope') this.#put({ role, from, to });
   }
 
   /** From left to right and the longest first, so that the one that is there already is the longest. */

@@ -65,9 +65,9 @@ function goesOn(
 }
 
 function isUncounted({ language, tokens }: Text, { from, to }: FoodSpan): boolean {
-  return (
-    to - from === 1 && language.foods.uncounted.has(language.singular(tokens[from]?.folded ?? ''))
-  );
+  const { uncounted, nothing } = language.foods;
+  const head = language.singular(tokens[to - 1]?.folded ?? '');
+  return nothing.has(head) || (to - from === 1 && uncounted.has(head));
 }
 
 function isBlocked(text: Text, food: FoodSpan): boolean {

@@ -129,7 +129,9 @@ function fractionAt(
   }
   const of = words.of.has(folded(tokens, next));
   if (of) next += 1;
-  const article = words.article.has(folded(tokens, next));
+  // 'half an onion', 'half of one onion'
+  const one = words.cardinals.get(folded(tokens, next)) === 1;
+  const article = one || words.article.has(folded(tokens, next));
   if (article) next += 1;
   if (of && !article) return null;
   if (!divisible(next)) return null;

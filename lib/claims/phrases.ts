@@ -1,52 +1,31 @@
 import type { Token } from './tokens';
 import { tokenize } from './tokens';
 
-/** Phrases and what they stand for, found by their first two words. */
+/** Phrases and what they stand for, as a tree of their words: each word leads on to those that may follow it. */
 export interface Phrases<T> {
-  readonly values: ReadonlyMap<string, T>;
-  readonly starts: ReadonlyMap<string, Start>;
+  /** What the words up to here stand for, where they are a phrase. */
+  readonly value: T | undefined;
+  readonly next: ReadonlyMap<string, Phrases<T>>;
 }
 
-/** How many tokens the phrases have that begin with one word, by the word behind it, the longest first. */
-interface Start {
-  readonly alone: readonly number[];
-  readonly behind: Map<string, readonly number[]>;
+interface Growing<T> {
+  value: T | undefined;
+  readonly next: Map<string, Growing<T>>;
 }
 
-/** Puts phrases into a table; hyphens in them are free. Where one stands twice the first counts. */
+/** Puts phrases into a tree; hyphens in them are free. Where one stands twice the first counts. */
 export function phrases<T>(entries: Iterable<readonly [phrase: string, value: T]>): Phrases<T> {
-  const values = new Map<string, T>();
-  const starts = new Map<string, { alone: number[]; behind: Map<string, readonly number[]> }>();
+  const root: Growing<T> = { value: undefined, next: new Map() };
   for (const [phrase, value] of entries) {
-    const words = tokenize(phrase).map(({ folded }) => folded);
-    const key = words.join(' ');
-    const [first, second] = words;
-    if (first === undefined || values.has(key)) continue;
-    values.set(key, value);
-    const start = starts.get(first) ?? { alone: [], behind: new Map() };
-    starts.set(first, start);
-    if (second === undefined) start.alone = [1];
-    else start.behind.set(second, [...(start.behind.get(second) ?? []), words.length]);
-  }
-  for (const { alone, behind } of starts.values()) {
-    for (const [second, lengths] of behind) {
-      behind.set(second, [...new Set(lengths)].sort((a, b) => b - a).concat(alone));
+    let node = root;
+    for (const { folded } of tokenize(phrase)) {
+      let next = node.next.get(folded);
+      if (next === undefined) node.next.set(folded, (next = { value: undefined, next: new Map() }));
+      node = next;
     }
+    if (node !== root) node.value ??= value;
   }
-  return { values, starts };
-}
-
-const NONE: readonly number[] = [];
-
-/** How many tokens the phrases may have that begin at a token, the longest first. */
-export function lengthsAt<T>(
-  { starts }: Phrases<T>,
-  tokens: readonly Token[],
-  at: number,
-): readonly number[] {
-  const start = starts.get(tokens[at]?.folded ?? '');
-  if (start === undefined) return NONE;
-  return start.behind.get(tokens[at + 1]?.folded ?? '') ?? start.alone;
+  return root;
 }
 
 /** The longest phrase that begins at a token, and the token behind it; null where none does. */
@@ -55,14 +34,12 @@ export function phraseAt<T>(
   tokens: readonly Token[],
   at: number,
 ): { readonly value: T; readonly next: number } | null {
-  const first = tokens[at]?.folded;
-  if (first === undefined) return null;
-  for (const length of lengthsAt(phrases, tokens, at)) {
-    if (at + length > tokens.length) continue;
-    let key = first;
-    for (let more = 1; more < length; more += 1) key += ` ${tokens[at + more]?.folded ?? ''}`;
-    const value = phrases.values.get(key);
-    if (value !== undefined) return { value, next: at + length };
+  let found: { readonly value: T; readonly next: number } | null = null;
+  let node: Phrases<T> | undefined = phrases;
+  for (let next = at; next < tokens.length; next += 1) {
+    node = node.next.get(tokens[next]?.folded ?? '');
+    if (node === undefined) break;
+    if (node.value !== undefined) found = { value: node.value, next: next + 1 };
   }
-  return null;
+  return found;
 }

@@ -6,6 +6,7 @@ import { dishAt, dishMentions } from './dishes';
 import { emit, emitClaim, emitFood } from './emit';
 import { ENGLISH } from './english/english';
 import type { Language } from './language';
+import { attachLate } from './late-nouns';
 import { markLists } from './lists';
 import { namedFoods } from './named-foods';
 import { nutrientOf } from './nutrient-statements';
@@ -40,6 +41,7 @@ export function readStatements(
   const claims = claimsOf(prepared);
   const attached = attachNouns(prepared, readQuantities(prepared), claims.taken);
   const quantities = attached.quantities.filter(({ from }) => !claims.taken.has(from));
+  const free = attachLate(prepared, quantities, attached.free);
   killTraps(prepared, quantities);
   sayKinds(prepared, quantities);
   for (const quantity of quantities) {
@@ -48,7 +50,7 @@ export function readStatements(
   }
   withdraw(prepared, quantities);
   const dishes = dishMentions(prepared);
-  const all = [...quantities, ...followTopics(prepared, quantities, attached.free, dishes)].sort(
+  const all = [...quantities, ...followTopics(prepared, quantities, free, dishes)].sort(
     (a, b) => a.begin - b.begin,
   );
   killRunOn(prepared, all);

@@ -82,8 +82,8 @@ export function mentionsOf(
 
 /** 'one mug of couscous': so much of a food, and no part of the dish. */
 export function holdsFood(text: Text, { to }: Mark<'scope'>): boolean {
-  const of = text.language.numbers.of.has(text.tokens[to]?.folded ?? '');
-  const food = of ? text.food(to + 1) : null;
+  const unit = text.marks.before('unit', to + 1)?.role;
+  const food = unit?.of === 'container' ? text.food(to + 1) : null;
   return food !== null && food.to - to <= LONGEST_FOOD && !isDish(text, food.name);
 }
 

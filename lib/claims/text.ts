@@ -1,3 +1,4 @@
+import { joinBroken } from './broken-captions';
 import { foodAt, type FoodSpan } from './foods';
 import type { Language } from './language';
 import { Marks } from './marks';
@@ -24,7 +25,7 @@ export interface Text {
 export function prepare(text: string, context: TextContext, language: Language): Text {
   const all = tokenize(text);
   const spoken = context.form === 'captions' || context.form === 'talkingPoint';
-  const tokens = context.form === 'captions' ? asSpoken(all) : all;
+  const tokens = context.form === 'captions' ? joinBroken(asSpoken(all), language) : all;
   const known = new Array<FoodSpan | null | undefined>(tokens.length).fill(undefined);
   const food = (at: number) => {
     if (at < 0 || at >= tokens.length) return null;

@@ -5,6 +5,7 @@ import type { Noun, Quantity } from './quantity';
 import { atOrBehind } from './at-or-behind';
 import { ofIngredient } from './of-ingredient';
 import { only, type Text } from './text';
+import { isOfFood, isWaiting, near, nounTopic, tokensOf, topicOf } from './topic';
 
 /** Tokens in which a number without noun and unit may still count what was counted last. */
 const REACH = 30;
@@ -42,6 +43,7 @@ export function followTopics(
   let place = 0;
   let lastBare: Quantity | null = null;
   let multiple: number | null = null;
+  let waiting: Topic | undefined;
   let skipTo = 0;
   for (const event of events) {
     if (event.at < skipTo && 'mark' in event) continue;
@@ -50,6 +52,7 @@ export function followTopics(
       const goesOn =
         row.length > 0 && row.every(({ low }) => low === null) && near(row, noun.from, 3);
       row = [...(goesOn ? row : []), nounTopic(noun)];
+      waiting = noun.unit === 'kcal' ? waiting : row.at(-1);
       place = 0;
       continue;
     }
@@ -99,7 +102,10 @@ export function followTopics(
       continue;
     }
     if (quantity.killed !== null || quantity.said !== null) continue;
-    if (!near(row, quantity.begin, REACH)) continue;
+    if (waiting && isWaiting(text, waiting, quantity, row)) {
+      row = [waiting];
+      waiting = undefined;
+    } else if (!near(row, quantity.begin, REACH)) continue;
     const inRow: boolean =
       lastBare !== null &&
       only(text, lastBare.end, quantity.begin, ['joiner', 'hedge', 'filler', 'scope']);
@@ -126,62 +132,6 @@ export function followTopics(
     lastBare = quantity;
   }
   return made;
-}
-
-/** Tokens of the names of dishes: the 'protein' of protein flapjacks counts nothing. */
-function tokensOf(dishes: readonly DishMention[]): Set<number> {
-  const found = new Set<number>();
-  for (const { from, to } of dishes) for (let at = from; at < to; at += 1) found.add(at);
-  return found;
-}
-
-/** 'a third of that is the yoghurt': what one food has of it. */
-function isOfFood(text: Text, at: number): boolean {
-  const copula = text.marks.at('copula', at);
-  return copula !== undefined && (text.food(copula.to) ?? text.food(copula.to + 1)) !== null;
-}
-
-const near = (row: readonly Topic[], at: number, reach: number) => {
-  const end = row.at(-1)?.end;
-  return end !== undefined && at - end <= reach && at >= end;
-};
-
-const nounTopic = ({ nutrient, unit, to }: Noun): Topic => ({
-  said: { kind: 'nutrient', nutrient, unit },
-  nutrient,
-  low: null,
-  high: null,
-  end: to,
-  of: 'nutrient',
-});
-
-function topicOf({ said, low, high, end }: Quantity): Topic | null {
-  if (!said) return null;
-  if (said.kind === 'nutrient' && said.unit !== '%' && said.unit !== '%DV') {
-    const { scope: _, against: __, food: ___, ...bare } = said;
-    return { said: bare, nutrient: said.nutrient ?? null, low, high, end, of: 'nutrient' };
-  }
-  if (said.kind === 'price') {
-    return {
-      said: { kind: 'price', unit: said.unit },
-      nutrient: null,
-      low,
-      high,
-      end,
-      of: 'price',
-    };
-  }
-  if (said.kind === 'amount' && said.food === undefined) {
-    return {
-      said: { kind: 'amount', unit: said.unit },
-      nutrient: null,
-      low,
-      high,
-      end,
-      of: 'weight',
-    };
-  }
-  return null;
 }
 
 function give(text: Text, quantity: Quantity, topic: Topic): void {

@@ -125,8 +125,10 @@ function isYear(text: Text, { low, high, begin }: Quantity, bare: boolean): bool
 function isAim(text: Text, quantity: Quantity): boolean {
   const end = quantity.noun ? Math.max(quantity.noun.to, quantity.end) : quantity.end;
   const mark = markBefore(text, quantity, 'target', 3);
-  if (mark && only(text, mark.to, quantity.begin, ['filler', 'hedge', 'copula', 'small']))
-    return true;
+  // 'more than I wanted at 61'
+  const than = mark && text.marks.lastIn('thanWord', mark.from - 2, mark.to);
+  const links = ['filler', 'hedge', 'copula', 'small'] as const;
+  if (mark && !than && only(text, mark.to, quantity.begin, links)) return true;
   const behind = text.marks.at('targetBehind', end);
   return behind !== undefined;
 }

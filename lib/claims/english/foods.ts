@@ -35,6 +35,34 @@ const HEADS = set(`
   lager gin rum prosecco champagne sherry port mirin sake bouillon concentrate nugget floret nib sambal harissa furikake dukkah
   gochujang aioli remoulade vinaigrette ranch creamer tapenade chimichurri raita streusel fries wedge bap pumpernickel rye
   spud kumara rajma roti chapati paratha poppadom papad poha idli dosa sambar rasam chana chole bhindi okra methi jaggery jeera masala atta rava sooji curd tamarind snag rasher black-pudding barley tinned-tomato passata crumpet scone porridge weetabix granola sprinkles courgetti rocket broccolini bok-choy pak-choi edamame silverbeet pumpkin gochugaru doubanjiang ciabatta flatbread cracker oatcake ricecake crispbread sundae gelato marzipan praline nougat toffee fudge
+  water wasabi chia pasty pasties lolly shell filling topping batter dough crust glaze marinade brine amaranth
+  millet teff spelt freekeh vermicelli rigatoni fusilli macaroni tagliatelle fettuccine pappardelle farfalle
+  conchiglie ravioli tortellini cannelloni lasagna ditalini ramen udon soba spaetzle toor moong masoor urad channa
+  dhal daal dahl khichdi pulao biryani upma bhaji pakora samosa kheer ladoo barfi halwa lassi malai khoya mawa
+  asafoetida hing ajwain kalonji amchur fenugreek chipotle ancho guajillo poblano serrano habanero cayenne pimento
+  pimiento bonnet tomatillo nopales masa hominy cotija queso crema pico guac adobo tostada totopo bok pak choi
+  daikon lotus bamboo natto tamari ponzu dashi kombu wakame bonito katsuobushi shichimi umeboshi gyoza dumpling
+  wonton tempura panko teriyaki hoisin lemongrass galangal kaffir makrut pandan belacan kecap laksa rendang satay
+  krupuk chard kohlrabi celeriac salsify samphire fiddlehead endive radicchio frisee mizuna sorrel nettle dandelion
+  plantain cassava taro jicama yuca mangetout tenderstem cavolo nero romanesco sprouts greens microgreens marrow
+  shallots beansprouts wholemeal wholewheat wheatgerm oatbran linseed flaxseed psyllium hemp grouse pheasant venison
+  rabbit goat mutton brisket chuck rump sirloin ribeye flank topside silverside shin shank oxtail kidney tripe
+  gammon hock trotter gizzard giblet biltong boerewors kielbasa bratwurst frankfurter andouille nduja mortadella
+  bresaola speck lardon guanciale jerky bologna bream monkfish pollock hake plaice turbot snapper tilapia
+  catfish perch eel kipper whitebait calamari octopus cuttlefish clam scampi langoustine crayfish caviar surimi
+  crabstick whelk cockle winkle camembert stilton roquefort gorgonzola gruyere emmental provolone manchego pecorino
+  grana padano asiago havarti edam colby monterey labneh fromage wensleydale stracciatella fraiche casein satsuma
+  pomelo yuzu quince gooseberry redcurrant blackcurrant elderberry elderflower lychee rambutan durian jackfruit
+  guava persimmon dragonfruit mulberry loganberry boysenberry starfruit tamarillo feijoa cantaloupe honeydew
+  nectarines prunes sultanas medjool macadamia hazelnuts pecans cashews pinenut tigernut peanuts almonds walnuts
+  allspice cardamom clove anise juniper sumac baharat chermoula berbere dukka marjoram tarragon chervil lovage bay
+  nigella poppyseed peppercorn marmite vegemite bovril piccalilli branston horseradish hollandaise bechamel baba
+  ganoush romesco gremolata ragu stevia erythritol xylitol sweetener sucralose aspartame nectar treacle fondant
+  ganache meringue frosting cornbread pikelet bannock lavash injera puri arepa pupusa ryvita matzo breadstick tonic
+  seltzer kombucha cordial tequila bourbon brandy vermouth marsala shaoxing wedges digestive hobnob shortbread
+  flapjack tiffin trifle jelly jello pavlova mousse tofurky tvp quorn mycoprotein creatine collagen gelatin agar
+  pectin xanthan arrowroot tapioca spam
+  corned hash kedgeree peas butterbean borlotti cannellini haricot flageolet lupin fava
 `);
 
 const MODIFIER_WORDS = set(`
@@ -54,6 +82,7 @@ const MODIFIER_WORDS = set(`
   mascarpone passion star dragon bone stock bouillon nutritional smoked coffee cold brew protein energy light dark banana
   pasta pizza noodle steak lentil chickpea bean cheddar ham avocado beetroot pecan walnut hazelnut cashew strawberry raspberry blueberry skimmed semi kalamata sea table kosher fleur garam apricot pita
   naan crusty garlicky bagel burger brioche salad fennel caraway celery cumin mushroom
+  gram toor moong masoor urad channa scotch cayenne chipotle piri peri bok pak choi lemongrass brazil mulled wholemeal wholewheat rainbow cavolo chuck rump sirloin crème creme soured jersey clover runny soya sourdough pitta flour wonton filo puff shortcrust poached vegan veggie plant turkish skyr gochugaru tahini medjool mince ribeye flank chorizo merguez stem crystallised candied glace maraschino haricot borlotti cannellini fava
 `);
 
 /** How good or how it is done, said of a food before its name. */
@@ -94,8 +123,9 @@ export const FOODS: FoodWords = {
     ['noodle', 'noodle'],
     ['stock', 'broth'],
   ]),
+  nothing: set('water ice steam'),
   uncounted: set(
-    'water ice steam sauce dressing topping seasoning herb meat fruit salad powder leaf fillet seed nut cube chip crumb spray flake paste white yolk zest meal roll wrap burger pizza pie cake stem stock dip stuffing mince egg-wash port rye ranch gravy-boat wing breast thigh rib chop wedge kernel granule floret crisp date sage vanilla mint fish veg brownie pancake pudding muffin',
+    'water filling topping batter dough crust marinade brine shell greens glaze ice steam sauce dressing topping seasoning herb meat fruit salad powder leaf fillet seed nut cube chip crumb spray flake paste white yolk zest meal roll wrap burger pizza pie cake stem stock dip stuffing mince egg-wash port rye ranch gravy-boat wing breast thigh rib chop wedge kernel granule floret crisp date sage vanilla mint fish veg brownie pancake pudding muffin',
   ),
   blockers: phrases(
     phrasesOf(

@@ -56,6 +56,10 @@ export const SMALL_WORDS: [string, Role][] = [
   ...all<Role>('for, serves', { cat: 'serveTitle' }),
   ...all<Role>('than', { cat: 'thanWord' }),
   ...all<Role>('per', { cat: 'per' }),
+  ...all<Role>(
+    'at, @, up at, down at, in at, right down at, way down at, way up at, right up at, is up at, is down at, are up at, are down at, sat at, on at',
+    { cat: 'at' },
+  ),
   ...all<Role>('as, of, in, in the, on, on the, worth of', { cat: 'asWord' }),
   ...all<Role>('x, ×, times', { cat: 'multiplied' }),
   ...all<Role>(

@@ -96,7 +96,7 @@ export const UNITS: [string, Role][] = [
     unit: 'F',
   }),
   ...all<Role>(
-    'can, cans, tin, tins, jar of, jars of, packet, packets, pack, packs, tub, tubs, bag, bags, bottle, bottles, block, blocks, carton, cartons, pouch, pouches, sachet, sachets, box of, boxes of, scoop, scoops, clove, cloves, slice of, slices of, stick of, sticks of, rasher, rashers, head of, heads of, bunches, sprig, sprigs, stalk, stalks, fillet of, fillets of, sheet of, sheets of, ball of, balls of, wedge of, wedges of, rib of, ribs of, ear of, ears of, piece of, pieces of, strip of, strips of, knob of, leaf of, leaves of',
+    'can, cans, tin, tins, jar of, jars of, packet, packets, pack, packs, tub, tubs, bag, bags, bottle, bottles, block, blocks, carton, cartons, pouch, pouches, sachet, sachets, box of, boxes of, scoop, scoops, clove, cloves, slice of, slices of, stick of, sticks of, rasher, rashers, head of, heads of, bunches, sprig, sprigs, stalk, stalks, fillet of, fillets of, sheet of, sheets of, ball of, balls of, wedge of, wedges of, rib of, ribs of, ear of, ears of, piece of, pieces of, strip of, strips of, leaf of, leaves of, mug of, mugs of, jug of, pot of, pots of, punnet of, punnets of, tray of, trays of, tube of, tubes of, bar of, bars of, square of, squares of, cube of, cubes of, ladle of, ladles of, ladleful of, spoon of, spoons of, bottle of, net of, sack of, roll of, rolls of, round of, rounds of, wheel of, hunk of, log of',
     { cat: 'unit', of: 'container', unit: 'piece' },
   ),
 ];

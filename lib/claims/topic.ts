@@ -1,0 +1,76 @@
+import type { DishMention } from './dishes';
+import type { Topic } from './multiples';
+import type { Noun, Quantity } from './quantity';
+import type { Text } from './text';
+
+/** Tokens of the names of dishes: the 'protein' of protein flapjacks counts nothing. */
+export function tokensOf(dishes: readonly DishMention[]): Set<number> {
+  const found = new Set<number>();
+  for (const { from, to } of dishes) for (let at = from; at < to; at += 1) found.add(at);
+  return found;
+}
+
+/** 'a third of that is the yoghurt': what one food has of it. */
+export function isOfFood(text: Text, at: number): boolean {
+  const copula = text.marks.at('copula', at);
+  return copula !== undefined && (text.food(copula.to) ?? text.food(copula.to + 1)) !== null;
+}
+
+export const near = (row: readonly Topic[], at: number, reach: number) => {
+  const end = row.at(-1)?.end;
+  return end !== undefined && at - end <= reach && at >= end;
+};
+
+export const nounTopic = ({ nutrient, unit, to }: Noun): Topic => ({
+  said: { kind: 'nutrient', nutrient, unit },
+  nutrient,
+  low: null,
+  high: null,
+  end: to,
+  of: 'nutrient',
+});
+
+export function topicOf({ said, low, high, end }: Quantity): Topic | null {
+  if (!said) return null;
+  if (said.kind === 'nutrient' && said.unit !== '%' && said.unit !== '%DV') {
+    const { scope: _, against: __, food: ___, ...bare } = said;
+    return { said: bare, nutrient: said.nutrient ?? null, low, high, end, of: 'nutrient' };
+  }
+  if (said.kind === 'price') {
+    return {
+      said: { kind: 'price', unit: said.unit },
+      nutrient: null,
+      low,
+      high,
+      end,
+      of: 'price',
+    };
+  }
+  if (said.kind === 'amount' && said.food === undefined) {
+    return {
+      said: { kind: 'amount', unit: said.unit },
+      nutrient: null,
+      low,
+      high,
+      end,
+      of: 'weight',
+    };
+  }
+  return null;
+}
+
+/** Tokens in which a nutrient that was named alone waits for its grams. */
+const WAITS = 70;
+
+/** 'so protein, everybody asks … and it came to twenty six grams a bowl': grams long after what they count. */
+export function isWaiting(
+  { marks }: Text,
+  { said, end }: Topic,
+  { unit, begin, end: to }: Quantity,
+  row: readonly Topic[],
+): boolean {
+  if (unit?.of !== 'mass' || unit.unit !== said.unit || begin - end > WAITS) return false;
+  if (row.some((topic) => topic.said.unit === unit.unit && near([topic], begin, WAITS / 2)))
+    return false;
+  return marks.at('scope', to) !== undefined || marks.before('copula', begin) !== undefined;
+}
