@@ -1,10 +1,13 @@
 import { claimFacts, type ClaimFacts } from '#lib/claims/claim-words/claim-facts';
 import { judgeClaimWord } from '#lib/claims/claim-words/judge-claim-word';
+import type { Contradiction } from '#lib/claims/contradict/contradiction';
+import { contradictions } from '#lib/claims/contradictions';
 import type { EditFacts } from '#lib/claims/edit-facts';
 import type { Judged, StatementPlace } from '#lib/claims/judged';
 import { judgeBeyond } from '#lib/claims/judge-beyond/judge-beyond';
 import { mendsByWords } from '#lib/claims/mend-readings';
 import { misheardOf } from '#lib/claims/misheard';
+import { namedNotCounted, type NotCounted } from '#lib/claims/named-not-counted';
 import type { Statement } from '#lib/claims/statement';
 import { readIngredient } from '#lib/episode/read-ingredient';
 import type { EpisodeFile } from '#lib/episode/schema';
@@ -41,6 +44,10 @@ export interface EditReading {
   readonly judged: readonly Judged[];
   readonly putAside: readonly PutAside[];
   readonly foods: readonly FoodMention[];
+  /** Foods that are named or used and are in no ingredient, each once. */
+  readonly named: readonly NotCounted[];
+  /** Statements that cannot all hold, whatever the ingredients say. */
+  readonly contradictions: readonly Contradiction[];
 }
 
 /**
@@ -60,18 +67,22 @@ export function readEdit(file: EpisodeFile, facts: EditFacts): EditReading {
   const judge = judgeOf(judgeContext(file, facts, [...new Set(nutrients)]));
   const all = rows.flatMap(({ text, rows: own }) => own.map((row) => ({ text, row })));
   const kept = all.filter(({ row }) => !isNothing(row));
+  const judged = kept.flatMap(({ text, row }) =>
+    row.statement.kind === 'foodNamed' ? [] : [judge(row, row.statement, text)],
+  );
+  const foods = kept.flatMap(({ row: { id, place, statement } }) =>
+    statement.kind === 'foodNamed' ? [{ id, place, statement }] : [],
+  );
   return {
     texts,
-    judged: kept.flatMap(({ text, row }) =>
-      row.statement.kind === 'foodNamed' ? [] : [judge(row, row.statement, text)],
-    ),
+    judged,
     putAside: all.flatMap(({ row }) => {
       const { id, place, statement, mend } = row;
       return mend && isNothing(row) ? [{ id, place, statement, mendId: mend.id }] : [];
     }),
-    foods: kept.flatMap(({ row: { id, place, statement } }) =>
-      statement.kind === 'foodNamed' ? [{ id, place, statement }] : [],
-    ),
+    foods,
+    named: namedNotCounted({ texts, foods, judged }, file),
+    contradictions: contradictions(judged, file.episode),
   };
 }
 
@@ -120,8 +131,8 @@ function contextsOf(file: EpisodeFile): ContextOf {
   const made = (id: string): ReturnType<ContextOf> => ({
     dishes: titles,
     dish: titleOf.get(id),
-    // What is in another dish of the day is counted there.
-    ingredients: known(all.length > 0 ? [...(own.get(id) ?? []), ...all] : []),
+    // Where nobody knows which dish, what is in any of them is counted there.
+    ingredients: known(own.get(id) ?? all),
   });
   return (topic) => {
     const id = topic.kind === 'dish' ? topic.segmentId : '';

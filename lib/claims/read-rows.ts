@@ -3,7 +3,7 @@ import { mendAt, type Mends } from '#lib/claims/mend-readings';
 import { placeOf, type PlacedText, type Stretch, type Topic } from '#lib/claims/places/placed-text';
 import { readStatements } from '#lib/claims/read-statements';
 import type { Statement, TextContext } from '#lib/claims/statement';
-import type { ReadingMend } from '#lib/episode/edit-schema';
+import type { Mend, ReadingMend } from '#lib/episode/edit-schema';
 import { numberWords } from './judge/said-number';
 
 /** A statement with its place, and how it was mended. */
@@ -37,10 +37,9 @@ export function readRows(text: PlacedText, contextOf: ContextOf, mends: Mends): 
       const place = placeOf(text, statement.start, statement.end);
       const row = { id: `${text.said.id}:${count}`, place, statement, topic: stretch.topic, mend };
       count += 1;
-      if (mend?.mend.kind !== 'heard') {
-        rows.push(row);
-        continue;
-      }
+      if (mend?.mend.kind === 'about') rows.push(aboutAs(row, mend.mend));
+      else if (mend?.mend.kind !== 'heard') rows.push(row);
+      if (mend?.mend.kind !== 'heard') continue;
       const heard = asHeard(typed, stretch, statement, mend.mend.text, context);
       if (heard.length === 0) rows.push(row);
       heard.forEach((each, index) =>
@@ -49,6 +48,18 @@ export function readRows(text: PlacedText, contextOf: ContextOf, mends: Mends): 
     }
   }
   return rows;
+}
+
+/** A statement as the person said it is meant: of which dish, or the day, and of how much of it. */
+function aboutAs(row: ReadRow, mend: Extract<Mend, { readonly kind: 'about' }>): ReadRow {
+  const { statement } = row;
+  const place = { ...row.place, segmentId: mend.segmentId };
+  const scoped =
+    statement.kind === 'nutrient' || statement.kind === 'amount' || statement.kind === 'price';
+  if (!scoped || statement.scope === 'ingredient') return { ...row, place };
+  // It is of the dish that was said now, and the person has confirmed the rest.
+  const { dish: _dish, unsure: _unsure, ...rest } = statement;
+  return { ...row, place, statement: { ...rest, scope: mend.scope } };
 }
 
 /** A number that is bound is never wrong, and no words beside it are its own: marks stand in its place. */
