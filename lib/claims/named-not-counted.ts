@@ -107,8 +107,17 @@ const isUncounted = (food: string) => {
 /** Recipes that ingredients are made from are looked into so deep. */
 const DEEPEST = 4;
 
+const isFoodWord = (word: string) => {
+  const { heads, modifiers } = ENGLISH.foods;
+  const one = ENGLISH.singular(fold(word));
+  return heads.has(one) || modifiers.has(one);
+};
+
 function isIn(food: string, dish: Dish, context: AmountContext, depth = 0): boolean {
   if (matchingLines(food, dish, context).length > 0) return true;
+  // 'browned turkey left' is turkey.
+  const known = food.split(' ').filter(isFoodWord).join(' ');
+  if (known !== '' && known !== food && matchingLines(known, dish, context).length > 0) return true;
   // What is left of the stew is no ingredient of the stew.
   const title = stemsOf(dish.title, ENGLISH);
   if (depth === 0 && stemsOf(food, ENGLISH).every((word) => title.includes(word))) return true;
@@ -123,10 +132,12 @@ function amountOf(
   statement: Extract<Statement, { readonly kind: 'amount' }>,
   food: string,
 ): string {
-  const { low, high, unit, scope } = statement;
+  const { low, high, unit, scope, words } = statement;
   if (scope !== 'dish' && scope !== 'whole') return food;
   const number = low === high ? plain(low) : `${plain(low)}–${plain(high)}`;
-  return unit === 'piece' ? `${number} ${food}` : `${number} ${unitText(unit, high)} ${food}`;
+  if (unit !== 'piece') return `${number} ${unitText(unit, high)} ${food}`;
+  // 'a spoon of chili oil' is no piece of it.
+  return / of /i.test(words) ? food : `${number} ${food}`;
 }
 
 function notCounted(

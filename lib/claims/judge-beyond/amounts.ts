@@ -116,12 +116,12 @@ function ofLine(
   const held = (known: Omit<Known, 'against' | 'name'>) =>
     meaningsOf(statement, spoken, { ...known, against, name: line.text }, divided);
   const ranges = (amount: Parameters<typeof lineRanges>[1]) =>
-    lineRanges(line, amount, statement.unit, amounts);
+    lineRanges(line, amount, statement, amounts);
   const weighed = weighedAmount(line, recipe.weighings, 'raw', amounts);
   const cooked = weighedAmount(line, recipe.weighings, 'cooked', amounts);
   const used = held({
     ranges: ranges(lineAmount(line, recipe.weighings, amounts)),
-    from: weighed ? 'on your scale' : 'in your ingredients',
+    from: weighed ? SCALE[measuredIn(statement.unit)] : 'in your ingredients',
   });
   const cookedHeld = cooked ? held({ ranges: ranges(cooked), from: 'cooked, on your scale' }) : [];
   const said = stateSaid(statement, text);
@@ -148,6 +148,15 @@ function ofLine(
     ? { ...verdict, why: `${verdict.why}; what was said had been planned` }
     : verdict;
 }
+
+/** What was weighed is in grams; in cups it follows from them, and pieces are counted. */
+const SCALE = {
+  mass: 'on your scale',
+  volume: 'by your scale',
+  piece: 'in your ingredients',
+} as const;
+const measuredIn = (unit: Amount['unit']) =>
+  unit === 'piece' ? 'piece' : isMassUnit(unit) ? 'mass' : 'volume';
 
 /** How many pieces an ingredient is, where it is counted exactly. */
 function piecesOf({ quantity, unit }: RecipeLine): number | null {
@@ -177,12 +186,7 @@ function ofSeveral(
   const names = lines.map(({ text }) => text).join(' and ');
   const known = lines.map((line) => ({
     line,
-    ranges: lineRanges(
-      line,
-      lineAmount(line, dish.recipe.weighings, amounts),
-      statement.unit,
-      amounts,
-    ),
+    ranges: lineRanges(line, lineAmount(line, dish.recipe.weighings, amounts), statement, amounts),
   }));
   if (statement.scope === 'each' || known.some(({ ranges }) => ranges.length !== 1)) {
     return cannotSay(`which one? ${names}`);

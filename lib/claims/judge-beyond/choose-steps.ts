@@ -1,3 +1,4 @@
+import { degreesIn, isUsualRounding } from '#lib/claims/judge-beyond/oven-table';
 import { stems } from '#lib/claims/judge-beyond/words-around';
 import type { Step } from '#lib/episode/schema';
 
@@ -22,3 +23,30 @@ export function chooseSteps(steps: readonly Step[], around: ReadonlySet<string>)
 
 const common = ({ title }: Step, around: ReadonlySet<string>) =>
   [...new Set(stems(title))].filter((stem) => around.has(stem)).length;
+
+/**
+ * The steps at the oven that the words beside a time speak of without a step’s name: those whose degrees stand there,
+ * else all of them where the oven is named; none otherwise.
+ * @param near the text right beside the time
+ * @example chooseByOven([bakeAt160], 'eight minutes at 160', new Set()) // [bakeAt160]
+ */
+export function chooseByOven(
+  steps: readonly Step[],
+  near: string,
+  around: ReadonlySet<string>,
+): readonly Step[] {
+  const baked = steps.filter(({ oven }) => oven !== null);
+  const numbers = [...near.matchAll(/(?<![\d.,])\d{3}(?![\d.,]*\d)/g)].map(([number]) =>
+    Number(number),
+  );
+  const set = baked.filter(({ oven }) =>
+    numbers.some((number) =>
+      (['C', 'F'] as const).some((unit) => {
+        const exact = degreesIn(oven?.milliC ?? 0, unit);
+        return Math.abs(exact - number) < 0.5 || isUsualRounding(number, exact, unit);
+      }),
+    ),
+  );
+  if (set.length > 0) return set;
+  return around.has('oven') ? baked : [];
+}

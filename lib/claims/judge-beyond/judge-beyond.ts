@@ -96,7 +96,7 @@ function heldOn(
     case 'insideTemperature':
       return judgeInside(statement, dish, stemsAround(place.text, statement), context);
     case 'minutes':
-      return judgeMinutes(statement, dish, stemsAround(place.text, statement));
+      return judgeMinutes(statement, dish, place.text);
     case 'readyIn':
       return judgeReadyIn(statement, dish);
     case 'portions':

@@ -3,6 +3,7 @@ import type { LikelyRange } from '#lib/claims/said-interval';
 import type { AmountUnit } from '#lib/claims/statement';
 import type { AmountContext } from '#lib/episode/context';
 import { measureUnit, type LineAmount } from '#lib/episode/line-amount';
+import { readIngredient } from '#lib/episode/read-ingredient';
 import type { LineUnit, RecipeLine } from '#lib/episode/schema';
 import { measureKind, spreadOf } from '#lib/episode/spreads';
 import type { Food, FoodMeasure } from '#lib/foods/food';
@@ -25,25 +26,33 @@ import {
 export function lineRanges(
   line: RecipeLine,
   amount: LineAmount,
-  unit: AmountUnit,
+  { unit, words }: { readonly unit: AmountUnit; readonly words: string },
   context: AmountContext,
 ): readonly LikelyRange[] {
   const food = context.foods.get(line.foodId ?? '') ?? null;
   if (unit === 'piece') {
-    const counted = countOf(line);
+    const counted = countOf(line) ?? writtenCount(line);
     if (counted) return [counted];
-    return perMeasure(amount, food, context, (measure) => measureUnit(measure) === null, 'piece');
+    const pieces = (food?.measures ?? []).filter((measure) => measureUnit(measure) === null);
+    const said = pieces.filter(({ name }) => isSaid(name, words));
+    return perMeasure(amount, said.length > 0 ? said : pieces, context, 'piece');
   }
   if (isMassUnit(unit)) return rangesOf(amount.massMg, amount.sources, MILLIGRAMS[unit].valueOf());
   if (amount.volumeMl && !amount.massMg) return byVolume(amount, unit, food);
   if (amount.volumeMl && line.planned === null) return byVolume(amount, unit, food);
   const measured = byOwnMeasures(amount, unit, food, context);
-  return measured.length > 0 ? measured : asWritten(line, unit, food);
+  if (measured.length > 0) return measured;
+  const written = asWritten(line, unit, food);
+  return written.length > 0
+    ? written
+    : readIngredient(line.text)
+        .slice(0, 1)
+        .flatMap((read) => asWritten(read, unit, food));
 }
 
 /** As it is written, where the food has no measure by which its grams could be told in spoons or cups. */
 function asWritten(
-  { quantity, unit: own }: RecipeLine,
+  { quantity, unit: own }: Pick<RecipeLine, 'quantity' | 'unit'>,
   unit: VolumeUnit,
   food: Food | null,
 ): LikelyRange[] {
@@ -62,11 +71,29 @@ function rangesOf(terms: readonly Term[] | null, sources: Sources, per: number):
 }
 
 /** How many are written, where the ingredient is counted: however much they weighed, there are so many. */
-function countOf({ quantity, unit }: RecipeLine): LikelyRange | null {
+function countOf({ quantity, unit }: Pick<RecipeLine, 'quantity' | 'unit'>): LikelyRange | null {
   if (!quantity || !(unit === 'piece' || unit === 'pack' || unit === 'serving')) return null;
   const [low, high] = [quantity.low, quantity.high].map(({ num, den }) => num / den);
   if (low === undefined || high === undefined) return null;
   return { value: (low + high) / 2, low, high };
+}
+
+/** How many the words of an ingredient say beside its grams: '1 large zucchini, about 320 g'. */
+function writtenCount({ text }: RecipeLine): LikelyRange | null {
+  const [read, ...others] = readIngredient(text);
+  return read && others.length === 0 ? countOf(read) : null;
+}
+
+/** Whether a measure's name is among the words of a statement: 'one large zucchini'. */
+function isSaid(name: string, words: string): boolean {
+  const [first = ''] = name.toLowerCase().split(/[^\p{L}]+/u);
+  return (
+    first !== '' &&
+    words
+      .toLowerCase()
+      .split(/[^\p{L}]+/u)
+      .includes(first)
+  );
 }
 
 function byVolume(amount: LineAmount, unit: VolumeUnit, food: Food | null): LikelyRange[] {
@@ -81,19 +108,18 @@ function byOwnMeasures(
   food: Food | null,
   context: AmountContext,
 ): readonly LikelyRange[] {
-  const same = perMeasure(amount, food, context, (measure) => measureUnit(measure) === unit, unit);
-  if (same.length > 0) return same;
-  return perMeasure(amount, food, context, (measure) => measureUnit(measure) !== null, unit);
+  const volumes = (food?.measures ?? []).filter((measure) => measureUnit(measure) !== null);
+  const same = volumes.filter((measure) => measureUnit(measure) === unit);
+  return perMeasure(amount, same.length > 0 ? same : volumes, context, unit);
 }
 
 function perMeasure(
   { massMg, sources }: LineAmount,
-  food: Food | null,
+  measures: readonly FoodMeasure[],
   { kitchen }: AmountContext,
-  fits: (measure: FoodMeasure) => boolean,
   unit: VolumeUnit | 'piece',
 ): LikelyRange[] {
-  return (food?.measures ?? []).filter(fits).flatMap((measure) => {
+  return measures.flatMap((measure) => {
     const own = measureUnit(measure);
     const times = own && isVolumeUnit(unit) ? MILLILITRES[unit].div(MILLILITRES[own]).valueOf() : 1;
     const one = (measure.massMg * measure.qtyDen * times) / measure.qtyNum;

@@ -1,7 +1,8 @@
 import type { BeyondDish } from '#lib/claims/judge-beyond/beyond-context';
-import { chooseSteps } from '#lib/claims/judge-beyond/choose-steps';
+import { chooseByOven, chooseSteps } from '#lib/claims/judge-beyond/choose-steps';
 import { meaningOf, settle, type Meaning } from '#lib/claims/judge-beyond/meanings';
 import { minutesRange, minutesText } from '#lib/claims/judge-beyond/number-words';
+import { sentenceAround, stemsAround } from '#lib/claims/judge-beyond/words-around';
 import { cannotSay, type Verdicted } from '#lib/claims/judge/verdicted';
 import { halfDigit, holdAgainst, saidInterval, type SaidInterval } from '#lib/claims/said-interval';
 import type { Statement } from '#lib/claims/statement';
@@ -14,6 +15,8 @@ type Minutes = Extract<Statement, { readonly unit: 'min' }>;
 const COOKING: ReadonlySet<Step['role']> = new Set(['prep', 'cook', 'wait']);
 /** Words, by their stems, for a time in which a dish is left alone. */
 const RESTS = ['rest', 'cool', 'stand', 'sit'];
+/** UTF-16 units to either side of a time in which degrees say which step it is of. */
+const BESIDE = 24;
 /** A second either way: no time is said more exactly. */
 const LEAST_HALF = 1 / 120;
 /** Minutes by which a press on the day may miss. Common practice, no source. */
@@ -46,12 +49,12 @@ export function minutesSaid(statement: Pick<Minutes, 'low' | 'high' | 'hedge'>):
 export function judgeMinutes(
   statement: Minutes,
   { dish, facts }: BeyondDish,
-  around: ReadonlySet<string>,
+  text: string,
 ): Verdicted {
   const cooking = dish.steps.filter(({ role }) => COOKING.has(role));
   if (cooking.length === 0) return cannotSay(`${dish.title} has no steps with times`);
   const took = new Map((facts?.steps ?? []).map(({ stepId, tookS }) => [stepId, tookS / 60]));
-  const times = timesOf(cooking, took, around);
+  const times = timesOf(cooking, took, statement, text);
   if (times.length === 0) return cannotSay('which step? The words name none');
   const said = minutesSaid(statement);
   const meanings = times.map((time) => held(statement, said, dish, time));
@@ -62,12 +65,17 @@ export function judgeMinutes(
 function timesOf(
   steps: readonly Step[],
   took: ReadonlyMap<string, number>,
-  around: ReadonlySet<string>,
+  statement: Minutes,
+  text: string,
 ): Time[] {
+  const around = stemsAround(text, statement);
   const resting = RESTS.some((stem) => around.has(stem));
   const rests = steps.filter(({ restS }) => restS > 0);
   const chosen = chooseSteps(steps, around);
-  const named = chosen.named ? chosen.steps.map((step) => timeOf(step, took)) : [];
+  const { before, behind } = sentenceAround(text, statement);
+  const near = `${before.slice(-BESIDE)} ${behind.slice(0, BESIDE)}`;
+  const of = chosen.named ? chosen.steps : chooseByOven(steps, near, around);
+  const named = of.map((step) => timeOf(step, took));
   if (!resting) return named;
   const waits = named.filter(
     ({ stepId }) => steps.find(({ id }) => id === stepId)?.role === 'wait',

@@ -59,6 +59,20 @@ function set(step: Step, region: Region): string {
   return `your step “${step.title}” is at ${degrees(value, unit)}`;
 }
 
+/** The same in the unit of a statement, and with the fan where it is held against that. */
+function setIn(step: Step, region: Region, unit: 'C' | 'F', heldMilliC: number): string {
+  const milliC = step.oven?.milliC ?? 0;
+  const exact = degreesIn(milliC, unit);
+  const round = Math.abs(exact - Math.round(exact / 5) * 5) < 0.002;
+  const plain = setAt(milliC, region).unit === unit || round;
+  const shown = plain
+    ? `your step “${step.title}” is at ${degrees(exact, unit)}`
+    : `${set(step, region)}, which is ${degrees(exact, unit)}`;
+  return heldMilliC === milliC
+    ? shown
+    : `${shown}, with its fan usually ${degrees(degreesIn(heldMilliC, unit), unit)}`;
+}
+
 /** Whether a step, or the oven it is done in, says that its fan runs. */
 function withFan({ title, note, oven }: Step, ovens: ReadonlyMap<string, string>): boolean {
   const name = ovens.get(oven?.ovenId ?? '') ?? '';
@@ -86,21 +100,20 @@ function heldAt(
   milliC: number,
   region: Region,
 ): Meaning {
-  const why = set(step, region);
   const against = { kind: 'step', segmentId, stepId: step.id } as const;
   const own = setAt(milliC, region);
   const shown = degrees(own.value, own.unit);
   const common = { against, called: `“${step.title}” ${shown}` };
-  if (statement.unit === 'gas') return ofGas(statement, milliC, { ...common, why, shown });
   const { unit } = statement;
+  if (unit === 'gas') return ofGas(statement, milliC, { ...common, why: set(step, region), shown });
   const exact = degreesIn(milliC, unit);
   const same = own.unit === unit;
+  const round = Math.abs(exact - Math.round(exact / 5) * 5) < 0.002;
   const said = saidInterval(statement, { half: () => 0.5, about: () => ABOUT[unit] });
-  const converted = Math.abs(exact - Math.round(exact / 5) * 5) > 0.002;
   const told: Told = {
     ...common,
-    why: same ? why : `${why}, which is ${degrees(exact, unit)}`,
-    sayInstead: same ? shown : `${degrees(roundedIn(exact, unit), unit)}`,
+    why: setIn(step, region, unit, milliC),
+    sayInstead: same || round ? degrees(exact, unit) : degrees(roundedIn(exact, unit), unit),
     apart: (distance, above) =>
       `${degrees(distance, unit)} ${above ? 'hotter' : 'cooler'} than your step`,
   };
@@ -110,9 +123,10 @@ function heldAt(
   if (statement.low !== statement.high || statement.hedge !== 'none') return held;
   if (isUsualRounding(statement.low, exact, unit)) {
     const words = `${degrees(statement.low, unit)} is a usual rounding of it`;
-    return meaningOf(said, statement, range, { ...told, why: `${told.why}; ${words}` }, 'agrees');
+    const why = `${set(step, region)}, which is ${degrees(exact, unit)}; ${words}`;
+    return meaningOf(said, statement, range, { ...told, why }, 'agrees');
   }
-  const near = converted && Math.abs(statement.low - exact) <= ROUNDING[unit];
+  const near = !round && Math.abs(statement.low - exact) <= ROUNDING[unit];
   return near ? meaningOf(said, statement, range, told, 'edge') : held;
 }
 

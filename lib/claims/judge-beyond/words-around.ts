@@ -11,16 +11,27 @@ const SMALL = new Set(
   ),
 );
 
+/** The rest of the sentence before a statement and behind it, itself between them. */
+export function sentenceAround(
+  text: string,
+  { start, end }: Pick<Statement, 'start' | 'end'>,
+): { readonly before: string; readonly words: string; readonly behind: string } {
+  return {
+    before: lastSentence(text.slice(Math.max(0, start - 160), start)),
+    words: text.slice(start, end),
+    behind: firstSentence(text.slice(end, end + 120)),
+  };
+}
+
 /** Stems of the words around a statement in its sentence, itself included. */
 export function stemsAround(
   text: string,
-  { start, end }: Pick<Statement, 'start' | 'end'>,
+  statement: Pick<Statement, 'start' | 'end'>,
 ): ReadonlySet<string> {
-  const before = lastSentence(text.slice(Math.max(0, start - 160), start));
-  const behind = firstSentence(text.slice(end, end + 120));
+  const { before, words, behind } = sentenceAround(text, statement);
   return new Set([
     ...stems(before).slice(-BEFORE),
-    ...stems(text.slice(start, end)),
+    ...stems(words),
     ...stems(behind).slice(0, BEHIND),
   ]);
 }

@@ -220,6 +220,10 @@ describe('minutes against the steps', () => {
     // The rest behind the roast.
     ['Rest it for 5 minutes', 'agrees'],
     ['Rest it for 10 minutes', 'off'],
+    // No step is named: the degrees beside the time are those of one.
+    ['25 minutes at 200 °C', 'agrees'],
+    ['15 minutes at 400 °F', 'off'],
+    ['25 minutes in the oven', 'agrees'],
     // No step is called so.
     ['Marinate for 30 minutes', 'unknown'],
   ] as const)('%s: %s', (text, verdict) => {
