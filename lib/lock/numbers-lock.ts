@@ -51,6 +51,11 @@ export function takeLock(
   };
 }
 
+/** The hash of the inputs as they are now: the same as a lock's while nothing under it has changed. */
+export function inputsHash(file: EpisodeFile): string {
+  return hashInputs(file);
+}
+
 /**
  * What of a file a lock keeps. What is said of the numbers, in captions or a title, is no input of theirs and may be
  * megabytes: another version of the captions leaves the lock's hash as it was.
