@@ -59,6 +59,7 @@ function isAside(words: string): boolean {
 
 /** Whether each of several pieces begins with an amount; one without is let pass where three have one. */
 export function isList(pieces: readonly string[]): boolean {
+  if (pieces.length < 2) return false;
   const amounts = pieces.filter((piece) => hasAmount(piece)).length;
   return amounts >= 2 && amounts * 2 >= pieces.length && hasAmount(pieces[0] ?? '');
 }

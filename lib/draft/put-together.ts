@@ -188,15 +188,10 @@ function byDishes(described: Described, spoken: SpokenText | null, title: Said |
   if (spoken && turns.length > 0) {
     const segments = turns.map(({ at, end, title: named }, index): Placed => {
       const from = fromSpoken(spoken, at, end);
-      return {
-        ...EMPTY,
-        kind: 'recipe',
-        title: named,
-        from,
-        ...stretch(spoken, at, turns[index + 1]?.at),
-      };
+      const place = stretch(spoken, at, turns[index + 1]?.at);
+      return { ...EMPTY, kind: 'recipe', title: named, from, ...place };
     });
-    return { segments, left: [] };
+    return { segments: inOrder(segments), left: [] };
   }
   if (title)
     return {
@@ -213,7 +208,7 @@ function byDishes(described: Described, spoken: SpokenText | null, title: Said |
 }
 
 /** Dishes of a description where the talk turns to each of them, if it is found for all. */
-function placedByTalk(dishes: readonly Placed[], spoken: SpokenText): Placed[] {
+function placedByTalk(dishes: readonly Placed[], spoken: SpokenText): readonly Placed[] {
   const turns =
     dishes.length > 1
       ? turnsToKnown(
@@ -221,10 +216,21 @@ function placedByTalk(dishes: readonly Placed[], spoken: SpokenText): Placed[] {
           dishes.map(({ title }) => title),
         )
       : null;
-  return dishes.map((dish, index) => {
-    const at = turns?.[index];
-    return at === undefined ? dish : { ...dish, ...stretch(spoken, at, turns?.[index + 1]) };
-  });
+  if (turns === null) return dishes;
+  return inOrder(
+    dishes.map((dish, index) => {
+      const at = turns[index];
+      return at === undefined ? dish : { ...dish, ...stretch(spoken, at, turns[index + 1]) };
+    }),
+  );
+}
+
+/** Where two begin at one time, or a later one before, the text's times are too coarse for any of them. */
+function inOrder(segments: readonly Placed[]): readonly Placed[] {
+  const rising = segments.every(
+    ({ inMs }, index) => inMs !== null && (index === 0 || inMs > (segments[index - 1]?.inMs ?? -1)),
+  );
+  return rising ? segments : segments.map((each) => ({ ...each, inMs: null, outMs: null }));
 }
 
 /** Times of a stretch of what is said: from its first line to the first line of the next. */

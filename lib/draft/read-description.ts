@@ -20,6 +20,8 @@ const MOST_HOOK = 600;
 const MOST_DISCLOSURE = 400;
 const MOST_DISHES = 90;
 const MOST_LINKS = 40;
+/** Lines that are read: a hundred times those of a long description. */
+const MOST_ROWS = 5000;
 
 interface OpenDish {
   title: Said | null;
@@ -38,7 +40,13 @@ interface OpenDish {
  * @returns all of it by line; a line that became nothing is `left`
  */
 export function readDescription(description: string): Described {
-  return new Reader(textRows(description)).read();
+  const rows = textRows(description);
+  const read = new Reader(rows.slice(0, MOST_ROWS)).read();
+  const next = rows[MOST_ROWS];
+  if (!next) return read;
+  const message = `At most ${MOST_ROWS} lines of a description are read: the rest was not.`;
+  const rest = leftOut('full', fromLine(next.line, next.text), message);
+  return { ...read, left: [...read.left, rest] };
 }
 
 class Reader {
@@ -377,13 +385,17 @@ class Reader {
   private addLine(row: Row, words: string): void {
     const { dish } = this;
     if (!dish) return;
+    if (dish.lines.length >= MOST_LINES || this.count >= MOST_LINES_IN_ALL) {
+      this.leave('full', row);
+      return;
+    }
     const read = ingredientRow(words) ?? plainIngredient(words);
     if (read.parts.length === 0) {
       this.leave('tooLong', row);
       return;
     }
     const more = dish.lines.length + read.parts.length;
-    if (more > MOST_LINES || this.count >= MOST_LINES_IN_ALL || !this.dishes.includes(dish)) {
+    if (more > MOST_LINES || !this.dishes.includes(dish)) {
       this.leave('full', row);
       return;
     }

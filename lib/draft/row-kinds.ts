@@ -38,7 +38,8 @@ export function rowKinds(rows: readonly Row[]): RowKind[] {
   });
 }
 
-const RULE = /^[\s\-–—_=*~•·.★☆⭐✦#|+►▬═─]{2,}$/u;
+/** No letter and no number: a line that parts others, or pictures alone. */
+const RULE = /^[^\p{L}\p{N}]*$/u;
 /** A longer line is no label, heading, list or ingredient; only prose and what is looked for anywhere in it. */
 const LONGEST = 2000;
 

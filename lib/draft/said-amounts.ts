@@ -31,13 +31,14 @@ export function saidAmounts(spoken: SpokenText, start: number, end: number): Sai
       if (exact && low > 1 && low <= 1000) counts.push({ count: low, from });
     }
     if (statement.kind !== 'amount' || statement.food === undefined) continue;
-    const line = lineOf(statement);
+    const key = foodKey(statement.food);
+    const before = lines.get(key);
+    const again = before?.from.words === from.words;
+    const line = again ? before : lineOf(statement);
     if (line === null) {
       left.push(leftOut('amount', from));
       continue;
     }
-    const key = foodKey(statement.food);
-    const before = lines.get(key);
     if (before === undefined) lines.set(key, { ...line, from });
     else if (before.text !== line.text) {
       left.push(

@@ -1,0 +1,220 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Draft, OutTexts } from '#lib/draft/draft';
+import { readDraft } from '#lib/draft/read-draft';
+import { withoutMarkup, withoutUnseen } from '#lib/episode/read-ingredient-clean';
+import { readSpoken } from '#lib/cut/spoken';
+import { LAYOUTS } from './layouts';
+import { MORE_LAYOUTS } from './more-layouts';
+import { printDraft } from './print-draft';
+
+const ALL = [...LAYOUTS, ...MORE_LAYOUTS];
+
+function draftOf(texts: OutTexts): Draft {
+  const read = readDraft(texts);
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  return read.value;
+}
+
+const LINES = ALL.flatMap(({ description = '' }) => description.split('\n'));
+const SAID = ALL.flatMap(({ captions = '' }) => captions.split('\n'));
+const line = fc.oneof(
+  { weight: 6, arbitrary: fc.constantFrom(...LINES) },
+  { weight: 1, arbitrary: fc.constant('') },
+  { weight: 1, arbitrary: fc.string({ unit: 'binary', maxLength: 30 }) },
+  {
+    weight: 1,
+    arbitrary: fc.constantFrom(
+      '| a | b',
+      '\t',
+      '0:0',
+      '(((',
+      '½',
+      '## ',
+      '- ',
+      '\u202E',
+      '1)',
+      'Serves',
+      '🥣',
+    ),
+  },
+);
+const someTexts = fc.record({
+  description: fc.array(line, { maxLength: 40 }).map((lines) => lines.join('\n')),
+  captions: fc
+    .array(fc.oneof(fc.constantFrom(...SAID), line), { maxLength: 12 })
+    .map((lines) => lines.join('\n')),
+  title: fc.oneof(
+    fc.constantFrom('', ...ALL.map(({ title = '' }) => title)),
+    fc.string({ unit: 'binary', maxLength: 40 }),
+  ),
+});
+
+/** One blank between words, and signs that stand for others as those: '½' as '1⁄2'. */
+const folded = (text: string) =>
+  text
+    .normalize('NFKC')
+    .replace(/[\s*|]+/gu, ' ')
+    .trim();
+
+/** Words of a line as they are seen, without markup. */
+function seen(text: string, at: number): string {
+  const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\n|\r/);
+  return folded(withoutUnseen(withoutMarkup(lines[at - 1] ?? '').text).text);
+}
+
+/** Everything that is said, by readSpoken alone. */
+function spoken(captions: string): string {
+  const read = readSpoken(captions);
+  return read.ok ? folded(read.value.lines.map(({ text }) => text).join(' ')).toLowerCase() : '';
+}
+
+interface Texts {
+  readonly title: string;
+  readonly description: string;
+  readonly captions: string;
+}
+
+function check(texts: Texts, draft: Draft): void {
+  const said = spoken(texts.captions);
+  let lastMs = -1;
+  const used = new Map<string, number>();
+  for (const { inMs, outMs, lines, portions, kind } of draft.segments) {
+    if (inMs !== null) {
+      expect(inMs).toBeGreaterThan(lastMs);
+      lastMs = inMs;
+      if (outMs !== null) expect(outMs).toBeGreaterThan(inMs);
+    }
+    if (kind === 'talk') expect([lines.length, portions]).toEqual([0, null]);
+    if (portions)
+      expect(Number.isInteger(portions.count) && portions.count > 0 && portions.count <= 1000).toBe(
+        true,
+      );
+    const places = lines
+      .filter(({ from }) => from.text === 'description')
+      .map(({ from }) => from.line);
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    for (const { text, from } of lines) {
+      expect(text.trim()).not.toBe('');
+      // Where it says it stands: all of its words, in a list with a head but for the head's unit.
+      const there = from.text === 'description' ? seen(texts.description, from.line) : said;
+      const words = folded(text).split(' ');
+      const missing = words.filter((word) => !there.toLowerCase().includes(word.toLowerCase()));
+      expect(
+        missing.filter((word) => !/^(?:g|ml)$/.test(word)),
+        `${text} in ${there}`,
+      ).toEqual([]);
+      const key = `${from.text} ${from.line} ${text}`;
+      used.set(key, (used.get(key) ?? 0) + 1);
+      const times = from.text === 'description' ? there.split(words[0] ?? '').length - 1 : 1;
+      expect(used.get(key), key).toBeLessThanOrEqual(times);
+    }
+  }
+}
+
+describe('a draft', () => {
+  test('has no ingredient that does not stand where it says, none twice, and keeps the order', () => {
+    for (const { title = '', description = '', captions = '' } of ALL) {
+      const texts = { title, description, captions };
+      check(texts, draftOf(texts));
+    }
+    fc.assert(
+      fc.property(someTexts, (texts) => {
+        const read = readDraft(texts);
+        if (read.ok) check(texts, read.value);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('that is printed as a description is read again as it was', () => {
+    for (const texts of ALL) {
+      const draft = draftOf(texts);
+      const again = draftOf({ title: texts.title, description: `${printDraft(draft)}\n` });
+      const said = ({ hook, segments, links, disclosure }: Draft) => ({
+        hook: hook?.text,
+        segments: segments
+          .filter(({ kind, lines }) => kind === 'recipe' && lines.length > 0)
+          .map(({ title, portions, lines, method }) => ({
+            title,
+            portions: portions?.count,
+            lines: lines.map(({ text }) => text),
+            method: method.map(({ text }) => text),
+          })),
+        links: links.map(({ label, url }) => [label, url]),
+        disclosure: disclosure?.text,
+      });
+      expect(said(again), texts.name).toEqual(said(draft));
+    }
+  });
+
+  test('of a text says the same each time, and every place is a line of that text', () => {
+    fc.assert(
+      fc.property(someTexts, (texts) => {
+        const read = readDraft(texts);
+        expect(readDraft(texts)).toEqual(read);
+        if (!read.ok) return;
+        const { left, links, segments } = read.value;
+        const count = (text: string) => text.split(/\r\n|\n|\r/).length;
+        for (const { from } of [...left, ...links, ...segments]) {
+          expect(from.line).toBeGreaterThanOrEqual(1);
+          expect(from.line).toBeLessThanOrEqual(count(texts[from.text]));
+        }
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  test('of two hours of talk is there well within a second, and its time grows with the length', () => {
+    const talk = [
+      'so this is the pan that I have had for years and it still does what it should do really',
+      'and then I used 220 grams of ground turkey because that is what was left in the fridge',
+      'you want the edges brown and the middle soft which takes longer than you would think',
+      'and the whole tray comes to about 640 calories which I will go through again at the end',
+      'if you can only find the other kind that is fine too just drain it well before it goes in',
+    ];
+    const two = (number: number) => String(number).padStart(2, '0');
+    const captions = (lines: number) =>
+      Array.from({ length: lines }, (_, at) => {
+        const clock = `${Math.floor(at / 600)}:${two(Math.floor(at / 10) % 60)}:${two((at % 10) * 6)}`;
+        return `[${clock}] ${talk[at % talk.length] ?? ''}`;
+      }).join('\n');
+    const description = LINES.join('\n');
+    const took = (lines: number) => {
+      const texts = { captions: captions(lines), description: lines > 0 ? '' : description };
+      const times = [1, 2, 3].map(() => {
+        const start = performance.now();
+        draftOf(texts);
+        return performance.now() - start;
+      });
+      return Math.min(...times);
+    };
+    // Some 17 words a line: 20,000 words in two hours, and ten times as many.
+    const [hours, tenfold] = [took(1200), took(12_000)];
+    expect(hours).toBeLessThan(1000);
+    expect(tenfold).toBeLessThan(Math.max(40 * hours, 200));
+  });
+
+  test('of lines made to be slow is there as soon', () => {
+    const hostile = [
+      '('.repeat(100_000),
+      'a '.repeat(100_000),
+      '1 - '.repeat(100_000),
+      `${'<'.repeat(50_000)}p`,
+      '0:00 '.repeat(60_000),
+      `Ingredients${' '.repeat(200_000)}x`,
+      '•'.repeat(200_000),
+      '1 egg, '.repeat(50_000),
+      '| a '.repeat(50_000),
+      'https://'.repeat(40_000),
+      Array.from({ length: 100_000 }, () => '-').join('\n'),
+      Array.from({ length: 60_000 }, () => '1 egg').join('\n'),
+      Array.from({ length: 60_000 }, () => 'EGGS').join('\n'),
+    ];
+    for (const description of hostile) {
+      const start = performance.now();
+      draftOf({ description });
+      expect(performance.now() - start, description.slice(0, 12)).toBeLessThan(3000);
+    }
+  });
+});
