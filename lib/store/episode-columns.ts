@@ -11,6 +11,7 @@ import type {
   Segment,
   Step,
 } from '#lib/episode/schema';
+import { UNSAID_SEGMENT } from '#lib/episode/unsaid';
 import type { EntityName, RowInput } from '#lib/store/rows';
 
 /** A row's own columns: without its id, its parent and its place among its siblings. */
@@ -72,6 +73,13 @@ export function claimsColumns(claims: Segment['claims']) {
     claimsMeal: claims?.meal ?? null,
   };
 }
+
+/** The columns of a segment of which nobody has said more than its kind, title and length. */
+export const UNSAID_SEGMENT_COLUMNS = {
+  filmedWhen: UNSAID_SEGMENT.filmedWhen,
+  pickupReserve: UNSAID_SEGMENT.pickupReserve,
+  ...claimsColumns(UNSAID_SEGMENT.claims),
+};
 
 /** How words are to be read; a patch sets all of these columns. */
 export function mendColumns(

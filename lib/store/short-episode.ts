@@ -3,8 +3,8 @@ import { v7 as uuid } from 'uuid';
 import { database } from '#lib/store/client';
 import type { Edit } from '#lib/store/command';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
+import { UNSAID_SEGMENT_COLUMNS } from '#lib/store/episode-columns';
 import { ALIVE } from '#lib/store/load';
-import { UNSAID_SEGMENT } from '#lib/episode/unsaid';
 
 export interface ShortEpisode {
   readonly episodeId: string;
@@ -63,7 +63,7 @@ export function shortEpisodeEdits(of: ShortEpisode): readonly Edit[] {
       op: 'create',
       entity: 'Segment',
       row: {
-        ...UNSAID_SEGMENT,
+        ...UNSAID_SEGMENT_COLUMNS,
         id: uuid(),
         episodeId,
         position: 0,

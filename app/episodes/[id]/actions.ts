@@ -7,6 +7,7 @@ import type { Food } from '#lib/foods/food';
 import { failed, ok, type Problem, type Result } from '#lib/result';
 import type { Edit } from '#lib/store/command';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
+import { UNSAID_SEGMENT_COLUMNS } from '#lib/store/episode-columns';
 import { readFood } from '#lib/store/read-foods';
 import { nextPlace } from '#lib/store/next-place';
 import { renameEdits } from '#lib/store/rename-dish';
@@ -35,7 +36,6 @@ import {
   throwAwayForm,
 } from './schema';
 import { careOf } from './typed-care';
-import { UNSAID_SEGMENT } from '#lib/episode/unsaid';
 
 export async function takeBack(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(takeBackForm, state, form, async ({ episodeId, groupId }) => {
@@ -107,7 +107,7 @@ export async function addSegment(state: FormState, form: FormData): Promise<Form
         op: 'create',
         entity: 'Segment',
         row: {
-          ...UNSAID_SEGMENT,
+          ...UNSAID_SEGMENT_COLUMNS,
           id,
           episodeId,
           position: await nextPlace('Segment', episodeId),

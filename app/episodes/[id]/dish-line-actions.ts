@@ -9,7 +9,7 @@ import type { FormState } from '../../_ui/form/form-state';
 import { change, changeAndClose } from './change';
 import { dishLineColumns, plainLineColumns, type DishLineTexts } from './dish-line-edits';
 import { dishLineForm, foodAgainForm, newDishLineForm, placeDishForm } from './dish-line-schema';
-import { UNSAID_SEGMENT } from '#lib/episode/unsaid';
+import { UNSAID_SEGMENT_COLUMNS } from '#lib/store/episode-columns';
 
 /** Adds an ingredient that is itself a dish. */
 export async function addFromDish(state: FormState, form: FormData): Promise<FormState> {
@@ -80,7 +80,7 @@ export async function placeDish(state: FormState, form: FormData): Promise<FormS
         op: 'create',
         entity: 'Segment',
         row: {
-          ...UNSAID_SEGMENT,
+          ...UNSAID_SEGMENT_COLUMNS,
           id,
           episodeId,
           recipeId,
