@@ -89,6 +89,11 @@ describe('two values for one thing', () => {
     ).toEqual(['two: under 600 calories and 640 calories are said of the same thing']);
   });
 
+  it('are none in one breath where the one may be of a part of the other', () => {
+    const text = 'All four are 1,198 calories, so a pot is three hundred calories.';
+    expect(words([{ text }])).toEqual([]);
+  });
+
   it('are none where nobody knows the dish', () => {
     expect(
       words([{ text: 'A portion is 400 calories. A portion is 500 calories.', segmentId: null }]),

@@ -53,7 +53,19 @@ function sidesOf(all: readonly SaidValue[], parts: PartsOf): SaidValue[][] {
 
 function clash(a: SaidValue, b: SaidValue, parts: PartsOf): boolean {
   if (!areApart(a.interval, b.interval)) return false;
-  return a.scope !== 'dish' || !isOfParts(a, b, parts);
+  return !(a.scope === 'dish' || isInOneBreath(a, b)) || !isOfParts(a, b, parts);
+}
+
+/** 'All four are 1,200 calories, so a pot is three hundred': what is said in one breath may be of a part. */
+const BREATH = 80;
+
+function isInOneBreath({ row: a }: SaidValue, { row: b }: SaidValue): boolean {
+  if (a.place.textId !== b.place.textId) return false;
+  const [first, second] =
+    a.statement.start <= b.statement.start
+      ? [a.statement, b.statement]
+      : [b.statement, a.statement];
+  return second.start - first.end <= BREATH;
 }
 
 /** Whether the one may be of a part of what the other is of. */
