@@ -259,12 +259,7 @@ export interface StripMark {
 }
 
 /** Marks of 24 px (WCAG 2.2, success criterion 2.5.8) that stand beside each other on a wide page and on a phone. */
-const STRIP = { wide: { across: 44, lanes: 8 }, narrow: { across: 12, lanes: 16 } } as const;
-
-/** The end of a strip for what is said at these times, in milliseconds: never 0, so that all has a place. */
-export function stripEnd(times: readonly number[]): number {
-  return times.reduce((end, time) => Math.max(end, time), 1000);
-}
+const STRIP = { wide: { across: 38, lanes: 8 }, narrow: { across: 11, lanes: 16 } } as const;
 
 /** A stretch of time on a strip that ends at `endMs`. `stripSpan(0, 30_000, 60_000)` → left 0, width 50 */
 export function stripSpan(fromMs: number, toMs: number, endMs: number): StripSpan {

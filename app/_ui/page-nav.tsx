@@ -46,6 +46,9 @@ export function EpisodeNav({ id }: { readonly id: string }) {
       <NavLink href={`/episodes/${id}/numbers`}>Numbers</NavLink>
       <NavLink href={`/episodes/${id}/day`}>Day</NavLink>
       <NavLink href={`/episodes/${id}/shopping`}>Shopping</NavLink>
+      <NavLink href={`/episodes/${id}/edit`} alsoBelow={`/episodes/${id}/edit/`}>
+        The edit
+      </NavLink>
       <NavLink href={`/episodes/${id}/publish`}>Publish</NavLink>
     </nav>
   );

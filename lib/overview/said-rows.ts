@@ -1,25 +1,16 @@
-import type { HeldAgainst, Judged, Misheard, Verdict } from '#lib/claims/judged';
+import type { HeldAgainst, Judged, Misheard, StatementPlace, Verdict } from '#lib/claims/judged';
+import type { PutAside } from '#lib/claims/read-edit';
 import { oneLine, sentenceAround } from '#lib/claims/sentence-around';
 import { waysToMend, type Placed, type WaysToMend } from '#lib/claims/ways-to-mend';
 import { heardAround } from '#lib/cut/heard-around';
 import { framesIn, printTimecode, rateOf } from '#lib/cut/timecode';
-import type { Mend, TextKind } from '#lib/episode/edit-schema';
+import type { Mend } from '#lib/episode/edit-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
+import { KIND_WORDS, type SaidKind } from '#lib/overview/said-kinds';
 import { printRuntime } from '#lib/units/print';
 
 /** How a statement stands: its verdict, or put aside by the person. */
 export type Standing = Verdict | 'aside';
-
-export type SaidKind = TextKind | 'talkingPoint';
-
-export const KIND_WORDS: Readonly<Record<SaidKind, string>> = {
-  captions: 'captions',
-  title: 'title',
-  thumbnail: 'thumbnail',
-  card: 'card',
-  description: 'description',
-  talkingPoint: 'talking point',
-};
 
 /** A place in the edit as it is read: '0:01:02:10 to 0:01:05:00'. */
 export interface Span {
@@ -114,7 +105,6 @@ export function saidRow(judged: Judged, of: RowsOf): SaidRow {
   const { place, statement, verdict } = judged;
   const text = of.texts.get(place.textId) ?? '';
   const mend = of.file.edit?.mends.find(({ id }) => id === judged.mendId) ?? null;
-  const aside = mend?.mend.kind === 'nothing';
   const span = spanOf(of.file.episode.rate);
   const timed =
     place.startMs === null ? null : { startMs: place.startMs, endMs: place.endMs ?? place.startMs };
@@ -126,12 +116,12 @@ export function saidRow(judged: Judged, of: RowsOf): SaidRow {
     start: statement.start,
     end: statement.end,
     startMs: place.startMs,
-    place: placeWords(judged),
+    place: placeWords(place),
     timecode: timed && span(timed),
     words: oneLine(statement.words),
     sentence: sentenceAround(text, statement.start, statement.end).words,
-    standing: aside ? 'aside' : verdict,
-    verdict: aside ? 'put aside' : verdictWords(judged),
+    standing: verdict,
+    verdict: verdictWords(judged),
     heavier: /\b(less|fewer|under|below|shorter|cooler|sooner)\b/.test(judged.difference ?? '')
       ? 'breakdown'
       : 'said',
@@ -158,7 +148,21 @@ export function saidRow(judged: Judged, of: RowsOf): SaidRow {
   };
 }
 
-function placeWords({ place }: Judged): string {
+/** A statement that the person put aside: nothing is held against it. */
+export function asideRow(aside: PutAside, of: RowsOf): SaidRow {
+  const unjudged = {
+    difference: null,
+    sayInstead: null,
+    remark: null,
+    against: null,
+    misheard: [],
+  };
+  const judged: Judged = { ...aside, ...unjudged, verdict: 'unknown', why: '' };
+  return { ...saidRow(judged, of), standing: 'aside', verdict: 'put aside' };
+}
+
+/** Where words stand, as it is read: '3:10', or 'description, line 4' where they have no time. */
+export function placeWords(place: StatementPlace): string {
   if (place.startMs !== null) return printRuntime(Math.floor(place.startMs / 1000));
   const kind = KIND_WORDS[place.kind];
   return place.kind === 'captions' || place.kind === 'description'

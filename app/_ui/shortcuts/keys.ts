@@ -5,8 +5,26 @@ export interface Shortcut {
   readonly does:
     | { readonly kind: 'go'; readonly href: string }
     | { readonly kind: 'focus'; readonly id: string }
-    | { readonly kind: 'help' };
+    | { readonly kind: 'help' }
+    /** The page itself does it: it hears of it as a `PAGE_KEY` event with this word. */
+    | { readonly kind: 'page'; readonly does: string }
+    /** What the browser does by itself with what has the focus; it stands in the list alone. */
+    | { readonly kind: 'told' };
 }
+
+/** The event by which a page hears of its own keys. */
+export const PAGE_KEY = 'slate-page-key';
+
+const EDIT_PATH = /^\/episodes\/[^/]+\/edit$/;
+
+/** The keys of the page of the edit. */
+const EDIT_KEYS: readonly Shortcut[] = [
+  { keys: ['j'], words: 'next statement (↓ on one)', does: { kind: 'page', does: 'next' } },
+  { keys: ['k'], words: 'statement before (↑ on one)', does: { kind: 'page', does: 'before' } },
+  { keys: ['o'], words: 'next that is off', does: { kind: 'page', does: 'off' } },
+  { keys: ['u'], words: 'next that can’t be said', does: { kind: 'page', does: 'unknown' } },
+  { keys: ['Enter'], words: 'open the statement', does: { kind: 'told' } },
+];
 
 const EPISODE_PATH = /^\/episodes\/([^/]+)/;
 
@@ -28,12 +46,14 @@ export function shortcutsFor(path: string): readonly Shortcut[] {
         go('r', 'running order', `/episodes/${id}`),
         go('d', 'day', `/episodes/${id}/day`),
         go('s', 'shopping', `/episodes/${id}/shopping`),
+        go('e', 'the edit', `/episodes/${id}/edit`),
         go('p', 'publish', `/episodes/${id}/publish`),
       ]
     : [];
   return [
     { keys: ['?'], words: 'this list', does: { kind: 'help' } },
     ...inEpisode,
+    ...(EDIT_PATH.test(path) ? EDIT_KEYS : []),
     go('g s', 'season', '/'),
     go('g p', 'pantry', '/pantry'),
     go('g k', 'kitchen', '/kitchen'),
@@ -58,7 +78,7 @@ export function nextKey(
 ): KeyOutcome {
   const pressed = [...pending, key];
   const begins = ({ keys }: Shortcut) => pressed.every((k, i) => keys[i] === k);
-  const candidates = shortcuts.filter(begins);
+  const candidates = shortcuts.filter((each) => each.does.kind !== 'told' && begins(each));
   const found = candidates.find(({ keys }) => keys.length === pressed.length);
   if (found) return { pending: [], shortcut: found };
   if (candidates.length > 0) return { pending: pressed, shortcut: null };

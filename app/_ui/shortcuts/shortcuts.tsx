@@ -4,7 +4,7 @@ import { usePathname, useRouter } from 'next/navigation';
 import { useEffect, useRef, useSyncExternalStore } from 'react';
 import { Button } from '../button';
 import { KeyList } from './key-list';
-import { isTyping, nextKey, shortcutsFor, type Shortcut } from './keys';
+import { isTyping, nextKey, PAGE_KEY, shortcutsFor, type Shortcut } from './keys';
 
 const SWITCH = 'shortcuts';
 const CHANGED = 'shortcuts-changed';
@@ -51,7 +51,9 @@ export function Shortcuts() {
     const act = ({ does }: Shortcut) => {
       if (does.kind === 'go') router.push(does.href);
       else if (does.kind === 'focus') focusFirstField(does.id);
-      else dialog.current?.showModal();
+      else if (does.kind === 'page') {
+        document.dispatchEvent(new CustomEvent(PAGE_KEY, { detail: does.does }));
+      } else dialog.current?.showModal();
     };
     const listen = (event: KeyboardEvent) => {
       if (event.ctrlKey || event.altKey || event.metaKey || dialog.current?.open) return;

@@ -1,0 +1,22 @@
+/** What a verdict does not say. */
+export function Cautions({ hasClaims }: { readonly hasClaims: boolean }) {
+  return (
+    <section aria-labelledby="cautions" className="mt-10 max-w-[70ch] text-fine text-soft">
+      <h2 id="cautions" className="text-base font-semibold">
+        What this is not
+      </h2>
+      <p className="mt-1">
+        A verdict says whether what was said agrees with your own breakdown, never that a number is
+        true. Figures are for information, not dietary or medical advice. Temperatures and times
+        follow published guidance; your local code and licensed practice decide.
+      </p>
+      {hasClaims && (
+        <p className="mt-1">
+          Words such as “high protein” or “light” are held against the published thresholds of the
+          region. Whether this episode is commercial communication, so that they bind you, is for
+          you and your counsel to say.
+        </p>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,44 @@
+import { SlateHead } from '../../../../_ui/slate-head';
+import { ButtonLink } from '../../../../_ui/button';
+import { PrintButton } from '../../../../_ui/print-button';
+import { Cautions } from './cautions';
+import { Contradictions } from './contradictions';
+import { Desk } from './desk';
+import { NamedPart } from './named-part';
+import { ResultTable } from './result-table';
+import { Summary } from './summary';
+import { TextsPart } from './texts-part';
+import type { EditPage } from './view';
+
+/** The edit: its texts, what they say beside what was computed, and what to do where the two differ. */
+export function EditView({ page }: { readonly page: EditPage }) {
+  const { counts, texts, rows } = page;
+  return (
+    <>
+      <SlateHead
+        kind="The edit"
+        title={page.title}
+        cells={[
+          { name: 'Statements', value: counts.all },
+          { name: 'Off', value: counts.off },
+          { name: 'Can’t say', value: counts.unknown },
+        ]}
+      />
+      <Summary page={page} />
+      <TextsPart page={page} />
+      {rows.length > 0 && <Desk key={page.at ?? ''} page={page} />}
+      <Contradictions page={page} />
+      <NamedPart page={page} />
+      {rows.length > 0 && (
+        <div className="mt-10 flex flex-wrap gap-3 print:hidden">
+          <PrintButton>Print the result</PrintButton>
+          <ButtonLink href={`/episodes/${page.episodeId}/edit/result.png`} download>
+            Save it as a picture
+          </ButtonLink>
+        </div>
+      )}
+      <ResultTable page={page} />
+      {(rows.length > 0 || texts.length > 0) && <Cautions hasClaims={page.hasClaims} />}
+    </>
+  );
+}

@@ -1,0 +1,63 @@
+import type { EditStanding } from '#lib/overview/edit-standing';
+import type { SaidKind } from '#lib/overview/said-kinds';
+import type { SaidRow, Standing } from '#lib/overview/said-rows';
+import type { TextStanding } from '#lib/overview/text-standing';
+import type { Choice } from '../../../../_ui/form/field';
+
+/** A text that was brought in. */
+export interface TextRow extends TextStanding {
+  readonly id: string;
+  readonly kind: SaidKind;
+  readonly name: string;
+  readonly rev: number;
+}
+
+/** A statement, and where what it was held against stands. */
+export interface Row extends SaidRow {
+  readonly link: { readonly href: string; readonly words: string } | null;
+  /** Revision of the reading that was put right. */
+  readonly mendRev: number;
+}
+
+/** What the page of the edit draws from. */
+export interface EditPage extends Omit<EditStanding, 'texts' | 'rows'> {
+  readonly rows: readonly Row[];
+  readonly episodeId: string;
+  readonly title: string;
+  readonly texts: readonly TextRow[];
+  /** Everything a number can be about. */
+  readonly abouts: readonly Choice[];
+  readonly revs: Readonly<Record<string, number>>;
+  /** Changes whenever a text does. */
+  readonly version: string;
+  /** The statement that is chosen at first. */
+  readonly at: string | null;
+}
+
+/** The texts that statements stand in, as the transcript shows them. */
+export interface TranscriptText {
+  readonly id: string;
+  readonly kind: SaidKind;
+  readonly name: string;
+  readonly text: string;
+  /** Where each line begins in the text. */
+  readonly starts: readonly number[];
+  /** When each begins, in milliseconds; null where nobody knows it. */
+  readonly times: readonly (number | null)[];
+}
+
+export const STANDING_WORDS: Readonly<Record<Standing, string>> = {
+  agrees: 'agrees',
+  edge: 'at the edge',
+  off: 'off',
+  unknown: 'can’t say',
+  aside: 'put aside',
+};
+
+/** In the order in which they need the person. */
+export const STANDINGS = ['off', 'unknown', 'edge', 'agrees', 'aside'] as const;
+
+/** Address of the page with a statement chosen. */
+export function atHref(episodeId: string, id: string): string {
+  return `/episodes/${episodeId}/edit?at=${encodeURIComponent(id)}#said`;
+}

@@ -1,0 +1,45 @@
+import 'server-only';
+import { createHash } from 'node:crypto';
+import { NO_FACTS } from '#lib/claims/edit-facts';
+import { editStanding, type EditStanding } from '#lib/overview/edit-standing';
+import { textStanding } from '#lib/overview/text-standing';
+import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { linkOf } from './link-of';
+import { aboutChoices } from './about-choices';
+import type { EditPage } from './_components/view';
+
+/**
+ * Reads the texts of an episode's edit and holds all that they say against its numbers; null where there is no such
+ * episode.
+ */
+export async function readEditPage(id: string, at: string | null): Promise<EditPage | null> {
+  const file = await readEpisodeFile(id, new Date().toISOString(), { edit: true });
+  if (!file) return null;
+  const revs = await readRevisions(id);
+  const { texts: placed, rows, ...standing } = editStanding(file, NO_FACTS);
+  return {
+    ...standing,
+    rows: rows.map((row) => ({
+      ...row,
+      link: linkOf(id, row.against),
+      mendRev: revs[row.mend?.id ?? ''] ?? 0,
+    })),
+    episodeId: id,
+    title: file.episode.title,
+    texts: (file.edit?.texts ?? []).map(({ text, ...row }) => ({
+      ...row,
+      ...textStanding({ kind: row.kind, text }),
+      rev: revs[row.id] ?? 0,
+    })),
+    abouts: aboutChoices(file.episode.segments),
+    revs,
+    version: versionOf(placed),
+    at,
+  };
+}
+
+function versionOf(texts: EditStanding['texts']): string {
+  const hash = createHash('sha256');
+  for (const { said, text } of texts) hash.update(`${said.id}\n${said.name}\n${text}\n`);
+  return hash.digest('hex').slice(0, 16);
+}
