@@ -68,7 +68,7 @@ export interface ReadTiming {
   readonly settings: string;
 }
 
-const TIMING = /^\s*(\S+?)\s*-->\s*(\S+)(?:[ \t]+(.*?))?\s*$/;
+const TIMING = /^\s*(\S+?)\s*-->\s*([-\d:.,]+)\s*(.*?)\s*$/;
 
 /**
  * A line `start --> end settings`; null where either is no time.
