@@ -6,10 +6,10 @@ declare module 'webvtt-parser' {
     readonly endTime: number;
     readonly text: string;
   }
-  class WebVTTParser {
+  interface Parser {
     parse(text: string, mode: 'metadata'): { readonly cues: WebVttCue[] };
   }
-  const parsers: { readonly WebVTTParser: typeof WebVTTParser };
+  const parsers: { readonly WebVTTParser: new () => Parser };
   export type { WebVttCue };
   export default parsers;
 }
