@@ -1,0 +1,194 @@
+import { describe, expect, test } from 'vitest';
+import { placeOf, type PlacedText } from '#lib/claims/places/placed-text';
+import { saidPlaces } from '#lib/claims/said-places';
+import type { EditText } from '#lib/episode/edit-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { aDish, aFile, aRecipe, aTalk } from '../support/build';
+import { aText, edited, subRip } from './edit-build';
+
+const dish = (id: string, title: string, more: Parameters<typeof aDish>[2] = {}) =>
+  aDish(id, aRecipe(`${id}-recipe`, []), { title, ...more });
+
+/** At 25 frames a second: hello until 0:10, the skillet until 0:30, the pots to the end. */
+const TIMED = aFile(
+  [
+    aTalk('hello', { title: 'Hello', inFrame: 0, outFrame: 250 }),
+    dish('skillet', 'Barley skillet', { inFrame: 250, outFrame: 750 }),
+    dish('pots', 'Skyr pots', { inFrame: 750, outFrame: 1500 }),
+  ],
+  [],
+);
+const UNTIMED = aFile([dish('skillet', 'Barley skillet'), dish('pots', 'Skyr pots')], []);
+const ALONE = aFile([dish('skillet', 'Barley skillet')], []);
+
+function placed(file: EpisodeFile, text: string, kind?: EditText['kind']): PlacedText {
+  const [first] = saidPlaces(edited(file, [aText(text, kind)]));
+  if (!first) throw new Error('no text');
+  return first;
+}
+
+/** The dish, or what else it is about, where some words stand. */
+function topicAt(text: PlacedText, words: string): string {
+  const at = text.text.indexOf(words);
+  if (at < 0) throw new Error(`no ${words}`);
+  const stretch = text.stretches.find(({ start, end }) => start <= at && at < end);
+  return stretch?.topic.kind === 'dish' ? stretch.topic.segmentId : (stretch?.topic.kind ?? 'none');
+}
+
+describe('a text of the edit', () => {
+  test('keeps the line and the times of captions, from the first cue of some words to the last', () => {
+    const text = placed(
+      TIMED,
+      subRip([
+        [11, 13, 'It has six'],
+        [13, 15, 'hundred calories'],
+        [15, 16, 'in all'],
+      ]),
+    );
+    expect(text.text).toBe('It has six\nhundred calories\nin all');
+    const start = text.text.indexOf('six');
+    const place = placeOf(text, start, start + 'six\nhundred calories'.length);
+    expect(place).toMatchObject({ startMs: 11_000, endMs: 15_000, segmentId: 'skillet' });
+    // The times of the first cue stand in the second line of the file.
+    expect(place.line).toBe(2);
+  });
+
+  test('counts the lines of a description as they were pasted', () => {
+    const text = placed(ALONE, 'One\r\n\r\nthree has 5 g', 'description');
+    expect(placeOf(text, text.text.indexOf('three'), text.text.length).line).toBe(3);
+  });
+
+  test('is cut into stretches that are all of it', () => {
+    for (const text of saidPlaces(
+      edited(TIMED, [
+        aText(
+          subRip([
+            [1, 2, 'a'],
+            [12, 13, 'b'],
+            [40, 41, 'c'],
+          ]),
+        ),
+      ]),
+    )) {
+      expect(text.stretches[0]?.start).toBe(0);
+      expect(text.stretches.at(-1)?.end).toBe(text.text.length);
+      text.stretches
+        .slice(1)
+        .forEach(({ start }, at) => expect(start).toBe(text.stretches[at]?.end));
+    }
+  });
+
+  test('comes in the order: captions, title, card, description, talking points', () => {
+    const file = edited(
+      aFile(
+        [dish('skillet', 'Barley skillet', { talkingPoints: [{ id: 'p', text: 'Say it' }] })],
+        [],
+      ),
+      [aText('d', 'description'), aText('k', 'card'), aText('t', 'title'), aText('c')],
+    );
+    expect(saidPlaces(file).map(({ said }) => said.kind)).toEqual([
+      'captions',
+      'title',
+      'card',
+      'description',
+      'talkingPoint',
+    ]);
+  });
+
+  test('without words has no statement and says so', () => {
+    const text = placed(ALONE, ' \n ');
+    expect(text.text).toBe('');
+    expect(text.remarks[0]?.message).toBe('There are no words in it.');
+  });
+});
+
+describe('the dish that is talked about', () => {
+  test('is the one that the cut has there', () => {
+    const text = placed(
+      TIMED,
+      subRip([
+        [1, 3, 'Morning all'],
+        [12, 14, 'Barley now'],
+        [40, 42, 'Skyr then'],
+      ]),
+    );
+    expect(topicAt(text, 'Morning')).toBe('unknown');
+    expect(topicAt(text, 'Barley')).toBe('skillet');
+    expect(topicAt(text, 'Skyr')).toBe('pots');
+  });
+
+  test('changes at the end of a sentence that runs over the cut', () => {
+    const text = placed(
+      TIMED,
+      subRip([
+        [27, 29, 'It comes to about'],
+        [29.5, 33, '600 calories. Skyr next'],
+        [33, 35, 'is cold'],
+      ]),
+    );
+    expect(topicAt(text, '600')).toBe('skillet');
+    expect(topicAt(text, 'Skyr')).toBe('pots');
+  });
+
+  test('is by the chapters of a description where no segment has a place in the cut', () => {
+    const file = edited(UNTIMED, [
+      aText(
+        subRip([
+          [5, 7, 'Hello there'],
+          [50, 52, 'in the pan'],
+          [125, 127, 'in the glass'],
+        ]),
+      ),
+      aText('Chapters\n0:00 Hello\n0:45 Barley skillet\n2:00 The skyr pots', 'description'),
+    ]);
+    const [text] = saidPlaces(file);
+    if (!text) throw new Error('no text');
+    expect(['Hello', 'pan', 'glass'].map((words) => topicAt(text, words))).toEqual([
+      'unknown',
+      'skillet',
+      'pots',
+    ]);
+  });
+
+  test('is by words that turn to it where nothing has times, and not by a name in passing', () => {
+    const text = placed(
+      UNTIMED,
+      'welcome back. first up the barley skillet. it is hot. unlike the skyr it is filling. next up are the skyr pots and they are cold',
+    );
+    expect(topicAt(text, 'welcome')).toBe('unknown');
+    expect(topicAt(text, 'it is hot')).toBe('skillet');
+    expect(topicAt(text, 'filling')).toBe('skillet');
+    expect(topicAt(text, 'they are cold')).toBe('pots');
+  });
+
+  test('is under its heading in a description, until another heading', () => {
+    const text = placed(
+      UNTIMED,
+      'Two dishes.\n\nBARLEY SKILLET\nIngredients:\n150 g barley\n\nSkyr pots (serves 4)\nhalf a kilo of skyr\n\nTHE WHOLE DAY\n1500 kcal',
+      'description',
+    );
+    expect(topicAt(text, 'Two')).toBe('unknown');
+    expect(topicAt(text, '150 g')).toBe('skillet');
+    expect(topicAt(text, 'half a kilo')).toBe('pots');
+    expect(topicAt(text, '1500')).toBe('unknown');
+  });
+
+  test('of a line that names one and its numbers holds for that line', () => {
+    const text = placed(
+      UNTIMED,
+      'Barley skillet: 640 kcal\nSkyr pots: 300 kcal\nTogether 940 kcal',
+      'description',
+    );
+    expect(['640', '300', '940'].map((words) => topicAt(text, words))).toEqual([
+      'skillet',
+      'pots',
+      'unknown',
+    ]);
+  });
+
+  test('is the one there is, and of a title of several the day', () => {
+    expect(topicAt(placed(ALONE, 'anything'), 'anything')).toBe('skillet');
+    expect(topicAt(placed(UNTIMED, 'anything', 'title'), 'anything')).toBe('day');
+    expect(topicAt(placed(ALONE, 'anything', 'title'), 'anything')).toBe('skillet');
+  });
+});
