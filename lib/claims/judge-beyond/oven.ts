@@ -119,7 +119,8 @@ function heldAt(
   };
   const range = { value: exact, low: exact, high: exact };
   const held = meaningOf(said, statement, range, told);
-  if (held.verdict !== 'off' || same) return held;
+  // 545 °F are 285 °C and need no rounding; 160 °C are 320 °F, for which cookbooks print 325 °F.
+  if (held.verdict !== 'off' || same || (round && unit === 'C')) return held;
   if (statement.low !== statement.high || statement.hedge !== 'none') return held;
   if (isUsualRounding(statement.low, exact, unit)) {
     const words = `${degrees(statement.low, unit)} is a usual rounding of it`;
