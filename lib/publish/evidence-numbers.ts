@@ -26,6 +26,8 @@ export interface EvidenceRow {
     readonly value: string;
     readonly range: string;
   }[];
+  /** Title of the dish that it is made from; null where it is of a food. */
+  readonly madeFrom: string | null;
   /** What it adds, in the number's unit. */
   readonly adds: string;
   readonly range: string;
@@ -103,6 +105,7 @@ function workingOf(file: EpisodeFile, scope: NumberScope, nutrient: Nutrient): E
       value,
       range: valueRange,
     })),
+    madeFrom: row.madeFrom?.title ?? null,
     adds,
     range,
   }));

@@ -20,6 +20,8 @@ export interface EvidenceLock {
   /** UTC instant. */
   readonly at: string;
   readonly sha256: string;
+  /** Of the inputs alone; null where the lock does not say. */
+  readonly inputsSha256: string | null;
   readonly schemaVersion: number;
   readonly engineVersion: string;
   /** Canonical JSON as `takeLock` made it. */

@@ -6,7 +6,9 @@ import { printFigure } from '#lib/figures/print-figure';
 import { eveningText } from '#lib/sheet/evening-text';
 import { publishedNumbers, type NumberScope } from '#lib/figures/published-numbers';
 import { takeLock } from '#lib/lock/numbers-lock';
+import { editFactsOf } from '#lib/overview/edit-facts-of';
 import { description } from '#lib/publish/description';
+import { evidence } from '#lib/publish/evidence';
 import { dayCalendar } from '#lib/shoot/day-calendar';
 import { dayFacts } from '#lib/shoot/day-facts';
 import { daySheetCsv } from '#lib/shoot/day-sheet-csv';
@@ -15,6 +17,7 @@ import { likelyDay } from '#lib/shoot/likely';
 import { dayPlan } from '#lib/shoot/plan-day';
 import { solveDay } from '#lib/shoot/solve-day';
 import { shoppingCsv } from '#lib/shopping/shopping-csv';
+import type { ShoppingList } from '#lib/shopping/list-types';
 import { shoppingList } from '#lib/shopping/shopping-list';
 import { shoppingText } from '#lib/shopping/shopping-text';
 
@@ -42,6 +45,7 @@ export function outputs(file: EpisodeFile, clock: SheetClock): Outputs {
     ['shopping.txt', shoppingText(shopping)],
     ['shopping.csv', shoppingCsv(shopping)],
     ['description.txt', `${description(file, figures).text}\n`],
+    ['evidence.json', stableJson(evidenceData(file, figures, shopping, clock))],
   ]);
   if (file.day) {
     const solved = solveDay(dayFacts(file), { seed: clock.seed });
@@ -57,6 +61,18 @@ export function outputs(file: EpisodeFile, clock: SheetClock): Outputs {
     files.set('day-sheet.ics', dayCalendar(file, plan, clock.now));
   }
   return files;
+}
+
+/** Of the lock that this run takes; no day's log is in a file. */
+function evidenceData(
+  file: EpisodeFile,
+  figures: EpisodeFigures,
+  shopping: ShoppingList,
+  { now }: SheetClock,
+) {
+  const lock = { seq: null, at: now, ...takeLock(file, figures) };
+  const facts = editFactsOf(file, { events: [], costs: shopping.dishes });
+  return evidence(file, { lock, facts, at: now });
 }
 
 function figuresData(file: EpisodeFile, figures: EpisodeFigures, clock: SheetClock) {

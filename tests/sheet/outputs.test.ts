@@ -22,13 +22,14 @@ const clock = { now: demo().savedAt, seed: 1 };
 describe('outputs of the demo', () => {
   const files = outputs(demo(), clock);
 
-  it('are the ten files', () => {
+  it('are all of them', () => {
     expect([...files.keys()].sort()).toEqual([
       'day-sheet.csv',
       'day-sheet.ics',
       'day-sheet.txt',
       'description.txt',
       'evening-before.txt',
+      'evidence.json',
       'figures.json',
       'risk.json',
       'shooting-order.json',
@@ -59,6 +60,7 @@ describe('outputs of the demo', () => {
     'shopping.txt',
     'day-sheet.txt',
     'evening-before.txt',
+    'evidence.json',
     'figures.json',
     'shooting-order.json',
     'shopping.json',
