@@ -2,13 +2,15 @@
 
 import { revalidatePath } from 'next/cache';
 import { v7 as uuid } from 'uuid';
-import { episodeFigures } from '#lib/figures/episode-figures';
-import { takeLock } from '#lib/lock/numbers-lock';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { episodeFigures, type EpisodeFigures } from '#lib/figures/episode-figures';
+import { lockStanding } from '#lib/lock/lock-standing';
+import { inputsHash, takeLock } from '#lib/lock/numbers-lock';
 import { description } from '#lib/publish/description';
 import { failed, ok } from '#lib/result';
 import { nextPlace } from '#lib/store/next-place';
 import { readEpisodeFile } from '#lib/store/read-episode';
-import { nextLockSeq } from '#lib/store/read-locks';
+import { nextLockSeq, readLastLock } from '#lib/store/read-locks';
 import { parseThenAct } from '../../../_forms/parse-then-act';
 import type { FormState } from '../../../_ui/form/form-state';
 import { change } from '../change';
@@ -16,6 +18,7 @@ import {
   allergenForm,
   askAgainForm,
   copyForm,
+  lockForm,
   removeWebLinkForm,
   textsForm,
   webLinkForm,
@@ -42,21 +45,56 @@ export async function copyDescription(state: FormState, form: FormData): Promise
           'Something changed since this page was opened, so that text is old: nothing was locked. Look at the new one and copy it again.',
       });
     }
-    const { snapshot, sha256, schemaVersion, engineVersion } = takeLock(file, figures);
-    const lockId = uuid();
-    const seq = await nextLockSeq(episodeId);
-    const lock = { id: lockId, episodeId, seq, snapshot, sha256, schemaVersion, engineVersion, at };
+    const lock = await newLock(episodeId, file, figures, at);
     const done = await change(
       episodeId,
       'Copy the description',
       [
         { op: 'create', entity: 'NumbersLock', row: lock },
-        { op: 'create', entity: 'Published', row: { id: uuid(), lockId, text, at } },
+        { op: 'create', entity: 'Published', row: { id: uuid(), lockId: lock.id, text, at } },
       ],
       at,
     );
     return done.ok ? ok('The numbers in it are locked, and the text is kept.') : done;
   });
+}
+
+/**
+ * Locks the numbers by hand, at picture lock, with no text copied. Where something changed since the page was opened
+ * nothing is locked: the person has not seen those numbers.
+ */
+export async function lockNumbers(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(lockForm, state, form, async ({ episodeId, inputsSha256 }) => {
+    const at = new Date();
+    const file = await readEpisodeFile(episodeId, at.toISOString());
+    if (!file) {
+      return failed({ path: '', code: 'gone', message: 'This episode is no longer there.' });
+    }
+    if (inputsHash(file) !== inputsSha256) {
+      revalidatePath(`/episodes/${episodeId}`, 'layout');
+      return failed({
+        path: '',
+        code: 'changed',
+        message:
+          'Something changed since this page was opened: nothing was locked. Look at the numbers again and lock those.',
+      });
+    }
+    const last = await readLastLock(episodeId);
+    if (last && lockStanding(last.snapshot, file) === 'locked') {
+      return ok('They are locked already, and nothing under them has changed.');
+    }
+    const lock = await newLock(episodeId, file, episodeFigures(file), at);
+    const label = last ? 'Lock the numbers again' : 'Lock the numbers';
+    const edit = { op: 'create', entity: 'NumbersLock', row: lock } as const;
+    const done = await change(episodeId, label, [edit], at);
+    return done.ok ? ok('The numbers are locked.') : done;
+  });
+}
+
+async function newLock(episodeId: string, file: EpisodeFile, figures: EpisodeFigures, at: Date) {
+  const { snapshot, sha256, schemaVersion, engineVersion } = takeLock(file, figures);
+  const seq = await nextLockSeq(episodeId);
+  return { id: uuid(), episodeId, seq, snapshot, sha256, schemaVersion, engineVersion, at };
 }
 
 export async function saveTexts(state: FormState, form: FormData): Promise<FormState> {

@@ -2,7 +2,9 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { confirmedOnly, publishedNumbers } from '#lib/figures/published-numbers';
+import { lockDifference } from '#lib/lock/lock-difference';
 import { whyBroken } from '#lib/lock/lock-standing';
+import { inputsHash } from '#lib/lock/numbers-lock';
 import { saidStandings } from '#lib/overview/said-standing';
 import { description } from '#lib/publish/description';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
@@ -29,6 +31,9 @@ export default async function PublishPage({ params }: Props) {
   );
   const lock = newest && {
     at: moment(newest.at),
+    seq: newest.seq,
+    sha256: newest.sha256,
+    difference: lockDifference(newest.snapshot, file, figures),
     broken: whyBroken(newest.snapshot, file, figures),
   };
   return (
@@ -40,6 +45,7 @@ export default async function PublishPage({ params }: Props) {
         numbers: confirmedOnly(publishedNumbers(file, figures)),
         revs: await readRevisions(id),
         lock: lock ?? null,
+        inputsSha256: inputsHash(file),
         said: saidStandings(file, figures),
         copied,
       }}

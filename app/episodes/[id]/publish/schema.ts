@@ -14,6 +14,12 @@ export const copyForm = z.object({
     .transform((text) => text.replace(/\r\n?/g, '\n')),
 });
 
+export const lockForm = z.object({
+  episodeId,
+  /** Hash of the inputs as the page showed them: numbers are locked that were seen. */
+  inputsSha256: z.string().regex(/^[0-9a-f]{64}$/, 'Something is missing: open the page again.'),
+});
+
 export const textsForm = z.object({
   episodeId,
   rev: revision,

@@ -11,6 +11,7 @@ import { WrittenStep } from '../../_components/written-step';
 import { removeWebLink } from '../actions';
 import { AllergenPart } from './allergen-part';
 import { CopyAndLock } from './copy-and-lock';
+import { LockPart } from './lock-part';
 import { NumbersInIt } from './numbers-in-it';
 import { TextsForm, WebLinkForm } from './texts-form';
 import { revOf, type PublishPage } from './view';
@@ -37,6 +38,7 @@ export function PublishView({ page }: { readonly page: PublishPage }) {
         <DescriptionPart page={page} />
         <div className="grid min-w-0 grid-cols-1 content-start gap-10 print:hidden">
           <InTheWay page={page} />
+          <LockPart page={page} />
           <NumbersInIt page={page} />
           <section id="day-answer-part" aria-labelledby="whole-day">
             <h2 id="whole-day" className="mb-3">

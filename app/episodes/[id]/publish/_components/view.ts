@@ -1,5 +1,6 @@
 import type { EpisodeFile } from '#lib/episode/schema';
 import type { EpisodeFigures } from '#lib/figures/episode-figures';
+import type { LockDifference } from '#lib/lock/lock-difference';
 import type { PublishedNumbers } from '#lib/figures/published-numbers';
 import type { SaidStanding } from '#lib/overview/said-standing';
 import type { Description } from '#lib/publish/description';
@@ -15,7 +16,11 @@ export interface Copied {
 /** The newest lock: when it was taken, and why it holds no more, or null while it holds. */
 export interface NewestLock {
   readonly at: string;
+  /** Its number among the episode's locks. */
+  readonly seq: number;
+  readonly sha256: string;
   readonly broken: string | null;
+  readonly difference: LockDifference;
 }
 
 /** What the publish page draws from. */
@@ -27,6 +32,8 @@ export interface PublishPage {
   readonly numbers: PublishedNumbers;
   readonly revs: Readonly<Record<string, number>>;
   readonly lock: NewestLock | null;
+  /** Hash of what the numbers rest on now. */
+  readonly inputsSha256: string;
   /** What was said in front of the camera, as it stands now. */
   readonly said: readonly SaidStanding[];
   /** Newest first. */
