@@ -6,6 +6,8 @@ const served = ownFolder === '.next';
 const config: NextConfig = {
   reactStrictMode: true,
   poweredByHeader: false,
+  // It draws with a binary of its own, which no bundle can hold.
+  serverExternalPackages: ['@resvg/resvg-js'],
   // An episode file is brought in by a form; the framework's own limits are 1 MB for an action, and 10 MB for
   // what goes by `proxy.ts`, past which it cuts off.
   experimental: { serverActions: { bodySizeLimit: '21mb' }, proxyClientMaxBodySize: '22mb' },

@@ -1,7 +1,5 @@
-import { contradictions } from '#lib/claims/contradictions';
-import type { Judged } from '#lib/claims/judged';
+import type { Contradiction } from '#lib/claims/contradict/contradiction';
 import { oneLine } from '#lib/claims/sentence-around';
-import type { Episode } from '#lib/episode/schema';
 import { placeWords } from '#lib/overview/said-rows';
 
 /** Statements that cannot all hold, whatever the breakdown says, with all places at which they are. */
@@ -20,11 +18,8 @@ export interface ContradictionPlace {
 }
 
 /** What is said in two ways, in the words of the screen. */
-export function contradictionRows(
-  judged: readonly Judged[],
-  episode: Pick<Episode, 'segments' | 'region' | 'anythingElse'>,
-): ContradictionRow[] {
-  return contradictions(judged, episode).map(({ id, words, sides }) => ({
+export function contradictionRows(found: readonly Contradiction[]): ContradictionRow[] {
+  return found.map(({ id, words, sides }) => ({
     id,
     words,
     places: sides.flatMap(({ said }) =>

@@ -1,48 +1,42 @@
-import type { FoodMention } from '#lib/claims/read-edit';
+import type { NotCounted } from '#lib/claims/named-not-counted';
 import type { NamedFood } from '#lib/episode/edit-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
-import { fold } from '#lib/foods/search-text';
 import { placeWords } from '#lib/overview/said-rows';
 
-/** A food that is named in the texts and is in no ingredient, with all places at which it is. */
+/** A food that is named in the texts and is in no ingredient, in the words of the screen. */
 export interface NamedRow {
   /** Its name, folded: by it an answer is kept. */
   readonly food: string;
   /** As the texts say it first. */
   readonly words: string;
-  readonly places: readonly {
-    readonly id: string;
-    readonly words: string;
-    readonly textId: string;
-  }[];
-  /** The dishes that are talked about where it is named. */
+  /** Where it is named: '3:10', 'description, line 4'. */
+  readonly places: readonly string[];
+  /** The dishes that are talked about there. */
   readonly dishes: readonly { readonly segmentId: string; readonly title: string }[];
-  readonly answer: NamedFood | null;
+  /** What its ingredient would begin with: '30 g butter'. */
+  readonly add: string;
+  readonly answer: NamedFood['answer'] | null;
+  /** The row of the answer, so that it can be changed; null while there is none. */
+  readonly answerId: string | null;
 }
 
 /**
- * Foods that are named and not counted, each once, in the order in which they are first named.
- * @example namedRows(read.foods, file)[0] // { food: 'sour cream', places: [{ words: '3:10', … }], answer: null, … }
+ * Foods that are named and not counted, each once with all its places.
+ * @example namedRows(read.named, file)[0] // { food: 'sour cream', places: ['3:10'], answer: null, … }
  */
 export function namedRows(
-  mentions: readonly FoodMention[],
+  named: readonly NotCounted[],
   { edit, episode }: Pick<EpisodeFile, 'edit' | 'episode'>,
 ): NamedRow[] {
-  const byFood = new Map<string, FoodMention[]>();
-  for (const mention of mentions) {
-    const food = fold(mention.statement.food).trim().slice(0, 120);
-    byFood.set(food, [...(byFood.get(food) ?? []), mention]);
-  }
-  return [...byFood].map(([food, all]) => {
-    const segments = new Set(all.flatMap(({ place }) => place.segmentId ?? []));
-    return {
-      food,
-      words: all[0]?.statement.food ?? food,
-      places: all.map(({ id, place }) => ({ id, words: placeWords(place), textId: place.textId })),
-      dishes: episode.segments
-        .filter(({ id, recipe }) => recipe !== null && segments.has(id))
-        .map(({ id, title }) => ({ segmentId: id, title })),
-      answer: edit?.named.find((each) => each.food === food) ?? null,
-    };
-  });
+  return named.map(({ food, words, places, segmentIds, answer, add }) => ({
+    food,
+    words,
+    places: [...new Set(places.map(({ place }) => placeWords(place)))],
+    dishes: episode.segments
+      .filter(({ id, recipe }) => recipe !== null && segmentIds.includes(id))
+      .map(({ id, title }) => ({ segmentId: id, title })),
+    add: add.text,
+    answer,
+    answerId: edit?.named.find((each) => each.food === food)?.id ?? null,
+  }));
 }

@@ -24,6 +24,8 @@ interface Props {
     readonly look?: string | string[];
     readonly copied?: string | string[];
     readonly kept?: string | string[];
+    readonly paste?: string | string[];
+    readonly to?: string | string[];
   }>;
 }
 
@@ -56,6 +58,7 @@ export default async function EpisodePage({ params, searchParams }: Props) {
         others: await othersOf(file),
         dishes: await dishesView(file),
         states: await statesWays(file),
+        paste: pasteOf(one(asked.to), one(asked.paste)),
         look: one(asked.look)?.slice(0, LONGEST_LOOK) ?? null,
         again: await againOf(file, { copied: one(asked.copied), words: one(asked.again) }),
         editing,
@@ -67,6 +70,12 @@ export default async function EpisodePage({ params, searchParams }: Props) {
       totalS={plannedLengthS(file.episode.segments)}
     />
   );
+}
+
+/** What the form of a dish by which ingredients are pasted begins with. */
+function pasteOf(segmentId: string | null, words: string | null) {
+  if (segmentId === null || words === null) return null;
+  return { segmentId, words: words.slice(0, LONGEST_LOOK) };
 }
 
 /** A word of the address that is given once. */

@@ -10,10 +10,12 @@ const EXAMPLE = '180 g egg whites\n2 tbsp olive oil\n1 1/2 cups shredded cheddar
 interface Props {
   readonly episodeId: string;
   readonly recipeId: string;
+  /** What stands in it at first, as a food that was named and not counted. */
+  readonly initial?: string | undefined;
 }
 
 /** A whole list of ingredients at once, as it stands on the note. */
-export function PasteForm({ episodeId, recipeId }: Props) {
+export function PasteForm({ episodeId, recipeId, initial = '' }: Props) {
   const form = `paste-${recipeId}`;
   return (
     <FormFrame id={form} action={pasteLines} fields={['list']} hidden={{ episodeId, recipeId }}>
@@ -25,6 +27,7 @@ export function PasteForm({ episodeId, recipeId }: Props) {
             label="Ingredients"
             hint="As on your note or from a recipe: one on each line, with amounts. Nothing is counted for good before you say so."
             state={state}
+            initial={initial}
             control={{ rows: 6, placeholder: EXAMPLE, spellCheck: false }}
           />
           <div>

@@ -62,6 +62,7 @@ export function SegmentSection({ view, segment }: Props) {
 function DishParts({ view, dish }: { readonly view: EpisodeView; readonly dish: Dish }) {
   const figures = view.figures.dishes.find((each) => each.segmentId === dish.id);
   const empty = dish.recipe.lines.length === 0;
+  const paste = view.paste?.segmentId === dish.id ? view.paste.words : undefined;
   return (
     <div className="grid gap-x-12 gap-y-9 lg:grid-cols-[minmax(0,1.9fr)_minmax(0,1fr)]">
       <div className="min-w-0">
@@ -81,8 +82,13 @@ function DishParts({ view, dish }: { readonly view: EpisodeView; readonly dish: 
               Paste them from your note, and the numbers are there.
             </EmptyState>
           )}
-          <Disclosure words="Paste ingredients" open={empty}>
-            <PasteForm episodeId={view.file.episode.id} recipeId={dish.recipe.id} />
+          <Disclosure words="Paste ingredients" open={empty || paste !== undefined}>
+            <PasteForm
+              key={paste ?? ''}
+              episodeId={view.file.episode.id}
+              recipeId={dish.recipe.id}
+              initial={paste}
+            />
           </Disclosure>
           <Disclosure words="Add one ingredient">
             <div className="border-b border-line pb-5">

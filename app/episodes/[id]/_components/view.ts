@@ -21,6 +21,8 @@ export interface EpisodeView {
   readonly states?: Readonly<Record<string, StatesWays>>;
   /** Words that the open form of an ingredient begins to look for a food by. */
   readonly look?: string | null;
+  /** Words that stand in the form of a dish by which ingredients are pasted. */
+  readonly paste?: { readonly segmentId: string; readonly words: string } | null;
   /** What was begun from another dish, and what another can be begun from. */
   readonly again?: AgainView;
   /** Dishes that others are made from: where they stand, and which can be taken. */

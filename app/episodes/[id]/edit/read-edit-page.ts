@@ -1,9 +1,10 @@
 import 'server-only';
 import { createHash } from 'node:crypto';
-import { NO_FACTS } from '#lib/claims/edit-facts';
 import { editStanding, type EditStanding } from '#lib/overview/edit-standing';
 import { textStanding } from '#lib/overview/text-standing';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readEditFacts } from '../edit-facts';
+import { lastAct } from '../last-act';
 import { linkOf } from './link-of';
 import { aboutChoices } from './about-choices';
 import type { EditPage } from './_components/view';
@@ -16,7 +17,7 @@ export async function readEditPage(id: string, at: string | null): Promise<EditP
   const file = await readEpisodeFile(id, new Date().toISOString(), { edit: true });
   if (!file) return null;
   const revs = await readRevisions(id);
-  const { texts: placed, rows, ...standing } = editStanding(file, NO_FACTS);
+  const { texts: placed, rows, ...standing } = editStanding(file, await readEditFacts(file));
   return {
     ...standing,
     rows: rows.map((row) => ({
@@ -33,6 +34,7 @@ export async function readEditPage(id: string, at: string | null): Promise<EditP
     })),
     abouts: aboutChoices(file.episode.segments),
     revs,
+    last: await lastAct(file),
     version: versionOf(placed),
     at,
   };

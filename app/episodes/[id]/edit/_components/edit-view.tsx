@@ -1,6 +1,7 @@
 import { SlateHead } from '../../../../_ui/slate-head';
 import { ButtonLink } from '../../../../_ui/button';
 import { PrintButton } from '../../../../_ui/print-button';
+import { LastChange } from '../../_components/last-change';
 import { Cautions } from './cautions';
 import { Contradictions } from './contradictions';
 import { Desk } from './desk';
@@ -31,6 +32,9 @@ export function EditView({ page }: { readonly page: EditPage }) {
       <NamedPart page={page} />
       {rows.length > 0 && (
         <div className="mt-10 flex flex-wrap gap-3 print:hidden">
+          <ButtonLink href={`/episodes/${page.episodeId}/edit/timeline`}>
+            Where segments stand in the cut
+          </ButtonLink>
           <PrintButton>Print the result</PrintButton>
           <ButtonLink href={`/episodes/${page.episodeId}/edit/result.png`} download>
             Save it as a picture
@@ -38,6 +42,7 @@ export function EditView({ page }: { readonly page: EditPage }) {
         </div>
       )}
       <ResultTable page={page} />
+      <LastChange episodeId={page.episodeId} last={page.last} formOpen={false} />
       {(rows.length > 0 || texts.length > 0) && <Cautions hasClaims={page.hasClaims} />}
     </>
   );

@@ -26,20 +26,20 @@ export function NamedPart({ page }: { readonly page: EditPage }) {
 }
 
 function Named({ page, row }: { readonly page: EditPage; readonly row: NamedRow }) {
-  const { food, words, places, dishes, answer } = row;
+  const { food, words, places, dishes, add, answer, answerId } = row;
   const { episodeId } = page;
-  const rev = answer ? (page.revs[answer.id] ?? 0) : '';
-  const values = { episodeId, food, namedId: answer?.id ?? '', rev };
-  const other = (key: keyof typeof ANSWERS) => answer?.answer !== key;
+  const rev = answerId === null ? '' : (page.revs[answerId] ?? 0);
+  const values = { episodeId, food, namedId: answerId ?? '', rev };
+  const other = (key: keyof typeof ANSWERS) => answer !== key;
   return (
     <li
       className={`flex flex-wrap items-center justify-between gap-x-6 gap-y-2 border-b border-line py-2.5 ${answer ? '' : 'hatch'}`}
     >
       <span className="min-w-0">
         <b className="font-semibold">{words}</b>
-        {answer && <span>: {ANSWERS[answer.answer]}</span>}
+        {answer && <span>: {ANSWERS[answer]}</span>}
         <span className="block text-fine text-soft">
-          {places.map((place) => place.words).join(', ')}
+          {places.join(', ')}
           {dishes.length > 0 && ` · ${dishes.map(({ title }) => title).join(', ')}`}
         </span>
       </span>
@@ -48,7 +48,7 @@ function Named({ page, row }: { readonly page: EditPage; readonly row: NamedRow 
           <Link
             key={segmentId}
             className="link inline-flex min-h-8 items-center"
-            href={`/episodes/${episodeId}?paste=${encodeURIComponent(words)}&to=${segmentId}#row-${segmentId}`}
+            href={`/episodes/${episodeId}?to=${segmentId}&paste=${encodeURIComponent(add)}#row-${segmentId}`}
           >
             Add {words} to {title}
           </Link>
@@ -78,10 +78,10 @@ function Named({ page, row }: { readonly page: EditPage; readonly row: NamedRow 
             Truly none
           </ButtonForm>
         )}
-        {answer && (
+        {answerId !== null && (
           <ButtonForm
             action={askNamedAgain}
-            values={{ episodeId, namedId: answer.id, rev }}
+            values={{ episodeId, namedId: answerId, rev }}
             label={`Ask again about ${words}`}
           >
             Ask again

@@ -2,6 +2,7 @@ import type { EditStanding } from '#lib/overview/edit-standing';
 import type { SaidKind } from '#lib/overview/said-kinds';
 import type { SaidRow, Standing } from '#lib/overview/said-rows';
 import type { TextStanding } from '#lib/overview/text-standing';
+import type { LastAct } from '../../_components/last-change';
 import type { Choice } from '../../../../_ui/form/field';
 
 /** A text that was brought in. */
@@ -28,6 +29,8 @@ export interface EditPage extends Omit<EditStanding, 'texts' | 'rows'> {
   /** Everything a number can be about. */
   readonly abouts: readonly Choice[];
   readonly revs: Readonly<Record<string, number>>;
+  /** What was done last, to be undone; null where nothing was. */
+  readonly last: LastAct | null;
   /** Changes whenever a text does. */
   readonly version: string;
   /** The statement that is chosen at first. */
