@@ -133,8 +133,14 @@ describe('an amount', () => {
           grams('l2', 'onion', b, { text: 'white onion' }),
         ]);
         const statement = {
-          ...{ ...WORDS, kind: 'amount', unit: 'g', food: 'onion', scope: 'dish' },
-          ...{ low: said, high: said, hedge: 'none' },
+          ...WORDS,
+          kind: 'amount',
+          unit: 'g',
+          food: 'onion',
+          scope: 'dish',
+          low: said,
+          high: said,
+          hedge: 'none',
         } as const;
         const judged = verdict(statement, aContext([aDish('d', recipe)]));
         if (judged === 'agrees') expect(Math.abs(said - a - b)).toBeLessThanOrEqual(0.5);
@@ -182,7 +188,12 @@ describe('oven degrees', () => {
             { region },
           );
           const statement = {
-            ...{ ...WORDS, kind: 'ovenTemperature', unit, low: value, high: value, hedge: 'none' },
+            ...WORDS,
+            kind: 'ovenTemperature',
+            unit,
+            low: value,
+            high: value,
+            hedge: 'none',
           } as const;
           const judged = verdict(statement, context);
           const off = Math.abs(value - (unit === 'C' ? celsius : fahrenheit(celsius)));
@@ -216,7 +227,12 @@ describe('an inside temperature', () => {
           const own = Math.round(milliC);
           const context = withStep({ coreMilliC: own }, { inside, coreMilliC: [own] });
           const statement = {
-            ...{ ...WORDS, kind: 'insideTemperature', unit, low: value, high: value, hedge },
+            ...WORDS,
+            kind: 'insideTemperature',
+            unit,
+            low: value,
+            high: value,
+            hedge,
           } as const;
           expect(verdict(statement, context)).toBe('off');
         },
@@ -305,7 +321,13 @@ describe('a price', () => {
           const scope = each ? 'portion' : 'whole';
           const low = said / 100;
           const statement = {
-            ...{ ...WORDS, kind: 'price', unit: 'EUR', scope, low, high: low, hedge: 'none' },
+            ...WORDS,
+            kind: 'price',
+            unit: 'EUR',
+            scope,
+            low,
+            high: low,
+            hedge: 'none',
           } as const;
           const judged = verdict(statement, context);
           const half = said % 100 === 0 ? 50 : 0.5;
