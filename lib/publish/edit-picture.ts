@@ -171,7 +171,7 @@ function foot({ off, contradictions, named }: EditResult, { ink, soft }: Picture
     named === 0 ? [] : [`${named} ${named === 1 ? 'food' : 'foods'} named, not counted`];
   return [
     text([...more, ...two, ...foods].join(' · '), {
-      ...{ x: SIDE, y: 1252, size: 36, fill: ink },
+      ...{ x: SIDE, y: 1250, size: 32, fill: ink },
       face: 'slate',
     }),
     text(CAUTION, { x: SIDE, y: 1294, size: 20, fill: soft, mostLines: 2 }),

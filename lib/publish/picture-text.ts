@@ -1,25 +1,33 @@
 /** The two faces of pictures: text and numbers, and the lettering of the slate. */
 export type Face = 'text' | 'slate';
 
+type Classes = readonly (readonly [letters: string, advance: number])[];
+
 /**
- * Advances of letters in thousandths of the type's size, each class's widest in Atkinson Hyperlegible Next SemiBold, as
- * measured; what is in no class is a capital or wider than one.
+ * Advances of letters in thousandths of the type's size: each class's widest in Atkinson Hyperlegible Next SemiBold and
+ * in Barlow Condensed SemiBold, as measured. What is in no class counts as the widest letter.
  */
-const CLASSES: readonly (readonly [letters: string, advance: number])[] = [
-  [" !',.:;`|ijl", 310],
+const TEXT: Classes = [
+  [" !',.:;`|ijl·", 310],
   ['"()-/I[]\\_f{}rt1', 440],
   ['*?<>^acehknosuvxyz2375468FJLLdgbpqE9$+ST0PZBR–“”‘’', 650],
-  ['ACDGHKNOQUVXY#=&w@–', 780],
+  ['ACDGHKNOQUVXY#=&w@', 780],
+];
+const SLATE: Classes = [
+  [" |,l.`j;Ii:'·", 260],
+  ['1!()tf-"r{}[]', 340],
+  ['*zs/7\\?FZ^_y9Lcvx$23568ESaegko+<=>JbdhnpquQT04BCGPRXYDOV–“”‘’', 480],
+  ['AHKU~NM&w', 610],
 ];
 const WIDEST = 970;
-/** Barlow Condensed is narrower, letter by letter, by at least so much. */
-const SLATE_PERMILLE = 900;
 
-const ADVANCES: ReadonlyMap<string, number> = new Map(
-  [...CLASSES]
-    .reverse()
-    .flatMap(([letters, advance]) => [...letters].map((letter) => [letter, advance] as const)),
-);
+const advancesOf = (classes: Classes): ReadonlyMap<string, number> =>
+  new Map(classes.flatMap(([letters, advance]) => [...letters].map((each) => [each, advance])));
+
+const ADVANCES: Readonly<Record<Face, ReadonlyMap<string, number>>> = {
+  text: advancesOf(TEXT),
+  slate: advancesOf(SLATE),
+};
 
 /**
  * How wide some words are at most, in the units of the size. Other scripts count as the widest letter.
@@ -27,8 +35,8 @@ const ADVANCES: ReadonlyMap<string, number> = new Map(
  */
 export function widthAtMost(words: string, size: number, face: Face): number {
   let permille = 0;
-  for (const letter of words) permille += ADVANCES.get(letter) ?? WIDEST;
-  return (permille * size * (face === 'slate' ? SLATE_PERMILLE : 1000)) / 1_000_000;
+  for (const letter of words) permille += ADVANCES[face].get(letter) ?? WIDEST;
+  return (permille * size) / 1000;
 }
 
 /** Where lines of a picture are set. */
