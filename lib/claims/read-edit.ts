@@ -17,6 +17,7 @@ import { judgeNutrient, nutrientTrial } from './judge/judge-nutrient';
 import { isSpoken } from './judge/spoken';
 import type { About } from './judge/meaning';
 import { cannotSay, type Verdicted } from './judge/verdicted';
+import { portionNamed } from './judge/portion-named';
 import { dishesNamed, dishNames } from './places/dish-names';
 import type { PlacedText, Topic } from './places/placed-text';
 import { readRows, type ContextOf, type ReadRow } from './read-rows';
@@ -159,8 +160,13 @@ function judgeOf(context: JudgeContext): Judge {
   }
 
   const kept = new Map<string, About>();
-  const shared = (key: string, dishes: () => readonly JudgedDish[], day = false): About => {
-    const known = kept.get(key) ?? { dishes: dishes(), day, settled: null };
+  const shared = (
+    key: string,
+    dishes: () => readonly JudgedDish[],
+    more: Partial<Pick<About, 'day' | 'portionId'>> = {},
+  ): About => {
+    const none = { day: false, portionId: null, settled: null };
+    const known = kept.get(key) ?? { ...none, ...more, dishes: dishes() };
     kept.set(key, known);
     return known;
   };
@@ -169,16 +175,23 @@ function judgeOf(context: JudgeContext): Judge {
     if (mend?.mend.kind === 'about') {
       const { segmentId, portionId, scope } = mend.mend;
       const dish = segmentId === null ? undefined : context.byId.get(segmentId);
-      return { dishes: dish ? [dish] : [], day: false, settled: { portionId, scope } };
+      const dishes = dish ? [dish] : [];
+      return { dishes, day: false, portionId: null, settled: { portionId, scope } };
     }
     const title = 'dish' in statement ? (statement.dish ?? '') : '';
     const titled = byTitle.get(title);
-    if (titled) return shared(`title ${title}`, () => titled);
-    if (topic.kind === 'dish') return shared(`dish ${topic.segmentId}`, () => dishesOf(topic));
+    const of = titled ?? (topic.kind === 'dish' ? dishesOf(topic) : null);
+    if (of) {
+      const [only, ...others] = of;
+      const ids = of.map(({ dish }) => dish.id).join(' ');
+      const portionId =
+        only && others.length === 0 ? portionNamed(text.text, statement, only.dish) : null;
+      return shared(`${ids}:${portionId ?? ''}`, () => of, { portionId });
+    }
     if (topic.kind === 'unknown') return shared('unknown', () => context.dishes);
     const named = () => dishesNamed(text.text, names).map(({ segmentId }) => segmentId);
     const dishes = () => named().flatMap((id) => context.byId.get(id) ?? []);
-    return shared(`text ${text.said.id}`, dishes, true);
+    return shared(`text ${text.said.id}`, dishes, { day: true });
   }
 
   const dishesOf = ({ segmentId }: Extract<Topic, { readonly kind: 'dish' }>) => {

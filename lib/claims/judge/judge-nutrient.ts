@@ -85,12 +85,16 @@ export function nutrientTrial(
   };
 }
 
-/** Far enough from a value that no hedge reaches it: 6 % and 25 units are more than “about” (MODEL D.1). */
+/**
+ * Near enough to a value to be another hearing of it: 6 % and 25 units are more than “about” reaches (MODEL D.1). What is
+ * one-sided would agree with anything that is large or small enough, so a tenth of it is all that is taken for one.
+ */
 function isNear(figure: Figure | null, { low, high, hedge }: NutrientStatement): boolean {
   if (!figure) return false;
-  if (hedge === 'atLeast' || hedge === 'atMost' || hedge === 'under') return true;
   const { value } = figure;
-  return value >= low - 25 - 0.06 * low && value <= high + 25 + 0.06 * high;
+  const oneSided = hedge === 'atLeast' || hedge === 'atMost' || hedge === 'under';
+  const reach = oneSided ? 0.1 * high : 25 + 0.06 * high;
+  return value >= low - reach && value <= high + reach;
 }
 
 interface Read {
@@ -300,7 +304,7 @@ function differenceOf(figure: Figure, stated: Stated): string | null {
   const steps = [statedStep(unit, size), 0.1, 0.01];
   const step = steps.find((each) => Number(printTo(size, each)) > 0);
   if (step === undefined) return null;
-  const number = step === 1 ? printCount(size) : printTo(size, step);
+  const number = step === 1 ? printCount(size) : printTo(size, step).replace(/\.0+$/, '');
   const least = figureStatus(figure) === 'known' ? '' : 'at least ';
   const amount = amountText(`${least}${number}`, nutrient, unit, stated.context.figures.region);
   return `${amount} ${by > 0 ? 'more' : 'less'} than your breakdown`;

@@ -10,6 +10,8 @@ export interface About {
   readonly dishes: readonly JudgedDish[];
   /** It may be about the day as well, as a title of several dishes. */
   readonly day: boolean;
+  /** A portion of the one dish, where the words before the number name it. */
+  readonly portionId: string | null;
   /** What the person said it is about. */
   readonly settled: {
     readonly portionId: string | null;

@@ -43,6 +43,8 @@ function allMeanings(
   };
   switch (scope) {
     case 'dish': {
+      const named = namedPortion(about);
+      if (named) return [named];
       const day = about.day || about.dishes.length > 1 ? [dayMeaning(context)] : [];
       return [...about.dishes.flatMap(anyPart), ...day];
     }
@@ -117,6 +119,13 @@ function anyPart(of: JudgedDish): Meaning[] {
 function eatenMeaning({ dish, figures }: JudgedDish): Meaning {
   const scope = { kind: 'eaten', segmentId: dish.id } as const;
   return aMeaning(`${dish.title}, as eaten`, figures.eaten, scope);
+}
+
+function namedPortion({ dishes, portionId }: About): Meaning | null {
+  const [dish, ...others] = dishes;
+  if (!dish || others.length > 0 || portionId === null) return null;
+  const portion = dish.dish.recipe.portions.find(({ id }) => id === portionId);
+  return portion ? portionMeaning(dish, portion) : null;
 }
 
 function portionMeaning({ dish, figures }: JudgedDish, portion: Portion): Meaning {
