@@ -19,7 +19,7 @@ export function NavLink({ href, alsoBelow, children }: Props) {
     <Link
       href={href}
       aria-current={here ? 'page' : undefined}
-      className="inline-flex min-h-11 items-center border-b-[3px] border-transparent font-slate text-[1.1875rem] font-semibold tracking-[0.01em] md:text-lead md:tracking-[0.02em] hover:border-edge aria-[current=page]:border-ink"
+      className="inline-flex min-h-11 items-center whitespace-nowrap border-b-[3px] border-transparent font-slate text-[1.1875rem] font-semibold tracking-[0.01em] md:text-lead md:tracking-[0.02em] hover:border-edge aria-[current=page]:border-ink"
     >
       {children}
     </Link>

@@ -35,12 +35,12 @@ export function PageNav() {
   );
 }
 
-/** The pages of one episode. */
+/** The pages of one episode: one row, on a phone two, whatever the font. */
 export function EpisodeNav({ id }: { readonly id: string }) {
   return (
     <nav
       aria-label="Episode"
-      className="mb-3 flex flex-wrap gap-x-3 border-t min-[24rem]:flex-nowrap md:mb-5 md:gap-x-6 border-line pt-1 print:hidden"
+      className="mb-3 flex flex-wrap gap-x-4 border-t md:mb-5 md:gap-x-6 border-line pt-1 print:hidden"
     >
       <NavLink href={`/episodes/${id}`}>Running order</NavLink>
       <NavLink href={`/episodes/${id}/numbers`}>Numbers</NavLink>

@@ -26,10 +26,10 @@ export function EditView({ page }: { readonly page: EditPage }) {
         ]}
       />
       <Summary page={page} />
-      <TextsPart page={page} />
       {rows.length > 0 && <Desk key={page.at ?? ''} page={page} />}
       <Contradictions page={page} />
       <NamedPart page={page} />
+      <TextsPart page={page} />
       {rows.length > 0 && (
         <div className="mt-10 flex flex-wrap gap-3 print:hidden">
           <ButtonLink href={`/episodes/${page.episodeId}/edit/timeline`}>

@@ -55,7 +55,7 @@ function Heard({ form, hidden, row }: FormProps & { readonly row: Row }) {
   return (
     <FormFrame id={form} action={wasHeard} fields={['heard']} hidden={hidden}>
       {(state) => (
-        <div className="grid items-end gap-3 sm:grid-cols-[1fr_auto]">
+        <div className="grid items-end gap-3 md:grid-cols-[1fr_auto]">
           <TextField
             form={form}
             name="heard"
@@ -74,7 +74,7 @@ function About({ form, hidden, page }: FormProps & { readonly page: EditPage }) 
   return (
     <FormFrame id={form} action={isAbout} fields={['about']} hidden={hidden}>
       {(state) => (
-        <div className="grid items-end gap-3 sm:grid-cols-[1fr_auto]">
+        <div className="grid items-end gap-3 md:grid-cols-[1fr_auto]">
           <ChoiceField
             form={form}
             name="about"

@@ -28,7 +28,7 @@ export function StatementRow({ page, row, chosen, open, sound, onOpen, onStep }:
         id={`said-${row.id}`}
         aria-expanded={isOpen}
         aria-current={here || undefined}
-        className="grid min-h-14 w-full grid-cols-[3.5rem_minmax(0,1fr)] items-center gap-x-3 px-2 py-1.5 text-left hover:bg-raised focus-visible:-outline-offset-2 sm:grid-cols-[3.5rem_minmax(0,1fr)_13rem]"
+        className="grid min-h-14 w-full grid-cols-[3.5rem_minmax(0,1fr)] items-center gap-x-3 px-2 py-1.5 text-left hover:bg-raised focus-visible:-outline-offset-2 md:grid-cols-[3.5rem_minmax(0,1fr)_15rem]"
         onClick={() => onOpen(row.id)}
         onKeyDown={(event) => {
           if (event.key !== 'ArrowDown' && event.key !== 'ArrowUp') return;
@@ -38,7 +38,7 @@ export function StatementRow({ page, row, chosen, open, sound, onOpen, onStep }:
       >
         <span className="text-fine text-soft wrap-anywhere">{row.place}</span>
         <span className="min-w-0 wrap-anywhere">“{row.words}”</span>
-        <span className="max-sm:col-start-2">
+        <span className="max-md:col-start-2">
           <StandingMark row={row} />
         </span>
       </button>

@@ -90,7 +90,7 @@ export function Strip({ page, chosen, onChoose }: Props) {
       {written.length > 0 && (
         <div className="mt-1 flex flex-wrap items-center gap-x-3">
           <span className="text-fine text-soft">written or planned</span>
-          <ol className="flex flex-wrap">
+          <ol className="flex flex-wrap gap-x-2">
             {written.map((row) => (
               <li key={row.id}>{link(row)}</li>
             ))}

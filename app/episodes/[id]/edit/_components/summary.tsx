@@ -14,7 +14,7 @@ export function Summary({ page }: { readonly page: EditPage }) {
   }
   const open = named.filter(({ answer }) => answer === null).length;
   const parts = [
-    said(counts.off, 'statement is off', 'statements are off'),
+    said(counts.off, 'is off', 'are off'),
     said(counts.edge, 'is at the edge', 'are at the edge'),
     said(counts.agrees, 'agrees with your breakdown', 'agree with your breakdown'),
     said(counts.unknown, 'can’t be held against anything', 'can’t be held against anything'),
@@ -26,8 +26,8 @@ export function Summary({ page }: { readonly page: EditPage }) {
           ? 'No number was found in the texts.'
           : `${counts.all === 1 ? 'One statement' : `${counts.all} statements`}: ${parts.join(', ')}.`}
       </p>
-      {(contradictions.length > 0 || open > 0) && (
-        <p className="mt-1 flex flex-wrap gap-x-5">
+      {counts.all > 0 && (
+        <p className="mt-1 flex flex-wrap gap-x-5 print:hidden">
           {contradictions.length > 0 && (
             <a className="link" href="#contradictions">
               {contradictions.length === 1
@@ -40,6 +40,9 @@ export function Summary({ page }: { readonly page: EditPage }) {
               {open === 1 ? 'One food' : `${open} foods`} named, not counted
             </a>
           )}
+          <a className="link" href="#texts">
+            Bring a text in
+          </a>
         </p>
       )}
     </div>

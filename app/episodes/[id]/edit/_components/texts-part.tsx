@@ -2,6 +2,7 @@ import { ButtonForm } from '../../../../_forms/button-form';
 import { Disclosure } from '../../../../_ui/disclosure';
 import { KIND_WORDS } from '#lib/overview/said-kinds';
 import { removeText } from '../actions';
+import { DraftLink } from '../draft/_components/draft-link';
 import { NewTextForm, NewerTextForm } from './text-forms';
 import type { EditPage, TextRow } from './view';
 
@@ -12,7 +13,7 @@ const TOLD = 20;
 export function TextsPart({ page }: { readonly page: EditPage }) {
   const { texts, episodeId } = page;
   return (
-    <section aria-labelledby="texts" className="mb-8 print:hidden">
+    <section aria-labelledby="texts" className="mt-10 print:hidden">
       <h2 id="texts">Texts</h2>
       {texts.length > 0 && (
         <ul className="mt-2 max-w-4xl">
@@ -21,6 +22,7 @@ export function TextsPart({ page }: { readonly page: EditPage }) {
           ))}
         </ul>
       )}
+      {texts.length > 0 && <DraftLink episodeId={episodeId} />}
       <Disclosure words="Bring a text in" open={texts.length === 0}>
         <NewTextForm episodeId={episodeId} />
       </Disclosure>
@@ -32,7 +34,7 @@ function Text({ episodeId, text }: { readonly episodeId: string; readonly text: 
   const { id, kind, name, words, rev, remarks } = text;
   return (
     <li className="border-b border-line py-2">
-      <div className="flex flex-wrap items-center justify-between gap-x-6 gap-y-1">
+      <div className="flex items-start justify-between gap-x-6 gap-y-1">
         <span className="min-w-0 wrap-anywhere">
           <b className="font-semibold">{name}</b>
           <span className="block text-fine text-soft">
@@ -49,7 +51,7 @@ function Text({ episodeId, text }: { readonly episodeId: string; readonly text: 
         </ButtonForm>
       </div>
       <Remarks name={name} remarks={remarks} />
-      <Disclosure words={kind === 'captions' ? 'Newer captions instead' : 'A newer text instead'}>
+      <Disclosure words={`A newer text for ${name}`}>
         <NewerTextForm episodeId={episodeId} textId={id} rev={rev} kind={kind} />
       </Disclosure>
     </li>
