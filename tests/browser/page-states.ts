@@ -250,6 +250,7 @@ export const WITH_DEMO: readonly PageState[] = [
   { name: 'shopping, dates that are none', path: './shopping?from=2026-12-31&to=2026-12-01' },
   { name: 'publish, all open', path: './publish', enter: unfold },
   { name: 'publish, refused', path: './publish', enter: refused('web-link') },
+  { name: 'evidence', path: './evidence' },
   { name: 'pantry, all open', path: '/pantry', enter: unfold },
   { name: 'pantry, foods found', path: '/pantry?q=barley', byDay: true },
   { name: 'pantry, nothing found', path: '/pantry?q=zzzz' },
@@ -317,6 +318,7 @@ export const PRINTED: readonly PageState[] = [
   { name: 'pantry', path: '/pantry' },
   { name: 'food', path: FOOD },
   { name: 'publish', path: './publish' },
+  { name: 'evidence', path: './evidence' },
 ];
 
 /** Opens a page and brings it into its state. */

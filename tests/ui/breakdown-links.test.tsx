@@ -5,6 +5,7 @@ import { namedScopes, scopeFrom, scopeText } from '#lib/figures/breakdown-scope'
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { confirmedOnly, publishedNumbers } from '#lib/figures/published-numbers';
 import { HEADLINE_NUTRIENTS, SHOWN_NUTRIENTS } from '#lib/figures/shown-nutrients';
+import { inputsHash } from '#lib/lock/numbers-lock';
 import { isNutrient } from '#lib/foods/nutrients';
 import { description } from '#lib/publish/description';
 import { EpisodeView } from '../../app/episodes/[id]/_components/episode-view';
@@ -28,7 +29,7 @@ function pages(file: EpisodeFile) {
   const text = description(file, figures);
   const page = {
     ...{ file, figures, numbers: confirmedOnly(numbers), description: text, revs: {} },
-    ...{ lock: null, copied: [], said: [] },
+    ...{ lock: null, inputsSha256: inputsHash(file), copied: [], said: [] },
   };
   return {
     episode: renderToStaticMarkup(

@@ -1,7 +1,8 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, test, vi } from 'vitest';
 import type { EpisodeFile } from '#lib/episode/schema';
-import { takeLock } from '#lib/lock/numbers-lock';
+import { lockDifference } from '#lib/lock/lock-difference';
+import { inputsHash, takeLock } from '#lib/lock/numbers-lock';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { confirmedOnly, publishedNumbers } from '#lib/figures/published-numbers';
 import { whyBroken } from '#lib/lock/lock-standing';
@@ -121,6 +122,7 @@ function publishPage(file: EpisodeFile, lock: PublishPage['lock'] = null): strin
     figures,
     numbers,
     lock,
+    inputsSha256: inputsHash(file),
     copied: [],
     said: [],
   };
@@ -192,10 +194,18 @@ describe('the publish page of the demo', () => {
     const older = JSON.stringify({ ...JSON.parse(snapshot), engineVersion: 'figures-0' });
     expect(whyBroken(older, demo, now)).toContain('newer version of the program');
     const at = 'Sat 12 Dec, 18:02';
-    expect(words(publishPage(demo, { at, broken: null }))).toContain(
-      'Numbers locked Sat 12 Dec, 18:02, nothing under them has changed.',
-    );
-    expect(words(publishPage(demo, { at, broken: 'an egg' }))).toContain('broken: an egg');
+    const lock = {
+      ...{ at, seq: 1, sha256: takeLock(demo).sha256, broken: null },
+      difference: lockDifference(snapshot, demo, now),
+    };
+    const held = words(publishPage(demo, lock));
+    expect(held).toContain('Numbers locked Sat 12 Dec, 18:02, nothing under them has changed.');
+    expect(held).not.toContain('Lock again');
+    const difference = lockDifference(snapshot, heavier, episodeFigures(heavier));
+    const broken = words(publishPage(heavier, { ...lock, difference, broken: 'an egg' }));
+    expect(broken).toContain('broken: an egg');
+    expect(broken).toContain('Lock again');
+    expect(broken).toContain(`${dish.title}: “${line.text}”, grams`);
   });
 
   test('chapter faults are told in words', () => {

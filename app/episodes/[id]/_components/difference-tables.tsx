@@ -3,7 +3,7 @@ import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
 import type { LockDifference, NumberChange, NumberThen } from '#lib/lock/lock-difference';
 
 interface Props {
-  readonly difference: LockDifference;
+  readonly difference: Omit<LockDifference, 'holds'>;
   /** The moment of the lock as read. */
   readonly since: string;
 }
