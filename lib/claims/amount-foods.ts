@@ -35,6 +35,8 @@ export function foodBehind(text: Text, quantity: Quantity, measured: boolean): N
   const known = text.food(at);
   if (known) return { name: known.name, to: known.to, adjacent };
   if (!measured && !isLine(text, quantity)) return null;
+  const spoken = measured && !of && quantity.unit?.of !== 'container' ? spokenFood(text, at) : null;
+  if (spoken) return { ...spoken, adjacent };
   const name = unknownFood(text, at, of || isLine(text, quantity));
   return name && { ...name, adjacent };
 }
@@ -53,6 +55,25 @@ export function isLine({ tokens, context, marks }: Text, { begin }: Quantity): b
         (/^[•\-–*·]$/.test(before.text) &&
           marks.at('joiner', begin - 1) !== undefined &&
           (tokens[begin - 2]?.kind ?? 'line') === 'line');
+}
+
+/** Endings of words that are no names of foods. */
+const NO_NAME = /(?:ly|ed|ing|day|ish)$/;
+
+/** 'one hundred grams discard, fifteen grams butter': a word that is in no table, with nothing else behind it. */
+function spokenFood(text: Text, at: number): { readonly name: string; readonly to: number } | null {
+  const { tokens, language, marks } = text;
+  const word = tokens[at];
+  if (!text.spoken || word?.kind !== 'word' || word.folded.length < 4) return null;
+  if (NO_NAME.test(word.folded) || marks.any(at) || language.foods.plain.has(word.folded))
+    return null;
+  const next = tokens[at + 1];
+  const ends =
+    next === undefined ||
+    next.kind !== 'word' ||
+    language.numbers.cardinals.has(next.folded) ||
+    language.numbers.and.has(next.folded);
+  return ends ? { name: nameOf(tokens, at, at + 1, language.singular), to: at + 1 } : null;
 }
 
 /** A food by a name that is in no table: the words up to a mark or a word that joins. */

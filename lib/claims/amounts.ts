@@ -27,7 +27,13 @@ export function amountOf(
   const { of } = text.language.numbers;
   const ofIt = of.has(text.tokens[quantity.end]?.folded ?? '');
   if (unit === null && ofIt) return someOf(text, quantity);
-  if (text.marks.at('gear', quantity.end)) return null;
+  if (text.marks.at('gear', quantity.end) ?? text.marks.before('per', quantity.begin)) return null;
+  // '2 tins chickpeas (400 g each)'
+  const inBrackets = text.tokens[quantity.begin - 1]?.text === '(' && unit?.of === 'mass';
+  if (inBrackets && before?.unit?.of === 'container' && before.end === quantity.begin - 1) {
+    quantity.killed = 'size of a pack';
+    return null;
+  }
   const first = foodBefore(text, quantity, before);
   const food = foodBehind(text, quantity, unit !== null);
   // 'noodles 200 grams tofu': of which, nobody can say.
@@ -131,6 +137,8 @@ export function finishedOf(
   const subject = subjectFood(text, quantity);
   if (subject)
     return { kind: 'amount', unit: quantity.unit.unit, scope: subject.scope, food: subject.food };
+  const portion = text.marks.at('thing', quantity.unitEnd)?.role.as === 'portion';
+  if (portion) return { kind: 'amount', unit: quantity.unit.unit, scope: 'portion' };
   if (isPartWeighed(text, quantity)) return { kind: 'amount', unit: quantity.unit.unit };
   const after =
     before?.said?.kind === 'amount' &&

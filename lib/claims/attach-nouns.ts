@@ -131,6 +131,9 @@ function linked(text: Text, last: Element, next: Element): boolean {
     // '42 grams the fat is 11': the noun begins what follows.
     const of = text.language.numbers.of.has(text.tokens[last.to]?.folded ?? '');
     if (!of && next.from > last.to && text.marks.at('copula', next.to)) return false;
+    // 'sixty one, of which nine point four is sugar'
+    const which = text.marks.before('ofThem', last.from);
+    if (which && only(text, last.to, next.from, ['copula', 'filler'])) return true;
     // 'nineteen of those are saturated'
     const them = text.marks.at('ofThem', last.to);
     if (them && only(text, them.to, next.from, ['copula', 'filler'])) return true;
@@ -156,8 +159,14 @@ function orient(text: Text, chain: readonly Element[]): void {
   chain.forEach((element, index) => {
     if (element.of !== 'number') return;
     const other = chain[behind ? index + 1 : index - 1];
-    if (other?.of === 'noun') element.quantity.noun = other.noun;
+    if (other?.of === 'noun' && !(!behind && countsFood(text, element.quantity)))
+      element.quantity.noun = other.noun;
   });
+}
+
+/** 'a cup of sugar, one egg': the number counts what follows. */
+function countsFood({ food, marks }: Text, { unit, end }: Quantity): boolean {
+  return unit === null && marks.at('noun', end) === undefined && food(end)?.from === end;
 }
 
 /** A unit and the noun right behind it, with or without 'of': '71 grams of protein'. */

@@ -1,5 +1,6 @@
 import { atOrBehind } from './at-or-behind';
 import type { Topic } from './multiples';
+import { additionFood } from './of-ingredient';
 import type { Quantity } from './quantity';
 import { only, type Text } from './text';
 
@@ -26,8 +27,10 @@ export function mayFollow(
   if (unit === null && !endsBare(text, end)) return false;
   if (unit !== null || inRow || fillsRow) return true;
   if (quantity.hedge === 'about' && marks.before('hedge', begin) === undefined) return true;
-  if (marks.at('scope', end) !== undefined && marks.at('scope', end)?.role.link !== 'subject')
-    return true;
+  const part = marks.at('scope', end)?.role;
+  // 'I checked two shop ones'
+  if (part?.scope === 'compared') return false;
+  if (part !== undefined && part.link !== 'subject') return true;
   if (text.tokens[begin - 1]?.text === '?') return true;
   if (isAlone(text, quantity, row) || isBehindPart(text, begin)) return true;
   // The same number once more, or more exactly: 'almost fifty grams of protein forty nine point six'.
@@ -41,6 +44,7 @@ export function mayFollow(
     if (marks.before(category, begin)) return true;
   }
   // 'and the stew at four thirty two'
+  if (additionFood(text, quantity) !== null) return true;
   const lead = marks.before('lead', begin);
   if (lead && text.context.dishes !== undefined && dishEnds.has(lead.from)) return true;
   // 'calories for the day so far eleven fifty'
@@ -86,6 +90,7 @@ function endsBare({ marks, tokens, food }: Text, end: number): boolean {
       'alone',
       'not',
       'ofThem',
+      'than',
     ] as const
   ).some((category) => marks.at(category, end));
 }

@@ -12,6 +12,11 @@ export function asMoney(text: Text, mark: Mark<'unit'>, begin: number): Mark<'un
   const person = marks.at('serveTitle', mark.to) !== undefined && hasThing(text, mark.to + 1);
   const cents = language.numbers.cardinals.get(tokens[mark.to]?.folded ?? '') ?? 0;
   const part = marks.at('scope', mark.to) !== undefined || text.currency() === unit;
+  // 'three pounds and nine pence'
+  const and = language.numbers.and.has(tokens[mark.to]?.folded ?? '');
+  const pence = and ? marks.firstIn('unit', mark.to + 2, mark.to + 4)?.role : undefined;
+  if (pence?.of === 'money' && pence.factor < 1)
+    return { ...mark, role: { cat: 'unit', of: 'money', unit, factor: 1 } };
   const cost = marks.lastIn('cost', Math.max(0, begin - 4), begin) !== undefined;
   return cents >= 10 || part || cost || person
     ? { ...mark, role: { cat: 'unit', of: 'money', unit, factor: 1 } }
@@ -77,7 +82,11 @@ export function afterUnit(
     }
     // 'an hour and ten'
     const bare =
-      more && !more.digits && more.low === more.high && more.low < 60 && more.low % 5 === 0;
+      more &&
+      (!more.digits || !text.spoken) &&
+      more.low === more.high &&
+      more.low < 60 &&
+      more.low % 5 === 0;
     if (more && bare && !more.fraction && !isCounted(text, more.to)) {
       return { add: more.low / 60, next: more.to, fraction: false };
     }

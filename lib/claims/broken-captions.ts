@@ -1,4 +1,5 @@
 import type { Language, Role } from './language';
+import { groupAt } from './number-words';
 import { phraseAt } from './phrases';
 import type { Token } from './tokens';
 
@@ -30,9 +31,20 @@ function breaks(tokens: readonly Token[], stop: number, language: Language): boo
   const number = (at: number) =>
     tokens[at]?.kind === 'number' || numbers.cardinals.has(word(at)) || hundreds(at);
   const next = stop + 1;
+  if (numbers.and.has(word(stop - 1)) && hundreds(stop - 2) && number(next)) return true;
+  // 'a dollar. Eighty five a bowl'
+  if (number(next) && leadsTo(tokens, stop, language, ['unit']))
+    return isCents(tokens, stop, language);
   if (number(stop - 1)) {
     if (hundreds(next)) return true;
     if (hundreds(stop - 1) && numbers.and.has(word(next)) && number(next + 1)) return true;
+    // 'three hundred. Sixty five calories'
+    if (hundreds(stop - 1) && isBelowHundred(tokens, next, language)) return true;
+    // 'there is. forty. One grams.': cut between tens and ones, in a text that is cut before them as well.
+    const ones = numbers.cardinals.get(word(next)) ?? 0;
+    const tens = numbers.cardinals.get(word(stop - 1)) ?? 0;
+    const cut = tokens[stop - 2]?.text === '.' && tens >= 20 && tens % 10 === 0;
+    if (cut && ones > 0 && ones < 10) return true;
     const counted = phraseOf(tokens, next, language, COUNTED);
     // 'forty. Fat is eleven.': the noun begins what follows.
     const goesOn = counted === null || number(counted);
@@ -46,6 +58,21 @@ function breaks(tokens: readonly Token[], stop: number, language: Language): boo
     (part === tokens.length || tokens[part]?.text === '.') &&
     leadsTo(tokens, stop, language, COUNTED)
   );
+}
+
+/** A number below a hundred that counts energy: alone it would be that of no dish. */
+function isBelowHundred(tokens: readonly Token[], at: number, language: Language): boolean {
+  const group = groupAt(tokens, at, language.numbers);
+  const roles = group && phraseAt(language.lexicon, tokens, group.next)?.value;
+  return roles?.some((role) => role.cat === 'noun' && role.nutrient === 'energyKcal') === true;
+}
+
+/** Cents behind whole money, with a part behind them. */
+function isCents(tokens: readonly Token[], stop: number, language: Language): boolean {
+  const roles = phraseAt(language.lexicon, tokens, stop - 1)?.value;
+  const money = roles?.some((role) => role.cat === 'unit' && role.of === 'money') === true;
+  const group = groupAt(tokens, stop + 1, language.numbers);
+  return money && group !== null && phraseOf(tokens, group.next, language, ['scope']) !== null;
 }
 
 /** Token behind the phrase of one of some categories that begins at a token; null where none does. */

@@ -1,7 +1,8 @@
-import type { Nutrient } from '#lib/foods/nutrients';
+import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import { sentenceEnd, sentenceStart } from './context';
 import { phraseAt } from './phrases';
-import type { Claim } from './statement';
+import type { Noun } from './quantity';
+import type { Claim, NutrientUnit } from './statement';
 import type { Text } from './text';
 
 /** A claim word with the nutrient it is made of. */
@@ -19,9 +20,12 @@ export interface ClaimAt {
 export function claimsOf(text: Text): {
   readonly said: readonly ClaimAt[];
   readonly taken: ReadonlySet<number>;
+  /** The nutrients of all of them, which a number behind may count: 'high fibre, eleven grams'. */
+  readonly nouns: readonly Noun[];
 } {
   const said: ClaimAt[] = [];
   const taken = new Set<number>();
+  const nouns: Noun[] = [];
   for (let at = 0; at < text.tokens.length;) {
     const claim = claimAt(text, at);
     if (!claim) {
@@ -29,6 +33,15 @@ export function claimsOf(text: Text): {
       continue;
     }
     for (let token = claim.from; token < claim.to; token += 1) taken.add(token);
+    const { nutrient, from, to } = claim;
+    if (nutrient !== undefined)
+      nouns.push({
+        nutrient,
+        unit: NUTRIENTS[nutrient].unit as NutrientUnit,
+        from,
+        to,
+        claimed: true,
+      });
     const kept = holds(text, claim);
     if (kept) said.push(claim);
     at = claim.to;
@@ -38,7 +51,7 @@ export function claimsOf(text: Text): {
     if (kept) said.push(more);
     at = more.to;
   }
-  return { said, taken };
+  return { said, taken, nouns };
 }
 
 /** 'high in protein and fibre': the second nutrient of one claim. */
@@ -135,13 +148,17 @@ function holds(text: Text, claim: ClaimAt): boolean {
     if (denied.has(tokens[claim.from - back]?.folded ?? '') && claim.claim !== 'noAdded')
       return false;
   }
-  for (let back = 2; back <= 4; back += 1) {
+  for (let back = 2; back <= 5; back += 1) {
     const found = phraseAt(asked, tokens, claim.from - back);
-    if (found && found.next >= claim.from - 1 && found.next <= claim.from) return false;
+    if (found && found.next >= claim.from - 2 && found.next <= claim.from) return false;
   }
   if (sentences.asked[sentences.of[claim.from] ?? 0] && isLastPart(text, claim)) return false;
   const than = marks.at('thanWord', claim.to);
-  if (than && claim.claim === 'reduced') return false;
+  if (than && (claim.claim === 'reduced' || claim.claim === 'low' || claim.claim === 'high'))
+    return false;
+  // 'a third less fat' is a number.
+  const times = marks.lastIn('times', claim.from - 3, claim.from + 1);
+  if (times && times.to > claim.from) return false;
   const next = marks.at('noun', claim.to);
   if (next && phraseAt(language.claims.behind, tokens, next.to)) return true;
   const { context } = text;

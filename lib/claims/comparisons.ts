@@ -3,7 +3,7 @@ import type { Quantity, Said } from './quantity';
 import type { Text } from './text';
 
 /** Tokens in which another thing that was set beside the dish holds on. */
-const NEAR = 14;
+const NEAR = 30;
 
 /** 'ten grams more protein than the regular one'. */
 export function moreThan(
@@ -39,12 +39,19 @@ export function compared(
 
 /** Whether another thing was set beside this dish just before: a difference is to that. */
 function setAgainst(text: Text, { begin }: Quantity, before: Quantity | undefined): boolean {
-  const scope = text.marks.lastIn('scope', begin - NEAR, begin)?.role.scope;
+  const scope = comparedIn(text, begin - NEAR, begin);
   const times = text.marks.lastIn('times', begin - NEAR, begin);
   const share = times?.role.of === 'noun' && text.marks.firstIn('asWord', times.to, times.to + 3);
   if (share) return true;
   const said = before?.said?.scope === 'compared' && begin - before.end <= NEAR;
-  return scope === 'compared' || said;
+  return scope || said;
+}
+
+/** Whether another thing was named in a stretch. */
+function comparedIn({ marks }: Text, from: number, to: number): boolean {
+  for (let at = Math.max(0, from); at < to; at += 1)
+    if (marks.at('scope', at)?.role.scope === 'compared') return true;
+  return false;
 }
 
 /** '23 % DV', '30 % less fat than', '38 percent of the calories come from protein'. */
@@ -67,6 +74,13 @@ export function shareOf(text: Text, quantity: Quantity, before: readonly Quantit
       scope: 'compared',
       against: than.role.against,
     };
+  }
+  // 'forty one percent protein by calories'
+  const first = marks.at('noun', quantity.end);
+  const by = first && marks.firstIn('noun', first.to, first.to + 3);
+  if (first && by?.role.nutrient === 'energyKcal' && first.role.nutrient !== 'energyKcal') {
+    quantity.end = first.to;
+    return { kind: 'nutrient', nutrient: first.role.nutrient, unit: '%' };
   }
   const energy = marks.firstIn('noun', quantity.end, quantity.end + 4);
   if (energy?.role.nutrient !== 'energyKcal') return null;

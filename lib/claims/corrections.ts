@@ -5,7 +5,7 @@ import { only, type Text } from './text';
 
 /** Tokens between a number and the words that take it back, and between these and the number that stands. */
 const REACH = { strong: 12, weak: 1 } as const;
-const BEHIND = { strong: 5, weak: 2 } as const;
+const BEHIND = { strong: 8, weak: 2 } as const;
 
 /** Withdraws numbers that are corrected: the number that stands takes over what the withdrawn one counted. */
 export function withdraw(text: Text, quantities: readonly Quantity[]): void {

@@ -30,7 +30,10 @@ export type Role =
       readonly against?: Against;
     }
   /** A part of a dish that is counted: bowls, slices, muffins. */
-  | { readonly cat: 'thing'; readonly as: 'portion' | 'slice' | 'piece' | 'whole' | 'person' }
+  | {
+      readonly cat: 'thing';
+      readonly as: 'portion' | 'slice' | 'piece' | 'whole' | 'person' | 'meal';
+    }
   /** So many times what was said before, or of the noun behind it. */
   | {
       readonly cat: 'times';
@@ -80,6 +83,14 @@ export type Role =
     >
   /** Before one of what is counted: 'per'. */
   | Named<'per'>
+  /** Behind what a dish makes: 'out of one pot'. */
+  | Named<'outOf'>
+  /** Goes on with who somebody is: 'two people who asked'. */
+  | Named<'who'>
+  /** How dear a food is. */
+  | Named<'dear'>
+  /** Behind what another dish is made with: 'the pork version'. */
+  | Named<'kindOf'>
   /** Between a nutrient and its number without a verb: 'protein at forty'. */
   | Named<'at'>
   | Named<'which' | 'copula' | 'joiner' | 'so' | 'of' | 'not' | 'small' | 'filler' | 'verb'>;

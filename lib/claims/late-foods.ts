@@ -44,7 +44,11 @@ function lastNamed(text: Text, to: number) {
   let found = null;
   for (let at = Math.max(0, to - REACH); at < to;) {
     const food = text.food(at);
-    if (food && food.to <= to) found = food;
+    const { denied } = text.language.claims;
+    const no =
+      food &&
+      (denied.has(text.tokens[food.from - 1]?.folded ?? '') || text.marks.before('not', food.from));
+    if (food && !no && food.to <= to) found = food;
     at = food ? food.to : at + 1;
   }
   return found;

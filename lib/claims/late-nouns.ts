@@ -54,6 +54,8 @@ function endsThere({ marks, tokens, language }: Text, nouns: readonly Noun[]): b
   }
   const copula = marks.at('copula', to) !== undefined;
   if (copula || isNumber(token, language)) return false;
+  const part = marks.at('scope', to);
+  if (part && part.role.link !== 'subject') return !isNumber(tokens[part.to], language);
   return (['so', 'small', 'correct', 'which', 'joiner'] as const).some((cat) => marks.at(cat, to));
 }
 
@@ -71,13 +73,46 @@ function rowBefore(
   const row = quantities.slice(Math.max(0, behind - nouns.length), behind);
   const last = row.at(-1);
   if (!first || !last || row.length < nouns.length || !isSaidOf(text, last, first)) return [];
+  if (nouns.length === 1) row.unshift(...clauses(text, quantities, behind - 1, first));
   const open = row.every((quantity, index) => {
     const next = row[index + 1];
     const near = next === undefined || next.begin - quantity.end <= GAP;
-    return near && isOpen(text, quantity, nouns[index] ?? first);
+    return (near || nouns.length === 1) && isOpen(text, quantity, nouns[index] ?? first);
   });
   return open ? row : [];
 }
+
+/** Numbers before the last one that one noun may be said of, and tokens between them. */
+const MOST_CLAUSES = 4;
+const CLAUSE = 12;
+
+/** 'the porridge was four ten, the stir fry six thirty, calories I mean': numbers that say each of what it is. */
+function clauses(
+  text: Text,
+  quantities: readonly Quantity[],
+  last: number,
+  noun: Noun,
+): Quantity[] {
+  const found: Quantity[] = [];
+  if (noun.unit !== 'kcal') return found;
+  for (let at = last - 1; at >= 0 && found.length < MOST_CLAUSES; at -= 1) {
+    const [quantity, next] = [quantities[at], quantities[at + 1]];
+    if (!quantity || !next || next.begin - quantity.end > CLAUSE) break;
+    const led = (['copula', 'scope', 'lead'] as const).some((cat) =>
+      text.marks.before(cat, quantity.begin),
+    );
+    const plausible = quantity.low >= LEAST_OF_ROW && isOpen(text, quantity, noun);
+    if (!plausible || !led || quantity.killed !== null) break;
+    found.unshift(quantity);
+  }
+  return found;
+}
+
+/** Kilocalories that one of several numbers has at least. */
+const LEAST_OF_ROW = 100;
+
+/** Grams of a nutrient that a text says without their unit. */
+const MOST_GRAMS = 300;
 
 /** Whether a number counts nothing, and might count what the noun says. */
 function isOpen({ marks, tokens, food }: Text, quantity: Quantity, { unit }: Noun): boolean {
@@ -86,7 +121,7 @@ function isOpen({ marks, tokens, food }: Text, quantity: Quantity, { unit }: Nou
   if (unit === 'kcal') return own === null && low >= ENERGY.least && high <= ENERGY.most;
   if (own !== null) return own.of === 'mass' && (own.unit === 'g' || own.unit === 'mg');
   const counted = marks.at('thing', end) ?? marks.at('trapBehind', end) ?? food(end);
-  return !counted && tokens[end]?.kind !== 'number';
+  return !counted && tokens[end]?.kind !== 'number' && high <= MOST_GRAMS;
 }
 
 /** What may stand between a number and the noun that is said of it. */
@@ -96,7 +131,8 @@ function isSaidOf(text: Text, { end, unit }: Quantity, { from }: Noun): boolean 
   const { marks, tokens, language } = text;
   if (from === end) return false;
   let at = end;
-  let said = unit !== null;
+  // 'two ten, cals'
+  let said = unit !== null || tokens[end]?.text === ',';
   let gap = 0;
   while (at < from) {
     const stop = /^[.,;]$/.test(tokens[at]?.text ?? '');
@@ -105,7 +141,9 @@ function isSaidOf(text: Text, { end, unit }: Quantity, { from }: Noun): boolean 
     const link = LINKS.map((cat) => marks.at(cat, at)).find((mark) => mark && mark.to <= from);
     if (which && which.to <= from) said = true;
     if (scope && scope.to <= from) said = true;
-    if (!stop && !link) return false;
+    const word = link?.role.cat === 'joiner' && tokens[at]?.kind === 'word';
+    // 'four hundred a portion, and the protein': the noun begins what follows.
+    if ((!stop && !link) || (word && !marks.at('which', at + 1))) return false;
     const mark = [which, scope, link].find((other) => other && other.to <= from);
     at = stop ? at + 1 : (mark?.to ?? at + 1);
     gap += 1;

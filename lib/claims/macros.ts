@@ -1,7 +1,11 @@
 import type { Text } from './text';
 
+/** Lines around that of the first letter in which the others may stand. */
+const LINES = 3;
+
 /** Sentences in which the letter of the first macronutrient stands beside digits: there, C and F are no degrees. */
-export function macroSentences({ tokens, marks, language, sentences }: Text): Set<number> {
+export function macroSentences({ tokens, marks, language, sentences, spoken }: Text): Set<number> {
+  const onLines = !spoken && tokens.some(({ kind }) => kind === 'line');
   const [first] = language.letters.keys();
   const found = new Set<number>();
   tokens.forEach((token, at) => {
@@ -9,7 +13,10 @@ export function macroSentences({ tokens, marks, language, sentences }: Text): Se
     const unit = marks.before('unit', at);
     const before = unit?.role.of === 'mass' ? unit.from - 1 : at - 1;
     if (tokens[before]?.kind !== 'number' && tokens[at + 1]?.kind !== 'number') return;
-    found.add(sentences.of[at] ?? 0);
+    const sentence = sentences.of[at] ?? 0;
+    // On a card each letter has a line of its own.
+    for (let line = sentence - LINES; line <= sentence + LINES; line += 1)
+      if (line === sentence || onLines) found.add(line);
   });
   return found;
 }

@@ -45,6 +45,11 @@ export class Marks {
     return of(this.#starts[from], category);
   }
 
+  /** Whether any phrase begins at a token. */
+  any(from: number): boolean {
+    return this.#starts[from] !== undefined;
+  }
+
   /** The mark of a category that ends before a token. */
   before<C extends Category>(category: C, to: number): Mark<C> | undefined {
     return of(this.#ends[to], category);

@@ -14,30 +14,33 @@ const MOST = 3;
 
 type Numbered = Exclude<Statement, { readonly kind: 'claimWord' } | { readonly kind: 'foodNamed' }>;
 
+/** How another number is tried in the place of one. */
+export interface Trial {
+  /** Whether a number is near enough to be worth a trial, at little cost. */
+  readonly near: (value: number) => boolean;
+  /** Whether the statement with another number would agree. */
+  readonly agrees: (other: Numbered) => boolean;
+}
+
 /**
  * What may have been said where captions have another number: only what would agree, likelier first. Empty for ranges.
  * @param before the words right before the statement
- * @param agrees whether the statement with another number would agree
- * @example misheardOf(fiftyGrams, '', agrees)[0]?.heard // '15 grams of protein'
+ * @example misheardOf(fiftyGrams, '', trial)[0]?.heard // '15 grams of protein'
  */
-export function misheardOf(
-  statement: Numbered,
-  before: string,
-  agrees: (other: Numbered) => boolean,
-): Misheard[] {
+export function misheardOf(statement: Numbered, before: string, trial: Trial): Misheard[] {
   if (statement.low !== statement.high) return [];
   const number = numberWords(statement);
+  const how = statement.how.filter(({ stage }) => stage !== 'number');
   const found: Misheard[] = [];
   for (const { value, why } of mishearings(statement.low, before)) {
     if (found.length === MOST) return found;
-    const words = statement.words.replace(number, String(value));
-    const how = statement.how.filter(({ stage }) => stage !== 'number');
-    if (agrees({ ...statement, low: value, high: value, words: String(value), how })) {
-      found.push({ heard: words, why });
+    if (!trial.near(value)) continue;
+    if (trial.agrees({ ...statement, low: value, high: value, words: String(value), how })) {
+      found.push({ heard: statement.words.replace(number, String(value)), why });
     }
   }
   for (const { other, heard, why } of otherUnits(statement)) {
-    if (found.length < MOST && agrees(other)) found.push({ heard, why });
+    if (found.length < MOST && trial.agrees(other)) found.push({ heard, why });
   }
   return found;
 }

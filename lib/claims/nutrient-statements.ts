@@ -89,5 +89,9 @@ function isBehind(
     language.numbers.article.has(token?.folded ?? '');
   // 'or so', 'give or take' stand behind a number alone, 'roughly' before one as well.
   const before = number && marks.at('hedge', from) !== undefined;
-  return ['about', 'atMost', 'atLeast'].includes(value) && !before;
+  // 'and upwards of twenty five'
+  const ahead = marks.at('hedge', from + 1);
+  if (ahead && ahead.to > next) return false;
+  const more = value === 'justOver' && language.numbers.of.has(token?.folded ?? '');
+  return value !== 'under' && !before && !more;
 }

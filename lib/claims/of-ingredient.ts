@@ -1,5 +1,6 @@
 import { markBefore, markBehind, sentenceStart } from './context';
 import { foodBefore, isDish } from './prices';
+import { phraseAt } from './phrases';
 import type { Quantity, Said } from './quantity';
 import { only, type Text } from './text';
 
@@ -15,6 +16,7 @@ export function ofIngredient(
     afterAmount(text, quantity, before.at(-1)) ??
     inBrackets(text, quantity) ??
     withFood(text, quantity) ??
+    additionFood(text, quantity) ??
     foodBefore(text, quantity) ??
     listed(text, quantity, before.at(-1));
   return food === null ? null : { scope: 'ingredient', food };
@@ -118,6 +120,35 @@ function inBrackets(text: Text, { begin }: Quantity): string | null {
     }
   }
   return null;
+}
+
+/** 'you could add cheese': what the viewer may do. */
+function isOffered({ tokens, language, marks }: Text, at: number): boolean {
+  for (let from = Math.max(0, at - 3); from < at; from += 1) {
+    const found = phraseAt(language.foods.blockers, tokens, from);
+    if ((found && found.next <= at) || marks.at('otherDay', from)) return true;
+  }
+  return false;
+}
+
+/** Tokens before an addition in which the food is named that it is of. */
+const ADDED = 9;
+
+/** 'add the bun and it's another 140', 'another 290 for the bread'. */
+export function additionFood(text: Text, { begin, end, noun }: Quantity): string | null {
+  const { marks } = text;
+  if (!marks.before('back', begin)) return null;
+  const behind = Math.max(end, noun?.to ?? 0);
+  const forFood = marks.at('serveTitle', behind) ? text.food(behind + 1) : null;
+  if (forFood) return forFood.name;
+  let found: string | null = null;
+  for (let at = Math.max(0, begin - ADDED); at < begin;) {
+    const food = text.food(at);
+    const named = food && food.to <= begin && !isDish(text, food.name);
+    if (named) found = isOffered(text, food.from) ? null : food.name;
+    at = food ? food.to : at + 1;
+  }
+  return found;
 }
 
 /** 'with the avocado it's 90 more'. */

@@ -6,12 +6,16 @@ import { only, type Text } from './text';
 const PART_REACH = 16;
 
 /** How many portions, pieces or slices the dish makes; null where a number says no such thing. */
-export function portionsOf(text: Text, quantity: Quantity): Said | null {
+export function portionsOf(
+  text: Text,
+  quantity: Quantity,
+  before: Quantity | undefined,
+): Said | null {
   if (quantity.unit !== null || quantity.noun !== null || quantity.fraction) return null;
   if (!Number.isInteger(quantity.low) || quantity.high > 200 || quantity.low < 1) return null;
   const { marks } = text;
   const serve = markBefore(text, quantity, 'serve', 3);
-  const led =
+  const first =
     serve && only(text, serve.to, quantity.begin, ['filler', 'hedge', 'copula', 'small'])
       ? serve.role.as
       : null;
@@ -19,8 +23,16 @@ export function portionsOf(text: Text, quantity: Quantity): Said | null {
   const thing =
     marks.at('thing', quantity.end) ??
     (adjective ? marks.at('thing', quantity.end + 1) : undefined) ??
-    ownPieces(text, quantity, led);
-  const as = thing?.role.as;
+    ownPieces(text, quantity, first);
+  // 'four lunches out of one pot'
+  const out = marks.at('outOf', thing?.to ?? quantity.end);
+  const led = first ?? (out ? 'any' : null);
+  const as = thing?.role.as === 'meal' ? (led === null ? undefined : 'portion') : thing?.role.as;
+  if (as === undefined && thing?.role.as === 'meal') return null;
+  if (!thing && out && quantity.low > 1) {
+    quantity.end = out.to;
+    return { kind: 'portions', unit: 'portion' };
+  }
   const again = ofThem(text, quantity, led);
   if (again) return again;
   if (thing && led === null && markBefore(text, quantity, 'eat', 1)) return null;
@@ -32,20 +44,24 @@ export function portionsOf(text: Text, quantity: Quantity): Said | null {
   if (as === 'person' || marks.at('serveBehind', quantity.end)) {
     const fed =
       led === 'portion' ||
-      (as === 'person' && quantity.low > 1 && marks.before('serveTitle', quantity.begin)) ||
+      (as === 'person' && quantity.low > 1 && isFor(text, quantity.begin)) ||
       markBehind(text, thing?.to ?? quantity.end, 'serveBehind', 0);
-    if (!fed) return null;
+    if (!fed || marks.at('who', thing?.to ?? quantity.end)) return null;
     if (thing) quantity.end = thing.to;
     return { kind: 'portions', unit: 'portion' };
   }
+  // 'under a fiver for four'
+  const price = before?.said?.kind === 'price' && quantity.begin - before.end === 1;
   if (
-    text.context.form === 'title' &&
+    (text.context.form === 'title' || price) &&
     marks.before('serveTitle', quantity.begin) &&
     quantity.low > 1 &&
     isBare(text, quantity)
   ) {
     return { kind: 'portions', unit: 'portion' };
   }
+  const dozen = text.language.numbers.counts.get(text.tokens[quantity.to - 1]?.folded ?? '') === 12;
+  if (led === 'any' && dozen && isBare(text, quantity)) return { kind: 'portions', unit: 'piece' };
   if (led === null || led === 'any' || as === 'whole') return null;
   const fed = serve?.role.as === 'portion' && isFed(text, quantity);
   return fed || isBare(text, quantity) ? { kind: 'portions', unit: led } : null;
@@ -54,6 +70,7 @@ export function portionsOf(text: Text, quantity: Quantity): Said | null {
 /** 'there's eight of those', where slices, pieces or portions were said just before. */
 function ofThem(text: Text, quantity: Quantity, led: string | null): Said | null {
   if (led === null || quantity.low < 2 || !text.marks.at('ofThem', quantity.end)) return null;
+  if (led === 'piece') return { kind: 'portions', unit: 'piece' };
   const part = lastBefore(text, quantity.begin, 'scope', PART_REACH)?.role;
   const unit =
     part?.scope === 'slice' || part?.scope === 'portion'
@@ -107,12 +124,59 @@ function counts(
   led: string | null,
 ): boolean {
   if (led !== null) return quantity.low > 1 || led !== 'any';
-  if (quantity.low < 2 || as === 'piece') return false;
+  if (quantity.low < 2) return false;
+  if (as === 'piece')
+    return isOwnLine(text, quantity, to) || isOfTitle(text, quantity, to) || isEach(text, to);
   // 'two bowls is double that': what the person eats; 'a slice of' another food is an amount.
   const copula = markBehind(text, to, 'copula', 0);
   const next = text.marks.at('ofThem', to) || text.tokens[to]?.folded === undefined;
   if (copula && !/[:=]/.test(text.tokens[copula.from]?.text ?? '')) return false;
   return next !== undefined && !isOfFood(text, to);
+}
+
+/** Tokens behind a count in which a number of each follows. */
+const EACH_REACH = 8;
+
+/** 'six balls, ninety grams each'. */
+function isEach({ marks, tokens, language }: Text, to: number): boolean {
+  const each = marks.firstIn('scope', to, to + EACH_REACH);
+  if (each?.role.link !== 'counted') return false;
+  return tokens
+    .slice(to, each.from)
+    .some(({ kind, folded }) => kind === 'number' || language.numbers.cardinals.has(folded));
+}
+
+/** Pieces of a dish of which fewer may be what somebody eats. */
+const FEW = 4;
+
+/** 'twelve cookies, eight minutes': so many of what the title counts. */
+function isOfTitle(
+  { context, tokens, language, marks }: Text,
+  { low, begin }: Quantity,
+  to: number,
+) {
+  const word = tokens[to - 1]?.folded ?? '';
+  const head = (context.dish ?? '')
+    .toLowerCase()
+    .split(/[^\p{L}]+/u)
+    .at(-1);
+  const same =
+    head !== undefined && head !== '' && language.singular(head) === language.singular(word);
+  return same && low >= FEW && !marks.before('per', begin) && !marks.before('eat', begin);
+}
+
+/** 'for two people', 'for the eight of us'. */
+const isFor = ({ marks }: Text, begin: number) =>
+  (marks.before('serveTitle', begin) ??
+    marks.before('serveTitle', marks.before('filler', begin)?.from ?? -1)) !== undefined;
+
+/** '14 bites' on a line of its own, or at the start of an answer. */
+function isOwnLine({ tokens, spoken }: Text, { begin }: Quantity, to: number): boolean {
+  if (spoken) return false;
+  const before = tokens[begin - 1];
+  const starts = before === undefined || before.kind === 'line' || before.text === ':';
+  const next = tokens[to];
+  return starts && (next === undefined || next.kind === 'line' || next.text === ',');
 }
 
 function isOfFood({ language, tokens, food }: Text, to: number): boolean {

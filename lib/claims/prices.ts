@@ -7,11 +7,11 @@ const GEAR_BEFORE = 8;
 const GEAR_BEHIND = 6;
 
 /** What a number of money says: of the dish, or of a food whose price it is. */
-export function priceOf(text: Text, quantity: Quantity): Said | null {
+export function priceOf(text: Text, quantity: Quantity, before: Quantity | undefined): Said | null {
   const { unit } = quantity;
-  if (unit?.of !== 'money') return bareMoney(text, quantity);
+  if (unit?.of !== 'money') return bareMoney(text, quantity, before);
   const gear =
-    lastBefore(text, quantity.begin, 'gear', GEAR_BEFORE) ??
+    gearBefore(text, quantity) ??
     text.marks.firstIn(
       'gear',
       quantity.end,
@@ -26,6 +26,28 @@ export function priceOf(text: Text, quantity: Quantity): Said | null {
   return { kind: 'price', unit: moneyOf(text, unit), ...ofFood(text, quantity) };
 }
 
+/** Tokens from one price to another without its money. */
+const NEAR = 8;
+/** Tokens before a pronoun in which a thing that no one eats is what it stands for. */
+const PRONOUN = 24;
+
+/** A thing that no one eats before a price, which is no part of the dish: 'the pot was' may be the whole of it. */
+function gearBefore(text: Text, { begin }: Quantity) {
+  const { marks, language, tokens } = text;
+  const link = marks.before('copula', begin) ?? marks.before('cost', begin);
+  const first = link && tokens[link.from]?.folded;
+  const pronoun = [first, tokens[(link?.from ?? 0) - 1]?.folded].some(
+    (word) => word !== undefined && language.claims.subjects.has(word),
+  );
+  const gear = lastBefore(text, begin, 'gear', pronoun ? PRONOUN : GEAR_BEFORE);
+  if (!gear) return undefined;
+  const whole = marks.lastIn('scope', gear.from - 2, gear.to)?.role.scope === 'whole';
+  if (whole) return undefined;
+  if (begin - gear.to <= GEAR_BEFORE) return gear;
+  for (let at = gear.to; at < begin; at += 1) if (text.food(at)) return undefined;
+  return gear;
+}
+
 /** Cents are those of the money that the text names, pence always those of pounds. */
 function moneyOf(text: Text, { unit, factor }: { readonly unit: string; readonly factor: number }) {
   const named = text.currency();
@@ -35,15 +57,19 @@ function moneyOf(text: Text, { unit, factor }: { readonly unit: string; readonly
 }
 
 /** 'two fifty a head, that's dollars', and 'the salmon was eleven ninety nine' where the text has prices. */
-function bareMoney(text: Text, quantity: Quantity): Said | null {
+function bareMoney(text: Text, quantity: Quantity, before: Quantity | undefined): Said | null {
   const { money, unit, noun, end } = quantity;
   if (money === undefined || unit !== null || noun !== null) return null;
   const named = text.marks.firstIn('unit', end, end + 7);
-  if (named?.role.of === 'money' && !isCounted(text, named.from)) {
+  const pounds = text.language.moneyUnits.get(named?.role.unit ?? '');
+  const unitSaid = named?.role.of === 'money' ? named.role.unit : pounds;
+  if (named && unitSaid !== undefined && !isCounted(text, named.from)) {
     quantity.low = quantity.high = money;
-    return { kind: 'price', unit: named.role.unit, ...ofFood(text, quantity) };
+    return { kind: 'price', unit: unitSaid, ...ofFood(text, quantity) };
   }
-  const food = foodBefore(text, quantity);
+  // 'the beans were eighty nine cents and the tomatoes one twenty nine'
+  const goesOn = before?.said?.kind === 'price' && quantity.begin - before.end <= NEAR;
+  const food = foodBefore(text, quantity) ?? (goesOn ? foodBeside(text, quantity) : null);
   const currency = food === null ? undefined : text.currency();
   if (food === null || currency === undefined) return null;
   quantity.low = quantity.high = money;
@@ -58,31 +84,53 @@ const round = (value: number) => Number(value.toFixed(4));
 
 /** 'the salmon was', '59p a tin' of beans, '$4 for the salmon'. */
 function ofFood(text: Text, quantity: Quantity): Partial<Said> {
-  const food = foodBefore(text, quantity) ?? foodBeside(text, quantity);
-  if (food !== null) return { scope: 'ingredient', food };
-  const { tokens, language } = text;
+  const subject = foodBefore(text, quantity);
+  if (subject !== null) return { scope: 'ingredient', food: subject };
+  const { tokens, language, marks } = text;
   const next = tokens[quantity.end]?.folded ?? '';
-  const { marks } = text;
   const small = marks.at('small', quantity.end) && !marks.at('joiner', quantity.end);
-  const forFood = small && next.length <= 3;
-  const behind = forFood ? foodOf(text, quantity.end + 1) : null;
-  return behind !== null && !language.numbers.article.has(next)
-    ? { scope: 'ingredient', food: behind }
-    : {};
+  const of = language.numbers.of.has(next);
+  const forFood = of || (small && next.length <= 3 && !language.numbers.article.has(next));
+  const food =
+    (forFood ? foodOf(text, quantity.end + 1) : null) ??
+    foodBeside(text, quantity) ??
+    dearFood(text, quantity);
+  return food !== null ? { scope: 'ingredient', food } : {};
 }
 
 /** 'salmon $6.50', 'the eggs 2 dollars'. */
 function foodBeside(text: Text, { begin }: Quantity): string | null {
-  for (let at = Math.max(0, begin - 4); at < begin; at += 1) {
+  // 'potatoes, a dollar twenty'
+  const comma = text.tokens[begin - 1]?.text === ',';
+  const to = comma ? begin - 1 : begin;
+  for (let at = Math.max(0, to - 4); at < to; at += 1) {
     const food = text.food(at);
-    if (food?.to === begin && !isDish(text, food.name)) return food.name;
+    const starts = at === 0 || text.tokens[at - 1]?.kind !== 'word';
+    if (food?.to === to && (!comma || starts) && !isDish(text, food.name)) return food.name;
   }
   return null;
 }
 
+/** Tokens from a food to its price where words between say how dear it is. */
+const DEAR = 16;
+
+/** 'the sausages are the expensive bit, fair, three quid'. */
+function dearFood(text: Text, { begin, end }: Quantity): string | null {
+  const dear = text.marks.lastIn('dear', begin - DEAR, begin);
+  const part = text.marks.at('scope', end);
+  if (!dear || (part && part.role.scope !== 'each')) return null;
+  let found: string | null = null;
+  for (let at = Math.max(0, dear.from - DEAR / 2); at < dear.from;) {
+    const food = text.food(at);
+    if (food && food.to <= dear.from && !isDish(text, food.name)) found = food.name;
+    at = food ? food.to : at + 1;
+  }
+  return found;
+}
+
 function foodOf(text: Text, at: number): string | null {
   const food = text.food(at) ?? text.food(at + 1);
-  return food && food.from - at <= 1 ? food.name : null;
+  return food && food.from - at <= 1 && !isDish(text, food.name) ? food.name : null;
 }
 
 /**
@@ -99,7 +147,12 @@ export function foodBefore(text: Text, quantity: Quantity): string | null {
   for (let at = Math.max(0, link.from - 4); at < link.from; at += 1) {
     const food = text.food(at);
     const part = text.marks.before('scope', link.from) ?? text.marks.at('noun', food?.from ?? -1);
-    if (food && text.marks.before('not', food.from)) return null;
+    const { denied } = text.language.claims;
+    const no = food && denied.has(text.tokens[food.from - 1]?.folded ?? '');
+    if (food && (no || text.marks.before('not', food.from))) return null;
+    // 'Weeknight cod: 27 g of protein': what it is called.
+    const title = text.tokens[link.from]?.text === ':' && food && food.from > 0 && link.from <= 4;
+    if (title) return null;
     if (food?.to === link.from && !part && !isDish(text, food.name)) return food.name;
   }
   return null;

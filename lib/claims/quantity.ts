@@ -9,6 +9,8 @@ export interface Noun {
   readonly unit: NutrientUnit;
   readonly from: number;
   readonly to: number;
+  /** Said in a claim: only grams behind it are its own. */
+  readonly claimed?: true;
 }
 
 /** A number with its hedge and unit, and what the stages find out about it one after the other. */

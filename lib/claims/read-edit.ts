@@ -231,12 +231,17 @@ function judgeOf(context: JudgeContext): Judge {
   ): Judged['misheard'] {
     if (row.place.kind !== 'captions' || statement.kind === 'claimWord') return [];
     const before = text.text.slice(Math.max(0, statement.start - 12), statement.start);
-    const nutrient = nutrientTrial(row.place, about, context);
-    return misheardOf(statement, before, (other) =>
-      other.kind === 'nutrient'
-        ? nutrient(other)
-        : verdictOf(row, other, text, about).verdict === 'agrees',
-    );
+    if (statement.kind === 'nutrient') {
+      const { near, agrees } = nutrientTrial(statement, row.place, about, context);
+      const ofNutrient = (other: Statement) => other.kind === 'nutrient' && agrees(other);
+      return misheardOf(statement, before, { near, agrees: ofNutrient });
+    }
+    const { low } = statement;
+    return misheardOf(statement, before, {
+      // Beyond a nought more or less it is no mishearing of an oven, a time or an amount.
+      near: (value) => value < low * 12 && value * 12 > low,
+      agrees: (other) => verdictOf(row, other, text, about).verdict === 'agrees',
+    });
   }
 
   return (row, statement, text) => {

@@ -147,7 +147,9 @@ function quantityOf(
     ? { cat: 'unit', of: 'money', unit: currency, factor: 1 }
     : (mark?.role ?? null);
   // 'p' behind digits is pence, unless it is the letter of a nutrient.
-  if (!unit && tokens[at]?.text === 'p' && tokens[at]?.glued && !besideMacro(text, at)) {
+  const pence =
+    tokens[at]?.text === 'p' && (tokens[at]?.glued === true || (text.spoken && !span.digits));
+  if (!unit && pence && !besideMacro(text, at)) {
     unit = { cat: 'unit', of: 'money', unit: 'GBP', factor: 1 / 100 };
     mark = undefined;
     at += 1;

@@ -41,7 +41,7 @@ export function readStatements(
   const claims = claimsOf(prepared);
   const attached = attachNouns(prepared, readQuantities(prepared), claims.taken);
   const quantities = attached.quantities.filter(({ from }) => !claims.taken.has(from));
-  const free = attachLate(prepared, quantities, attached.free);
+  const free = [...attachLate(prepared, quantities, attached.free), ...claims.nouns];
   killTraps(prepared, quantities);
   sayKinds(prepared, quantities);
   for (const quantity of quantities) {
@@ -158,9 +158,9 @@ function kindOf(
   return (
     temperatureOf(text, quantity, last) ??
     timeOf(text, quantity, last) ??
-    priceOf(text, quantity) ??
+    priceOf(text, quantity, last) ??
     nutrientOf(text, quantity, before) ??
-    portionsOf(text, quantity) ??
+    portionsOf(text, quantity, last) ??
     amountOf(text, quantity, last) ??
     finishedOf(text, quantity, last)
   );

@@ -60,6 +60,7 @@ export function mentionsOf(
     // 'in total for the day' is of the day.
     const day = text.marks.at('scope', mark.to)?.role.scope;
     if (mark.role.scope === 'whole' && (day === 'day' || day === 'soFar')) continue;
+    if (isDenied(text, mark)) continue;
     free = mark.to;
     const { role } = mark;
     if (role.link !== 'counted') {
@@ -73,7 +74,9 @@ export function mentionsOf(
     const dish = dishes[naming - 1];
     const named = dish && dish.from > mark.from - NAMED ? dish : undefined;
     const counts = text.marks.lastIn('thing', named?.to ?? 0, mark.from);
-    const as = named && !counts ? 'piece' : (unit ?? thing);
+    const said =
+      unit === 'portion' && text.language.titleParts(text.context.dish ?? '') ? 'piece' : unit;
+    const as = named && !counts ? 'piece' : (said ?? thing);
     const scope = as === 'portion' || as === 'slice' ? as : 'each';
     found.push({ mark, scope });
   }
@@ -87,6 +90,13 @@ export function holdsFood(text: Text, { to }: Mark<'scope'>): boolean {
   return food !== null && food.to - to <= LONGEST_FOOD && !isDish(text, food.name);
 }
 
+/** '(not per person)'; and 'Fat, total 9.8 g', where the word belongs to the noun. */
+function isDenied({ marks, tokens }: Text, { from, to, role }: Mark<'scope'>): boolean {
+  const noun = tokens[from - 1]?.text === ',' && marks.before('noun', from - 1) !== undefined;
+  const total = role.scope === 'whole' && to - from === 1 && noun && tokens[to]?.kind === 'number';
+  return total || (role.link === 'free' && marks.before('not', from) !== undefined);
+}
+
 /** Tokens from 'of' to the end of the food that a vessel holds. */
 const LONGEST_FOOD = 4;
 
@@ -98,10 +108,13 @@ function isSaid(text: Text, mark: Mark<'scope'>, ends: ReadonlySet<number>): boo
   if (role.link === 'free' || role.link === 'counted' || role.link === 'ahead') return true;
   if (followedByCopula(text, to)) return true;
   if (role.scope === 'whole' && text.marks.at('noun', to)) return false;
-  if (role.link === 'subject') return false;
+  // 'seven pounds the pot'
+  if (role.link === 'subject') return role.scope === 'whole' && ends.has(from);
   for (let back = 0; back <= 3; back += 1) {
     const at = from - back;
-    if (ends.has(at) && only(text, at, from, ['filler', 'small', 'joiner'])) return true;
+    // '346 calories, that's a bowl'
+    const links = ['filler', 'small', 'joiner', 'which'] as const;
+    if (ends.has(at) && only(text, at, from, links)) return true;
     if (text.marks.before('noun', at) && back <= 1) return true;
   }
   return false;

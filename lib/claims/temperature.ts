@@ -3,11 +3,11 @@ import type { Quantity, Said } from './quantity';
 import { only, type Text } from './text';
 
 /** Degrees that an oven and the inside of food may have, by what they are said in; beyond these nothing is read. */
-const OVEN = { C: [100, 300], F: [200, 575] } as const;
+const OVEN = { C: [60, 300], F: [200, 575] } as const;
 const INSIDE = { C: [40, 99], F: [100, 215] } as const;
 /** How far back, in tokens, the word for the place may stand; and for a number without degrees. */
 const REACH = 16;
-const BARE_REACH = 12;
+const BARE_REACH = 16;
 const NEAR = 14;
 
 /** The temperature that a number says, of the oven or of the inside of the food; null where it is none. */
@@ -57,8 +57,10 @@ function placeOf(
 ): 'oven' | 'inside' | null {
   const behind = markBehind(text, quantity.end, 'place', 3)?.role.place;
   const mark = lastBefore(text, quantity.begin, 'place', degrees ? REACH : BARE_REACH);
-  const linked = degrees || isLed(text, quantity, before);
+  const linked = degrees || isLed(text, quantity, before) || isBeforeMinutes(text, quantity);
   if (!linked && behind !== 'inside') return null;
+  const elsewhere = mark?.role.place === 'elsewhere' && quantity.begin - mark.to <= ELSEWHERE;
+  if (elsewhere) return null;
   if (behind === 'inside' && (degrees || isBare(text, quantity))) return 'inside';
   if (!degrees && !isBare(text, quantity)) return null;
   const near = before && quantity.begin - before.end <= NEAR ? kindOf(before) : null;
@@ -69,6 +71,7 @@ function placeOf(
   if (mark?.role.place === 'oven' || mark?.role.place === 'inside') return mark.role.place;
   if (near) return near;
   if (!degrees && !mark && isBehindMinutes(text, quantity, before)) return 'oven';
+  if (!degrees && isBeforeMinutes(text, quantity)) return 'oven';
   if (behind === 'oven') return 'oven';
   return degrees ? byValue(quantity) : null;
 }
@@ -81,6 +84,22 @@ function isBehindMinutes(
 ): boolean {
   const time = before?.said?.kind === 'minutes' && begin - before.end <= 2;
   return time && low >= 140 && low % 5 === 0 && marks.before('lead', begin) !== undefined;
+}
+
+/** Tokens in which a place that is no oven and no food holds: 'oil wants to be 175'. */
+const ELSEWHERE = 5;
+/** Tokens from degrees to the unit of the time that follows them. */
+const TIME_REACH = 8;
+
+/** 'at one eighty, fifty minutes', 'three twenty five for three and a half hours'. */
+function isBeforeMinutes({ marks, tokens, language }: Text, { end, low, unit, noun }: Quantity) {
+  if (unit !== null || noun !== null || low < 130 || low > 500 || low % 5 !== 0) return false;
+  const link = tokens[end]?.text === ',' || marks.at('serveTitle', end) !== undefined;
+  const next = tokens[end + 1];
+  const { cardinals, article } = language.numbers;
+  const word = next?.folded ?? '';
+  const number = next?.kind === 'number' || cardinals.has(word) || article.has(word);
+  return link && number && marks.firstIn('unit', end + 1, end + TIME_REACH)?.role.of === 'time';
 }
 
 function kindOf({ said }: Quantity): 'oven' | 'inside' | null {
@@ -116,8 +135,11 @@ const numberIn = ({ tokens, language }: Text, from: number, to: number) =>
     .slice(from, to)
     .some(({ kind, folded }) => kind === 'number' || language.numbers.cardinals.has(folded));
 
+/** Tokens from a reading to the words that it goes back in. */
+const ON_THE_WAY = 9;
+
 /** 'it's at 158, so back in'. */
 function isOnTheWay(text: Text, quantity: Quantity): boolean {
-  const back = markBehind(text, quantity.end, 'back', 3);
+  const back = markBehind(text, quantity.end, 'back', ON_THE_WAY);
   return back !== undefined && !numberIn(text, quantity.end, back.from);
 }

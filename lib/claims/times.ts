@@ -4,6 +4,8 @@ import { only, type Text } from './text';
 
 /** Minutes below which a time without an action is a turn of speech: 'two seconds'. */
 const BRIEF = 1 / 6;
+/** Tokens behind a thing that no one eats: 'I had the lens cap on for eleven minutes'. */
+const GEAR = 5;
 /** Tokens behind what a person did themselves: 'I ran ten k this morning in fifty minutes'. */
 const SELF = 8;
 /** Most minutes that a number without a unit says by where it cooks, and tokens back to the minutes said before. */
@@ -45,12 +47,17 @@ export function timeOf(text: Text, quantity: Quantity, before: Quantity | undefi
     quantity.killed = 'not of an action on the dish';
     return null;
   }
+  const gear = lastBefore(text, quantity.begin, 'gear', GEAR);
+  if (gear && !led && !text.marks.at('place', gear.from)) {
+    quantity.killed = 'not of an action on the dish';
+    return null;
+  }
   if (isForAll(text, quantity, before)) return { kind: 'readyIn', unit: 'min' };
   if (
     led?.role.as === 'ready' ||
     led?.role.as === 'soon' ||
     behind?.role.as === 'ready' ||
-    isTitle(text, quantity, led !== undefined)
+    isTitle(text, quantity, led !== undefined, before)
   ) {
     return { kind: 'readyIn', unit: 'min' };
   }
@@ -67,8 +74,17 @@ function isForAll({ marks }: Text, { begin }: Quantity, before: Quantity | undef
 }
 
 /** In a title, or before a word of the dish's name: '25-minute peanut noodles'. */
-function isTitle({ context, tokens, language }: Text, { end }: Quantity, action: boolean): boolean {
+function isTitle(
+  { context, tokens, language }: Text,
+  { begin, end }: Quantity,
+  action: boolean,
+  before: Quantity | undefined,
+): boolean {
   if (context.form === 'title') return !action;
+  // On a card a time on a line of its own is that of all.
+  const line = (at: number) => tokens[at] === undefined || tokens[at]?.kind === 'line';
+  const baked = before?.said?.kind === 'ovenTemperature';
+  if (context.form === 'card' && line(begin - 1) && line(end) && !baked && !action) return true;
   const word = language.singular(tokens[end]?.folded ?? '');
   if (word.length < 3 || !tokens[end]?.folded) return false;
   const title = (context.dish ?? '').toLowerCase().split(/[^\p{L}]+/u);
@@ -107,16 +123,21 @@ function bareTime(text: Text, quantity: Quantity, before: Quantity | undefined):
   if (!before?.said) return null;
   if (before.said.kind !== 'minutes' && before.said.kind !== 'readyIn') return null;
   const gap = quantity.begin - before.end;
+  // 'ten minutes chopping, eight minutes frying, so under twenty start to finish'
+  const whole = text.marks.at('timeBehind', quantity.end)?.role.as === 'ready';
+  if (gap <= 8 && whole && quantity.high <= 240) return { kind: 'readyIn', unit: 'min' };
   const ofThem = gap <= 3 && text.marks.at('ofThem', quantity.end);
   const action = markBefore(text, quantity, 'time', 2);
   const led = action?.role.as === 'action' && only(text, action.to, quantity.begin, LINKS);
   const again =
     text.marks.before('back', quantity.begin) !== undefined || (led && quantity.noun === null);
   const more = gap <= 14 && again && endsPlainly(text, quantity.end);
+  const than = text.marks.at('than', quantity.end);
+  const extra = gap <= 8 && than?.role.against === 'more' && endsPlainly(text, than.to);
   const placed =
     gap <= 14 &&
     quantity.high <= PLACED &&
     text.marks.at('timeBehind', quantity.end)?.role.as === 'place';
   const left = gap <= 14 && quantity.high <= PLACED && isLeft(text, quantity);
-  return ofThem || more || placed || left ? { kind: 'minutes', unit: 'min' } : null;
+  return ofThem || more || extra || placed || left ? { kind: 'minutes', unit: 'min' } : null;
 }

@@ -20,6 +20,12 @@ const NUMBER = String.raw`\d+(?:[.,]\d+)*[½¼¾⅓⅔⅛⅜⅝⅞]?|[½¼¾⅓�
 const WORD = String.raw`\p{L}[\p{L}\p{M}]*(?:['’]\p{L}+)*`;
 const SCAN = new RegExp(`(${CLOCK})|(${NUMBER})|(${WORD})|(\\r\\n?|\\n)|(\\S)`, 'gu');
 
+/** Dots that lead from a name to its number, or that a pause is written with. */
+const LEADERS = /\.{3,}|…/g;
+
+/** As many blanks, so that places stay. */
+const blank = (dots: string) => ' '.repeat(dots.length);
+
 /**
  * The tokens of a text in order. Clock times and dates are of the kind `other`, so that no number is read in them;
  * hyphens that join words, or a number and a word, are left out and noted on the token behind them.
@@ -29,7 +35,7 @@ export function tokenize(text: string): Token[] {
   const found: Token[] = [];
   let end = 0;
   let hyphen = false;
-  for (const match of text.matchAll(SCAN)) {
+  for (const match of text.replaceAll(LEADERS, blank).matchAll(SCAN)) {
     const [whole, clock, , number, word, line] = match;
     const start = match.index;
     const glued = start === end && start > 0;

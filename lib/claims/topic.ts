@@ -62,6 +62,9 @@ export function topicOf({ said, low, high, end }: Quantity): Topic | null {
 /** Tokens in which a nutrient that was named alone waits for its grams. */
 const WAITS = 70;
 
+/** Tokens from a nutrient to grams that need no word between. */
+const NEAR = 3;
+
 /** 'so protein, everybody asks … and it came to twenty six grams a bowl': grams long after what they count. */
 export function isWaiting(
   { marks }: Text,
@@ -72,5 +75,6 @@ export function isWaiting(
   if (unit?.of !== 'mass' || unit.unit !== said.unit || begin - end > WAITS) return false;
   if (row.some((topic) => topic.said.unit === unit.unit && near([topic], begin, WAITS / 2)))
     return false;
+  if (begin - end <= NEAR) return true;
   return marks.at('scope', to) !== undefined || marks.before('copula', begin) !== undefined;
 }

@@ -1,3 +1,4 @@
+import { compared } from './comparisons';
 import { choose, mayFollow, nextInRow, rowFrom } from './bare-numbers';
 import { lessBy, shareOf, timesOf, type Topic } from './multiples';
 import type { DishMention } from './dishes';
@@ -49,6 +50,10 @@ export function followTopics(
     if (event.at < skipTo && 'mark' in event) continue;
     if ('noun' in event) {
       const { noun } = event;
+      if (noun.claimed) {
+        waiting = nounTopic(noun);
+        continue;
+      }
       const goesOn =
         row.length > 0 && row.every(({ low }) => low === null) && near(row, noun.from, 3);
       row = [...(goesOn ? row : []), nounTopic(noun)];
@@ -80,7 +85,7 @@ export function followTopics(
           next &&
           next.begin - mark.to <= 3 &&
           only(text, mark.to, next.begin, ['so', 'copula', 'joiner', 'which', 'hedge']);
-        if (said && factor < 1) next.partOf = factor;
+        if (said && factor !== 1) next.partOf = factor;
         if (!said && !isOfFood(text, mark.to)) made.push(...made2);
       }
       continue;
@@ -135,7 +140,10 @@ export function followTopics(
 }
 
 function give(text: Text, quantity: Quantity, topic: Topic): void {
-  const own = topic.of === 'nutrient' ? ofIngredient(text, quantity, []) : null;
+  const own =
+    topic.of === 'nutrient'
+      ? (compared(text, quantity, undefined) ?? ofIngredient(text, quantity, []))
+      : null;
   quantity.said = { ...topic.said, ...own };
   if (topic.of === 'price' && quantity.money !== undefined) {
     quantity.low = quantity.high = quantity.money;

@@ -52,6 +52,8 @@ function trapOf(
 ): string | null {
   const bare = quantity.unit === null && quantity.noun === null;
   if (isOpen(text, quantity)) return 'left open';
+  if (isChapter(text, quantity)) return 'a chapter';
+  if (quantity.unit?.of === 'mass' && text.marks.at('perUnit', quantity.end)) return 'rule';
   const shared =
     text.marks.at('serveBehind', quantity.to) !== undefined &&
     text.marks.before('serve', quantity.begin)?.role.as === 'portion';
@@ -98,6 +100,12 @@ function isPartOfIt({ marks }: Text, { noun, end }: Quantity): boolean {
   const part = noun && marks.at('ofThem', Math.max(noun.to, end));
   const copula = part && marks.at('copula', part.to);
   return copula !== undefined && copula !== null && marks.at('noun', copula.to) === undefined;
+}
+
+/** '4:45 oven, 220 °C': a line that begins with a clock names a chapter. */
+function isChapter(text: Text, { from }: Quantity): boolean {
+  const first = text.tokens[sentenceStart(text, from)];
+  return !text.spoken && first?.kind === 'other' && /^\d+:\d/.test(first.text);
 }
 
 /** 'seven hundred and something'. */

@@ -2,12 +2,16 @@ import type { Mark } from './marks';
 import type { Quantity } from './quantity';
 import { only, type Text } from './text';
 
+type Part = Mark<'scope'>['role'];
+
 /** Parts that no phrase of the language names: counted ones, shares, and those by a word that is in no table. */
 export const unnamedParts = (text: Text, quantities: readonly Quantity[]): Mark<'scope'>[] => [
   ...partsEaten(text, quantities),
   ...portionsOfIt(text, quantities),
   ...shares(text, quantities),
+  ...eaten(text, quantities),
   ...perWord(text),
+  ...otherKinds(text),
 ];
 
 /** '1/6 of the dip': a share for which there is no name. */
@@ -18,6 +22,43 @@ function shares({ marks, tokens, language }: Text, all: readonly Quantity[]): Ma
     if (of) return [{ role: PART, from: begin, to: of.to }];
     const the = language.numbers.of.has(tokens[end]?.folded ?? '') && marks.at('filler', end + 1);
     return the ? [{ role: PART, from: begin, to: the.to + 1 }] : [];
+  });
+}
+
+/** 'the pork version', 'the lentil one', where the title has no such food: another dish. */
+function otherKinds(text: Text): Mark<'scope'>[] {
+  const { marks, tokens, language, context } = text;
+  const title = (context.dish ?? '').toLowerCase();
+  return marks.all('kindOf').flatMap(({ from, to }) => {
+    const word = tokens[from - 1];
+    const the = tokens[from - 2]?.folded ?? '';
+    if (context.dish === undefined || word?.kind !== 'word') return [];
+    if (!language.numbers.pointers.has(the)) return [];
+    const { heads, modifiers, plain } = language.foods;
+    const food = heads.has(word.folded) || modifiers.has(word.folded);
+    if (!food || plain.has(word.folded) || title.includes(word.folded)) return [];
+    return [{ role: OTHER, from: from - 2, to }];
+  });
+}
+
+const OTHER = { cat: 'scope', scope: 'compared', link: 'free', against: 'itsOwn' } as const;
+
+/** Most of its parts that somebody eats. */
+const MOST_EATEN = 6;
+
+/** 'so two is three seventy six', 'I take three so one seventy four': so many of what was said, a part without a name. */
+function eaten({ marks }: Text, all: readonly Quantity[]): Mark<'scope'>[] {
+  return all.flatMap(({ said, unit, noun, low, high, begin, end, fraction }, index) => {
+    const next = all[index + 1];
+    if (said !== null || unit || noun || fraction || low !== high || low < 2 || low > MOST_EATEN)
+      return [];
+    const led =
+      marks.before('eat', begin) ?? marks.before('so', begin) ?? marks.before('joiner', begin);
+    const link = marks.at('copula', end) ?? marks.at('so', end) ?? marks.at('which', end);
+    const counts = next?.said?.kind === 'nutrient' && next.low > MOST_EATEN;
+    return led && link && counts && next.begin - end <= 3
+      ? [{ role: PART, from: begin, to: end }]
+      : [];
   });
 }
 
@@ -35,6 +76,9 @@ function perWord({ marks, tokens }: Text): Mark<'scope'>[] {
 function partsEaten(text: Text, quantities: readonly Quantity[]): Mark<'scope'>[] {
   return quantities.flatMap(({ said, unit, noun, low, begin, end }) => {
     const thing = text.marks.at('thing', end);
+    // 'per forty gram serving'
+    const weighed = unit?.of === 'mass' && thing?.role.as === 'portion';
+    if (weighed) return [{ role: PORTION, from: begin, to: thing.to }];
     if (said !== null || unit || noun || low < 2 || !thing || thing.role.as === 'person') return [];
     return [{ role: PART, from: begin, to: thing.to }];
   });
@@ -68,4 +112,6 @@ function portionsOfIt(text: Text, quantities: readonly Quantity[]): Mark<'scope'
 /** What may stand between a division and what one of its parts has. */
 const SHARED = ['lead', 'filler', 'small', 'joiner', 'which', 'copula', 'so'] as const;
 
-const PART = { cat: 'scope', scope: 'unknown', link: 'free' } as const;
+const PART: Part = { cat: 'scope', scope: 'unknown', link: 'free' };
+
+const PORTION: Part = { cat: 'scope', scope: 'portion', link: 'free' };

@@ -33,12 +33,14 @@ export const CLAIM_WORDS: ClaimWords = {
     ...all<Claim>('lean, extra lean', 'lean'),
   ]),
   aloneAfter: set("it's a this that's they're keeps keep stays nice"),
-  degree: set('really super so pretty nice and very still also fairly quite'),
+  degree: set(
+    'really real properly proper dead well super so pretty nice and very still also fairly quite',
+  ),
   subjects: set('it this that they one these'),
   denied: set("not isn't never exactly no hardly wouldn't don't doesn't"),
   asked: phrases(
     phrasesOf(
-      'is it, is this, is that, are they, are these, does it, can you call it, would you call it, would you call this, who says',
+      "not pretending, not saying, not claiming, not calling, not going to say, not gonna say, not gonna call, not going to call, nobody is saying it's, nobody says it's, nobody's saying it's, no one says it's, i'm not saying it's, nobody said it's, is it, is this, is that, are they, are these, does it, can you call it, would you call it, would you call this, who says",
     ).map((words) => [words, true]),
   ),
   dishes: set(

@@ -103,6 +103,15 @@ export const FOODS: FoodWords = {
   ]),
   synonyms: new Map([
     ['mayo', 'mayonnaise'],
+    ['spud', 'potato'],
+    ['tattie', 'potato'],
+    ['garbanzo', 'chickpea'],
+    ['sultana', 'raisin'],
+    ['ketchup', 'ketchup'],
+    ['daal', 'dal'],
+    ['dhal', 'dal'],
+    ['parmesan', 'parmesan'],
+    ['maize', 'corn'],
     ['courgette', 'zucchini'],
     ['aubergine', 'eggplant'],
     ['coriander', 'cilantro'],
@@ -129,7 +138,7 @@ export const FOODS: FoodWords = {
   ),
   blockers: phrases(
     phrasesOf(
-      "no, not, not the, as, as much as, optional, optionally, optional :, without, instead of, rather than, could, could add, could use, can use, can add, you can, you could, tastes like, taste like, looks like, like a, like, swap, swapped, replaces, replace, replaced, replacing, skip, skipped, leave out, left out, leaves out, never, don't, don't add, don't use, if you want, if you like, hate, allergic to, for the dog, better than, less than a, than a, than, as a, for, minus, hold the, out of, avoid, vegan, smells like, smell like, not even, any, would be, might, maybe, was going to, ran out of, used to, substitute, sub, size of, is not",
+      "no, not, not the, as, as much as, have to eat, need to eat, had to eat, don't need, do not need, don't do, not doing, could put, can put, could have, could do, might do, can do, optional, optionally, optional :, without, instead of, rather than, could, could add, could use, can use, can add, you can, you could, tastes like, taste like, looks like, like a, like, swap, swapped, replaces, replace, replaced, replacing, skip, skipped, leave out, left out, leaves out, never, don't, don't add, don't use, if you want, if you like, hate, allergic to, for the dog, better than, less than a, than a, than, as a, for, minus, hold the, out of, avoid, vegan, smells like, smell like, not even, any, would be, might, maybe, was going to, ran out of, used to, substitute, sub, size of, is not",
     ).map((words) => [words, true]),
   ),
   sayings: phrases(

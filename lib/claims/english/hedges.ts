@@ -40,9 +40,12 @@ const AFTER: readonly (readonly [Hedge, string])[] = [
   ],
   [
     'justOver',
-    'and change, and a bit, and a little bit, and a smidge, and a wee bit, and a tad, and some change, and a touch, and a hair, and a little, or just over, or a bit over, or a touch over',
+    'and a little change, and change, and a bit, and a little bit, and a smidge, and a wee bit, and a tad, and some change, and a touch, and a hair, and a little, or just over, or a bit over, or a touch over',
   ],
-  ['almost', 'or just under, or a touch under, or just shy, or a bit under, or a hair under'],
+  [
+    'almost',
+    'nearly, almost, just about, or thereabouts just under, or just under, or a touch under, or just shy, or a bit under, or a hair under',
+  ],
   [
     'atMost',
     'at the very most, at the outside, absolute max, tops, max, maximum, at most, at the most, or less, or under, or fewer',

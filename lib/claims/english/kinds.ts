@@ -1,4 +1,5 @@
 import type { Role } from '../language';
+import { conjugated } from './verbs';
 import { all } from './words';
 
 /** Words of ovens, thermometers, clocks and tables: what a number without a nutrient is about. */
@@ -12,7 +13,7 @@ export const KINDS: [string, Role][] = [
     { cat: 'place', place: 'oven' },
   ),
   ...all<Role>(
-    "inside, middle, center, centre, thermometer, thickest, thickest part, probe, internal, internally, core, internal temp, internal temperature, done at, cooked at, cook it to, cook to, cooked to, cook them to, pull it at, pull them at, pull it off at, pull at, core temperature, inside temp, take it to, bring it to, safe at, temps at, temped at, temp, probes at, reads, it hits, reaches, reading, mine's reading, showing, pull em at, pull em off at, pull em, pull it, pull it out at, take it out at, take them out at, out at, done when it hits, done when it's, until it hits, until it reaches, until it reads, till it hits, an internal of, internal of, internal temp of, internal temperature of, an internal temperature of, core temp of, a core of, inside of, carries to, safe temp",
+    "in the thigh, in the breast, in the thickest, in the thickest part, in the thickest bit, in the deepest part, by the bone, in the middle, in the centre, inside, middle, center, centre, thermometer, thickest, thickest part, probe, internal, internally, core, internal temp, internal temperature, done at, cooked at, cook it to, cook to, cooked to, cook them to, pull it at, pull them at, pull it off at, pull at, core temperature, inside temp, take it to, bring it to, safe at, temps at, temped at, temp, probes at, reads, it hits, reaches, reading, mine's reading, showing, pull em at, pull em off at, pull em, pull it, pull it out at, take it out at, take them out at, out at, done when it hits, done when it's, until it hits, until it reaches, until it reads, till it hits, an internal of, internal of, internal temp of, internal temperature of, an internal temperature of, core temp of, a core of, inside of, carries to, safe temp",
     { cat: 'place', place: 'inside' },
   ),
   ...all<Role>(
@@ -20,14 +21,17 @@ export const KINDS: [string, Role][] = [
     { cat: 'place', place: 'elsewhere' },
   ),
   ...all<Role>('gas mark, gas', { cat: 'gas' }),
-  ...all<Role>('fan, convection, fan oven, fan assisted, fan forced, (fan)', { cat: 'fan' }),
+  ...all<Role>(
+    "fan, convection, fan oven, fan assisted, fan forced, (fan), if it's a fan, if its a fan, if it's fan, if you have a fan, if you've a fan, if you've got a fan, if you have a fan oven, if yours is a fan, if it's a fan oven, with the fan on, with the fan, in a fan, in a fan oven, on fan, for fan, for a fan, for a fan oven, on convection, with a fan, fan on",
+    { cat: 'fan' },
+  ),
 
   ...all<Role>(
-    "board to plate in, to plate in, to bowl in, to table in, door to table in, done and dusted in, on the plate in, plated up in, in and out in, ready in, ready within, on the table in, done in, finished in, on the table within, start to finish in, total time, in total, total, all in, takes me, this took me, it took me, took me, dinner in, lunch in, breakfast in, done within, on your plate in, on a plate in, start to finish, ready to eat in, comes together in, came together in, in just, from fridge to table in, plated in, start to plate in, from start to finish, you're done in, you are done in, whole thing takes, the whole thing took, whole thing took, the whole thing takes, takes about, takes you, eating in, you're eating in, table in",
+    "the whole job is, the whole job takes, whole job takes, the whole lot takes, the whole thing is, whole thing is, all done in, start to end in, cooked and on the table in, from nothing to dinner in, board to plate in, to plate in, to bowl in, to table in, door to table in, done and dusted in, on the plate in, plated up in, in and out in, ready in, ready within, on the table in, done in, finished in, on the table within, start to finish in, total time, in total, total, all in, takes me, this took me, it took me, took me, dinner in, lunch in, breakfast in, done within, on your plate in, on a plate in, start to finish, ready to eat in, comes together in, came together in, in just, from fridge to table in, plated in, start to plate in, from start to finish, you're done in, you are done in, whole thing takes, the whole thing took, whole thing took, the whole thing takes, takes about, takes you, eating in, you're eating in, table in",
     { cat: 'time', as: 'ready' },
   ),
   ...all<Role>(
-    "start to finish, dinner, lunch, breakfast, job done, from start to end, end to end, soup to nuts, all up, tea, midweek dinner, midweek meal, weeknight meal, and you're eating it, and you're sat down, and it's done, and it's on the table, and it's on your plate, and tea's ready, and you're fed, from fridge to plate, fridge to table, fridge to plate, all told, supper, meal, flat, all in, in total, total, from start to finish, dish, recipe, weeknight dinner, to the table, door to table, from scratch, door to door, all told, beginning to end, soup, bowl, tray bake, traybake, dinners, lunches, meals, dessert, snack, to make, from fridge to table, end to end, altogether, and it is on the table, and dinner is on the table, you've got dinner, you have dinner, dinner is ready, dinner is done, dinner's ready, dinner's done, and done, and it's ready, it's on the table, and you're done, and you are done, and you're eating, from the fridge door, including",
+    "from opening the fridge, from the fridge, from cold, from start, from nothing, to sitting down, from the packet, from a cold start, start to finish, dinner, lunch, breakfast, job done, from start to end, end to end, soup to nuts, all up, tea, midweek dinner, midweek meal, weeknight meal, and you're eating it, and you're sat down, and it's done, and it's on the table, and it's on your plate, and tea's ready, and you're fed, from fridge to plate, fridge to table, fridge to plate, all told, supper, meal, flat, all in, in total, total, from start to finish, dish, recipe, weeknight dinner, to the table, door to table, from scratch, door to door, all told, beginning to end, soup, bowl, tray bake, traybake, dinners, lunches, meals, dessert, snack, to make, from fridge to table, end to end, altogether, and it is on the table, and dinner is on the table, you've got dinner, you have dinner, dinner is ready, dinner is done, dinner's ready, dinner's done, and done, and it's ready, it's on the table, and you're done, and you are done, and you're eating, from the fridge door, including",
     { cat: 'timeBehind', as: 'ready' },
   ),
   ...all<Role>(
@@ -35,7 +39,7 @@ export const KINDS: [string, Role][] = [
     { cat: 'time', as: 'none' },
   ),
   ...all<Role>(
-    "i'll be back, i will be back, ago, break, in the fridge they keep, video, videos, left on, in i, in you, in the video, later, of footage, old, late, early, away, of your life, of my life, drive, walk, run, long video, of talking, off camera, of prep footage, to film, to edit, to shoot, to set up, to upload, to drive, to get here, to clean up, quicker, faster, slower, less than, more than, clip, per week, a week, of editing, b roll, in flip, in turn, of audio, intervals, shorter, longer, sooner, and flip, to go, of sleep, till, into, from now, earlier, workout, warm up, in and, in and it, in now, in so far, to heat up, to preheat, to warm up, to come up to temperature, to come up to temp, to come to temperature, to get hot, to get going, to peel, on the phone, to the shop, to the shops, on the bus, in traffic, on the train, round trip, of chat, of rambling, of waffle, of my time, of waiting, of sunlight, into the video, into filming, behind schedule, gym, to wash up, of washing up, to clean, to park",
+    "left, i'll be back, i will be back, ago, break, in the fridge they keep, video, videos, left on, in i, in you, in the video, later, of footage, old, late, early, away, of your life, of my life, drive, walk, run, long video, of talking, off camera, of prep footage, to film, to edit, to shoot, sleep, left of, of daylight, of the good light, to park, late for, to set up, to upload, to drive, to get here, to clean up, quicker, faster, slower, less than, more than, clip, per week, a week, of editing, b roll, in flip, in turn, of audio, intervals, shorter, longer, sooner, and flip, to go, of sleep, till, into, from now, earlier, workout, warm up, in and, in and it, in now, in so far, to heat up, to preheat, to warm up, to come up to temperature, to come up to temp, to come to temperature, to get hot, to get going, to peel, on the phone, to the shop, to the shops, on the bus, in traffic, on the train, round trip, of chat, of rambling, of waffle, of my time, of waiting, of sunlight, into the video, into filming, behind schedule, gym, to wash up, of washing up, to clean, to park",
     { cat: 'timeBehind', as: 'none' },
   ),
   ...all<Role>(
@@ -51,20 +55,24 @@ export const KINDS: [string, Role][] = [
     { cat: 'timeBehind', as: 'side' },
   ),
   ...all<Role>(
-    'prep, cook, cooks, rest, simmer, chill, marinate, fry, boil, sear, lid off, lid on, soak, prove, proof, rise, cool, prep time, cook time, resting time, let it sit, sit, steam, saute, sauté, poach, toast, bakes, uncovered, covered, hands on, hands on time, active time, chop, cooking time, baking time, chilling time, stir, whisk, knead, mix, drain, brown, reduce, infuse, bubble, low simmer, rest it, resting, simmering, let it rest, let them rest, let it cool, leave it, leave them, leave it in the tin, leave it in the tin for, leave it in the pan for, leave it to rest for, only want, only need, only wants, only needs, blanch, grill it, fry it, fry them, cook it, cook them, bake it, boil it, simmer it, steam it, cool it, chill it, roast it, rest them, prove it, in it goes for, in for, in they go for, pop it in for, bung it in for, sling it in for, back in for, on the hob for, in the oven for, under the grill for, sizzle, sweat, temper, bloom, marinade, par boil, parboil, pressure cook, slow cook, stew, braise, char, crisp, set, freeze, thaw, microwave, blitz, blend',
+    'prep, cook, cooks, rest, simmer, chill, marinate, fry, boil, sear, lid off, lid on, soak, prove, proof, rise, cool, prep time, cook time, resting time, let it sit, sit, steam, saute, sauté, poach, toast, foil on, foil off, foil on for, foil off for, lid off for, lid on for, covered for, uncovered for, from frozen for, from frozen, bakes, uncovered, covered, hands on, hands on time, active time, chop, cooking time, baking time, chilling time, stir, whisk, knead, mix, drain, brown, reduce, infuse, bubble, low simmer, rest it, resting, simmering, let it rest, let them rest, let it cool, leave it, leave them, leave it in the tin, leave it in the tin for, leave it in the pan for, leave it to rest for, only want, only need, only wants, only needs, blanch, grill it, fry it, fry them, cook it, cook them, bake it, boil it, simmer it, steam it, cool it, chill it, roast it, rest them, prove it, in it goes for, in for, in they go for, pop it in for, bung it in for, sling it in for, back in for, on the hob for, in the oven for, under the grill for, sizzle, sweat, temper, bloom, marinade, par boil, parboil, pressure cook, slow cook, stew, braise, char, crisp, set, freeze, thaw, microwave, blitz, blend',
     { cat: 'time', as: 'action' },
   ),
 
   ...all<Role>(
-    "serves, feeds, servings :, portions :, serves :, servings, ( for, feeds a family of, a family of, family of, enough for a family of, recipe ( for, feed, enough for, serve, serves about, serves up to, feeds about, feeds up to, feeds a good, serves a good, does for, enough to feed, feeding, that'll feed, that'll serve, will feed, will serve, split over, divided over, spread over, shared over, split it in, split it, split this, split that, split in, split, divided, divided by, divided between, divided among, divided in, divide by, divide that by, divide it by, divide it between, shared among, shared by, shared out between, share between, goes round, dinner for, dinners for, tea for, supper for, lunch for, breakfast for, meal for, recipe for, fed, feeding, divides into, split between, shared between, split among, splits between",
+    "that'll do, thatll do, this does, that does, it does, it'll do, it will do, does us, stretch to, stretches to, stretched to, stretch it to, will stretch to, enough there for, plenty for, plenty there for, enough in there for, enough food for, enough in it for, fills, filled, fill, dish it into, dished into, dished up into, dish it up into, portioned into, portion it out into, portion this into, box it up into, boxed into, boxed up into, bag it up into, ladle into, ladle it into, ladled into, goes into, pack it into, packed into, share it between, share it into, sharing between, splitting this between, splitting it between, splitting between, split that between, dividing by, dividing it by, dividing between, cut by, goes between, between the, serves, feeds, servings :, portions :, serves :, servings, ( for, feeds a family of, a family of, family of, enough for a family of, recipe ( for, feed, enough for, serve, feeds a good, serves a good, does for, enough to feed, feeding, that'll feed, that'll serve, will feed, will serve, split over, divided over, spread over, shared over, split it in, split it, split this, split that, split in, split, divided, divided by, divided between, divided among, divided in, divide by, divide that by, divide it by, divide it between, shared among, shared by, shared out between, share between, goes round, dinner for, dinners for, tea for, supper for, lunch for, breakfast for, meal for, recipe for, fed, feeding, divides into, split between, shared between, split among, splits between",
     { cat: 'serve', as: 'portion' },
+  ),
+  ...all<Role>(
+    'out of it, out of this, out of that, out of one pot, out of the pot, out of one tray, out of the tray, out of that tray, out of one batch, out of the batch, out of this batch, out of one tin, from one pot, from one tray, from the one pot, from one batch, from this batch, from a single batch, from the pot, from this pot, from the tray, out of that pot, out of this pot, out of this recipe, from this recipe, out of the lot, out of these, in it, in the pot, in the tray, in the tin, from it, off this, off one tray, out the pot, out of a batch',
+    { cat: 'outOf' },
   ),
   ...all<Role>('fed, served, ways, hungry people, hungry adults, hungry kids, fed easily', {
     cat: 'serveBehind',
     as: 'portion',
   }),
   ...all<Role>(
-    "gives, gives you, gives me, we get, you get, i get, i got, get, got, we got, getting, we are getting, that makes, gets me, gets you, gets us, there's, there is, there are, you'll get, i'll get, out come, comes out as",
+    "end up with, ended up with, ends up with, i end up with, you end up with, came out with, comes out with, turned into, turns into, i'm getting, im getting, i am getting, we're getting, you're getting, you'll have, you have, you've got, i've got, that's, that is, yielded, got me, gives us, gave me, gave us, gave you, gives, gives you, gives me, we get, you get, i get, i got, get, got, we got, getting, we are getting, that makes, gets me, gets you, gets us, there's, there is, there are, you'll get, i'll get, out come, comes out as",
     { cat: 'serve', as: 'any' },
   ),
   ...all<Role>('makes, make, made, yields, yield, makes about, made about', {
@@ -116,4 +124,23 @@ export const KINDS: [string, Role][] = [
     'adds, adds another, gives, gives you, gives it, gives us, bring, bring another, has another, have another, gets you, provides, provide, give you, give another, add up to, puts in, kicks in, chuck in another, adds about, add another, brings, brings another, gives another, that adds, contributes, is another, on top of that is, puts on another, chips in, throws in, accounts for',
     { cat: 'adds' },
   ),
+  ...[
+    ...conjugated(
+      'add adds added adding, bring brings brought bringing, contribute contributes contributed contributing, provide provides provided providing, chip chips chipped chipping in, give gives gave giving',
+    ),
+    ...conjugated(
+      'give gives gave giving, get gets got getting',
+      'you, us, me, it, you another, us another, it another',
+    ),
+    ...conjugated(
+      'bring brings brought bringing, add adds added adding',
+      'you, in, in another, another, about, on, on another, you another',
+    ),
+    ...conjugated(
+      'put puts put putting, kick kicks kicked kicking, chip chips chipped chipping, throw throws threw throwing',
+      'in, in another',
+    ),
+    ...conjugated('account accounts accounted accounting', 'for'),
+    ...conjugated('carry carries carried carrying', 'another'),
+  ].map((phrase): [string, Role] => [phrase, { cat: 'adds' }]),
 ];

@@ -8,7 +8,7 @@ const SPELLINGS: readonly (readonly [Nutrient, string])[] = [
     'energyKcal',
     'calorie, calories, cal, cals, kcal, kcals, kilocalorie, kilocalories, calories wise, caloriewise, the energy, the total energy, energy',
   ],
-  ['protein', 'protein, proteins, prot, protein wise'],
+  ['protein', 'protein, proteins, prot, pro, prot., pro., protein wise'],
   [
     'carbohydrate',
     'carb, carbs, carbohydrate, carbohydrates, total carbs, total carbohydrate, total carbohydrates, total carb, carb wise, carbs wise',
@@ -17,7 +17,7 @@ const SPELLINGS: readonly (readonly [Nutrient, string])[] = [
   ['fat', 'fat, fats, total fat, fat wise'],
   [
     'saturated',
-    'sat fat, sat fats, saturated fat, saturated fats, saturates, saturated, of which saturates, of which saturated, of which is saturated, of which are saturated, of that saturated, sats',
+    'sat fat, sat fats, saturated fat, saturated fats, saturates, saturated, of which saturates, of which saturated, of which is saturated, of which are saturated, of that saturated, sats, sat, sat., satfat',
   ],
   ['monounsaturated', 'monounsaturated fat, monounsaturates, monounsaturated'],
   ['polyunsaturated', 'polyunsaturated fat, polyunsaturates, polyunsaturated'],

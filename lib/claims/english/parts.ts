@@ -31,7 +31,7 @@ export const plural = (word: string): string =>
 
 const thing = (
   nouns: readonly string[],
-  as: 'portion' | 'slice' | 'piece' | 'whole' | 'person',
+  as: 'portion' | 'slice' | 'piece' | 'whole' | 'person' | 'meal',
 ): [string, Role][] =>
   nouns.flatMap((noun) =>
     [noun, plural(noun)].map((form): [string, Role] => [form, { cat: 'thing', as }]),
@@ -47,6 +47,11 @@ export const THINGS: [string, Role][] = [
     cat: 'thing',
     as: 'person',
   }),
+  ...thing(
+    phrasesOf('lunch, dinner, breakfast, supper, meal, tea, tub, meal prep, feed, takeaway box'),
+    'meal',
+  ),
+  ...all<Role>('little ones, small ones, big ones, ones', { cat: 'thing', as: 'piece' }),
   ...thing(SLICE, 'slice'),
   ...thing(EACH, 'piece'),
   ...thing(VESSELS, 'whole'),
@@ -54,5 +59,5 @@ export const THINGS: [string, Role][] = [
 
 /** How big or good a part is said to be. */
 export const ADJECTIVES = set(
-  'big bigger huge enormous massive ginormous giant generous decent good proper normal sensible modest hefty hearty lovely nice little tiny fat chunky thick great great-big sizeable deep heaped honest typical actual fairly-sized standard small large medium regular-sized warm hot',
+  'loaded built stuffed finished plated assembled full big bigger huge enormous massive ginormous giant generous decent good proper normal sensible modest hefty hearty lovely nice little tiny fat chunky thick great great-big sizeable deep heaped honest typical actual fairly-sized standard small large medium regular-sized warm hot',
 );

@@ -10,7 +10,12 @@ const COUNTED =
   'two, three, four, five, six, seven, eight, nine, ten, twelve, 2, 3, 4, 5, 6, 8, 9, 10, 12';
 const BARE_PARTS = phrasesOf('portion, serving, bowl, plate, portions, servings');
 
+/** Other things than this dish, by what somebody did with them. */
+const OTHERS =
+  'i used to buy, we used to buy, i used to get, i always used to buy, used to buy, yours, theirs, the fried, the fried one, the fried ones, the one i grew up on, the one i grew up with, the one we grew up on, the one i used to make, the one my mum made, the one my mum makes, the one from the shop, the ones from the shop, the one from the supermarket, the one you get, the ones you get, the one you buy, the ones you buy, the one from the takeaway, comparable, the real thing, the proper one, the old way, the usual way, my old way, my old recipe, the deep fried one, what you get in';
+
 const PLAIN: [string, Role][] = [
+  ...scope(phrasesOf('the lot, for the lot, the lot of it, for the lot of it'), 'whole', 'free'),
   ...scope(
     phrasesOf(
       "day :, the day :, full day :, day =, today's total, today's eating, today's food, today's calories, my eating today, the whole of today, all of today, finished the day, finish the day, ended the day, end the day, closes the day, day finishes, day ends, the day ends, the day finishes, the day's eating, the day's numbers, today's numbers, in the day, day's food, my total for today, grand total for the day, full day done, full day's",
@@ -165,7 +170,7 @@ const PLAIN: [string, Role][] = [
   ),
   ...scope(
     phrasesOf(
-      'so far, so far today, today so far, for the day so far, up to now, the day so far, until now, running total, thus far, as of now, up to this point, before dinner, so far for the day, day so far, at this point in the day, by this point, at this stage of the day, by this stage, by now, as it stands, to this point, with dinner still to come, with dinner to go, the running total, my running total, tally so far, up til now, up till now, up until now, up to here, to date, by lunchtime, by lunch, by mid afternoon, before my dinner, before tea, thus far today, at this stage, the tally',
+      'takes me to, brings me to, takes me up to, brings me up to, puts me on, leaves me on, taking me to, bringing me to, so far, so far today, today so far, for the day so far, up to now, the day so far, until now, running total, thus far, as of now, up to this point, before dinner, so far for the day, day so far, at this point in the day, by this point, at this stage of the day, by this stage, by now, as it stands, to this point, with dinner still to come, with dinner to go, the running total, my running total, tally so far, up til now, up till now, up until now, up to here, to date, by lunchtime, by lunch, by mid afternoon, before my dinner, before tea, thus far today, at this stage, the tally',
     ),
     'soFar',
     'free',
@@ -178,7 +183,7 @@ const PLAIN: [string, Role][] = [
     phrase,
     { cat: 'scope', scope: 'compared', link: 'free', against: 'itsOwn' },
   ]),
-  ...all<Role>('i used to buy, we used to buy, i used to get, i always used to buy, used to buy', {
+  ...all<Role>(OTHERS, {
     cat: 'scope',
     scope: 'compared',
     link: 'free',

@@ -21,7 +21,7 @@ export const SMALL_WORDS: [string, Role][] = [
     { cat: 'so' },
   ),
   ...all<Role>(
-    "which is, that is, that's, which are, which was, that alone is, which has, which comes to, which adds",
+    "in that order, that order, which is, that is, that's, which are, which was, that alone is, which has, which comes to, which adds",
     { cat: 'which' },
   ),
   ...all<Role>(
@@ -37,7 +37,7 @@ export const SMALL_WORDS: [string, Role][] = [
     { cat: 'small' },
   ),
   ...all<Role>(
-    "to, at, @, want, wants, want it at, reads, read, do, hits, says, reach, reaches, is, needs, go to, go, took it to, went to, it to, climbs to, climbed to, goes up to, went up to, gets up to, climbs up to, comes up to, came up to, carries over to, rises to, going up to, got to, for, should read, should say, should be, on, aim for, reading, mine's reading, is reading, it's reading, showing, is showing, take it up to, turn it up to, crank it up to, whack it up to, up it to, turn it down to, knock it down to, drop it down to, bump it up to, turn the heat up to, set it to, until it hits, till it hits, pull em at",
+    "get, gets, get to, crept up to, creeps up to, crept to, creeps to, drifts up to, to, at, @, want, wants, want it at, reads, read, do, hits, says, reach, reaches, is, needs, go to, go, took it to, went to, it to, climbs to, climbed to, goes up to, went up to, gets up to, climbs up to, comes up to, came up to, carries over to, rises to, going up to, got to, for, should read, should say, should be, on, aim for, reading, mine's reading, is reading, it's reading, showing, is showing, take it up to, turn it up to, crank it up to, whack it up to, up it to, turn it down to, knock it down to, drop it down to, bump it up to, turn the heat up to, set it to, until it hits, till it hits, pull em at",
     { cat: 'lead' },
   ),
   ...all<Role>('of them, of those, of these, of em, of which, of it, of that', { cat: 'ofThem' }),
@@ -55,6 +55,12 @@ export const SMALL_WORDS: [string, Role][] = [
   ),
   ...all<Role>('for, serves', { cat: 'serveTitle' }),
   ...all<Role>('than', { cat: 'thanWord' }),
+  ...all<Role>('who, that asked, asking, watching, on camera', { cat: 'who' }),
+  ...all<Role>('version, one, ones, recipe', { cat: 'kindOf' }),
+  ...all<Role>(
+    'expensive, dear, pricey, costly, dearest, cheapest, priciest, most expensive, on sale, on special, on offer, reduced, reduced sticker, yellow sticker, cost the most, a bargain, a splurge, the splurge',
+    { cat: 'dear' },
+  ),
   ...all<Role>('per', { cat: 'per' }),
   ...all<Role>(
     'at, @, up at, down at, in at, right down at, way down at, way up at, right up at, is up at, is down at, are up at, are down at, sat at, on at',

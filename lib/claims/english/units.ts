@@ -51,7 +51,7 @@ export const UNITS: [string, Role][] = [
   ...all<Role>('kj, kjs, kilojoule, kilojoules', { cat: 'unit', of: 'energy', unit: 'kJ' }),
   ...all<Role>('%, percent, per cent', { cat: 'unit', of: 'share', unit: '%' }),
   ...all<Role>(
-    '% dv, %dv, percent dv, percent daily value, percent of your daily value, percent of the daily value, % of the daily value, % of your daily value, % daily value, percent of daily value, % of daily value, % nrv, % ri, % of your ri, % of the nrv, percent of your daily',
+    '% dv, %dv, percent dv, percent daily value, percent of your daily value, percent of the daily value, % of the daily value, % of your daily value, % daily value, percent of daily value, % of daily value, % nrv, % ri, % of your ri, % of the nrv, percent of your daily, percent of what you need in a day, percent of what you need, percent of what you need for the day, percent of your daily needs, percent of your daily amount, percent of your recommended daily, percent of the recommended daily, percent of your day, percent of the rda, percent of your rda, % of your rda, % of the rda, % rda, percent of your days, % of your days, percent of the daily amount, % of your daily, percent of what you should get, percent of a days, % of a days, percent of your guideline',
     { cat: 'unit', of: 'share', unit: '%DV' },
   ),
   ...all<Role>('minute, minutes, min, mins, min., mins.', {
@@ -96,7 +96,7 @@ export const UNITS: [string, Role][] = [
     unit: 'F',
   }),
   ...all<Role>(
-    'can, cans, tin, tins, jar of, jars of, packet, packets, pack, packs, tub, tubs, bag, bags, bottle, bottles, block, blocks, carton, cartons, pouch, pouches, sachet, sachets, box of, boxes of, scoop, scoops, clove, cloves, slice of, slices of, stick of, sticks of, rasher, rashers, head of, heads of, bunches, sprig, sprigs, stalk, stalks, fillet of, fillets of, sheet of, sheets of, ball of, balls of, wedge of, wedges of, rib of, ribs of, ear of, ears of, piece of, pieces of, strip of, strips of, leaf of, leaves of, mug of, mugs of, jug of, pot of, pots of, punnet of, punnets of, tray of, trays of, tube of, tubes of, bar of, bars of, square of, squares of, cube of, cubes of, ladle of, ladles of, ladleful of, spoon of, spoons of, bottle of, net of, sack of, roll of, rolls of, round of, rounds of, wheel of, hunk of, log of',
+    'can, cans, tin, tins, jar of, jars of, packet, packets, pack, packs, tub, tubs, bag, bags, bottle, bottles, block, blocks, carton, cartons, pouch, pouches, sachet, sachets, box of, boxes of, scoop, scoops, clove, cloves, slice of, slices of, stick of, sticks of, rasher, rashers, head of, heads of, bunches, sprig, sprigs, stalk, stalks, fillet of, fillets of, sheet of, sheets of, ball of, balls of, wedges of, rib of, ribs of, ear of, ears of, piece of, pieces of, strips of, leaves of, mug of, mugs of, jug of, pot of, pots of, punnet of, punnets of, tray of, trays of, tube of, tubes of, bar of, bars of, square of, squares of, cubes of, ladles of, spoons of, bottle of, net of, sack of, roll of, rolls of, rounds of, wheel of, log of',
     { cat: 'unit', of: 'container', unit: 'piece' },
   ),
 ];
