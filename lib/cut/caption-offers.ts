@@ -1,5 +1,6 @@
 import type { CutPoints } from '#lib/cut/cut-points';
-import { findSegments, type SoughtSegment } from '#lib/cut/find-segments';
+import { findSegments, OPENING_MS, type SoughtSegment } from '#lib/cut/find-segments';
+import { plainWords } from '#lib/cut/plain-words';
 import type { SpokenLine } from '#lib/cut/spoken';
 import { framesIn, type FrameRate } from '#lib/cut/timecode';
 
@@ -24,8 +25,17 @@ export interface CaptionOffers {
   readonly missing: readonly string[];
 }
 
+/** Words are found without their endings; these are the same as somebody said them, each once. */
+function asSaid(words: readonly string[], lines: readonly SpokenLine[]): string[] {
+  const said = lines.flatMap(({ text }) => text.match(/[\p{L}\p{N}]+/gu) ?? []);
+  const own = said.filter((word) => plainWords(word).some((plain) => words.includes(plain)));
+  return [...new Set(own.map((word) => word.toLowerCase()))];
+}
+
 /** Lines that are shown of each place. */
 const LINES_SHOWN = 3;
+/** Lines that may be said in the opening of a segment at most. */
+const MOST_OPENING = 60;
 
 /**
  * Offers of in-points by what captions say, in running order; nothing is taken by itself.
@@ -43,8 +53,21 @@ export function captionOffers(
     if (!own) return [];
     const from = lines.findIndex((each) => each.line === line);
     const said = lines.slice(from, from + LINES_SHOWN).map(({ text }) => text);
+    const opening = lines
+      .slice(from, from + MOST_OPENING)
+      .filter((each) => (each.startMs ?? Infinity) - startMs <= OPENING_MS);
     const inFrame = framesIn(startMs, rate);
-    return [{ id, title: own.title, inFrame, nowFrame: own.inFrame, words, said, line }];
+    return [
+      {
+        id,
+        title: own.title,
+        inFrame,
+        nowFrame: own.inFrame,
+        words: asSaid(words, opening),
+        said,
+        line,
+      },
+    ];
   });
   const missing = points.filter(({ id }) => !offers.some((offer) => offer.id === id));
   return { offers, missing: missing.map(({ title }) => title) };

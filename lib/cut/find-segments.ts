@@ -27,7 +27,7 @@ interface Place {
 }
 
 /** How long after its first word a segment still counts as beginning, in milliseconds (common practice, no source). */
-const OPENING_MS = 12_000;
+export const OPENING_MS = 12_000;
 /** A word of the title counts as much as this many of a talking point. */
 const TITLE_WEIGHT = 3;
 /** The share of a title's or of a point's own words below which nothing was found. */
