@@ -1,3 +1,4 @@
+import { scopeText } from '#lib/figures/breakdown-scope';
 import type { Evidence } from '#lib/publish/evidence';
 import type { EvidenceNumber, EvidenceRow } from '#lib/publish/evidence-numbers';
 
@@ -44,9 +45,7 @@ export function evidenceTable({ numbers }: Evidence): {
 function dishWorking(title: string, all: readonly EvidenceNumber[]): DishWorking {
   const own = all.filter((number) => number.title === title);
   const whole = own.filter(({ scope }) => scope.kind === 'whole');
-  const parts = [...new Set(own.map(({ part }) => part))].filter(
-    (part) => !whole.some((number) => number.part === part),
-  );
+  const parts = partsOf(own.filter(({ scope }) => scope.kind !== 'whole'));
   const [first] = whole;
   return {
     title,
@@ -57,8 +56,30 @@ function dishWorking(title: string, all: readonly EvidenceNumber[]): DishWorking
       foods: foodsText(row),
       adds: whole.map(({ working }) => working[at]?.adds ?? ''),
     })),
-    parts: parts.map((part) => ({ part, numbers: own.filter((number) => number.part === part) })),
+    parts,
   };
+}
+
+/** Amounts with their numbers; the part that is eaten once, where it is a portion as well. */
+function partsOf(numbers: readonly EvidenceNumber[]): NumbersOfPart[] {
+  const byScope = new Map<string, EvidenceNumber[]>();
+  for (const number of numbers) {
+    const key = scopeText(number.scope);
+    byScope.set(key, [...(byScope.get(key) ?? []), number]);
+  }
+  const all = [...byScope.values()];
+  const written = (of: readonly EvidenceNumber[]) =>
+    new Map(of.map(({ nutrient, text, range }) => [nutrient, `${text} ${range}`]));
+  const isSaidAlready = (of: readonly EvidenceNumber[]) =>
+    of[0]?.scope.kind === 'eaten' &&
+    all.some((other) => {
+      const there = written(other);
+      return other !== of && [...written(of)].every(([name, text]) => there.get(name) === text);
+    });
+  return all.flatMap((of) => {
+    const [first] = of;
+    return first && !isSaidAlready(of) ? [{ part: first.part, numbers: of }] : [];
+  });
 }
 
 function foodsText({ foods, madeFrom }: EvidenceRow): string {

@@ -1,6 +1,6 @@
 import { CLAIM_WORDS_CAUTION } from '#lib/claims/claim-words/judge-claim-word';
 import type { EditFacts } from '#lib/claims/edit-facts';
-import type { Judged, SaidText, Verdict } from '#lib/claims/judged';
+import type { Judged, SaidText, StatementPlace, Verdict } from '#lib/claims/judged';
 import { readEdit, type EditReading } from '#lib/claims/read-edit';
 import { recipesOf, usedFoodIds } from '#lib/episode/context';
 import type { EpisodeFile } from '#lib/episode/schema';
@@ -11,6 +11,7 @@ import { countedNutrients } from '#lib/figures/shown-nutrients';
 import { BASIS_WORDS } from '#lib/foods/label-column';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { lockDifference, type LockDifference } from '#lib/lock/lock-difference';
+import { printRuntime } from '#lib/units/print';
 import { evidenceNumbers, type EvidenceNumber } from '#lib/publish/evidence-numbers';
 
 /** The lock that evidence rests on. */
@@ -42,6 +43,8 @@ export interface EvidenceStatement {
   readonly text: string;
   readonly kind: SaidText['kind'];
   readonly line: number;
+  /** "1:58", or where it has no time "description, line 4". */
+  readonly place: string;
   readonly startMs: number | null;
   readonly words: string;
   readonly verdict: Verdict;
@@ -156,6 +159,7 @@ function statementsOf({ texts, judged }: EditReading): EvidenceStatement[] {
     text: names.get(each.place.textId) ?? '',
     kind: each.place.kind,
     line: each.place.line,
+    place: placeWords(each.place, names.get(each.place.textId) ?? ''),
     startMs: each.place.startMs,
     words: each.statement.words,
     verdict: each.verdict,
@@ -165,4 +169,9 @@ function statementsOf({ texts, judged }: EditReading): EvidenceStatement[] {
     remark: each.remark,
     mended: each.mendId !== null,
   }));
+}
+
+function placeWords({ startMs, kind, line }: StatementPlace, name: string): string {
+  if (startMs !== null) return printRuntime(Math.floor(startMs / 1000));
+  return kind === 'talkingPoint' ? `talking point, ${name}` : `${kind}, line ${String(line)}`;
 }

@@ -24,15 +24,15 @@ test('numbers are locked by hand, a changed ingredient breaks the lock and is to
   const edit = await row.locator('a[href*="edit="]').first().getAttribute('href');
   await page.goto(edit ?? '');
   const form = page.locator('main form[id]:visible').first();
-  await form.getByLabel('Grams', { exact: true }).fill('300');
+  await form.getByLabel('Amount', { exact: true }).fill('2');
   await form.getByRole('button', { name: /^Save/ }).first().click();
   await expect(page).not.toHaveURL(/edit=/);
 
   await page.goto(`${here}/publish`);
   await expect(lock).toContainText(/Lock broken\. Taken .*, lock 1/);
   const causes = lock.getByRole('table', { name: /^What changed since/ });
-  await expect(causes).toContainText('Barley skillet: “1 cup frozen peas”, grams');
-  await expect(causes).toContainText('300 g');
+  await expect(causes).toContainText('Barley skillet: “1 cup frozen peas”, amount');
+  await expect(causes).toContainText('2 cup');
   const numbers = lock.getByRole('table', { name: 'Numbers that changed', exact: true });
   await expect(numbers).toContainText('Barley skillet, the whole dish: calories');
   await expect(numbers).toContainText('the dishes shown: calories');
@@ -51,7 +51,7 @@ test('numbers are locked by hand, a changed ingredient breaks the lock and is to
   await lock.getByRole('link', { name: 'Evidence' }).click();
   await expect(page.getByRole('heading', { name: 'The working' })).toBeVisible();
   await expect(page.getByRole('main')).toContainText('Nothing under it has changed');
-  await expect(page.getByRole('table', { name: 'Barley skillet' })).toContainText('300');
+  await expect(page.getByRole('table', { name: 'Barley skillet' })).toContainText('268');
   const said = page.getByRole('table', { name: /^Statements and what/ });
   await expect(said).toContainText('fourteen hundred and nine calories');
   await expectAccessible(page);

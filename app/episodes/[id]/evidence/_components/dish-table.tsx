@@ -10,6 +10,7 @@ export function DishTable({ dish }: { readonly dish: DishWorking }) {
       <Table
         caption={title}
         showCaption
+        stacks
         tight
         close
         head={
@@ -29,13 +30,17 @@ export function DishTable({ dish }: { readonly dish: DishWorking }) {
           <Tr key={`${String(at)} ${ingredient}`}>
             <RowHead>
               {ingredient}
-              <span className="block text-fine text-soft md:hidden">{foods}</span>
+              <span className="block text-fine text-soft md:hidden print:hidden">{foods}</span>
             </RowHead>
-            <Td number>{grams}</Td>
+            <Td number>
+              {grams}
+              <Unit>{grams === 'open' ? '' : 'g'}</Unit>
+            </Td>
             <Td side>{foods}</Td>
-            {numbers.map(({ nutrient }, place) => (
+            {numbers.map(({ nutrient, unit, label }, place) => (
               <Td key={nutrient} number>
                 {adds[place]}
+                <Unit>{unit === 'kcal' ? unit : `${unit} ${label}`}</Unit>
               </Td>
             ))}
           </Tr>
@@ -44,11 +49,12 @@ export function DishTable({ dish }: { readonly dish: DishWorking }) {
           <RowHead>
             <b className="font-semibold">as published</b>
           </RowHead>
-          <Td />
           <Td side />
-          {numbers.map((number) => (
-            <Td key={number.nutrient} number>
-              <b className="font-semibold">{number.text}</b>
+          <Td side />
+          {numbers.map(({ nutrient, text, unit, label }) => (
+            <Td key={nutrient} number>
+              <b className="font-semibold">{text}</b>
+              <Unit>{unit === 'kcal' ? unit : `${unit} ${label}`}</Unit>
             </Td>
           ))}
         </Tr>
@@ -59,6 +65,11 @@ export function DishTable({ dish }: { readonly dish: DishWorking }) {
       />
     </div>
   );
+}
+
+/** A unit where a row stands alone, without the heads of its columns. */
+function Unit({ children }: { readonly children: string }) {
+  return <span className="md:hidden print:hidden"> {children}</span>;
 }
 
 /** Amounts, each with its numbers and their ranges in a line. */

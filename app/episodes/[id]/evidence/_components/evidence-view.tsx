@@ -14,6 +14,10 @@ interface Props {
   readonly zone: string;
 }
 
+/** Small and close in print, so that an episode of a few dishes takes two sides of one sheet. */
+const CLOSE_IN_PRINT =
+  'print:gap-2 print:text-[7.5pt] print:leading-tight print:[&_:is(h2,caption)]:text-[9pt] print:[&_:is(td,th)]:py-px print:[&_table]:text-[7.5pt]';
+
 /** All that the numbers of an episode can be defended by, on one page to print. */
 export function EvidenceView({ episodeId, evidence, zone }: Props) {
   const { lock, difference, episode } = evidence;
@@ -33,7 +37,7 @@ export function EvidenceView({ episodeId, evidence, zone }: Props) {
           { name: 'Made', value: moment(evidence.at) },
         ]}
       />
-      <div className="grid grid-cols-1 gap-8 print:gap-3 print:text-[8pt] print:leading-tight">
+      <div className={`grid grid-cols-1 gap-8 ${CLOSE_IN_PRINT}`}>
         <section aria-labelledby="lock">
           <h2 id="lock">The lock</h2>
           {lock === null ? (

@@ -1,7 +1,6 @@
 import type { EvidenceStatement } from '#lib/publish/evidence';
 import type { Verdict } from '#lib/claims/judged';
-import { printRuntime } from '#lib/units/print';
-import { RowHead, Table, Td, Th, Tr } from '../../../../_ui/table';
+import { RowHead, Table, Th, Tr } from '../../../../_ui/table';
 
 const VERDICTS: Readonly<Record<Verdict, string>> = {
   agrees: 'agrees with the breakdown',
@@ -25,28 +24,36 @@ export function StatementTable({ statements, putAside }: Props) {
       ) : (
         <Table
           caption="Statements and what the breakdown says of them"
+          stacks
           tight
           close
           head={
             <>
-              <Th>where</Th>
-              <Th>words</Th>
-              <Th>verdict</Th>
-              <Th>held against</Th>
+              <Th>where and in which words</Th>
+              <Th>what the breakdown says</Th>
             </>
           }
         >
           {statements.map((each, at) => (
             <Tr key={`${String(at)} ${each.words}`}>
-              <RowHead>{placeOf(each)}</RowHead>
-              <Td>
-                “{each.words}”{each.mended ? ' (reading put right)' : ''}
-              </Td>
-              <Td>
-                {VERDICTS[each.verdict]}
-                {each.difference === null ? '' : `: ${each.difference}`}
-              </Td>
-              <Td>{each.why}</Td>
+              <RowHead>
+                <span className="text-soft">{each.place}</span> “{each.words}”
+                {each.mended ? ' (reading put right)' : ''}
+              </RowHead>
+              <td className="col-span-full py-2 pr-3 align-top">
+                {each.verdict === 'unknown' ? (
+                  each.why
+                ) : (
+                  <>
+                    <b className="font-semibold">
+                      {VERDICTS[each.verdict]}
+                      {each.difference === null ? '' : `: ${each.difference}`}
+                    </b>
+                    {' · '}
+                    {each.why}
+                  </>
+                )}
+              </td>
             </Tr>
           ))}
         </Table>
@@ -58,9 +65,4 @@ export function StatementTable({ statements, putAside }: Props) {
       )}
     </section>
   );
-}
-
-function placeOf({ startMs, kind, line, text }: EvidenceStatement): string {
-  if (startMs !== null) return printRuntime(startMs / 1000);
-  return kind === 'talkingPoint' ? `talking point, ${text}` : `${kind}, line ${String(line)}`;
 }
