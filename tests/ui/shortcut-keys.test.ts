@@ -27,9 +27,22 @@ describe('keys', () => {
     expect(nextKey(season, [], 'p').shortcut).toBeNull();
   });
 
+  test('of the edit go through its statements; Enter is told and left to the browser', () => {
+    const edit = shortcutsFor('/episodes/e1/edit');
+    const does = (key: string) => nextKey(edit, [], key).shortcut?.does;
+    expect(does('j')).toEqual({ kind: 'page', does: 'next' });
+    expect(does('k')).toEqual({ kind: 'page', does: 'before' });
+    expect(does('o')).toEqual({ kind: 'page', does: 'off' });
+    expect(does('u')).toEqual({ kind: 'page', does: 'unknown' });
+    expect(edit.map(({ keys }) => keys.join(' '))).toContain('Enter');
+    expect(does('Enter')).toBeUndefined();
+    expect(nextKey(inEpisode, [], 'j').shortcut).toBeNull();
+  });
+
   test('are told apart: none is the beginning of another', () => {
-    for (const a of inEpisode) {
-      for (const b of inEpisode) {
+    const all = shortcutsFor('/episodes/e1/edit');
+    for (const a of all) {
+      for (const b of all) {
         if (a !== b) expect(b.keys.slice(0, a.keys.length)).not.toEqual(a.keys);
       }
     }

@@ -1,4 +1,4 @@
-import { Balance } from '../../_ui/balance';
+import { Balance, BalanceMark } from '../../_ui/balance';
 import { FigureList, FigureText, FigureView } from '../../_ui/figure-view';
 import { partsBar } from '../../_ui/bar-geometry';
 import { PartsBar } from '../../_ui/parts-bar';
@@ -152,6 +152,20 @@ export const NUMBERS: readonly Specimen[] = [
         <li>
           <Balance verdict="unknown" words="can’t say: one ingredient has no grams" />
         </li>
+      </ul>
+    ),
+  },
+  {
+    name: 'Beam alone',
+    when: 'Only where the words of the verdict stand beside it in another way: on a strip, on a button that shows those of one verdict.',
+    paper: true,
+    show: () => (
+      <ul className="flex flex-wrap gap-4">
+        {(['agrees', 'edge', 'off', 'unknown'] as const).map((verdict) => (
+          <li key={verdict} className="flex items-center gap-2">
+            <BalanceMark verdict={verdict} small /> {verdict}
+          </li>
+        ))}
       </ul>
     ),
   },
