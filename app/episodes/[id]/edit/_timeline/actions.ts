@@ -66,7 +66,7 @@ export async function saveRate(state: FormState, form: FormData): Promise<FormSt
     }
     const moved = pointsAtRate(points, own, rate, keeps ?? 'times');
     const patch = { rateNum: rate.num, rateDen: rate.den };
-    return change(episodeId, `Count ${rate.words} frames a second`, [
+    return change(episodeId, `Count frames at ${rate.words}`, [
       { op: 'update', entity: 'Episode', id: episodeId, rev, patch },
       ...pointEdits(changesOf(points, moved), revs),
     ]);
