@@ -248,6 +248,12 @@ export const WITH_DEMO: readonly PageState[] = [
     byDay: true,
   },
   { name: 'shopping, dates that are none', path: './shopping?from=2026-12-31&to=2026-12-01' },
+  { name: 'running order in the cut', path: './edit/timeline', enter: unfold },
+  {
+    name: 'running order in the cut, refused',
+    path: './edit/timeline',
+    enter: refused('edit-list'),
+  },
   { name: 'publish, all open', path: './publish', enter: unfold },
   { name: 'publish, refused', path: './publish', enter: refused('web-link') },
   { name: 'evidence', path: './evidence' },
@@ -303,6 +309,7 @@ export const EMPTY: readonly PageState[] = [
   { name: 'on the day', path: './day/live' },
   { name: 'after the day', path: './day/after' },
   { name: 'shopping', path: './shopping' },
+  { name: 'running order in the cut', path: './edit/timeline' },
   { name: 'publish', path: './publish', enter: unfold },
 ];
 
@@ -317,6 +324,7 @@ export const PRINTED: readonly PageState[] = [
   { name: 'shopping', path: './shopping' },
   { name: 'pantry', path: '/pantry' },
   { name: 'food', path: FOOD },
+  { name: 'running order in the cut', path: './edit/timeline' },
   { name: 'publish', path: './publish' },
   { name: 'evidence', path: './evidence' },
 ];

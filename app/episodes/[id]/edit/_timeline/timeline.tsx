@@ -1,5 +1,7 @@
 import type { CutPoints } from '#lib/cut/cut-points';
 import { printTimecode } from '#lib/cut/timecode';
+import { ButtonLink } from '../../../../_ui/button';
+import { EmptyState } from '../../../../_ui/empty-state';
 import { ChaptersPart } from './chapters-part';
 import { FilesPart } from './files-part';
 import { FrameRatePart } from './frame-rate-part';
@@ -19,6 +21,17 @@ interface Props {
 /** The running order in the cut: lengths, in- and out-points and where they come from, chapters, files. */
 export function Timeline({ timeline, captions }: Props) {
   const { file, points, rate } = timeline;
+  if (points.length === 0) {
+    return (
+      <EmptyState
+        title="No segments yet"
+        action={<ButtonLink href={`/episodes/${file.episode.id}`}>To the running order</ButtonLink>}
+      >
+        Once the running order has segments, this page says how long each will be and is in the cut,
+        where it begins and ends, and what chapters that makes.
+      </EmptyState>
+    );
+  }
   return (
     <>
       <PlannedAndCut timeline={timeline} />
