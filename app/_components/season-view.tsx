@@ -5,6 +5,7 @@ import type { SeasonEpisode } from '#lib/store/read-season';
 import { BringInForm } from './bring-in-form';
 import { EpisodeRow } from './episode-row';
 import { NewEpisodeForm } from './new-episode-form';
+import { OutEpisodeForm } from './out-episode-form';
 import { ShortWayForm } from './short-way-form';
 
 interface Props {
@@ -22,14 +23,24 @@ export function SeasonView({ episodes, today, next }: Props) {
       <SlateHead kind="Season" title="Episodes" />
       <div className="grid gap-x-14 gap-y-12 lg:grid-cols-[minmax(0,1.9fr)_minmax(0,1fr)]">
         {episodes.length === 0 ? (
-          <section aria-labelledby="short-way">
-            <h2 id="short-way">Your first number</h2>
-            <p className="mt-2 mb-5 max-w-[56ch] text-lead">
-              One dish is enough: paste its ingredients, and its calories, macros, a line to say and
-              a description are there. Dates, steps and the kitchen can wait.
-            </p>
-            <ShortWayForm first />
-          </section>
+          <div className="grid gap-12">
+            <section aria-labelledby="short-way">
+              <h2 id="short-way">Your first number</h2>
+              <p className="mt-2 mb-5 max-w-[56ch] text-lead">
+                One dish is enough: paste its ingredients, and its calories, macros, a line to say
+                and a description are there. Dates, steps and the kitchen can wait.
+              </p>
+              <ShortWayForm first />
+            </section>
+            <section aria-labelledby="out-heading" className="border-t-[1.5px] border-ink pt-6">
+              <h2 id="out-heading">An episode that is already out</h2>
+              <p className="mt-2 mb-5 max-w-[56ch] text-lead">
+                Paste what was said and what stands under it. You see by timecode what the
+                ingredients don’t support, what was named and never counted, and the right words.
+              </p>
+              <OutEpisodeForm />
+            </section>
+          </div>
         ) : (
           <section aria-label="Episodes by date">
             <ul className="border-t-[1.5px] border-ink">
@@ -54,6 +65,11 @@ export function SeasonView({ episodes, today, next }: Props) {
             </section>
           )}
           <section aria-label="Other ways to begin" className="border-t border-line pt-3">
+            {episodes.length > 0 && (
+              <Disclosure words="An episode that is already out">
+                <OutEpisodeForm />
+              </Disclosure>
+            )}
             <Disclosure words="Begin an episode with its title">
               <NewEpisodeForm />
             </Disclosure>

@@ -1,0 +1,40 @@
+import type { LeftWhy } from '#lib/draft/draft';
+import type { Offered } from '#lib/draft/offer';
+
+/** One thing that is offered, as it is drawn. */
+export interface OfferView {
+  readonly key: string;
+  readonly kind: Offered['kind'];
+  readonly words: string;
+  /** Where it was read: 'description, line 12'. */
+  readonly from: string;
+  /** The words that it was read from. */
+  readonly said: string;
+}
+
+/** A line that became nothing. */
+export interface LeftView {
+  readonly why: LeftWhy;
+  readonly message: string;
+  readonly from: string;
+  readonly said: string;
+}
+
+export interface DraftView {
+  readonly episodeId: string;
+  readonly title: string;
+  readonly version: string;
+  readonly hasTexts: boolean;
+  readonly count: number;
+  readonly episode: readonly OfferView[];
+  readonly segments: readonly {
+    readonly key: string;
+    readonly kind: 'recipe' | 'talk';
+    readonly title: string;
+    readonly isNew: boolean;
+    readonly from: string;
+    readonly said: string;
+    readonly parts: readonly OfferView[];
+  }[];
+  readonly left: readonly LeftView[];
+}
