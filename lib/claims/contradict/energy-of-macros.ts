@@ -23,8 +23,10 @@ const WITHOUT = { share: 0.2, kcal: 20 } as const;
 export function energyOfMacros(values: readonly SaidValue[], region: Region): Contradiction[] {
   const things = new Map<string, SaidValue[]>();
   for (const value of values) {
-    const key = `${value.thing} ${value.scope}`;
-    things.set(key, [...(things.get(key) ?? []), value]);
+    const key = `${value.thing} ${value.scope} ${value.row.place.textId}`;
+    const known = things.get(key);
+    if (known) known.push(value);
+    else things.set(key, [value]);
   }
   return [...things.values()].flatMap((all) =>
     energiesIn(all).flatMap((each) => check(each, all, region)),
@@ -43,12 +45,7 @@ function nearest(
   nutrient: Nutrient,
 ): SaidValue | null {
   const gap = ({ row }: SaidValue) => Math.abs(row.statement.start - energy.row.statement.start);
-  const near = all.filter(
-    (value) =>
-      value.nutrient === nutrient &&
-      value.row.place.textId === energy.row.place.textId &&
-      gap(value) <= BREATH,
-  );
+  const near = all.filter((value) => value.nutrient === nutrient && gap(value) <= BREATH);
   const [first] = near;
   return first ? near.reduce((best, each) => (gap(each) < gap(best) ? each : best), first) : null;
 }

@@ -35,32 +35,32 @@ export function parts(
   counts: readonly SaidCount[],
   region: Region,
 ): Contradiction[] {
-  return counts.flatMap(({ thing, as, low, high }) =>
-    pairsOf(values, PART[as])
-      .filter(([part]) => part.thing === thing)
-      .flatMap(([part, whole]) => {
-        // Where several numbers of them are said, one that fits is enough.
-        const same = counts.filter((other) => other.thing === thing && other.as === as);
-        const fits = same.some(
-          (other) => !areApart(timesRange(part.interval, other.low, other.high), whole.interval),
-        );
-        if (fits) return [];
-        const many = low === high ? `${low}` : `${low} to ${high}`;
-        const right = ofValue(
-          ((part.low + part.high) / 2) * ((low + high) / 2),
-          part.nutrient,
-          region,
-        );
-        return [
-          contradiction({
-            kind: 'each',
-            nutrient: part.nutrient,
-            segmentId: part.segmentId,
-            words: `${many} times ${part.text} is ${right}, not ${whole.text}`,
-            sides: sidesOf(whole, part),
-          }),
-        ];
-      }),
+  const byThing = new Map<string, SaidCount[]>();
+  for (const count of counts) {
+    const key = `${count.thing} ${PART[count.as]}`;
+    byThing.set(key, [...(byThing.get(key) ?? []), count]);
+  }
+  return Object.values(PART).flatMap((scope) =>
+    pairsOf(values, scope).flatMap(([part, whole]) => {
+      const same = byThing.get(`${part.thing} ${scope}`) ?? [];
+      const [first] = same;
+      // Where several numbers of them are said, one that fits is enough.
+      const fits = ({ low, high }: SaidCount) =>
+        !areApart(timesRange(part.interval, low, high), whole.interval);
+      if (!first || same.some(fits)) return [];
+      const { low, high } = first;
+      const many = low === high ? `${low}` : `${low} to ${high}`;
+      const middle = ((part.low + part.high) / 2) * ((low + high) / 2);
+      return [
+        contradiction({
+          kind: 'each',
+          nutrient: part.nutrient,
+          segmentId: part.segmentId,
+          words: `${many} times ${part.text} is ${ofValue(middle, part.nutrient, region)}, not ${whole.text}`,
+          sides: sidesOf(whole, part),
+        }),
+      ];
+    }),
   );
 }
 
@@ -77,26 +77,34 @@ function pairsOf(
   values: readonly SaidValue[],
   scope: SaidValue['scope'],
 ): readonly (readonly [part: SaidValue, whole: SaidValue])[] {
+  const things = new Map<string, SaidValue[]>();
+  const keyOf = ({ thing, nutrient, text }: SaidValue) => ({ key: `${thing} ${nutrient}`, text });
+  const wholes = values.filter((each) => each.scope === 'whole' || each.scope === 'dish');
+  for (const whole of wholes) {
+    const { key } = keyOf(whole);
+    const known = things.get(key);
+    if (known) known.push(whole);
+    else things.set(key, [whole]);
+  }
+  const told = new Set<string>();
   return values
     .filter((value) => value.scope === scope)
     .flatMap((part) => {
-      const same = values.filter(
-        ({ thing, nutrient }) => thing === part.thing && nutrient === part.nutrient,
+      const { key, text } = keyOf(part);
+      const found = (things.get(key) ?? []).filter(
+        (each) => each.scope === 'whole' || (scope === 'half' && gap(part, each) <= BREATH),
       );
-      const whole = same.filter((each) => each.scope === 'whole');
-      const near =
-        scope === 'half'
-          ? same.filter((each) => each.scope === 'dish' && gap(part, each) <= BREATH)
-          : [];
-      const found = [...near, ...whole];
       const [first] = found;
       if (!first) return [];
-      return [
-        [
-          part,
-          found.reduce((best, each) => (gap(part, each) < gap(part, best) ? each : best), first),
-        ],
-      ] as const;
+      const whole = found.reduce(
+        (best, each) => (gap(part, each) < gap(part, best) ? each : best),
+        first,
+      );
+      // The same two values said again are the same contradiction.
+      const pair = `${key} ${text} ${whole.text}`;
+      if (told.has(pair)) return [];
+      told.add(pair);
+      return [[part, whole]] as const;
     });
 }
 

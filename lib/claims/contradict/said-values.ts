@@ -128,16 +128,17 @@ export function ofValue(value: number, nutrient: Nutrient, region: Region): stri
     : `${number} ${unit}`;
 }
 
+type Ends = Pick<SaidInterval, 'from' | 'to' | 'fromOpen' | 'toOpen'>;
+
 /** Whether nothing can be in both: what touches may be the same. */
-export function areApart(
-  a: Pick<SaidInterval, 'from' | 'to' | 'fromOpen' | 'toOpen'>,
-  b: Pick<SaidInterval, 'from' | 'to' | 'fromOpen' | 'toOpen'>,
-): boolean {
-  const slack =
-    1e-9 * Math.max(1, ...[a.from, a.to, b.from, b.to].filter(Number.isFinite).map(Math.abs));
-  const below = (x: typeof a, y: typeof a) =>
-    x.to < y.from - slack || (Math.abs(x.to - y.from) <= slack && (x.toOpen || y.fromOpen));
-  return below(a, b) || below(b, a);
+export function areApart(a: Ends, b: Ends): boolean {
+  return isBelow(a, b) || isBelow(b, a);
+}
+
+function isBelow({ to, toOpen }: Ends, { from, fromOpen }: Ends): boolean {
+  if (to === Infinity || from === -Infinity) return false;
+  const slack = 1e-9 * Math.max(1, Math.abs(to), Math.abs(from));
+  return to < from - slack || (Math.abs(to - from) <= slack && (toOpen || fromOpen));
 }
 
 /** An interval times a range of positive numbers. */

@@ -14,7 +14,9 @@ export function twoValues(values: readonly SaidValue[], parts: PartsOf): Contrad
   for (const value of values) {
     if (isTitle(value.row) || !isOfKnown(value)) continue;
     const key = `${value.thing} ${value.scope} ${value.nutrient}`;
-    things.set(key, [...(things.get(key) ?? []), value]);
+    const known = things.get(key);
+    if (known) known.push(value);
+    else things.set(key, [value]);
   }
   return [...things.values()].flatMap((all) => {
     const sides = sidesOf(all, parts);
@@ -42,14 +44,27 @@ const isOfKnown = ({ segmentId, scope }: SaidValue) => segmentId !== null || sco
 
 /** The values in groups that can hold together; of each the one that was said first begins it. */
 function sidesOf(all: readonly SaidValue[], parts: PartsOf): SaidValue[][] {
-  const sides: SaidValue[][] = [];
+  const sides: { readonly said: SaidValue[]; readonly distinct: SaidValue[] }[] = [];
+  const sideOf = new Map<string, SaidValue[]>();
   for (const value of all) {
-    const side = sides.find((each) => each.every((other) => !clash(value, other, parts)));
-    if (side) side.push(value);
-    else sides.push([value]);
+    // What is said again belongs where it was.
+    const known = sideOf.get(keyOf(value));
+    if (known) {
+      known.push(value);
+      continue;
+    }
+    const fits = (other: SaidValue) => !clash(value, other, parts);
+    const side = sides.find(({ distinct }) => distinct.every(fits));
+    const { said, distinct } = side ?? { said: [], distinct: [] };
+    if (!side) sides.push({ said, distinct });
+    said.push(value);
+    distinct.push(value);
+    sideOf.set(keyOf(value), said);
   }
-  return sides;
+  return sides.map(({ said }) => said);
 }
+
+const keyOf = ({ text, interval }: SaidValue) => `${text} ${interval.from} ${interval.to}`;
 
 function clash(a: SaidValue, b: SaidValue, parts: PartsOf): boolean {
   if (!areApart(a.interval, b.interval)) return false;
