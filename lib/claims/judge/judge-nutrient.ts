@@ -67,34 +67,44 @@ export function judgeNutrient(
 }
 
 /**
- * Tries other numbers in the place of one: whether a statement would agree with all that it may be of. What they are
- * held against is looked up once.
+ * Tries other numbers in the place of a statement’s: what is near what it may be of, and what would agree with all of it.
  */
 export function nutrientTrial(
+  statement: NutrientStatement,
   place: Pick<StatementPlace, 'kind'>,
   about: About,
   context: JudgeContext,
-): (other: NutrientStatement) => boolean {
-  return (other) => {
-    const read = readMeanings(other, place, about, context);
-    if (typeof read === 'string') return false;
-    const { stated, meanings } = read;
-    if (!meanings.every((meaning) => isNear(statedFigure(meaning, stated), other))) return false;
+): {
+  readonly near: (value: number) => boolean;
+  readonly agrees: (other: NutrientStatement) => boolean;
+} {
+  const read = readMeanings(statement, place, about, context);
+  const figures =
+    typeof read === 'string'
+      ? [null]
+      : read.meanings.map((meaning) => statedFigure(meaning, read.stated));
+  const near = (value: number) => figures.every((figure) => isNear(figure, value, statement.hedge));
+  const agrees = (other: NutrientStatement) => {
+    const tried = readMeanings(other, place, about, context);
+    if (typeof tried === 'string') return false;
+    const { stated, meanings } = tried;
+    const all = meanings.map((meaning) => statedFigure(meaning, stated));
+    if (!all.every((figure) => isNear(figure, other.low, other.hedge))) return false;
     const said = saidNutrient(other, stated.factor, stated.spoken);
     return meanings.every((meaning) => hold(meaning, said, stated).verdict === 'agrees');
   };
+  return { near, agrees };
 }
 
 /**
  * Near enough to a value to be another hearing of it: 6 % and 25 units are more than “about” reaches (MODEL D.1). What is
  * one-sided would agree with anything that is large or small enough, so a tenth of it is all that is taken for one.
  */
-function isNear(figure: Figure | null, { low, high, hedge }: NutrientStatement): boolean {
+function isNear(figure: Figure | null, said: number, hedge: NutrientStatement['hedge']): boolean {
   if (!figure) return false;
-  const { value } = figure;
   const oneSided = hedge === 'atLeast' || hedge === 'atMost' || hedge === 'under';
-  const reach = oneSided ? 0.1 * high : 25 + 0.06 * high;
-  return value >= low - reach && value <= high + reach;
+  const reach = oneSided ? 0.1 * said : 25 + 0.06 * said;
+  return figure.value >= said - reach && figure.value <= said + reach;
 }
 
 interface Read {
