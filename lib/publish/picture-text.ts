@@ -82,7 +82,6 @@ function shortened(words: string, fits: (line: string) => boolean): string {
 export function xmlText(text: string): string {
   return (
     text
-      // eslint-disable-next-line no-control-regex -- these are what is left out
       .replace(/[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]/g, '')
       .replace(/[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g, '')
       .replaceAll('&', '&amp;')

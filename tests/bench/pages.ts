@@ -68,7 +68,7 @@ async function paths(url: string): Promise<readonly string[]> {
   const episode = /\/episodes\/[0-9a-f-]{36}/.exec(season)?.[0];
   if (episode === undefined) throw new Error('The season does not lead to the demo.');
   const food = '/pantry/foods/014f8634-0400-7000-8000-000000005665';
-  const parts = ['', '/numbers', '/day', '/day/live', '/shopping', '/publish'];
+  const parts = ['', '/numbers', '/day', '/day/live', '/shopping', '/edit', '/publish'];
   return [
     '/',
     ...parts.map((part) => episode + part),

@@ -199,6 +199,15 @@ const methodRefused = async (page: Page) => {
   );
 };
 
+/** The first statement that is off, opened, with all that can be done about it. */
+const statementOpen = async (page: Page) => {
+  await expect(page.getByRole('region', { name: 'Transcript' })).toBeVisible();
+  await page.keyboard.press('o');
+  await page.keyboard.press('Enter');
+  await expect(page.locator('button[aria-expanded=true]')).toBeVisible();
+  await unfold(page);
+};
+
 const keysOpen = async (page: Page) => {
   await page.getByRole('button', { name: 'Keys', exact: true }).click();
   await expect(page.getByRole('dialog')).toBeVisible();
@@ -254,6 +263,9 @@ export const WITH_DEMO: readonly PageState[] = [
     path: './edit/timeline',
     enter: refused('edit-list'),
   },
+  { name: 'the edit', path: './edit' },
+  { name: 'the edit, a statement open', path: './edit', enter: statementOpen },
+  { name: 'the edit, a text refused', path: './edit', enter: refused('new-text'), byDay: true },
   { name: 'publish, all open', path: './publish', enter: unfold },
   { name: 'publish, refused', path: './publish', enter: refused('web-link') },
   { name: 'evidence', path: './evidence' },
