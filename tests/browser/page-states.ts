@@ -337,6 +337,7 @@ export const PRINTED: readonly PageState[] = [
   { name: 'pantry', path: '/pantry' },
   { name: 'food', path: FOOD },
   { name: 'running order in the cut', path: './edit/timeline' },
+  { name: 'the edit', path: './edit' },
   { name: 'publish', path: './publish' },
   { name: 'evidence', path: './evidence' },
 ];
