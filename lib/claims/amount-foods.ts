@@ -30,6 +30,7 @@ export function foodBehind(text: Text, quantity: Quantity, measured: boolean): N
     at += 1;
     adjacent = false;
   }
+  if (text.marks.at('ofThem', at)) return null;
   const of = language.numbers.of.has(tokens[at]?.folded ?? '');
   if (of) at += 1;
   const known = text.food(at);

@@ -1,4 +1,6 @@
+import { cutAnew } from './cut-anew';
 import { nounsOf } from './nouns';
+import type { Part } from './number-words';
 import type { Noun, Quantity } from './quantity';
 import { only, type Text } from './text';
 
@@ -35,7 +37,7 @@ export function attachNouns(
   ].sort((a, b) => a.from - b.from);
   const split = new Map<Quantity, readonly Quantity[]>();
   for (const run of runsOf(text, elements)) {
-    const shared = shareNouns(run, split);
+    const shared = shareNouns(text, run, split);
     for (const chain of chainsOf(text, run)) if (!shared) orient(text, chain);
   }
   const all = quantities.flatMap((quantity) => split.get(quantity) ?? [quantity]);
@@ -66,11 +68,17 @@ function gapIs(text: Text, from: number, to: number): boolean {
 }
 
 /** As many numbers as nouns, in one row each: matched in order. Numbers that may be two are then two. */
-function shareNouns(run: readonly Element[], split: Map<Quantity, readonly Quantity[]>): boolean {
+function shareNouns(
+  text: Text,
+  run: readonly Element[],
+  split: Map<Quantity, readonly Quantity[]>,
+): boolean {
   const numbers = run.flatMap((element) => (element.of === 'number' ? [element.quantity] : []));
   const nouns = run.flatMap((element) => (element.of === 'noun' ? [element.noun] : []));
   const order = run.map(({ of }) => (of === 'number' ? 'q' : 'n')).join('');
   if (nouns.length < 2 || !/^(?:n+q+|q+n+)$/.test(order)) return false;
+  const anew = cutAnew(text, numbers, nouns);
+  if (anew !== null) return giveAnew(numbers, nouns, anew, split);
   let row: Quantity[] = numbers;
   if (numbers.length !== nouns.length) {
     row = numbers.flatMap((quantity) => apart(quantity) ?? [quantity]);
@@ -89,6 +97,36 @@ function shareNouns(run: readonly Element[], split: Map<Quantity, readonly Quant
     quantity.noun = nouns[index] ?? null;
     quantity.list = true;
   });
+  return true;
+}
+
+/** Gives each noun its part of a row that was cut anew; where nobody can say, the numbers say nothing. */
+function giveAnew(
+  numbers: readonly Quantity[],
+  nouns: readonly Noun[],
+  parts: readonly Part[],
+  split: Map<Quantity, readonly Quantity[]>,
+): boolean {
+  const [first, last] = [numbers[0], numbers.at(-1)];
+  if (parts.length === 0 || !first || !last) {
+    for (const quantity of numbers) quantity.killed = 'cut in two ways';
+    return true;
+  }
+  const row = parts.map(({ value, from, next }, index) => ({
+    ...(index === parts.length - 1 ? last : first),
+    from,
+    to: next,
+    begin: index === 0 ? first.begin : from,
+    end: index === parts.length - 1 ? last.end : next,
+    low: value,
+    high: value,
+    noun: nouns[index] ?? null,
+    list: true,
+    parts: undefined,
+    money: undefined,
+    how: [],
+  }));
+  numbers.forEach((quantity, index) => split.set(quantity, index === 0 ? row : []));
   return true;
 }
 

@@ -44,7 +44,7 @@ export function mayFollow(
     if (marks.before(category, begin)) return true;
   }
   // 'and the stew at four thirty two'
-  if (additionFood(text, quantity) !== null) return true;
+  if (additionFood(text, quantity) !== null || isOtherWay(text, quantity)) return true;
   const lead = marks.before('lead', begin);
   if (lead && text.context.dishes !== undefined && dishEnds.has(lead.from)) return true;
   // 'calories for the day so far eleven fifty'
@@ -68,11 +68,23 @@ function isBehindPart({ marks }: Text, begin: number): boolean {
   return lead !== undefined && marks.before('scope', lead.from) !== undefined;
 }
 
+/** 'four ninety without the bread and six forty with it'. */
+function isOtherWay({ marks, tokens }: Text, { begin, end }: Quantity): boolean {
+  const joined = marks.before('joiner', begin) !== undefined && tokens[begin - 1]?.kind === 'word';
+  const next = marks.at('joiner', end) ?? marks.at('not', end);
+  return (
+    joined &&
+    next !== undefined &&
+    tokens[end]?.kind === 'word' &&
+    marks.at('use', end) !== undefined
+  );
+}
+
 /** Whether nothing that would be counted follows. */
 function endsBare({ marks, tokens, food }: Text, end: number): boolean {
   const token = tokens[end];
   if (marks.at('trapBehind', end) || marks.at('thing', end))
-    return marks.at('scope', end) !== undefined;
+    return (marks.at('scope', end)?.role.link ?? 'subject') !== 'subject';
   if (token?.kind === 'number') return false;
   if (token?.kind !== 'word') return token?.text !== '%' && token?.text !== '°';
   if (food(end) && !marks.at('so', end)) return false;

@@ -10,6 +10,8 @@ export function asMoney(text: Text, mark: Mark<'unit'>, begin: number): Mark<'un
   if (unit === undefined || text.food(mark.to)) return mark;
   if (language.numbers.of.has(tokens[mark.to]?.folded ?? '')) return mark;
   const person = marks.at('serveTitle', mark.to) !== undefined && hasThing(text, mark.to + 1);
+  // 'we fed six for nine pounds'
+  const fed = marks.before('serveTitle', begin) && marks.lastIn('serve', begin - 4, begin);
   const cents = language.numbers.cardinals.get(tokens[mark.to]?.folded ?? '') ?? 0;
   const part = marks.at('scope', mark.to) !== undefined || text.currency() === unit;
   // 'three pounds and nine pence'
@@ -18,7 +20,7 @@ export function asMoney(text: Text, mark: Mark<'unit'>, begin: number): Mark<'un
   if (pence?.of === 'money' && pence.factor < 1)
     return { ...mark, role: { cat: 'unit', of: 'money', unit, factor: 1 } };
   const cost = marks.lastIn('cost', Math.max(0, begin - 4), begin) !== undefined;
-  return cents >= 10 || part || cost || person
+  return cents >= 10 || part || cost || person || fed !== undefined
     ? { ...mark, role: { cat: 'unit', of: 'money', unit, factor: 1 } }
     : mark;
 }

@@ -70,6 +70,7 @@ function said(
       : false;
   if (noun && gap) quantity.begin = noun.from;
   const base = { kind: 'nutrient' as const, nutrient, unit };
+  if (quantity.against) return { ...base, scope: 'compared', against: quantity.against };
   const own = compared(text, quantity, before.at(-1)) ?? ofIngredient(text, quantity, before);
   // 'that's another eighty calories': of what, nobody can say.
   if (own === null && text.marks.before('back', quantity.begin)) quantity.killed ??= 'an addition';

@@ -19,14 +19,17 @@ export function portionsOf(
     serve && only(text, serve.to, quantity.begin, ['filler', 'hedge', 'copula', 'small'])
       ? serve.role.as
       : null;
-  const adjective = isAdjective(text, quantity.end) ? 1 : 0;
+  let adjective = 0;
+  while (adjective < 3 && isAdjective(text, quantity.end + adjective)) adjective += 1;
   const thing =
     marks.at('thing', quantity.end) ??
-    (adjective ? marks.at('thing', quantity.end + 1) : undefined) ??
+    (adjective ? marks.at('thing', quantity.end + adjective) : undefined) ??
     ownPieces(text, quantity, first);
   // 'four lunches out of one pot'
   const out = marks.at('outOf', thing?.to ?? quantity.end);
-  const led = first ?? (out ? 'any' : null);
+  // '10 meals for $23'
+  const paid = thing && marks.at('serveTitle', thing.to) && isMoney(text, thing.to + 1);
+  const led = first ?? (out || paid ? 'any' : null);
   const as = thing?.role.as === 'meal' ? (led === null ? undefined : 'portion') : thing?.role.as;
   if (as === undefined && thing?.role.as === 'meal') return null;
   if (!thing && out && quantity.low > 1) {
@@ -90,10 +93,11 @@ function isFed({ marks, tokens, food }: Text, { end, begin }: Quantity): boolean
 }
 
 /** A word for how it is: 'twelve big muffins'; no article. */
-const isAdjective = ({ language, marks, tokens }: Text, at: number) =>
-  language.foods.plain.has(tokens[at]?.folded ?? '') &&
-  !marks.at('filler', at) &&
-  !marks.at('small', at);
+const isAdjective = ({ language, marks, tokens }: Text, at: number) => {
+  const word = tokens[at]?.folded ?? '';
+  const plain = language.foods.plain.has(word) && !marks.at('filler', at) && !marks.at('small', at);
+  return plain || language.adjectives.has(word);
+};
 
 /** Pieces that have the name of the dish: '10 fritters' of zucchini fritters. */
 function ownPieces(
@@ -169,6 +173,10 @@ function isOfTitle(
 const isFor = ({ marks }: Text, begin: number) =>
   (marks.before('serveTitle', begin) ??
     marks.before('serveTitle', marks.before('filler', begin)?.from ?? -1)) !== undefined;
+
+const isMoney = ({ tokens, language, marks }: Text, at: number) =>
+  language.currencies.has(tokens[at]?.text ?? '') ||
+  marks.firstIn('unit', at, at + 4)?.role.of === 'money';
 
 /** '14 bites' on a line of its own, or at the start of an answer. */
 function isOwnLine({ tokens, spoken }: Text, { begin }: Quantity, to: number): boolean {

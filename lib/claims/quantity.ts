@@ -38,6 +38,8 @@ export interface Quantity {
   corrected: boolean;
   /** The share of what was said before that it is said to be: 'half of that is 630'. */
   partOf?: number;
+  /** It is what another day or way of making it had, beside this one's. */
+  against?: Against;
   /** Why it is no statement. */
   killed: string | null;
   said: Said | null;

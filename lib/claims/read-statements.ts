@@ -1,6 +1,7 @@
 import { amountOf, finishedOf } from './amounts';
 import { attachNouns } from './attach-nouns';
 import { claimsOf } from './claims';
+import { compareDays } from './compare-days';
 import { withdraw } from './corrections';
 import { dishAt, dishMentions } from './dishes';
 import { emit, emitClaim, emitFood } from './emit';
@@ -43,6 +44,7 @@ export function readStatements(
   const quantities = attached.quantities.filter(({ from }) => !claims.taken.has(from));
   const free = [...attachLate(prepared, quantities, attached.free), ...claims.nouns];
   killTraps(prepared, quantities);
+  compareDays(prepared, quantities);
   sayKinds(prepared, quantities);
   for (const quantity of quantities) {
     if (quantity.killed === 'aim' && quantity.said && AIMED.has(quantity.said.kind))

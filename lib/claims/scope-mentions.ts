@@ -14,7 +14,9 @@ export interface Mention {
 }
 
 /** Whether the part is the subject of what follows: 'the whole tray is', 'per slice:'. */
-export function followedByCopula({ marks, tokens, language }: Text, at: number): boolean {
+export function followedByCopula({ marks, tokens, language }: Text, from: number): boolean {
+  // 'for a plate of this you're at'
+  const at = marks.at('ofThem', from)?.to ?? from;
   if (marks.at('copula', at)) return true;
   // 'all in, it comes to'
   const comma = tokens[at]?.text === ',' ? at + 1 : at;
@@ -44,6 +46,7 @@ export function mentionsOf(
 ): Mention[] {
   const found: Mention[] = [];
   const ends = new Set<number>();
+  const begins = new Set(quantities.map(({ begin }) => begin));
   for (const { end, noun } of quantities) {
     ends.add(end);
     if (noun) ends.add(noun.to);
@@ -56,7 +59,8 @@ export function mentionsOf(
   let naming = 0;
   const others = unnamedParts(text, quantities);
   for (const mark of [...text.marks.all('scope'), ...others].sort((a, b) => a.from - b.from)) {
-    if (mark.from < free || !isSaid(text, mark, ends)) continue;
+    const ahead = mark.role.scope === 'whole' && begins.has(mark.to) && isTotal(text, mark);
+    if (mark.from < free || !(ahead || isSaid(text, mark, ends))) continue;
     // 'in total for the day' is of the day.
     const day = text.marks.at('scope', mark.to)?.role.scope;
     if (mark.role.scope === 'whole' && (day === 'day' || day === 'soFar')) continue;
@@ -90,11 +94,22 @@ export function holdsFood(text: Text, { to }: Mark<'scope'>): boolean {
   return food !== null && food.to - to <= LONGEST_FOOD && !isDish(text, food.name);
 }
 
+/** 'grand total seven pounds': right before a number, and not right behind another. */
+const isTotal = ({ marks, tokens }: Text, { from, role }: Mark<'scope'>) =>
+  role.link !== 'free' &&
+  marks.before('noun', from) === undefined &&
+  tokens[from - 1]?.kind !== 'number';
+
 /** '(not per person)'; and 'Fat, total 9.8 g', where the word belongs to the noun. */
 function isDenied({ marks, tokens }: Text, { from, to, role }: Mark<'scope'>): boolean {
   const noun = tokens[from - 1]?.text === ',' && marks.before('noun', from - 1) !== undefined;
   const total = role.scope === 'whole' && to - from === 1 && noun && tokens[to]?.kind === 'number';
-  return total || (role.link === 'free' && marks.before('not', from) !== undefined);
+  // 'half of what you need in a day'
+  const need =
+    role.scope === 'day' &&
+    marks.before('target', from) !== undefined &&
+    marks.before('eat', from) === undefined;
+  return total || need || (role.link === 'free' && marks.before('not', from) !== undefined);
 }
 
 /** Tokens from 'of' to the end of the food that a vessel holds. */
@@ -113,7 +128,7 @@ function isSaid(text: Text, mark: Mark<'scope'>, ends: ReadonlySet<number>): boo
   for (let back = 0; back <= 3; back += 1) {
     const at = from - back;
     // '346 calories, that's a bowl'
-    const links = ['filler', 'small', 'joiner', 'which'] as const;
+    const links = ['filler', 'small', 'joiner', 'which', 'ofThem'] as const;
     if (ends.has(at) && only(text, at, from, links)) return true;
     if (text.marks.before('noun', at) && back <= 1) return true;
   }

@@ -43,7 +43,8 @@ export function giveScopes(
     } else if ('mention' in event) {
       const { mention } = event;
       if (mention.scope === 'dish' && mention.mark.role.link === 'ahead') {
-        if (held?.scope === 'compared') held = null;
+        const of = text.marks.lastIn('ofThem', mention.mark.from - 1, mention.mark.to);
+        if (held?.scope === 'compared' && !of) held = null;
         continue;
       }
       if (before && isPredicate(text, before, mention)) continue;
@@ -115,6 +116,7 @@ function takes(
 ): boolean {
   // 'the takeaway is 980 and ours is 495'
   if (scope === 'dish' && known !== undefined) return false;
+  if (scope === 'day' && known?.scope === 'soFar') return false;
   // 'the coffee shop one is 420 a slice' stays that of another thing.
   const itsOwn = known?.scope === 'compared' && followedByCopula(text, known.mark.to);
   if (known?.scope === 'compared' && (scope === 'per100g' || itsOwn)) return false;

@@ -72,7 +72,7 @@ export function followTopics(
       }
       if (of === 'noun') {
         const share = shareOf(text, mark.from, mark.to, factor, before);
-        if (share) made.push(share);
+        if (share) made.push((before = share));
         else multiple = mark.from;
         continue;
       }

@@ -87,11 +87,17 @@ function partsEaten(text: Text, quantities: readonly Quantity[]): Mark<'scope'>[
 /** 'four portions at 320 calories': what follows is of one of them. */
 function portionsOfIt(text: Text, quantities: readonly Quantity[]): Mark<'scope'>[] {
   return quantities.flatMap(({ said, killed, from, end }, index) => {
-    const next = quantities[index + 1];
-    if (said?.kind !== 'portions' || killed !== null || !next) return [];
+    const [before, next] = [quantities[index - 1], quantities[index + 1]];
+    if (said?.kind !== 'portions' || killed !== null) return [];
+    // 'five pounds for four portions'
+    const forAll = before?.said?.kind === 'price' && text.marks.at('serveTitle', before.end);
+    if (forAll && forAll.to === from && text.marks.before('thing', end))
+      return [{ role: { ...WHOLE, link: 'behind' }, from, to: end }];
+    if (!next) return [];
     // 'split six ways that's 498'
     // 'feeds four for a tenner' is the price of all.
-    if (next.said?.kind === 'price' && text.marks.firstIn('serveTitle', end, next.begin)) return [];
+    if (next.said?.kind === 'price' && text.marks.firstIn('serveTitle', end, next.begin))
+      return text.marks.before('serve', from) ? [] : [{ role: WHOLE, from, to: end }];
     const ways = text.marks.at('serveBehind', end)?.to ?? end;
     if (
       next.begin - ways > 2 ||
@@ -115,3 +121,5 @@ const SHARED = ['lead', 'filler', 'small', 'joiner', 'which', 'copula', 'so'] as
 const PART: Part = { cat: 'scope', scope: 'unknown', link: 'free' };
 
 const PORTION: Part = { cat: 'scope', scope: 'portion', link: 'free' };
+
+const WHOLE: Part = { cat: 'scope', scope: 'whole', link: 'free' };

@@ -59,5 +59,5 @@ export const THINGS: [string, Role][] = [
 
 /** How big or good a part is said to be. */
 export const ADJECTIVES = set(
-  'loaded built stuffed finished plated assembled full big bigger huge enormous massive ginormous giant generous decent good proper normal sensible modest hefty hearty lovely nice little tiny fat chunky thick great great-big sizeable deep heaped honest typical actual fairly-sized standard small large medium regular-sized warm hot',
+  'sized filled loaded built stuffed finished plated assembled full big bigger huge enormous massive ginormous giant generous decent good proper normal sensible modest hefty hearty lovely nice little tiny fat chunky thick great great-big sizeable deep heaped honest typical actual fairly-sized standard small large medium regular-sized warm hot',
 );

@@ -15,6 +15,28 @@ const OTHERS =
   'i used to buy, we used to buy, i used to get, i always used to buy, used to buy, yours, theirs, the fried, the fried one, the fried ones, the one i grew up on, the one i grew up with, the one we grew up on, the one i used to make, the one my mum made, the one my mum makes, the one from the shop, the ones from the shop, the one from the supermarket, the one you get, the ones you get, the one you buy, the ones you buy, the one from the takeaway, comparable, the real thing, the proper one, the old way, the usual way, my old way, my old recipe, the deep fried one, what you get in';
 
 const PLAIN: [string, Role][] = [
+  ...scope(
+    framed(
+      "after {} i'm at, after {} i'm on, after {} i was at, after {} i was on, by {} i'm at, by {} i'm on, by {} i was on, by {} i was at, after {} we're at, that's me at, that puts me at",
+      phrasesOf(
+        'breakfast, lunch, dinner, tea, that, supper, teatime, dinnertime, lunchtime, then',
+      ),
+    ),
+    'soFar',
+    'free',
+  ),
+  ...scope(
+    framed('day {} total, day {} totals, total for day {}', phrasesOf(`one, ${COUNTED}`)),
+    'day',
+    'free',
+  ),
+  ...scope(
+    phrasesOf(
+      'grand total, the grand total, total cost, total bill, total spend, the total, the total cost, total damage, the damage',
+    ),
+    'whole',
+    'subject',
+  ),
   ...scope(phrasesOf('the lot, for the lot, the lot of it, for the lot of it'), 'whole', 'free'),
   ...scope(
     phrasesOf(
