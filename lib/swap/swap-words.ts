@@ -1,0 +1,162 @@
+import { dishesOf } from '#lib/episode/context';
+import type { Variant } from '#lib/episode/publish-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
+import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
+import type { Differences } from '#lib/swap/difference';
+import { sayDifference } from '#lib/swap/say-difference';
+import { swapDifference, type SwapDifference } from '#lib/swap/swap-difference';
+import { priceText } from '#lib/units/print-money';
+
+/** Of what the numbers of a swap are told: a portion or the whole dish. */
+interface Told {
+  readonly differences: Differences;
+  readonly of: string;
+}
+
+/** Told of the portion asked for, else of the first equal one, else of the whole dish. */
+function told(file: EpisodeFile, swap: SwapDifference, portionId?: string | null): Told {
+  const dish = dishesOf(file.episode.segments).find(({ id }) => id === swap.segmentId);
+  const portions = dish?.recipe.portions ?? [];
+  const asked = portions.find(({ id }) => id === portionId);
+  const portion =
+    portionId === null ? undefined : (asked ?? portions.find(({ kind }) => kind === 'count'));
+  const found = swap.portions.find((each) => each.portionId === portion?.id);
+  if (!portion || !found) return { differences: swap.whole, of: 'for the whole dish' };
+  return {
+    differences: found.differences,
+    of: portion.kind === 'count' ? 'a portion' : `for ${found.name}`,
+  };
+}
+
+/**
+ * One sentence for a reply or a pinned comment, in whole numbers that hold by their likely range.
+ * @param portionId of which portion; null of the whole dish; left out of the first equal portion
+ * @example 'With “full-fat one” it is about 40 calories more a portion; the protein stays within a gram.'
+ */
+export function swapSentence(
+  file: EpisodeFile,
+  swap: SwapDifference,
+  portionId?: string | null,
+): string {
+  const { differences, of } = told(file, swap, portionId);
+  const said = HEADLINE_NUTRIENTS.flatMap((nutrient) => {
+    const difference = differences[nutrient];
+    return difference ? [{ nutrient, ...sayDifference(difference) }] : [];
+  });
+  const changed = said.filter(({ kind }) => kind !== 'alike' && kind !== 'open');
+  const alike = said.filter(({ kind }) => kind === 'alike');
+  const open = said.filter(({ kind }) => kind === 'open');
+  const parts = [
+    ...(changed.length > 0 ? [`it is ${joined(changed.map(({ text }) => text))} ${of}`] : []),
+    ...groupsOf(alike).map(
+      ({ names, text }) =>
+        `${joined(names)} ${names.length > 1 || names[0] === 'the calories' ? 'stay' : 'stays'} ${text}${changed.length > 0 ? '' : ` ${of}`}`,
+    ),
+    ...(open.length > 0
+      ? [
+          `of ${joined(open.map(({ nutrient }) => nameOf(nutrient)))} I can’t say (${open[0]?.text ?? ''})`,
+        ]
+      : []),
+  ];
+  return `With “${swap.name}” ${parts.join('; ')}.`;
+}
+
+const nameOf = (nutrient: Nutrient) => `the ${NUTRIENTS[nutrient].label}`;
+
+/** What stays alike, those with the same words together. */
+function groupsOf(alike: readonly { readonly nutrient: Nutrient; readonly text: string }[]) {
+  const texts = [...new Set(alike.map(({ text }) => text))];
+  return texts.map((text) => ({
+    text,
+    names: alike.filter((each) => each.text === text).map(({ nutrient }) => nameOf(nutrient)),
+  }));
+}
+
+function joined(texts: readonly string[]): string {
+  if (texts.length < 2) return texts.join('');
+  return `${texts.slice(0, -1).join(', ')} and ${texts.at(-1) ?? ''}`;
+}
+
+/** One saved swap in a table: its name and what it does, column by column. */
+export interface SwapRow {
+  readonly variantId: string;
+  readonly name: string;
+  readonly dish: string;
+  /** Of what: 'a portion', 'for the whole dish'. */
+  readonly of: string;
+  readonly cells: readonly { readonly label: string; readonly text: string }[];
+  /** Why it cannot be told: it names what is gone. */
+  readonly problem: string | null;
+}
+
+/** All saved swaps as rows and as text that can be pasted. */
+export interface SwapTable {
+  readonly rows: readonly SwapRow[];
+  readonly text: string;
+}
+
+/**
+ * A table of swaps, one line for each: `Full-fat one (soup, a portion): about 41 calories more; protein within a gram; …`.
+ */
+export function swapTable(file: EpisodeFile, variants: readonly Variant[]): SwapTable {
+  const titles = new Map(file.episode.segments.map(({ id, title }) => [id, title]));
+  const rows = variants.map((variant): SwapRow => {
+    const { id: variantId, name, segmentId } = variant;
+    const row = { variantId, name, dish: titles.get(segmentId) ?? '' };
+    const swap = swapDifference(file, variant, HEADLINE_NUTRIENTS);
+    if (!swap.ok) {
+      const problem = swap.problems.map(({ message }) => message).join(' ');
+      return { ...row, of: '', cells: [], problem };
+    }
+    const { differences, of } = told(file, swap.value);
+    const cells = HEADLINE_NUTRIENTS.flatMap((nutrient) => {
+      const difference = differences[nutrient];
+      if (!difference) return [];
+      const { kind, text } = sayDifference(difference);
+      const { label } = NUTRIENTS[nutrient];
+      return [{ label, text: kind === 'alike' || kind === 'open' ? `${label} ${text}` : text }];
+    });
+    return {
+      ...row,
+      of,
+      cells: [...cells, ...costCell(swap.value), ...allergenCells(swap.value)],
+      problem: null,
+    };
+  });
+  return { rows, text: rows.map(rowText).join('\n') };
+}
+
+function costCell({ cost }: SwapDifference): SwapRow['cells'] {
+  if (!cost.known) return [];
+  const minor = cost.eachMinor ?? cost.minor;
+  const of = cost.eachMinor === null ? 'in all' : 'a portion';
+  if (minor === 0) return [{ label: 'cost', text: 'costs the same' }];
+  const text = `${priceText(Math.abs(minor), cost.currency)} ${minor > 0 ? 'more' : 'less'} ${of}`;
+  return [{ label: 'cost', text }];
+}
+
+function allergenCells({ allergens }: SwapDifference): SwapRow['cells'] {
+  const words = { contains: 'with', mayContain: 'may contain', proposed: 'to check:' } as const;
+  return [
+    ...allergens.gained.map((each) => ({
+      label: 'allergens',
+      text: `${words[each.standing]} ${each.words} (${each.foods.join(', ')})`,
+    })),
+    ...allergens.lost
+      .filter(({ standing }) => standing === 'contains')
+      .map((each) => ({
+        label: 'allergens',
+        text: `no ${each.words} as an ingredient (check labels for traces)`,
+      })),
+    ...allergens.unsaid.map((name) => ({
+      label: 'allergens',
+      text: `allergens of ${name}: read its label`,
+    })),
+  ];
+}
+
+function rowText({ name, dish, of, cells, problem }: SwapRow): string {
+  if (problem !== null) return `${name}: ${problem}`;
+  return `${name} (${dish}, ${of.replace(/^for /, '')}): ${cells.map(({ text }) => text).join('; ')}`;
+}

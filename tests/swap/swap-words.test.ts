@@ -1,0 +1,174 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Food } from '#lib/foods/food';
+import { aboutTolerance } from '#lib/figures/judge-limit';
+import type { Difference } from '#lib/swap/difference';
+import { sayDifference } from '#lib/swap/say-difference';
+import { swapDifference } from '#lib/swap/swap-difference';
+import { swapSentence, swapTable } from '#lib/swap/swap-words';
+import type { EpisodeFile, Pack } from '#lib/episode/schema';
+import { grams } from '../support/build';
+import { kitchen, LINES, variant } from './kitchen';
+
+const toRich = { kind: 'food', lineId: 'curd', foodId: 'rich', massMg: null } as const;
+const told = (file: EpisodeFile, steps: Parameters<typeof variant>[0], name?: string) => {
+  const swap = swapDifference(file, variant(steps, name));
+  if (!swap.ok) throw new Error('not applied');
+  return swap.value;
+};
+const difference = (
+  nutrient: Difference['nutrient'],
+  likelyLow: number | null,
+  likelyHigh: number | null,
+): Difference => ({
+  ...{ nutrient, value: ((likelyLow ?? likelyHigh ?? 0) + (likelyHigh ?? likelyLow ?? 0)) / 2 },
+  ...{ low: likelyLow, high: likelyHigh, likelyLow, likelyHigh, missing: [] },
+});
+
+describe('a difference in whole numbers', () => {
+  it('is worded by what of it holds', () => {
+    const say = (...of: Parameters<typeof difference>) => sayDifference(difference(...of)).text;
+    expect(say('energyKcal', 38.5, 42)).toBe('about 40 calories more');
+    expect(say('energyKcal', -4.1, 4.9)).toBe('within 5 calories');
+    expect(say('energyKcal', 31, 58)).toBe('31 to 58 calories more');
+    expect(say('energyKcal', -58, -31)).toBe('31 to 58 calories fewer');
+    expect(say('energyKcal', -7.5, 12.2)).toBe('between 8 calories fewer and 13 more');
+    expect(say('protein', -0.4, 0.9)).toBe('within a gram');
+    expect(say('protein', 2.6, 3.4)).toBe('about 3 g more protein');
+    expect(say('fat', -12.1, -8.2)).toBe('8 to 13 g less fat');
+    expect(say('fat', 4.3, null)).toBe('at least 4 g more fat');
+    expect(say('fat', -4.3, null)).toBe('');
+  });
+
+  it('holds over all of its likely range', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom('energyKcal' as const, 'protein' as const),
+        fc.double({ min: -900, max: 900, noNaN: true }),
+        fc.double({ min: 0, max: 200, noNaN: true }),
+        (nutrient, from, width) => {
+          const to = from + width;
+          const { kind, text } = sayDifference(difference(nutrient, from, to));
+          const [first = NaN, second = first] = (text.match(/\d+/g) ?? ['1']).map(Number);
+          const sign = /fewer|less/.test(text) ? -1 : 1;
+          if (kind === 'about') {
+            const within = aboutTolerance(nutrient, first) + 1e-9;
+            expect(sign * from).toBeGreaterThanOrEqual(
+              first - within + Math.min(0, sign * (from - to)),
+            );
+            for (const end of [from, to])
+              expect(Math.abs(sign * end - first)).toBeLessThanOrEqual(within);
+          } else if (kind === 'alike') {
+            for (const end of [from, to]) expect(Math.abs(end)).toBeLessThanOrEqual(first + 1e-9);
+          } else if (text.startsWith('between')) {
+            expect(-first).toBeLessThanOrEqual(from);
+            expect(second).toBeGreaterThanOrEqual(to);
+          } else {
+            const [small, large] = text.startsWith('up to') ? [0, first] : [first, second];
+            for (const end of [from, to]) {
+              expect(sign * end).toBeGreaterThanOrEqual(small - 1e-9);
+              expect(sign * end).toBeLessThanOrEqual(large + 1e-9);
+            }
+          }
+        },
+      ),
+    );
+  });
+});
+
+describe('the words of a swap', () => {
+  it('are one sentence that says what changes and what stays', () => {
+    // A third of 203.4 g: 51 kcal and 6.8 g of fat per 100 g more, 0.9 g of protein and 0.5 g of carbohydrate less.
+    const swap = told(kitchen(LINES), [toRich], 'the full-fat one');
+    expect(swapSentence(kitchen(LINES), swap)).toBe(
+      'With “the full-fat one” it is about 35 calories more and about 5 g more fat a portion; the protein and the carbohydrate stay within a gram.',
+    );
+    expect(swapSentence(kitchen(LINES), swap, null)).toContain('for the whole dish');
+  });
+
+  it('never give a number that nobody can say', () => {
+    const swap = told(
+      kitchen(LINES),
+      [{ kind: 'food', lineId: 'oats', foodId: 'bare', massMg: null }],
+      'spread for oats',
+    );
+    expect(swapSentence(kitchen(LINES), swap)).toMatch(
+      /of the protein, the fat and the carbohydrate I can’t say \(no value for A spread of the house\)/,
+    );
+  });
+
+  it('make a table of all saved swaps, with the ones that no longer apply', () => {
+    const gone = { ...variant([{ kind: 'leaveOut', lineId: 'gone' }], 'no crumbs'), id: 'w' };
+    const { text, rows } = swapTable(kitchen(LINES), [variant([toRich], 'full fat'), gone]);
+    expect(rows).toHaveLength(2);
+    expect(text.split('\n')).toEqual([
+      'full fat (bowl, a portion): about 35 calories more; protein within a gram; about 5 g more fat; carbohydrate within a gram; allergens of Full-fat curd: read its label',
+      'no crumbs: An ingredient that is to be swapped is gone.',
+    ]);
+  });
+});
+
+describe('what else a swap changes', () => {
+  const milk = (
+    id: string,
+    standing: 'declared' | 'mayContain' | 'proposed',
+  ): Food['allergens'][0] => ({
+    ...{ id, allergen: 'milk', standing, reason: 'label' },
+  });
+  const withAllergens = (of: Partial<Record<string, Food['allergens']>>): EpisodeFile => {
+    const file = kitchen(LINES);
+    return {
+      ...file,
+      foods: file.foods.map((food) => ({ ...food, allergens: of[food.id] ?? [] })),
+    };
+  };
+
+  it('is allergens gained and lost', () => {
+    const file = withAllergens({ lean: [milk('a', 'declared')], bare: [milk('b', 'mayContain')] });
+    const out = told(file, [{ kind: 'food', lineId: 'curd', foodId: 'oats', massMg: null }]);
+    expect(out.allergens.lost).toMatchObject([{ allergen: 'milk', standing: 'contains' }]);
+    const dry = withAllergens({ rich: [milk('a', 'declared')], lean: [milk('b', 'mayContain')] });
+    const into = told(dry, [toRich]);
+    expect(into.allergens.gained).toMatchObject([
+      { standing: 'contains', foods: ['Full-fat curd'] },
+    ]);
+    expect(into.allergens.lost).toEqual([]);
+  });
+
+  it('is what it costs, where prices are known', () => {
+    const pack = (id: string, minor: number): Pack => ({
+      ...{
+        id: `p-${id}`,
+        foodId: id,
+        name: id,
+        netMg: 500_000,
+        netMl: null,
+        drainedMg: null,
+        gtin: null,
+      },
+      ...{ stepMg: null, prices: [] },
+      price: { minor, currency: 'EUR', seenOn: '2026-11-01' },
+    });
+    const planned = [grams('curd', 'lean', 200), ...LINES.slice(1)];
+    const file = { ...kitchen(planned), packs: [pack('lean', 250), pack('rich', 400)] };
+    // A list buys the 200 g that are planned: at 0.50 and at 0.80 for 100 g.
+    const { cost } = told(file, [toRich]);
+    expect(cost).toMatchObject({ known: true, currency: 'EUR' });
+    if (cost.known) expect(cost.minor).toBe(60);
+    const other = told(file, [{ kind: 'food', lineId: 'curd', foodId: 'oats', massMg: null }]);
+    expect(other.cost).toMatchObject({ known: false });
+  });
+
+  it('is the oven and what was stated raw or cooked, in words', () => {
+    const file = kitchen(LINES);
+    const cooked = file.foods.map((food) =>
+      food.id === 'lean'
+        ? { ...food, version: { ...food.version, state: 'raw' as const } }
+        : food.id === 'rich'
+          ? { ...food, version: { ...food.version, state: 'cooked' as const } }
+          : food,
+    );
+    const { remarks } = told({ ...file, foods: cooked }, [toRich]);
+    expect(remarks.map(({ code }) => code)).toEqual(['state']);
+  });
+});
