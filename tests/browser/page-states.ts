@@ -266,6 +266,7 @@ export const WITH_DEMO: readonly PageState[] = [
   { name: 'the edit', path: './edit' },
   { name: 'the edit, a statement open', path: './edit', enter: statementOpen },
   { name: 'the edit, a text refused', path: './edit', enter: refused('new-text'), byDay: true },
+  { name: 'draft from the texts', path: './edit/draft' },
   { name: 'publish, all open', path: './publish', enter: unfold },
   { name: 'publish, refused', path: './publish', enter: refused('web-link') },
   { name: 'evidence', path: './evidence' },
@@ -322,6 +323,7 @@ export const EMPTY: readonly PageState[] = [
   { name: 'after the day', path: './day/after' },
   { name: 'shopping', path: './shopping' },
   { name: 'running order in the cut', path: './edit/timeline' },
+  { name: 'draft from the texts', path: './edit/draft' },
   { name: 'publish', path: './publish', enter: unfold },
 ];
 
