@@ -23,8 +23,12 @@ export function contradictions(
   const { region, segments, anythingElse } = episode;
   const values = saidValues(rows, region);
   const counts = saidCounts(rows, segments);
-  const partsOf = (segmentId: string) =>
-    counts.filter(({ thing }) => thing === segmentId).flatMap(({ low, high }) => [low, high]);
+  const byThing = new Map<string, Set<number>>();
+  for (const { thing, low, high } of counts) {
+    const known = byThing.get(thing) ?? new Set();
+    byThing.set(thing, known.add(low).add(high));
+  }
+  const partsOf = (segmentId: string) => [...(byThing.get(segmentId) ?? [])];
   const spoken = values.filter(({ row }) => !isTitle(row));
   return [
     ...twoValues(values, partsOf),
@@ -55,7 +59,9 @@ function saidCounts(rows: readonly PlacedStatement[], segments: readonly Segment
           : [],
       ),
     );
-  return [...said, ...own];
+  // What is said again is the same.
+  const keyed = [...said, ...own].map((count) => [Object.values(count).join(' '), count] as const);
+  return [...new Map(keyed).values()];
 }
 
 function dayDishes(

@@ -283,6 +283,28 @@ const trueOf = (
   };
 };
 
+describe('two hours of it', () => {
+  it('are looked through without growing beyond what is said', () => {
+    const [value, count] = rowsOf([{ text: 'A portion is 400 calories. It makes 4 portions.' }]);
+    if (value?.statement.kind !== 'nutrient' || count?.statement.kind !== 'portions') {
+      throw new Error('nothing read');
+    }
+    const [calories, portions] = [value.statement, count.statement];
+    const rows = Array.from({ length: 2000 }, (_, at): PlacedStatement[] => {
+      const said = { low: 400 + (at % 40), high: 400 + (at % 40), start: at * 90 };
+      const many = { low: 2 + (at % 7), high: 2 + (at % 7), start: at * 90 + 40 };
+      return [
+        { ...value, id: `v${at}`, statement: { ...calories, ...said } },
+        { ...count, id: `c${at}`, statement: { ...portions, ...many } },
+      ];
+    }).flat();
+    const day = rowsOf([{ text: 'The whole day is 2,000 calories.', segmentId: null }]);
+    const all = contradictions([...rows, ...day], episodeOf([STEW, BAKE]));
+    // One for all values of a portion.
+    expect(all.map(({ kind }) => kind)).toEqual(['two']);
+  });
+});
+
 describe('what is true', () => {
   it('never contradicts itself, however it is rounded or softened', () => {
     const style = fc.integer({ min: 0, max: 4 });

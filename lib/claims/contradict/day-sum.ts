@@ -81,8 +81,8 @@ function eatenOf(dish: DayDish, values: readonly SaidValue[], nutrient: Nutrient
   if (!first) return null;
   return {
     range: {
-      from: Math.min(...of.map(({ from }) => from)),
-      to: Math.max(...of.map(({ to }) => to)),
+      from: of.reduce((least, { from }) => Math.min(least, from), Infinity),
+      to: of.reduce((most, { to }) => Math.max(most, to), 0),
     },
     value: first.value,
     rows: [...new Set(of.map(({ row }) => row))],
