@@ -47,7 +47,7 @@ export function ListForm({ episodeId, rateId, placed }: Props) {
         const offer = offerIn(state);
         return (
           <div className="grid gap-4">
-            <div className="max-w-3xl">
+            <div className="max-w-3xl min-w-0">
               <AreaField
                 form={ID}
                 name="list"
@@ -109,7 +109,7 @@ function ChooseFile() {
         id={`${ID}-file`}
         type="file"
         accept=".edl,.otio,.json,.txt"
-        className="max-w-full py-2.5"
+        className="max-w-full min-w-0 py-2.5"
         onChange={(event) => {
           const file = event.currentTarget.files?.[0];
           if (file) void take(file);
