@@ -1,0 +1,110 @@
+import { dishesOf } from '#lib/episode/context';
+import type { Reply } from '#lib/episode/publish-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { shownStep } from '#lib/figures/print-figure';
+import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
+import type { AnotherNumber, Explained } from '#lib/swap/another-number';
+import { shareWords, type DishSum } from '#lib/swap/dish-sum';
+import { printDayOfMonth } from '#lib/units/print-date';
+import { printGrams, printTo } from '#lib/units/print';
+
+/** A value with its unit, as a viewer reads it: '640 calories', '31 g of protein'. */
+function amountWords(nutrient: Nutrient, value: number): string {
+  const number = printTo(value, shownStep(nutrient, value));
+  if (nutrient === 'energyKcal') return `${number} calories`;
+  if (nutrient === 'energyKj') return `${number} kJ`;
+  const { unit, label } = NUTRIENTS[nutrient];
+  return `${number} ${unit} of ${label}`;
+}
+
+/** `29 Nov 2026`. */
+function dated(date: string): string {
+  return `${printDayOfMonth(date)} ${date.slice(0, 4)}`;
+}
+
+/**
+ * A friendly reply to a viewer with another number: what gives it, both numbers with their units, and the date of the
+ * breakdown; nobody is told that they are wrong.
+ * @param breakdownOn local date of the lock or file that the numbers are from
+ */
+export function replyText(file: EpisodeFile, found: AnotherNumber, breakdownOn: string): string {
+  const { ours, number, scope, standing } = found;
+  const dish = dishesOf(file.episode.segments).find(({ id }) => id === number.segmentId);
+  const of = dish ? shareWords(dish, scope) : '';
+  const breakdown = `the breakdown of ${dated(breakdownOn)}`;
+  const theirs = amountWords(number.nutrient, number.amount);
+  const thanks = 'Thanks for doing the sums.';
+  if (standing === 'open' || (ours.value === null && standing !== 'explained')) {
+    return `${thanks} I don’t have a sure number for that myself yet: ${lacking(ours)} is still open in ${breakdown}.`;
+  }
+  const mine = ours.value === null ? null : `${amountWords(number.nutrient, ours.value)} ${of}`;
+  if (standing === 'same') return `${thanks} I get the same in ${breakdown}: ${mine ?? theirs}.`;
+  const [first] = found.explained;
+  if (!first) {
+    return `${thanks} In ${breakdown} it comes to ${mine ?? ''}, and I couldn’t find the one step that gives ${theirs}. If you tell me which ingredients and weights you used, I’ll gladly go through them line by line.`;
+  }
+  const slipped = amountWords(first.slip.input.nutrient, first.value);
+  const own =
+    mine === null ? `${lacking(ours)} is still open in ${breakdown}` : `${breakdown} has ${mine}`;
+  return `${thanks} I think I see where ${theirs} comes from: ${first.slip.words} it comes to ${slipped}; ${own}. That one is easily mixed up.`;
+}
+
+function lacking({ rows, beside }: DishSum): string {
+  const names = [...rows, ...beside].filter(({ value }) => value === null).map(({ text }) => text);
+  return names.join(', ') || 'the weight of the finished dish';
+}
+
+/** A slip's sum beside the breakdown's, line by line, as text: `Oil, 14 g: 0 (in the breakdown 124)`. */
+export function slipSumText({ ours }: AnotherNumber, { sum, slip, value }: Explained): string {
+  const print = (each: number | null) =>
+    each === null ? 'not known' : printTo(each, shownStep(slip.input.nutrient, Math.abs(each)));
+  const row = (text: string, a: number | null, b: number | null | undefined) =>
+    a === b || b === undefined
+      ? `${text}: ${print(a)}`
+      : `${text}: ${print(a)} (in the breakdown ${print(b)})`;
+  const lines = sum.rows.map(({ text, massMg, value: of }, at) =>
+    row(massMg === null ? text : `${text}, ${printGrams(massMg)} g`, of, ours.rows[at]?.value),
+  );
+  const added = sum.rows.reduce((all, each) => all + (each.value ?? 0), 0);
+  const { unit } = NUTRIENTS[slip.input.nutrient];
+  const share = sum.share === 1 ? [] : [`× ${printTo(sum.share ?? 0, 0.001)} (${sum.of})`];
+  return [
+    ...lines,
+    `Together: ${print(added)} ${unit}`,
+    ...share,
+    ...sum.beside.map(({ text, value: of }) => row(text, of, undefined)),
+    `= ${print(value)} ${unit}`,
+  ].join('\n');
+}
+
+/** Replies that explain the same, enough of them for a pinned comment. */
+export interface PinnedOffer {
+  readonly segmentId: string;
+  readonly slip: string;
+  readonly count: number;
+  readonly text: string;
+}
+
+/** So many that are alike ask for one answer to all (as the person asked for it; no source). */
+const ALIKE = 3;
+
+/**
+ * What to pin where several viewers came to another number by the same step: the text of the latest reply, once, to all.
+ * @example three replies with the slip `fatLeftOut:oil` of one dish: one offer
+ */
+export function pinnedOffers(file: EpisodeFile, replies: readonly Reply[]): readonly PinnedOffer[] {
+  const groups = new Map<string, Reply[]>();
+  for (const reply of replies) {
+    if (reply.slip === null || reply.segmentId === null) continue;
+    const key = JSON.stringify([reply.segmentId, reply.slip]);
+    groups.set(key, [...(groups.get(key) ?? []), reply]);
+  }
+  return [...groups.values()].flatMap((group) => {
+    const latest = group.reduce((a, b) => (b.at > a.at ? b : a));
+    const { segmentId, slip } = latest;
+    if (group.length < ALIKE || segmentId === null || slip === null) return [];
+    const title = file.episode.segments.find(({ id }) => id === segmentId)?.title ?? 'this dish';
+    const text = `Several of you came to another number for ${title}. ${latest.text.replace(/^Thanks for doing the sums\. /, '')}`;
+    return [{ segmentId, slip, count: group.length, text }];
+  });
+}

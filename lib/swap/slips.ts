@@ -1,0 +1,219 @@
+import type { AmountContext } from '#lib/episode/context';
+import type { RecipeLine } from '#lib/episode/schema';
+import type { Food, FoodState, FoodVersion } from '#lib/foods/food';
+import { cellInterval } from '#lib/foods/label-rounding';
+import type { SumInput, SumScope } from '#lib/swap/dish-sum';
+import { shareWords } from '#lib/swap/dish-sum';
+
+/** Slips that are easily made, in the order in which they are told where several give the same number. */
+export const SLIP_KINDS = [
+  'fatLeftOut',
+  'cookedForRaw',
+  'otherPart',
+  'packForServing',
+  'otherLabel',
+  'referenceFood',
+  'lessFibre',
+  'kilojoules',
+  'drained',
+  'forgotten',
+  'doubled',
+  'half',
+  'twice',
+] as const;
+export type SlipKind = (typeof SLIP_KINDS)[number];
+
+/** One thing done otherwise than in the breakdown, and what is then added up. */
+export interface Slip {
+  /** Kind and ingredient, as it is kept with a reply: `fatLeftOut:line-3`. */
+  readonly code: string;
+  readonly kind: SlipKind;
+  readonly lineId: string | null;
+  /** What was done, as part of a sentence: 'without the oil'. */
+  readonly words: string;
+  readonly input: SumInput;
+}
+
+export interface SlipOptions {
+  /** Other readings of a food's label, by food. */
+  readonly versions?: ReadonlyMap<string, readonly FoodVersion[]>;
+}
+
+/** Every single slip that can be made with a dish's number. */
+export function slipsOf(input: SumInput, options: SlipOptions = {}): readonly Slip[] {
+  const all = [
+    ...input.recipe.lines.flatMap((line) => lineSlips(line, input, options)),
+    ...partSlips(input),
+    ...numberSlips(input),
+  ];
+  return all.sort((a, b) => SLIP_KINDS.indexOf(a.kind) - SLIP_KINDS.indexOf(b.kind));
+}
+
+type LineSlip = readonly [kind: SlipKind, words: string, change: Partial<SumInput>];
+
+function lineSlips(line: RecipeLine, input: SumInput, options: SlipOptions): Slip[] {
+  const food = input.context.foods.get(line.foodId ?? '') ?? null;
+  const name = food?.name ?? line.text;
+  const counted = (times: number) => ({ times: new Map([...input.times, [line.id, times]]) });
+  const fat = food !== null && isFatOrSauce(food);
+  const found: LineSlip[] = [
+    [fat ? 'fatLeftOut' : 'forgotten', `without the ${name}`, counted(0)],
+    ['doubled', `with the ${name} counted twice`, counted(2)],
+    ...(food ? foodSlips(line, food, { input, options }) : []),
+  ];
+  return found.map(([kind, words, change]) => ({
+    ...{ code: `${kind}:${line.id}`.slice(0, 60), kind, lineId: line.id, words },
+    input: { ...input, ...change },
+  }));
+}
+
+interface Surroundings {
+  readonly input: SumInput;
+  readonly options: SlipOptions;
+}
+
+function foodSlips(line: RecipeLine, food: Food, { input, options }: Surroundings): LineSlip[] {
+  const withLine = (more: Partial<RecipeLine>) => ({
+    recipe: {
+      ...input.recipe,
+      lines: input.recipe.lines.map((each) => (each.id === line.id ? { ...each, ...more } : each)),
+    },
+  });
+  const witness = input.context.foods.get(food.witnessId ?? '');
+  const state = otherState(line, food);
+  const versions = (options.versions?.get(food.id) ?? []).filter(
+    ({ id }) => id !== food.version.id,
+  );
+  return [
+    ...(state === null
+      ? []
+      : [
+          [
+            'cookedForRaw',
+            `with the weight of the ${food.name} taken as ${state === 'cooked' ? 'its cooked' : 'its raw'} weight`,
+            withLine({ state }),
+          ] as const,
+        ]),
+    ...packSlips(line, food, input, withLine),
+    ...versions.map(
+      (version) =>
+        [
+          'otherLabel',
+          `with another label of the ${food.name}${version.dateRead ? ` (read on ${version.dateRead})` : ''}`,
+          { context: withFood(input.context, { ...food, version }) },
+        ] as const,
+    ),
+    ...(witness
+      ? [
+          [
+            'referenceFood',
+            `with “${witness.name}” from a table in place of the label of the ${food.name}`,
+            withLine({ foodId: witness.id, orFoodId: null }),
+          ] as const,
+        ]
+      : []),
+  ];
+}
+
+function packSlips(
+  line: RecipeLine,
+  food: Food,
+  input: SumInput,
+  withLine: (more: Partial<RecipeLine>) => Partial<SumInput>,
+): LineSlip[] {
+  const pack = input.context.packs.get(food.id)?.[0];
+  const found: LineSlip[] = [];
+  const { serving } = food.version;
+  if (line.unit === 'pack' && serving) {
+    found.push([
+      'packForServing',
+      `with one serving of the ${food.name} for the pack`,
+      withLine({ unit: 'serving', planned: null }),
+    ]);
+  }
+  if (line.unit === 'serving' && (pack ?? serving?.perPack)) {
+    const words = `with a whole pack of the ${food.name} for a serving`;
+    const change = pack
+      ? withLine({ unit: 'pack', planned: null })
+      : { times: new Map([...input.times, [line.id, serving?.perPack ?? 1]]) };
+    found.push(['packForServing', words, change]);
+  }
+  if (pack?.netMg && pack.drainedMg) {
+    const drained = food.version.state === 'drained' || line.state === 'drained';
+    const times = drained ? pack.netMg / pack.drainedMg : pack.drainedMg / pack.netMg;
+    const words = drained
+      ? `with the ${food.name} weighed with its liquid instead of drained`
+      : `with the ${food.name} weighed drained instead of with its liquid`;
+    found.push(['drained', words, { times: new Map([...input.times, [line.id, times]]) }]);
+  }
+  return found;
+}
+
+/** The other of raw and cooked; null where a food is neither. */
+function otherState(line: RecipeLine, food: Food): FoodState | null {
+  const state = line.state === 'asIs' ? food.version.state : line.state;
+  if (state === 'asIs') return null;
+  return state === 'raw' || state === 'dry' ? 'cooked' : 'raw';
+}
+
+/** Half of it fat, or among oils and sauces (common practice, no source). */
+function isFatOrSauce(food: Food): boolean {
+  if (food.section === 'oilsAndSauces') return true;
+  const fat = cellInterval(food.version, 'fat');
+  const { basis, serving } = food.version;
+  const grams = basis === 'serving' ? (serving?.massMg ?? 0) / 1000 : 100;
+  return fat !== null && grams > 0 && fat.value >= grams / 2;
+}
+
+function withFood(context: AmountContext, food: Food): AmountContext {
+  return { ...context, foods: new Map([...context.foods, [food.id, food]]) };
+}
+
+function partSlips(input: SumInput): Slip[] {
+  const scopes: SumScope[] = [
+    { kind: 'whole' },
+    ...input.dish.recipe.portions.map(({ id }) => ({ kind: 'portion' as const, portionId: id })),
+    { kind: 'day' },
+  ];
+  const key = (scope: SumScope) => (scope.kind === 'portion' ? scope.portionId : scope.kind);
+  return scopes
+    .filter((scope) => key(scope) !== key(input.scope))
+    .map((scope) => ({
+      ...{ code: `otherPart:${key(scope)}`.slice(0, 60), kind: 'otherPart', lineId: null },
+      words: `as the number ${shareWords(input.dish, scope)}`,
+      input: { ...input, scope },
+    }));
+}
+
+function numberSlips(input: SumInput): Slip[] {
+  const { nutrient, region } = input;
+  const of = (kind: SlipKind, words: string, change: Partial<SumInput>): Slip => ({
+    ...{ code: kind, kind, lineId: null, words },
+    input: { ...input, ...change },
+  });
+  return [
+    of('half', 'with half of it', { again: input.again / 2 }),
+    of('twice', 'with twice as much of it', { again: input.again * 2 }),
+    ...(nutrient === 'energyKcal'
+      ? [of('kilojoules', 'as kilojoules (kJ) instead of calories', { nutrient: 'energyKj' })]
+      : []),
+    ...(nutrient === 'energyKj'
+      ? [of('kilojoules', 'as calories (kcal) instead of kilojoules', { nutrient: 'energyKcal' })]
+      : []),
+    ...(nutrient === 'carbohydrate'
+      ? [
+          region === 'US'
+            ? of('lessFibre', 'as carbs less fibre', { nutrient: 'netCarbohydrate' })
+            : of('lessFibre', 'as carbs with fibre counted in', { region: 'US' }),
+        ]
+      : []),
+    ...(nutrient === 'netCarbohydrate'
+      ? [
+          of('lessFibre', 'as carbs with fibre counted in', {
+            nutrient: 'carbohydrate',
+            region: 'US',
+          }),
+        ]
+      : []),
+  ];
+}

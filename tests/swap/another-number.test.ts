@@ -1,0 +1,204 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Reply } from '#lib/episode/publish-schema';
+import type { EpisodeFile, Pack } from '#lib/episode/schema';
+import { episodeFigures } from '#lib/figures/episode-figures';
+import { explainNumber, type ViewerNumber } from '#lib/swap/another-number';
+import { pinnedOffers, replyText, slipSumText } from '#lib/swap/reply-words';
+import { aDish, aFile, aFood, aLine, aRecipe, aVersion, grams } from '../support/build';
+
+/** An invented stew of three portions; the numbers of each case are worked out by hand beside it. */
+const meat = aFood(
+  'meat',
+  { energyKcal: '110', protein: '22.0', fat: '2.0', carbohydrate: '0', fibre: '0' },
+  {
+    name: 'Poultry breast',
+    yields: [
+      {
+        id: 'y',
+        method: 'roasted',
+        rawMg: 100_000,
+        cookedMg: 75_000,
+        source: 'a table',
+        own: null,
+      },
+    ],
+  },
+  { state: 'raw' },
+);
+const beans = aFood(
+  'beans',
+  { energyKcal: '80', protein: '5.0', fat: '0.4', carbohydrate: '14.0', fibre: '6.0' },
+  { name: 'Tinned beans', kind: 'label', witnessId: 'table' },
+);
+const table = aFood(
+  'table',
+  { energyKcal: '91', protein: '6.1', fat: '0.5', carbohydrate: '16.0', fibre: '5.5' },
+  { name: 'Beans, canned' },
+);
+const oil = aFood(
+  'oil',
+  { energyKcal: '884', protein: '0', fat: '100', carbohydrate: '0', fibre: '0' },
+  { name: 'oil', section: 'oilsAndSauces' },
+);
+const drained: Pack = {
+  ...{ id: 'p', foodId: 'beans', name: 'a tin', netMg: 400_000, netMl: null, drainedMg: 240_000 },
+  ...{ gtin: null, stepMg: null, prices: [], price: null },
+};
+const lines = [
+  grams('meat', 'meat', 600, { state: 'raw' }),
+  grams('beans', 'beans', 400),
+  grams('oil', 'oil', 30),
+];
+const portions = [{ id: 'third', kind: 'count' as const, name: 'a plate', of: 3 }];
+const stew: EpisodeFile = {
+  ...aFile(
+    [aDish('stew', aRecipe('r', lines, { portions }), { title: 'Bean stew' })],
+    [meat, beans, table, oil],
+  ),
+  packs: [drained],
+};
+// 600 × 1.10 + 400 × 0.80 + 30 × 8.84 = 660 + 320 + 265.2 = 1,245.2 kcal, a third 415.07.
+
+const asked = (amount: number, more: Partial<ViewerNumber> = {}): ViewerNumber => ({
+  ...{ nutrient: 'energyKcal', amount, decimals: 0, about: false, segmentId: 'stew', scope: null },
+  ...more,
+});
+const codes = (amount: number, more?: Partial<ViewerNumber>) =>
+  explainNumber(stew, asked(amount, more), {
+    versions: new Map([
+      [
+        'beans',
+        [aVersion('beans', { energyKcal: '100' }, { id: 'beans-v0', dateRead: '2025-03-01' })],
+      ],
+    ]),
+  })?.explained.map(({ slip }) => slip.code);
+
+function replyTo(file: EpisodeFile, amount: number): string {
+  const found = explainNumber(file, asked(amount));
+  if (!found) throw new Error('no dish');
+  return replyText(file, found, '2026-11-29');
+}
+
+describe('a viewer’s number', () => {
+  it.each([
+    ['the oil left out: 980 / 3', 327, 'fatLeftOut:oil'],
+    [
+      'raw grams taken for cooked, 0.75 of which is cooked: (880 + 585.2) / 3',
+      488,
+      'cookedForRaw:meat',
+    ],
+    ['the whole for a portion', 1245, 'otherPart:whole'],
+    ['another label of the beans: (660 + 400 + 265.2) / 3', 442, 'otherLabel:beans'],
+    ['a table’s beans for the label’s: (660 + 364 + 265.2) / 3', 430, 'referenceFood:beans'],
+    ['drained beans, 240 of 400 g: (660 + 192 + 265.2) / 3', 372, 'drained:beans'],
+    ['the beans forgotten: 925.2 / 3', 308, 'forgotten:beans'],
+    ['the meat twice: 1905.2 / 3', 635, 'doubled:meat'],
+    ['half of a portion', 208, 'half'],
+  ])('is explained: %s', (_, amount, code) => {
+    expect(codes(amount)).toContain(code);
+  });
+
+  it('is explained by its fibre, and by its kilojoules', () => {
+    // 400 g at 14 g of carbohydrate less 6 g of fibre: 32 g, a third 10.7.
+    expect(codes(10.7, { nutrient: 'carbohydrate', decimals: 1 })).toEqual(['lessFibre']);
+    // 17, 37, 17 and 8 kJ a gram (Regulation (EU) 1169/2011, Annex XIV): 152 g protein, 43.6 g fat, 32 g and 24 g.
+    const kj = (152 * 17 + 43.6 * 37 + 32 * 17 + 24 * 8) / 3;
+    expect(codes(Math.round(kj))).toContain('kilojoules');
+  });
+
+  it('that is the breakdown’s own is said to be the same, and one that no step gives is not explained', () => {
+    expect(explainNumber(stew, asked(415))).toMatchObject({ standing: 'same', explained: [] });
+    expect(explainNumber(stew, asked(777))).toMatchObject({ standing: 'unexplained' });
+    expect(explainNumber(stew, asked(415, { segmentId: 'gone' }))).toBeNull();
+  });
+
+  it('is never explained by a number that is not within it, and each sum comes to its number', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 2600 }), fc.boolean(), (amount, about) => {
+        const found = explainNumber(stew, asked(amount, { about }));
+        if (!found) throw new Error('no dish');
+        for (const { sum, value } of found.explained) {
+          expect(value).toBeGreaterThanOrEqual(found.from);
+          expect(value).toBeLessThanOrEqual(found.to);
+          const inside = sum.rows.reduce((all, row) => all + (row.value ?? NaN), 0);
+          const beside = sum.beside.reduce((all, row) => all + (row.value ?? NaN), 0);
+          expect(inside * (sum.share ?? NaN) + beside).toBeCloseTo(value, 8);
+        }
+        const off = found.explained.map(({ value }) => Math.abs(value - amount));
+        expect(off).toEqual([...off].sort((a, b) => a - b));
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('our own sum is the figure', () => {
+    const figures = episodeFigures(stew, ['energyKcal', 'protein']).dishes[0];
+    for (const nutrient of ['energyKcal', 'protein'] as const) {
+      const whole = explainNumber(stew, asked(1, { nutrient, scope: { kind: 'whole' } }));
+      const third = explainNumber(stew, asked(1, { nutrient }));
+      const day = explainNumber(stew, asked(1, { nutrient, scope: { kind: 'day' } }));
+      expect(whole?.ours.value).toBeCloseTo(figures?.whole[nutrient]?.value ?? NaN, 9);
+      expect(third?.ours.value).toBeCloseTo(
+        figures?.portions[0]?.figures[nutrient]?.value ?? NaN,
+        9,
+      );
+      expect(day?.ours.value).toBeCloseTo(figures?.eaten[nutrient]?.value ?? NaN, 9);
+    }
+  });
+
+  it('of a dish with an unknown ingredient is explained only where that is left out', () => {
+    const open = structuredClone(stew);
+    open.episode.segments[0]?.recipe?.lines.push(aLine('herb', null, { text: 'a mystery paste' }));
+    expect(explainNumber(open, asked(327))).toMatchObject({ standing: 'open', explained: [] });
+    const found = explainNumber(open, asked(415));
+    expect(found?.explained.map(({ slip }) => slip.code)).toEqual(['forgotten:herb']);
+    const text = replyTo(open, 327);
+    expect(text).toContain('a mystery paste is still open');
+  });
+});
+
+describe('the reply', () => {
+  const reply = (amount: number) => replyTo(stew, amount);
+
+  it('names the step, both numbers with their units and the breakdown’s date, and blames nobody', () => {
+    expect(reply(327)).toBe(
+      'Thanks for doing the sums. I think I see where 327 calories comes from: without the oil it comes to 327 calories; the breakdown of 29 Nov 2026 has 415 calories a portion. That one is easily mixed up.',
+    );
+    expect(reply(415)).toContain(
+      'I get the same in the breakdown of 29 Nov 2026: 415 calories a portion',
+    );
+    expect(reply(777)).toContain('couldn’t find the one step that gives 777 calories');
+    for (const amount of [327, 415, 777, 1245]) {
+      expect(reply(amount)).not.toMatch(/wrong|mistake|error|!|you forgot/i);
+    }
+  });
+
+  it('has its sum line by line', () => {
+    const found = explainNumber(stew, asked(327));
+    const [first] = found?.explained ?? [];
+    if (!found || !first) throw new Error('not explained');
+    expect(slipSumText(found, first).split('\n')).toEqual([
+      'meat, 600 g: 660',
+      'beans, 400 g: 320',
+      'oil, 0 g: 0 (in the breakdown 265)',
+      'Together: 980 kcal',
+      '× 0.333 (a portion)',
+      '= 327 kcal',
+    ]);
+  });
+
+  it('is offered for pinning once three viewers took the same step', () => {
+    const kept = (id: string, slip: string | null): Reply => ({
+      ...{ id, at: `2026-12-0${id}T10:00:00Z`, comment: 'I get 327', nutrient: 'energyKcal' },
+      ...{ number: 327, segmentId: 'stew', slip, text: reply(327) },
+    });
+    const two = [kept('1', 'fatLeftOut:oil'), kept('2', 'fatLeftOut:oil'), kept('3', 'half')];
+    expect(pinnedOffers(stew, two)).toEqual([]);
+    const offers = pinnedOffers(stew, [...two, kept('4', 'fatLeftOut:oil'), kept('5', null)]);
+    expect(offers).toMatchObject([{ slip: 'fatLeftOut:oil', count: 3, segmentId: 'stew' }]);
+    expect(offers[0]?.text).toMatch(
+      /^Several of you came to another number for Bean stew\. I think/,
+    );
+  });
+});
