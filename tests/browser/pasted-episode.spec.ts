@@ -1,6 +1,8 @@
 import { expect, expectAccessible, test } from './fixtures';
 
 test.use({ empty: true });
+// Each begins with a server and a database of its own.
+test.slow();
 
 const CAPTIONS = `WEBVTT
 
@@ -69,7 +71,7 @@ test('the captions and the description of an episode that is out show what was s
   await page.goto(`${path}/draft`);
   await expect(page.getByText('The episode has all that its texts propose')).toBeVisible();
   await expect(page.getByText('“Write to me if you cook it.”')).toBeVisible();
-  await expect(page.getByText('description, line 17')).toBeVisible();
+  await expect(page.getByText('description, line 16')).toBeVisible();
   await expectAccessible(page);
 
   // It is an episode like any other: its dishes have their ingredients, none of them confirmed.
