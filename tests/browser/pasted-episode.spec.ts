@@ -117,7 +117,7 @@ test('what cannot be read is said in words and stays in the form; a draft is add
   const path = new URL(page.url()).pathname;
 
   // A description that is brought in later offers what is not there yet.
-  await page.getByText('Bring a text in').click();
+  await page.locator('summary', { hasText: 'Bring a text in' }).click();
   const bring = page.locator('#new-text');
   await bring.getByLabel('What it is').selectOption('description');
   await bring
