@@ -3,7 +3,7 @@ import { eatenAmount } from '#lib/episode/eaten-amount';
 import { finishedWeight } from '#lib/episode/finished-weight';
 import type { EpisodeFile, Recipe } from '#lib/episode/schema';
 import { eatenShare, portionShare } from '#lib/figures/shares';
-import { type Region } from '#lib/figures/line-parts';
+import type { Region } from '#lib/figures/line-parts';
 import { NOTHING, type Parts } from '#lib/figures/parts';
 import { cookingChange, ingredientParts } from '#lib/figures/recipe-parts';
 import type { Nutrient } from '#lib/foods/nutrients';
