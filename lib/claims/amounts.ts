@@ -43,6 +43,8 @@ export function amountOf(
     unit: unit === null || unit.of === 'container' ? 'piece' : unit.unit,
   };
   if (food) {
+    // 'two oat squares'
+    if (unit === null && food.adjacent && text.marks.at('thing', food.to)) return null;
     if (
       unit === null &&
       ((isDish(text, food.name) && !isLine(text, quantity)) || quantity.high > 100)

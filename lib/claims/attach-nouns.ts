@@ -170,7 +170,8 @@ function linked(text: Text, last: Element, next: Element): boolean {
     const of = text.language.numbers.of.has(text.tokens[last.to]?.folded ?? '');
     if (!of && next.from > last.to && text.marks.at('copula', next.to)) return false;
     // 'sixty one, of which nine point four is sugar'
-    const which = text.marks.before('ofThem', last.from);
+    const start = text.marks.before('filler', last.from)?.from ?? last.from;
+    const which = text.marks.before('ofThem', last.from) ?? text.marks.before('ofThem', start);
     if (which && only(text, last.to, next.from, ['copula', 'filler'])) return true;
     // 'nineteen of those are saturated'
     const them = text.marks.at('ofThem', last.to);

@@ -1,4 +1,5 @@
 import { atOrBehind } from './at-or-behind';
+import { lastBefore } from './context';
 import type { Topic } from './multiples';
 import { additionFood } from './of-ingredient';
 import type { Quantity } from './quantity';
@@ -6,10 +7,23 @@ import { only, type Text } from './text';
 
 /** How far a bare number may be from the last one of the same topic, as a factor. */
 const FAR = 30;
+/** Grams from which on a bare number of a nutrient may not be so many times the last: it is of energy. */
+const MOST_GRAMS = 200;
+const FAR_GRAMS = 6;
 /** Two numbers of one topic right after each other are told apart by less than this share. */
 const AGAIN = 0.05;
 /** With several topics, by which factor the nearest must be nearer than the next. */
 const CLEARLY = 3;
+
+/** Where names of dishes begin and end. */
+export interface NamedDishes {
+  readonly begins: ReadonlySet<number>;
+  readonly ends: ReadonlySet<number>;
+}
+
+/** Tokens from a number to the dish that it is of; and in which another day holds on. */
+const DISH_BEHIND = 5;
+const OTHER_DAY = 9;
 
 /** Whether the words around a bare number let it count what was counted before. */
 export function mayFollow(
@@ -18,10 +32,14 @@ export function mayFollow(
   row: readonly Topic[],
   inRow: boolean,
   fillsRow: boolean,
-  dishEnds: ReadonlySet<number>,
+  named: NamedDishes,
 ): boolean {
   const { marks } = text;
   const { begin, end, unit } = quantity;
+  // 'tomorrow's meatloaf is three fifty five'
+  const other = unit === null ? lastBefore(text, begin, 'otherDay', OTHER_DAY) : undefined;
+  if (other && !marks.firstIn('now', other.to, begin) && !marks.firstIn('so', other.to, begin))
+    return false;
   if (unit !== null && !(unit.of === 'mass' && row.some(({ said }) => said.unit === unit.unit)))
     return false;
   if (unit === null && !endsBare(text, end)) return false;
@@ -46,7 +64,11 @@ export function mayFollow(
   // 'and the stew at four thirty two'
   if (additionFood(text, quantity) !== null || isOtherWay(text, quantity)) return true;
   const lead = marks.before('lead', begin);
-  if (lead && text.context.dishes !== undefined && dishEnds.has(lead.from)) return true;
+  if (lead && text.context.dishes !== undefined && named.ends.has(lead.from)) return true;
+  // 'calories for the stew four ten', 'and thirty two in the meatloaf'
+  if (named.ends.has(begin)) return true;
+  for (let at = end + 1; at <= end + DISH_BEHIND; at += 1)
+    if (named.begins.has(at) && only(text, end, at, ['small', 'filler', 'scope'])) return true;
   // 'calories for the day so far eleven fifty'
   const last = row.at(-1);
   return (
@@ -141,6 +163,8 @@ export function choose(
       return false;
     if (topic.low === null || topic.low === 0)
       return topic.said.unit === 'kcal' ? high >= 10 && high < 10000 : high < 2000;
+    const grams = topic.of === 'nutrient' && topic.said.unit === 'g' && quantity.unit === null;
+    if (grams && high > MOST_GRAMS && high / topic.low > FAR_GRAMS) return false;
     return high / topic.low < FAR && topic.low / high < FAR;
   };
   if (row.length === 1 || ordered) {

@@ -165,6 +165,8 @@ function holds(text: Text, claim: ClaimAt): boolean {
   if (context.form === 'title' && claim.from === 0 && context.dish !== undefined) return true;
   const food = text.food(claim.to);
   if (!food || claim.claim === 'noAdded' || claim.nutrient === undefined) return true;
+  // 'high protein bean stew'
+  if (dishes.has(tokens[food.to]?.folded ?? '') || isDishWord(text, food.to)) return true;
   const head = tokens[food.to - 1]?.folded ?? '';
   return dishes.has(head) || dishes.has(language.singular(head)) || isDishWord(text, food.to - 1);
 }

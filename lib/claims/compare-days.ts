@@ -27,7 +27,7 @@ export function compareDays(text: Text, quantities: readonly Quantity[]): void {
 }
 
 function isOfOtherDay(text: Text, { killed, unit, noun, begin, low }: Quantity): boolean {
-  if (killed !== null) return killed === 'of another day';
+  if (killed !== null && killed !== 'said before') return killed === 'of another day';
   if (unit !== null || noun !== null || low < 10) return false;
   const mark = lastBefore(text, begin, 'otherDay', DAY);
   return mark !== undefined && !leadsBack(text, mark.to, begin);

@@ -1,4 +1,5 @@
-import type { Text } from './text';
+import type { Quantity } from './quantity';
+import { only, type Text } from './text';
 
 /** A dish that is named: its title, or null for the one that is talked about. */
 export interface DishMention {
@@ -52,18 +53,56 @@ function wordsBefore({ tokens, language }: Text, at: number, { stems }: Title): 
   return Math.min(words, stems.length - 1);
 }
 
+/** Tokens in which a dish that was named holds on. */
+const HELD = 60;
+
 /** The dish that each token's numbers are of: the one named last in the sentence, or in speech before it. */
-export function dishAt(text: Text, mentions: readonly DishMention[], at: number): string | null {
+function dishAt(text: Text, mentions: readonly DishMention[], at: number): string | null {
+  const last = mentions[firstAt(mentions, at + 1) - 1];
+  if (!last) return null;
+  if (at - last.from >= HELD) return null;
+  // 'the meatloaf was 700, this one is 660'
+  for (let token = last.to; token < at; token += 1)
+    if (text.marks.at('scope', token)?.role.scope === 'dish') return null;
+  const { sentences, spoken } = text;
+  if (!spoken && sentences.of[last.from] !== sentences.of[at]) return null;
+  return last.title;
+}
+
+/** Tokens from a number to the dish that it is said of behind it. */
+const BEHIND = 7;
+
+/** The dish that a number is of: 'thirty two grams of protein in a slice of the meatloaf', or the one named before. */
+export function dishOf(
+  text: Text,
+  mentions: readonly DishMention[],
+  { begin, end, noun }: Quantity,
+): string | null {
+  const { marks, tokens } = text;
+  const to = Math.max(end, noun?.to ?? 0);
+  const next = mentions[firstAt(mentions, to)];
+  const before = mentions[firstAt(mentions, begin + 1) - 1];
+  const links = ['small', 'filler', 'scope', 'asWord'] as const;
+  const behind =
+    next !== undefined &&
+    before?.to !== begin &&
+    next.from > to &&
+    next.from - to <= BEHIND &&
+    marks.at('copula', next.to) === undefined &&
+    tokens[next.to]?.kind !== 'number' &&
+    marks.firstIn('so', to, next.from) === undefined &&
+    only(text, to, next.from, links);
+  return behind ? next.title : dishAt(text, mentions, begin);
+}
+
+/** The place of the first mention that begins at a token or behind it. */
+function firstAt(mentions: readonly DishMention[], token: number): number {
   let low = 0;
   let high = mentions.length;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if ((mentions[middle]?.from ?? 0) <= at) low = middle + 1;
+    if ((mentions[middle]?.from ?? 0) < token) low = middle + 1;
     else high = middle;
   }
-  const last = mentions[low - 1];
-  if (!last) return null;
-  const { sentences, spoken } = text;
-  if (!spoken && sentences.of[last.from] !== sentences.of[at]) return null;
-  return at - last.from < 60 ? last.title : null;
+  return low;
 }

@@ -5,7 +5,7 @@ import type { Text } from './text';
 /** Tokens between a food and the amount that is said of it later. */
 const REACH = 22;
 /** Tokens before the food in which a nutrient may be what is talked about. */
-const TOPIC = 12;
+const TOPIC = 40;
 
 /**
  * The food that was named before, of which an amount is said in words of its own: 'milk, and you will say it is too
@@ -24,7 +24,7 @@ export function lateFood(
   if (!food || isDish(text, food.name) || marks.before('scope', food.to)) return null;
   if (before && before.end > food.from) return null;
   if (unit?.of === 'mass' && marks.lastIn('noun', food.from - TOPIC, begin)) return null;
-  for (const other of ['scope', 'weigh', 'self', 'not', 'otherDay'] as const)
+  for (const other of ['scope', 'weigh', 'self', 'otherDay'] as const)
     if (marks.lastIn(other, food.to, begin)) return null;
   return food.name;
 }

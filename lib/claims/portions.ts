@@ -1,6 +1,8 @@
 import { lastBefore, markBefore, markBehind } from './context';
 import type { Quantity, Said } from './quantity';
+import { phraseAt } from './phrases';
 import { only, type Text } from './text';
+import { tokenize } from './tokens';
 
 /** Tokens in which a part that was said is still counted. */
 const PART_REACH = 16;
@@ -33,8 +35,11 @@ export function portionsOf(
   const as = thing?.role.as === 'meal' ? (led === null ? undefined : 'portion') : thing?.role.as;
   if (as === undefined && thing?.role.as === 'meal') return null;
   if (!thing && out && quantity.low > 1) {
-    quantity.end = out.to;
-    return { kind: 'portions', unit: 'portion' };
+    const head = titleHead(text);
+    const as = head === null ? undefined : phraseAt(text.language.lexicon, head, 0)?.value;
+    const part = as?.find((role) => role.cat === 'thing');
+    const unit = part?.cat === 'thing' && UNITS.has(part.as) ? part.as : 'portion';
+    return { kind: 'portions', unit };
   }
   const again = ofThem(text, quantity, led);
   if (again) return again;
@@ -101,11 +106,11 @@ const isAdjective = ({ language, marks, tokens }: Text, at: number) => {
 
 /** Pieces that have the name of the dish: '10 fritters' of zucchini fritters. */
 function ownPieces(
-  { context, tokens, language, marks }: Text,
+  { context, tokens, language, marks, food }: Text,
   { end }: Quantity,
   led: string | null,
 ) {
-  if (led === null || led === 'portion') return undefined;
+  if (led === 'portion' || (led === null && food(end) !== null)) return undefined;
   const plain = language.foods.plain.has(tokens[end]?.folded ?? '') ? end + 1 : end;
   for (const at of [plain, plain + 1]) {
     const word = language.singular(tokens[at]?.folded ?? '');
@@ -178,9 +183,17 @@ const isMoney = ({ tokens, language, marks }: Text, at: number) =>
   language.currencies.has(tokens[at]?.text ?? '') ||
   marks.firstIn('unit', at, at + 4)?.role.of === 'money';
 
+const UNITS: ReadonlySet<string> = new Set(['slice', 'piece']);
+
+/** The last word of the dish's title as a token. */
+function titleHead({ context }: Text) {
+  const last = tokenize(context.dish ?? '').at(-1);
+  return last ? [last] : null;
+}
+
 /** '14 bites' on a line of its own, or at the start of an answer. */
-function isOwnLine({ tokens, spoken }: Text, { begin }: Quantity, to: number): boolean {
-  if (spoken) return false;
+function isOwnLine({ tokens, spoken, context }: Text, { begin }: Quantity, to: number): boolean {
+  if (spoken || context.form === 'title') return false;
   const before = tokens[begin - 1];
   const starts = before === undefined || before.kind === 'line' || before.text === ':';
   const next = tokens[to];

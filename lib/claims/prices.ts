@@ -100,9 +100,11 @@ function ofFood(text: Text, quantity: Quantity): Partial<Said> {
 
 /** 'salmon $6.50', 'the eggs 2 dollars'. */
 function foodBeside(text: Text, { begin }: Quantity): string | null {
-  // 'potatoes, a dollar twenty'
-  const comma = text.tokens[begin - 1]?.text === ',';
-  const to = comma ? begin - 1 : begin;
+  // 'potatoes, a dollar twenty', 'beans – 65p', 'I got the beans for fifty cents'
+  const comma = /^[,:=–—-]$/.test(text.tokens[begin - 1]?.text ?? '');
+  const paid = text.context.form !== 'title' && text.marks.before('serveTitle', begin);
+  const linked = comma || (paid && paid.from === begin - 1);
+  const to = linked ? begin - 1 : begin;
   for (let at = Math.max(0, to - 4); at < to; at += 1) {
     const food = text.food(at);
     const starts = at === 0 || text.tokens[at - 1]?.kind !== 'word';
@@ -162,11 +164,14 @@ export function foodBefore(text: Text, quantity: Quantity): string | null {
 export function isDish({ context, language }: Text, name: string): boolean {
   const titles = [...(context.dishes ?? []), ...(context.dish === undefined ? [] : [context.dish])];
   const words = name.split(/[ -]/).map(language.singular);
+  const { and } = language.numbers;
   return titles.some((title) => {
     const all = title
       .toLowerCase()
       .split(/[^\p{L}]+/u)
       .map(language.singular);
+    // 'steak and eggs': one of two foods that it names.
+    if (words.length === 1 && and.has(all.at(-2) ?? '')) return false;
     return words.at(-1) === all.at(-1) && words.every((word) => all.includes(word));
   });
 }

@@ -3,7 +3,7 @@ import { attachNouns } from './attach-nouns';
 import { claimsOf } from './claims';
 import { compareDays } from './compare-days';
 import { withdraw } from './corrections';
-import { dishAt, dishMentions } from './dishes';
+import { dishMentions, dishOf } from './dishes';
 import { emit, emitClaim, emitFood } from './emit';
 import { ENGLISH } from './english/english';
 import type { Language } from './language';
@@ -175,7 +175,7 @@ function nameDishes(
   dishes: ReturnType<typeof dishMentions>,
 ): void {
   for (const quantity of quantities) {
-    const dish = dishAt(text, dishes, quantity.begin);
+    const dish = dishOf(text, dishes, quantity);
     if (dish !== null && quantity.said) quantity.said = { ...quantity.said, dish };
   }
 }

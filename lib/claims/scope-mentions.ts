@@ -80,7 +80,9 @@ export function mentionsOf(
     const counts = text.marks.lastIn('thing', named?.to ?? 0, mark.from);
     const said =
       unit === 'portion' && text.language.titleParts(text.context.dish ?? '') ? 'piece' : unit;
-    const as = named && !counts ? 'piece' : (said ?? thing);
+    const vessel = named && text.marks.at('thing', named.to - 1)?.role.as === 'portion';
+    const own = named && (vessel ? 'portion' : 'piece');
+    const as = own && !counts ? own : (said ?? thing);
     const scope = as === 'portion' || as === 'slice' ? as : 'each';
     found.push({ mark, scope });
   }
@@ -89,8 +91,10 @@ export function mentionsOf(
 
 /** 'one mug of couscous': so much of a food, and no part of the dish. */
 export function holdsFood(text: Text, { to }: Mark<'scope'>): boolean {
-  const unit = text.marks.before('unit', to + 1)?.role;
-  const food = unit?.of === 'container' ? text.food(to + 1) : null;
+  const { marks, language, tokens } = text;
+  const of = language.numbers.of.has(tokens[to]?.folded ?? '');
+  const unit = (marks.before('unit', to + 1) ?? marks.before('unit', to))?.role;
+  const food = of && unit?.of === 'container' ? text.food(to + 1) : null;
   return food !== null && food.to - to <= LONGEST_FOOD && !isDish(text, food.name);
 }
 

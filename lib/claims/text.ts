@@ -53,12 +53,15 @@ export function prepare(text: string, context: TextContext, language: Language):
 function onlyCurrency(
   tokens: readonly Token[],
   marks: Marks,
-  { currencies }: Language,
+  { currencies, moneyUnits }: Language,
 ): string | undefined {
-  // Cents are of more than one money.
+  // Cents are of more than one money, pence of one.
+  const own = [...moneyUnits.values()];
   const named = marks
     .all('unit')
-    .flatMap(({ role }) => (role.of === 'money' && role.factor >= 1 ? [role.unit] : []));
+    .flatMap(({ role }) =>
+      role.of === 'money' && (role.factor >= 1 || own.includes(role.unit)) ? [role.unit] : [],
+    );
   const signs = tokens.flatMap(({ text }) => currencies.get(text) ?? []);
   const all = new Set([...named, ...signs]);
   return all.size === 1 ? [...all][0] : undefined;

@@ -121,6 +121,13 @@ function bareTime(text: Text, quantity: Quantity, before: Quantity | undefined):
     return { kind: 'readyIn', unit: 'min' };
   }
   if (!before?.said) return null;
+  // 'at one eighty for fifty'
+  const baked =
+    before.said.kind === 'ovenTemperature' &&
+    quantity.begin - before.end === 1 &&
+    text.marks.before('serveTitle', quantity.begin) !== undefined;
+  if (baked && quantity.low >= 4 && endsPlainly(text, quantity.end))
+    return { kind: 'minutes', unit: 'min' };
   if (before.said.kind !== 'minutes' && before.said.kind !== 'readyIn') return null;
   const gap = quantity.begin - before.end;
   // 'ten minutes chopping, eight minutes frying, so under twenty start to finish'

@@ -62,6 +62,9 @@ export function topicOf({ said, low, high, end }: Quantity): Topic | null {
 /** Tokens in which a nutrient that was named alone waits for its grams. */
 const WAITS = 70;
 
+/** Kilocalories that a part has at least where nothing else says that they are meant. */
+const LEAST_ENERGY = 100;
+
 /** Tokens from a nutrient to grams that need no word between. */
 const NEAR = 3;
 
@@ -69,9 +72,13 @@ const NEAR = 3;
 export function isWaiting(
   { marks }: Text,
   { said, end }: Topic,
-  { unit, begin, end: to }: Quantity,
+  { unit, low, begin, end: to }: Quantity,
   row: readonly Topic[],
 ): boolean {
+  const energy = said.unit === 'kcal' && unit === null && low >= LEAST_ENERGY;
+  const led = marks.at('scope', to) !== undefined && marks.before('copula', begin) !== undefined;
+  if (energy && row.every(({ said: other }) => other.unit === 'kcal'))
+    return led && begin - end <= WAITS;
   if (unit?.of !== 'mass' || unit.unit !== said.unit || begin - end > WAITS) return false;
   if (row.some((topic) => topic.said.unit === unit.unit && near([topic], begin, WAITS / 2)))
     return false;

@@ -32,7 +32,10 @@ export function followTopics(
 ): Quantity[] {
   const times = text.marks.all('times');
   const named = tokensOf(dishes);
-  const dishEnds = new Set(dishes.map(({ to }) => to));
+  const dishPlaces = {
+    begins: new Set(dishes.map(({ from }) => from)),
+    ends: new Set(dishes.map(({ to }) => to)),
+  };
   let before: Quantity | undefined;
   const events = [
     ...quantities.map((quantity) => ({ at: quantity.begin, quantity })),
@@ -57,7 +60,7 @@ export function followTopics(
       const goesOn =
         row.length > 0 && row.every(({ low }) => low === null) && near(row, noun.from, 3);
       row = [...(goesOn ? row : []), nounTopic(noun)];
-      waiting = noun.unit === 'kcal' ? waiting : row.at(-1);
+      waiting = row.at(-1);
       place = 0;
       continue;
     }
@@ -116,7 +119,7 @@ export function followTopics(
       only(text, lastBare.end, quantity.begin, ['joiner', 'hedge', 'filler', 'scope']);
     if (!inRow) place = 0;
     const fills = !inRow && row.length > 1 && rowFrom(text, quantity, quantities) === row.length;
-    if (!mayFollow(text, quantity, row, inRow, fills, dishEnds)) continue;
+    if (!mayFollow(text, quantity, row, inRow, fills, dishPlaces)) continue;
     const chosen = choose(
       quantity,
       row,

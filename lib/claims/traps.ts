@@ -52,7 +52,7 @@ function trapOf(
 ): string | null {
   const bare = quantity.unit === null && quantity.noun === null;
   if (isOpen(text, quantity)) return 'left open';
-  if (isChapter(text, quantity)) return 'a chapter';
+  if (quantity.unit?.of !== 'degree' && isChapter(text, quantity)) return 'a chapter';
   if (quantity.unit?.of === 'mass' && text.marks.at('perUnit', quantity.end)) return 'rule';
   const shared =
     text.marks.at('serveBehind', quantity.to) !== undefined &&

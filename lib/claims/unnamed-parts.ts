@@ -91,13 +91,13 @@ function portionsOfIt(text: Text, quantities: readonly Quantity[]): Mark<'scope'
     if (said?.kind !== 'portions' || killed !== null) return [];
     // 'five pounds for four portions'
     const forAll = before?.said?.kind === 'price' && text.marks.at('serveTitle', before.end);
-    if (forAll && forAll.to === from && text.marks.before('thing', end))
-      return [{ role: { ...WHOLE, link: 'behind' }, from, to: end }];
+    if (forAll && forAll.to === from && isThing(text, end))
+      return [{ role: { ...WHOLE, link: 'behind' }, from: forAll.from, to: end }];
     if (!next) return [];
     // 'split six ways that's 498'
     // 'feeds four for a tenner' is the price of all.
     if (next.said?.kind === 'price' && text.marks.firstIn('serveTitle', end, next.begin))
-      return text.marks.before('serve', from) ? [] : [{ role: WHOLE, from, to: end }];
+      return isThing(text, end) ? [{ role: WHOLE, from, to: end }] : [];
     const ways = text.marks.at('serveBehind', end)?.to ?? end;
     if (
       next.begin - ways > 2 ||
@@ -113,6 +113,12 @@ function portionsOfIt(text: Text, quantities: readonly Quantity[]): Mark<'scope'
     const scope = said.unit === 'piece' ? 'each' : said.unit === 'slice' ? 'slice' : 'portion';
     return [{ role: { cat: 'scope', scope, link: 'free' }, from, to: end } as const];
   });
+}
+
+/** Whether what was counted ends before a token, and is no person. */
+function isThing({ marks }: Text, to: number): boolean {
+  const as = marks.before('thing', to)?.role.as;
+  return as !== undefined && as !== 'person';
 }
 
 /** What may stand between a division and what one of its parts has. */

@@ -3,19 +3,24 @@ import { labelled } from './labelled';
 import { report, score, wilson } from './score';
 
 /** The texts that the grammar was written with: what is counted here it has seen. */
-describe.each(['statements-open.json', 'statements-open-2.json'])('%s', (name) => {
+describe.each([
+  { name: 'statements-open.json', right: 0.97, found: 0.95, kind: 0.85 },
+  { name: 'statements-open-2.json', right: 0.97, found: 0.95, kind: 0.85 },
+  { name: 'statements-open-3.json', right: 0.925, found: 0.895, kind: 0.75 },
+  { name: 'statements-open-4.json', right: 0.925, found: 0.87, kind: 0.75 },
+])('$name', ({ name, right, found, kind: least }) => {
   const scores = score(labelled(name).texts);
 
   test('statements are read right and found in the texts that the grammar was written with', () => {
     const { all, failures } = scores;
     console.info([name, report(scores), ...failures].join('\n'));
-    expect(all.right / all.read, 'precision').toBeGreaterThanOrEqual(0.97);
-    expect(all.found / all.asked, 'recall').toBeGreaterThanOrEqual(0.95);
+    expect(all.right / all.read, 'precision').toBeGreaterThanOrEqual(right);
+    expect(all.found / all.asked, 'recall').toBeGreaterThanOrEqual(found);
   });
 
   test('every kind is read', () => {
-    for (const [kind, { asked, found }] of scores.byKind) {
-      expect(found / asked, kind).toBeGreaterThanOrEqual(0.85);
+    for (const [kind, { asked, found: hits }] of scores.byKind) {
+      expect(hits / asked, kind).toBeGreaterThanOrEqual(least);
     }
   });
 });

@@ -1,6 +1,6 @@
 import type { Role } from '../language';
 import { conjugated } from './verbs';
-import { all } from './words';
+import { all, framed, phrasesOf } from './words';
 
 /** Words of ovens, thermometers, clocks and tables: what a number without a nutrient is about. */
 export const KINDS: [string, Role][] = [
@@ -67,6 +67,10 @@ export const KINDS: [string, Role][] = [
     'out of it, out of this, out of that, out of one pot, out of the pot, out of one tray, out of the tray, out of that tray, out of one batch, out of the batch, out of this batch, out of one tin, from one pot, from one tray, from the one pot, from one batch, from this batch, from a single batch, from the pot, from this pot, from the tray, out of that pot, out of this pot, out of this recipe, from this recipe, out of the lot, out of these, in it, in the pot, in the tray, in the tin, from it, off this, off one tray, out the pot, out of a batch',
     { cat: 'outOf' },
   ),
+  ...framed(
+    'out of a {}, out of one {}, out of the {}, out of this {}, out of that {}, out of each {}, from a {}, from one {}, from this {}, out of my {}',
+    phrasesOf('pot, tray, batch, tin, pan, loaf, recipe, cake, pie, sheet, dish'),
+  ).map((phrase): [string, Role] => [phrase, { cat: 'outOf' }]),
   ...all<Role>('fed, served, ways, hungry people, hungry adults, hungry kids, fed easily', {
     cat: 'serveBehind',
     as: 'portion',

@@ -61,7 +61,7 @@ export const SMALL_WORDS: [string, Role][] = [
   ...all<Role>('who, that asked, asking, watching, on camera', { cat: 'who' }),
   ...all<Role>('version, one, ones, recipe', { cat: 'kindOf' }),
   ...all<Role>(
-    'the big one, the main cost, the main expense, the big spend, expensive, dear, pricey, costly, dearest, cheapest, priciest, most expensive, on sale, on special, on offer, reduced, reduced sticker, yellow sticker, cost the most, a bargain, a splurge, the splurge',
+    'cheap, not cheap, dirt cheap, cheaper, the big one, the main cost, the main expense, the big spend, expensive, dear, pricey, costly, dearest, cheapest, priciest, most expensive, on sale, on special, on offer, reduced, reduced sticker, yellow sticker, cost the most, a bargain, a splurge, the splurge',
     { cat: 'dear' },
   ),
   ...all<Role>('per', { cat: 'per' }),
