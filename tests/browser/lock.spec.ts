@@ -5,6 +5,7 @@ test.use({ alone: true });
 test('numbers are locked by hand, a changed ingredient breaks the lock and is told, and they are locked again', async ({
   page,
 }) => {
+  test.slow();
   await page.goto('/');
   const href = await page.locator('a[href*="/episodes/"]').first().getAttribute('href');
   const [here = ''] = /\/episodes\/[0-9a-f-]{36}/.exec(href ?? '') ?? [];

@@ -7,9 +7,9 @@ export function DishTable({ dish }: { readonly dish: DishWorking }) {
   const { title, numbers, rows, parts } = dish;
   return (
     <div className="grid grid-cols-1 gap-2 print:gap-1">
+      <h3>{title}</h3>
       <Table
         caption={title}
-        showCaption
         stacks
         tight
         close

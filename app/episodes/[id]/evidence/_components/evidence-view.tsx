@@ -14,9 +14,9 @@ interface Props {
   readonly zone: string;
 }
 
-/** Small and close in print, so that an episode of a few dishes takes two sides of one sheet. */
+/** Small and close in print: a row for each ingredient and each statement. */
 const CLOSE_IN_PRINT =
-  'print:gap-2 print:text-[7.5pt] print:leading-tight print:[&_:is(h2,caption)]:text-[9pt] print:[&_:is(td,th)]:py-px print:[&_table]:text-[7.5pt]';
+  'print:gap-2 print:text-[7.5pt] print:leading-tight print:[&_:is(h2,h3)]:text-[9pt] print:[&_:is(td,th)]:py-px print:[&_table]:text-[7.5pt]';
 
 /** All that the numbers of an episode can be defended by, on one page to print. */
 export function EvidenceView({ episodeId, evidence, zone }: Props) {
