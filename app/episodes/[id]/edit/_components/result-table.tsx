@@ -31,7 +31,7 @@ export function ResultTable({ page }: { readonly page: EditPage }) {
           <Tr key={row.id}>
             <RowHead>{row.place}</RowHead>
             <Td>“{row.words}”</Td>
-            <Td>{row.verdict}</Td>
+            <Td>{row.standing === 'agrees' ? 'agrees' : row.verdict}</Td>
             <Td>
               {row.why}
               {row.sayInstead !== null && <b className="font-semibold"> Say: {row.sayInstead}</b>}

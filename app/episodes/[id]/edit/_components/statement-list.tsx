@@ -34,7 +34,7 @@ export function StatementList(props: Props) {
     let frame = 0;
     const focus = () => {
       const row = document.getElementById(`said-${chosen}`);
-      row?.focus({ preventScroll: true });
+      row?.focus();
       left -= 1;
       if (row === null && left > 0) frame = requestAnimationFrame(focus);
     };

@@ -28,7 +28,7 @@ export function StatementRow({ page, row, chosen, open, sound, onOpen, onStep }:
         id={`said-${row.id}`}
         aria-expanded={isOpen}
         aria-current={here || undefined}
-        className="grid min-h-14 w-full grid-cols-[3.5rem_minmax(0,1fr)] items-center gap-x-3 px-2 py-1.5 text-left hover:bg-raised focus-visible:-outline-offset-2 md:grid-cols-[3.5rem_minmax(0,1fr)_15rem]"
+        className="grid min-h-14 w-full grid-cols-[4.5rem_minmax(0,1fr)] items-center gap-x-3 px-2 py-1.5 text-left hover:bg-raised focus-visible:-outline-offset-2 md:grid-cols-[4.5rem_minmax(0,1fr)_17.5rem]"
         onClick={() => onOpen(row.id)}
         onKeyDown={(event) => {
           if (event.key !== 'ArrowDown' && event.key !== 'ArrowUp') return;

@@ -21,7 +21,7 @@ export function Statement({ page, row, sound }: Props) {
   const { sayInstead, heard, standing } = row;
   const say = `say-${row.id}`;
   return (
-    <div className="grid gap-4 px-3 pt-1 pb-5 md:pl-[4.75rem]">
+    <div className="grid gap-4 px-3 pt-1 pb-5 md:pl-[5.75rem]">
       <Why row={row} />
       {sayInstead !== null && (
         <div>
