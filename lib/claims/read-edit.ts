@@ -4,7 +4,8 @@ import type { Contradiction } from '#lib/claims/contradict/contradiction';
 import { contradictions } from '#lib/claims/contradictions';
 import type { EditFacts } from '#lib/claims/edit-facts';
 import type { Judged, StatementPlace } from '#lib/claims/judged';
-import { judgeBeyond } from '#lib/claims/judge-beyond/judge-beyond';
+import { agreesBeyond, judgeBeyond, mayAgreeBeyond } from '#lib/claims/judge-beyond/judge-beyond';
+import type { BeyondPlace } from '#lib/claims/judge-beyond/beyond-context';
 import { mendsByWords } from '#lib/claims/mend-readings';
 import { misheardOf } from '#lib/claims/misheard';
 import { namedNotCounted, type NotCounted } from '#lib/claims/named-not-counted';
@@ -205,8 +206,7 @@ function judgeOf(context: JudgeContext): Judge {
     text: PlacedText,
     about: About,
   ): Verdicted {
-    const [first] = about.dishes;
-    const dish = about.dishes.length === 1 && !about.day ? (first ?? null) : null;
+    const dish = dishAlone(about);
     if (statement.kind === 'nutrient') return judgeNutrient(statement, row.place, about, context);
     if (statement.kind === 'claimWord') {
       if (!dish) return cannotSay('which dish?');
@@ -218,9 +218,17 @@ function judgeOf(context: JudgeContext): Judge {
       );
       return { verdict, why, difference, sayInstead, remark, against };
     }
-    const spoken = isSpoken(row.place.kind);
+    return judgeBeyond(statement, beyondPlace(row, text, about), context);
+  }
+
+  function dishAlone({ dishes, day }: About): JudgedDish | null {
+    const [only, ...others] = dishes;
+    return only && others.length === 0 && !day ? only : null;
+  }
+
+  function beyondPlace({ place }: ReadRow, { text }: PlacedText, about: About): BeyondPlace {
     const among = about.dishes.length > 0 ? { among: about.dishes } : {};
-    return judgeBeyond(statement, { dish, ...among, spoken, text: text.text }, context);
+    return { dish: dishAlone(about), ...among, spoken: isSpoken(place.kind), text };
   }
 
   function misheard(
@@ -237,18 +245,19 @@ function judgeOf(context: JudgeContext): Judge {
       return misheardOf(statement, before, { near, agrees: ofNutrient });
     }
     const { low } = statement;
+    const place = beyondPlace(row, text, about);
+    if (!mayAgreeBeyond(statement, place, context)) return [];
     return misheardOf(statement, before, {
       // Beyond a nought more or less it is no mishearing of an oven, a time or an amount.
       near: (value) => value < low * 12 && value * 12 > low,
-      agrees: (other) => verdictOf(row, other, text, about).verdict === 'agrees',
+      agrees: (other) => other.kind !== 'nutrient' && agreesBeyond(other, place, context),
     });
   }
 
   return (row, statement, text) => {
     const about = aboutOf(row, text);
     const verdicted = verdictOf(row, statement, text, about);
-    const [only] = about.dishes;
-    const segmentId = about.dishes.length === 1 && only && !about.day ? only.dish.id : null;
+    const segmentId = dishAlone(about)?.dish.id ?? null;
     return {
       id: row.id,
       place: { ...row.place, segmentId },

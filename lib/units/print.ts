@@ -5,6 +5,10 @@
 
 /** Settles floating-point noise before a rounding decision: twelve significant digits. */
 export function settled(value: number): number {
+  // What has no more digits than twelve is settled: whole numbers, and under a million six decimals.
+  const size = Math.abs(value);
+  if (size < 1e12 && Number.isInteger(value)) return value + 0;
+  if (size < 1e6 && Math.round(value * 1e6) / 1e6 === value) return value;
   return Number(value.toPrecision(12));
 }
 
@@ -22,8 +26,11 @@ export function roundTo(value: number, step: number): number {
  * A number in as many decimals as its step has. `printTo(12.345, 0.1)` → `'12.3'`; `printTo(846.2, 1)` → `'846'`.
  */
 export function printTo(value: number, step: number): string {
-  const decimals = Math.max(0, -Math.floor(settled(Math.log10(step))));
-  return roundTo(value, step).toFixed(decimals);
+  return roundTo(value, step).toFixed(decimalsOf(step));
+}
+
+function decimalsOf(step: number): number {
+  return step === 1 ? 0 : Math.max(0, -Math.floor(settled(Math.log10(step))));
 }
 
 /** Whole numbers with a comma between thousands, as in `1,912`. */

@@ -10,14 +10,15 @@ import {
   portionCounts,
   type PortionCount,
 } from '#lib/claims/judge-beyond/portion-counts';
-import { cannotSay, type Verdicted } from '#lib/claims/judge/verdicted';
+import { cannotSay, plainly, worded, type Verdicted } from '#lib/claims/judge/verdicted';
 import type { HeldAgainst } from '#lib/claims/judged';
 import { saidInterval, type LikelyRange } from '#lib/claims/said-interval';
 import type { Statement } from '#lib/claims/statement';
 import type { AmountContext } from '#lib/episode/context';
 import { finishedWeight } from '#lib/episode/finished-weight';
-import { lineAmount, weighedAmount, writtenAmount } from '#lib/episode/line-amount';
-import type { RecipeLine } from '#lib/episode/schema';
+import { weighedAmount, writtenAmount, type LineAmount } from '#lib/episode/line-amount';
+import { onceFor } from '#lib/claims/once-for';
+import type { Recipe, RecipeLine } from '#lib/episode/schema';
 import { isMassUnit, MILLIGRAMS } from '#lib/units/units';
 
 type Amount = Statement & { readonly kind: 'amount' };
@@ -117,10 +118,9 @@ function ofLine(
     meaningsOf(statement, spoken, { ...known, against, name: line.text }, divided);
   const ranges = (amount: Parameters<typeof lineRanges>[1]) =>
     lineRanges(line, amount, statement, amounts);
-  const weighed = weighedAmount(line, recipe.weighings, 'raw', amounts);
-  const cooked = weighedAmount(line, recipe.weighings, 'cooked', amounts);
+  const { weighed, cooked, written, eaten } = amountsOf(recipe, amounts)(line);
   const used = held({
-    ranges: ranges(lineAmount(line, recipe.weighings, amounts)),
+    ranges: ranges(eaten),
     from: weighed ? SCALE[measuredIn(statement.unit)] : 'in your ingredients',
   });
   const cookedHeld = cooked ? held({ ranges: ranges(cooked), from: 'cooked, on your scale' }) : [];
@@ -141,13 +141,35 @@ function ofLine(
     });
   }
   if (!weighed) return verdict;
-  const food = amounts.foods.get(line.foodId ?? '') ?? null;
-  const planned = held({ ranges: ranges(writtenAmount(line, food, amounts)), from: 'planned' });
+  const planned = held({ ranges: ranges(written), from: 'planned' });
   const wasPlanned = planned.some((each) => each.verdict === 'agrees');
   return wasPlanned
-    ? { ...verdict, why: `${verdict.why}; what was said had been planned` }
+    ? worded(verdict.verdict, () => ({
+        ...plainly(verdict),
+        why: `${verdict.why}; what was said had been planned`,
+      }))
     : verdict;
 }
+
+/** An ingredient of a recipe as it was weighed and as it is written, and which of them counts. */
+const amountsOf = onceFor((recipe: Recipe, amounts: AmountContext) => {
+  const kept = new Map<
+    RecipeLine,
+    Readonly<Record<'written' | 'eaten', LineAmount>> &
+      Readonly<Record<'weighed' | 'cooked', LineAmount | null>>
+  >();
+  return (line: RecipeLine) => {
+    const known = kept.get(line);
+    if (known) return known;
+    const food = amounts.foods.get(line.foodId ?? '') ?? null;
+    const written = writtenAmount(line, food, amounts);
+    const weighed = weighedAmount(line, recipe.weighings, 'raw', amounts);
+    const cooked = weighedAmount(line, recipe.weighings, 'cooked', amounts);
+    const made = { written, weighed, cooked, eaten: weighed ?? written };
+    kept.set(line, made);
+    return made;
+  };
+});
 
 /** What was weighed is in grams; in cups it follows from them, and pieces are counted. */
 const SCALE = {
@@ -186,7 +208,7 @@ function ofSeveral(
   const names = lines.map(({ text }) => text).join(' and ');
   const known = lines.map((line) => ({
     line,
-    ranges: lineRanges(line, lineAmount(line, dish.recipe.weighings, amounts), statement, amounts),
+    ranges: lineRanges(line, amountsOf(dish.recipe, amounts)(line).eaten, statement, amounts),
   }));
   if (statement.scope === 'each' || known.some(({ ranges }) => ranges.length !== 1)) {
     return cannotSay(`which one? ${names}`);
@@ -226,6 +248,10 @@ function ofSeveral(
   return summed.verdict === 'off' && alone ? settle([...all, ...single], 'which one?') : summed;
 }
 
+const finishedOf = onceFor((recipe: Recipe, amounts: AmountContext) =>
+  finishedWeight(recipe, amounts),
+);
+
 /** The weight of the finished dish, or of a part of it. */
 function ofFinished(
   statement: Amount,
@@ -236,7 +262,7 @@ function ofFinished(
 ): Verdicted {
   if (!isMassUnit(statement.unit)) return cannotSay('of what?');
   const grams = dish.recipe.portions.filter(({ kind }) => kind === 'mass');
-  const finished = finishedWeight(dish.recipe, amounts);
+  const finished = finishedOf(dish.recipe, amounts);
   if (!finished) {
     const cause = grams.length > 0 ? 'and portions by grams are held against it' : '';
     return cannotSay(`${dish.title} has no finished weight ${cause}`.trimEnd());
@@ -265,17 +291,19 @@ function meaningsOf(
         low: range.low / part.by.high,
         high: range.high / part.by.low,
       };
-      const text = `${plain(of.value)} ${unitText(unit, of.value)}`;
-      const likely = likelyText(of.low, of.high);
-      const spread = likely === null ? '' : `, ${likely},`;
-      const each = part.name === '' ? '' : `, ${part.name}`;
-      return meaningOf(said, statement, of, {
-        why: `${name}: ${text}${spread} ${from}${each}`,
-        called: `${text} ${from}${each}`,
-        sayInstead: text,
-        apart: (distance, above) =>
-          `${plain(distance)} ${unitText(unit, distance)} ${above ? 'more' : 'less'} than ${from}`,
-        against,
+      return meaningOf(said, statement, of, () => {
+        const text = `${plain(of.value)} ${unitText(unit, of.value)}`;
+        const likely = likelyText(of.low, of.high);
+        const spread = likely === null ? '' : `, ${likely},`;
+        const each = part.name === '' ? '' : `, ${part.name}`;
+        return {
+          why: `${name}: ${text}${spread} ${from}${each}`,
+          called: `${text} ${from}${each}`,
+          sayInstead: text,
+          apart: (distance, above) =>
+            `${plain(distance)} ${unitText(unit, distance)} ${above ? 'more' : 'less'} than ${from}`,
+          against,
+        };
       });
     }),
   );

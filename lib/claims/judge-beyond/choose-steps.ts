@@ -21,8 +21,13 @@ export function chooseSteps(steps: readonly Step[], around: ReadonlySet<string>)
     : { steps: scored.filter(({ score }) => score === best).map(({ step }) => step), named: true };
 }
 
-const common = ({ title }: Step, around: ReadonlySet<string>) =>
-  [...new Set(stems(title))].filter((stem) => around.has(stem)).length;
+const kept = new WeakMap<Step, readonly string[]>();
+
+function common(step: Step, around: ReadonlySet<string>): number {
+  const own = kept.get(step) ?? [...new Set(stems(step.title))];
+  kept.set(step, own);
+  return own.filter((stem) => around.has(stem)).length;
+}
 
 /**
  * The steps at the oven that the words beside a time speak of without a step’s name: those whose degrees stand there,

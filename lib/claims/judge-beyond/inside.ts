@@ -5,7 +5,7 @@ import { degrees, setAt } from '#lib/claims/judge-beyond/degrees-text';
 import { meaningOf, settle, type Meaning } from '#lib/claims/judge-beyond/meanings';
 import { degreesIn } from '#lib/claims/judge-beyond/oven-table';
 import { stems } from '#lib/claims/judge-beyond/words-around';
-import { cannotSay, type Verdicted } from '#lib/claims/judge/verdicted';
+import { cannotSay, plainly, type Verdicted } from '#lib/claims/judge/verdicted';
 import { saidInterval } from '#lib/claims/said-interval';
 import type { Statement } from '#lib/claims/statement';
 
@@ -37,7 +37,7 @@ export function judgeInside(
     const agreed = held.verdict === 'agrees' || held.verdict === 'edge';
     return agreed
       ? cannotSay(`of which food? ${cautions}`, { against: held.against, remark: 'toConfirm' })
-      : { ...held, why: `${held.why}. ${cautions}` };
+      : { ...plainly(held), why: `${held.why}. ${cautions}` };
   }
   const { unit } = statement;
   const exact = unit === 'F' ? strictest.fahrenheit : strictest.milliC / 1000;
@@ -88,27 +88,29 @@ function settledOf(
   const hottest = Math.max(...(facts?.coreMilliC ?? []));
   const readings: Meaning[] = Number.isFinite(hottest)
     ? [
-        meaningOf(said, statement, rangeOf(hottest), {
+        meaningOf(said, statement, rangeOf(hottest), () => ({
           why: `the hottest reading of the day was ${print(degreesIn(hottest, unit))}`,
           called: `read ${print(degreesIn(hottest, unit))}`,
           sayInstead: print(degreesIn(hottest, unit)),
           apart: aparts('was read'),
           against: { kind: 'log', segmentId: dish.id },
-        }),
+        })),
       ]
     : [];
   const probed = dish.steps.filter(({ coreMilliC }) => coreMilliC !== null);
   const steps = chooseSteps(probed, around).steps.map((step) => {
     const milliC = step.coreMilliC ?? 0;
-    const set = setAt(milliC, region);
-    const inUnit = print(degreesIn(milliC, unit));
-    const shown = degrees(set.value, set.unit);
-    return meaningOf(said, statement, rangeOf(milliC), {
-      why: `your step “${step.title}” goes to ${shown} inside${set.unit === unit ? '' : `, which is ${inUnit}`}`,
-      called: `“${step.title}” ${shown}`,
-      sayInstead: print(Math.ceil(degreesIn(milliC, unit) - 0.05)),
-      apart: aparts('your step'),
-      against: { kind: 'step', segmentId: dish.id, stepId: step.id },
+    return meaningOf(said, statement, rangeOf(milliC), () => {
+      const set = setAt(milliC, region);
+      const inUnit = print(degreesIn(milliC, unit));
+      const shown = degrees(set.value, set.unit);
+      return {
+        why: `your step “${step.title}” goes to ${shown} inside${set.unit === unit ? '' : `, which is ${inUnit}`}`,
+        called: `“${step.title}” ${shown}`,
+        sayInstead: print(Math.ceil(degreesIn(milliC, unit) - 0.05)),
+        apart: aparts('your step'),
+        against: { kind: 'step', segmentId: dish.id, stepId: step.id },
+      };
     });
   });
   // What was read in the end may be said as well as what the step asks for: both are borne out.

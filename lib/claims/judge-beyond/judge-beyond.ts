@@ -10,8 +10,8 @@ import { judgeOven } from '#lib/claims/judge-beyond/oven';
 import { judgePortions } from '#lib/claims/judge-beyond/portions';
 import { judgePrice } from '#lib/claims/judge-beyond/price';
 import { judgeReadyIn } from '#lib/claims/judge-beyond/ready-in';
-import { stemsAround } from '#lib/claims/judge-beyond/words-around';
-import { cannotSay, type Verdicted } from '#lib/claims/judge/verdicted';
+import { wordsAround } from '#lib/claims/judge-beyond/words-around';
+import { cannotSay, plainly, worded, type Verdicted } from '#lib/claims/judge/verdicted';
 import type { Statement } from '#lib/claims/statement';
 import { amountContext, type AmountContext } from '#lib/episode/context';
 
@@ -46,20 +46,46 @@ export function judgeBeyond(
   place: BeyondPlace,
   context: BeyondContext,
 ): Verdicted {
-  const dishes = place.dish ? [place.dish] : (place.among ?? context.dishes);
+  const dishes = dishesAt(place, context);
   const [only, ...others] = dishes;
-  if (isOfDay(statement)) return judgeOn(statement, null, place, context);
+  if (isOfDay(statement)) return plainly(judgeOn(statement, null, place, context));
   if (!only) return cannotSay('which dish?');
-  if (others.length === 0) return judgeOn(statement, only, place, context);
-  const all = dishes.map((dish) => judgeOn(statement, dish, place, context));
-  if (!all.every(({ verdict }) => verdict === 'off')) return cannotSay('which dish?');
+  if (others.length === 0) return plainly(judgeOn(statement, only, place, context));
+  const all: Verdicted[] = [];
+  for (const dish of dishes) {
+    const verdicted = judgeOn(statement, dish, place, context);
+    if (verdicted.verdict !== 'off') return cannotSay('which dish?');
+    all.push(verdicted);
+  }
   const whys = all.map(({ why }, at) => `${dishes[at]?.dish.title ?? ''}: ${why}`).join('; ');
-  return {
-    ...judgeOn(statement, only, place, context),
-    why: whys,
-    difference: null,
-    sayInstead: null,
-  };
+  const [first] = all;
+  return first
+    ? { ...plainly(first), why: whys, difference: null, sayInstead: null }
+    : cannotSay('which dish?');
+}
+
+const dishesAt = ({ dish, among }: BeyondPlace, { dishes }: BeyondContext) =>
+  dish ? [dish] : (among ?? dishes);
+
+/** Whether any number in the place of a statement’s could agree: of one of several dishes none does. */
+export function mayAgreeBeyond(
+  statement: BeyondStatement,
+  place: BeyondPlace,
+  context: BeyondContext,
+): boolean {
+  return isOfDay(statement) || dishesAt(place, context).length === 1;
+}
+
+/** Whether a statement agrees, without any words: to try other numbers in its place. */
+export function agreesBeyond(
+  statement: BeyondStatement,
+  place: BeyondPlace,
+  context: BeyondContext,
+): boolean {
+  if (!mayAgreeBeyond(statement, place, context)) return false;
+  const [only = null] = dishesAt(place, context);
+  const dish = isOfDay(statement) ? null : only;
+  return judgeOn(statement, dish, place, context).verdict === 'agrees';
 }
 
 const isOfDay = (statement: BeyondStatement) =>
@@ -74,10 +100,12 @@ function judgeOn(
   const held = heldOn(statement, dish, place, context);
   if (!statement.unsure || held.verdict === 'unknown') return held;
   // Another reading was possible: nobody knows how that would fare.
-  return cannotSay(`it could be read in two ways. As it was read: ${held.why}`, {
-    remark: 'toConfirm',
-    against: held.against,
-  });
+  return worded('unknown', () =>
+    cannotSay(`it could be read in two ways. As it was read: ${held.why}`, {
+      remark: 'toConfirm',
+      against: held.against,
+    }),
+  );
 }
 
 function heldOn(
@@ -92,11 +120,11 @@ function heldOn(
     case 'amount':
       return judgeAmount(statement, dish, place, amountsOf(context));
     case 'ovenTemperature':
-      return judgeOven(statement, dish, stemsAround(place.text, statement), context);
+      return judgeOven(statement, dish, wordsAround(place, statement).stems, context);
     case 'insideTemperature':
-      return judgeInside(statement, dish, stemsAround(place.text, statement), context);
+      return judgeInside(statement, dish, wordsAround(place, statement).stems, context);
     case 'minutes':
-      return judgeMinutes(statement, dish, place.text);
+      return judgeMinutes(statement, dish, wordsAround(place, statement));
     case 'readyIn':
       return judgeReadyIn(statement, dish);
     case 'portions':

@@ -6,16 +6,25 @@ import {
   type IngredientNames,
 } from '#lib/claims/judge-beyond/ingredient-names';
 import type { AmountContext, Dish } from '#lib/episode/context';
-import type { RecipeLine } from '#lib/episode/schema';
-
-const kept = new WeakMap<AmountContext, Map<RecipeLine, IngredientNames>>();
+import type { Recipe, RecipeLine } from '#lib/episode/schema';
+import { onceFor } from '#lib/claims/once-for';
 
 /** The ingredients that a food, as it is said, fits best; none where it fits none. */
 export function matchingLines(
   food: string,
   { recipe }: Dish,
   context: AmountContext,
-): RecipeLine[] {
+): readonly RecipeLine[] {
+  const known = foundIn(recipe, context);
+  const found = known.get(food) ?? bestLines(food, recipe, context);
+  known.set(food, found);
+  return found;
+}
+
+/** What each food that was asked for fits, for all statements that name it again. */
+const foundIn = onceFor<Recipe, AmountContext, Map<string, readonly RecipeLine[]>>(() => new Map());
+
+function bestLines(food: string, recipe: Recipe, context: AmountContext): readonly RecipeLine[] {
   const said = stemsOf(food, ENGLISH);
   const scored = recipe.lines.map((line) => ({ line, fit: fitOf(said, namesOf(line, context)) }));
   const best = scored.reduce((most, { fit }) => Math.max(most, fit), 0);
@@ -23,13 +32,7 @@ export function matchingLines(
 }
 
 /** The names of an ingredient, read once for all statements that are held against it. */
-function namesOf(line: RecipeLine, context: AmountContext): IngredientNames {
-  const names = kept.get(context) ?? new Map<RecipeLine, IngredientNames>();
-  kept.set(context, names);
-  const known = names.get(line);
-  if (known) return known;
+const namesOf = onceFor((line: RecipeLine, context: AmountContext): IngredientNames => {
   const own = [line.foodId, line.orFoodId].flatMap((id) => context.foods.get(id ?? '') ?? []);
-  const read = ingredientNames(line, own, ENGLISH);
-  names.set(line, read);
-  return read;
-}
+  return ingredientNames(line, own, ENGLISH);
+});

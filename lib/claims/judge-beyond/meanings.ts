@@ -1,5 +1,5 @@
 import { holdAgainst, type LikelyRange, type SaidInterval } from '#lib/claims/said-interval';
-import { cannotSay, type Verdicted } from '#lib/claims/judge/verdicted';
+import { cannotSay, plainly, worded, type Verdicted } from '#lib/claims/judge/verdicted';
 import type { HeldAgainst } from '#lib/claims/judged';
 import { settled } from '#lib/units/print';
 
@@ -27,26 +27,58 @@ export interface Told {
   readonly against: HeldAgainst;
 }
 
+/** A meaning whose words are made when they are first read. */
+class Held implements Meaning {
+  readonly #telling: () => Told;
+  readonly #from: ReturnType<typeof distanceFrom> | null;
+  #told: Told | null = null;
+
+  constructor(
+    readonly verdict: Meaning['verdict'],
+    telling: () => Told,
+    from: ReturnType<typeof distanceFrom> | null,
+  ) {
+    this.#telling = telling;
+    this.#from = from;
+  }
+
+  get #words(): Told {
+    return (this.#told ??= this.#telling());
+  }
+  get why() {
+    return this.#words.why;
+  }
+  get called() {
+    return this.#words.called;
+  }
+  get against() {
+    return this.#words.against;
+  }
+  get sayInstead() {
+    return this.#from && this.#words.sayInstead;
+  }
+  get apart() {
+    return this.#from?.distance ?? 0;
+  }
+  get difference() {
+    const { distance, above } = this.#from ?? { distance: 0, above: false };
+    return distance === 0 ? null : this.#words.apart(distance, above);
+  }
+}
+
 /**
  * A statement held against a range that is known.
  * @param number what was said, in the unit of the range
+ * @param telling its words, which are made where somebody reads them
  */
 export function meaningOf(
   said: SaidInterval,
   number: { readonly low: number; readonly high: number },
   range: LikelyRange,
-  told: Told,
+  telling: () => Told,
   verdict: Meaning['verdict'] = holdAgainst(said, range),
 ): Meaning {
-  const { distance, above } = distanceFrom(number, range.value);
-  const { why, called, sayInstead, against } = told;
-  if (verdict !== 'off') {
-    return { verdict, why, called, against, difference: null, sayInstead: null, apart: 0 };
-  }
-  return {
-    ...{ verdict, why, called, against, sayInstead, apart: distance },
-    difference: distance === 0 ? null : told.apart(distance, above),
-  };
+  return new Held(verdict, telling, verdict === 'off' ? distanceFrom(number, range.value) : null);
 }
 
 /** How far a number that was said, or the nearer end of a range, is from a value, and on which side. */
@@ -73,20 +105,29 @@ export function settle(meanings: readonly Meaning[], which: string): Verdicted {
     return verdicted(edge ?? first);
   }
   if (off.length < meanings.length) {
-    const calls = [...new Set(meanings.map(({ called }) => called))];
-    return cannotSay(`${which} ${calls.join('; ')}`, { remark: 'toConfirm' });
+    return worded('unknown', () => {
+      const calls = [...new Set(meanings.map(({ called }) => called))];
+      return cannotSay(`${which} ${calls.join('; ')}`, { remark: 'toConfirm' });
+    });
   }
+  return worded('off', () => allOff(off));
+}
+
+function allOff(off: readonly Meaning[]): Verdicted {
   const nearest = off.reduce((best, each) => (each.apart < best.apart ? each : best));
   const others = off.filter(({ called }) => called !== nearest.called);
   if (others.length === 0) return verdicted(nearest);
   const rest = [...new Set(others.map(({ called }) => called))].join('; ');
   return {
-    ...verdicted(nearest),
+    ...plainly(verdicted(nearest)),
     why: `${nearest.why}; nor does it fit ${rest}`,
     sayInstead: null,
   };
 }
 
-function verdicted({ verdict, why, difference, sayInstead, against }: Meaning): Verdicted {
-  return { verdict, why, difference, sayInstead, against, remark: null };
+function verdicted(meaning: Meaning): Verdicted {
+  return worded(meaning.verdict, () => {
+    const { verdict, why, difference, sayInstead, against } = meaning;
+    return { verdict, why, difference, sayInstead, against, remark: null };
+  });
 }

@@ -2,7 +2,7 @@ import type { BeyondDish } from '#lib/claims/judge-beyond/beyond-context';
 import { chooseByOven, chooseSteps } from '#lib/claims/judge-beyond/choose-steps';
 import { meaningOf, settle, type Meaning } from '#lib/claims/judge-beyond/meanings';
 import { minutesRange, minutesText } from '#lib/claims/judge-beyond/number-words';
-import { sentenceAround, stemsAround } from '#lib/claims/judge-beyond/words-around';
+import type { Around } from '#lib/claims/judge-beyond/words-around';
 import { cannotSay, type Verdicted } from '#lib/claims/judge/verdicted';
 import { halfDigit, holdAgainst, saidInterval, type SaidInterval } from '#lib/claims/said-interval';
 import type { Statement } from '#lib/claims/statement';
@@ -49,12 +49,12 @@ export function minutesSaid(statement: Pick<Minutes, 'low' | 'high' | 'hedge'>):
 export function judgeMinutes(
   statement: Minutes,
   { dish, facts }: BeyondDish,
-  text: string,
+  around: Around,
 ): Verdicted {
   const cooking = dish.steps.filter(({ role }) => COOKING.has(role));
   if (cooking.length === 0) return cannotSay(`${dish.title} has no steps with times`);
   const took = new Map((facts?.steps ?? []).map(({ stepId, tookS }) => [stepId, tookS / 60]));
-  const times = timesOf(cooking, took, statement, text);
+  const times = timesOf(cooking, took, around);
   if (times.length === 0) return cannotSay('which step? The words name none');
   const said = minutesSaid(statement);
   const meanings = times.map((time) => held(statement, said, dish, time));
@@ -65,14 +65,11 @@ export function judgeMinutes(
 function timesOf(
   steps: readonly Step[],
   took: ReadonlyMap<string, number>,
-  statement: Minutes,
-  text: string,
+  { before, behind, stems: around }: Around,
 ): Time[] {
-  const around = stemsAround(text, statement);
   const resting = RESTS.some((stem) => around.has(stem));
   const rests = steps.filter(({ restS }) => restS > 0);
   const chosen = chooseSteps(steps, around);
-  const { before, behind } = sentenceAround(text, statement);
   const near = `${before.slice(-BESIDE)} ${behind.slice(0, BESIDE)}`;
   const of = chosen.named ? chosen.steps : chooseByOven(steps, near, around);
   const named = of.map((step) => timeOf(step, took));
@@ -119,7 +116,6 @@ function sumOf(times: readonly Time[]): Time {
 
 function held(statement: Minutes, said: SaidInterval, { id }: Dish, time: Time): Meaning {
   const { title, low, usual, high, took, stepId } = time;
-  const planned = minutesRange(low, high);
   const against = { kind: 'step', segmentId: id, stepId } as const;
   const range = { value: usual, low, high };
   const inside = statement.low >= low && statement.high <= high && !said.oneSided;
@@ -132,9 +128,12 @@ function held(statement: Minutes, said: SaidInterval, { id }: Dish, time: Time):
       said,
       statement,
       range,
-      {
-        ...{ why: `your step “${title}” takes ${planned}`, called: `“${title}” ${planned}` },
-        ...{ sayInstead: planned, apart: apart('your step'), against },
+      () => {
+        const planned = minutesRange(low, high);
+        return {
+          ...{ why: `your step “${title}” takes ${planned}`, called: `“${title}” ${planned}` },
+          ...{ sayInstead: planned, apart: apart('your step'), against },
+        };
       },
       byPlan,
     );
@@ -146,13 +145,13 @@ function held(statement: Minutes, said: SaidInterval, { id }: Dish, time: Time):
     said,
     statement,
     logged,
-    {
-      why: `“${title}” took ${minutesText(took)} on the day; the step says ${planned}`,
+    () => ({
+      why: `“${title}” took ${minutesText(took)} on the day; the step says ${minutesRange(low, high)}`,
       called: `“${title}” ${minutesText(took)} on the day`,
       sayInstead: minutesText(took),
       apart: apart('it took'),
       against,
-    },
+    }),
     verdict,
   );
 }

@@ -102,33 +102,39 @@ function heldAt(
 ): Meaning {
   const against = { kind: 'step', segmentId, stepId: step.id } as const;
   const own = setAt(milliC, region);
-  const shown = degrees(own.value, own.unit);
-  const common = { against, called: `“${step.title}” ${shown}` };
+  const common = () => {
+    const shown = degrees(own.value, own.unit);
+    return { against, called: `“${step.title}” ${shown}`, shown };
+  };
   const { unit } = statement;
-  if (unit === 'gas') return ofGas(statement, milliC, { ...common, why: set(step, region), shown });
+  if (unit === 'gas') {
+    return ofGas(statement, milliC, () => ({ ...common(), why: set(step, region) }));
+  }
   const exact = degreesIn(milliC, unit);
   const same = own.unit === unit;
   const round = Math.abs(exact - Math.round(exact / 5) * 5) < 0.002;
   const said = saidInterval(statement, { half: () => 0.5, about: () => ABOUT[unit] });
-  const told: Told = {
-    ...common,
-    why: setIn(step, region, unit, milliC),
+  const told = (why?: string): Told => ({
+    ...common(),
+    why: why ?? setIn(step, region, unit, milliC),
     sayInstead: same || round ? degrees(exact, unit) : degrees(roundedIn(exact, unit), unit),
     apart: (distance, above) =>
       `${degrees(distance, unit)} ${above ? 'hotter' : 'cooler'} than your step`,
-  };
+  });
   const range = { value: exact, low: exact, high: exact };
-  const held = meaningOf(said, statement, range, told);
+  const held = meaningOf(said, statement, range, () => told());
   // 545 °F are 285 °C and need no rounding; 160 °C are 320 °F, for which cookbooks print 325 °F.
   if (held.verdict !== 'off' || same || (round && unit === 'C')) return held;
   if (statement.low !== statement.high || statement.hedge !== 'none') return held;
   if (isUsualRounding(statement.low, exact, unit)) {
-    const words = `${degrees(statement.low, unit)} is a usual rounding of it`;
-    const why = `${set(step, region)}, which is ${degrees(exact, unit)}; ${words}`;
-    return meaningOf(said, statement, range, { ...told, why }, 'agrees');
+    const why = () => {
+      const words = `${degrees(statement.low, unit)} is a usual rounding of it`;
+      return `${set(step, region)}, which is ${degrees(exact, unit)}; ${words}`;
+    };
+    return meaningOf(said, statement, range, () => told(why()), 'agrees');
   }
   const near = !round && Math.abs(statement.low - exact) <= ROUNDING[unit];
-  return near ? meaningOf(said, statement, range, told, 'edge') : held;
+  return near ? meaningOf(said, statement, range, () => told(), 'edge') : held;
 }
 
 const roundedIn = (exact: number, unit: 'C' | 'F') =>
@@ -138,7 +144,7 @@ const roundedIn = (exact: number, unit: 'C' | 'F') =>
 function ofGas(
   statement: Oven,
   milliC: number,
-  { why, shown, ...common }: Pick<Told, 'against' | 'called' | 'why'> & { readonly shown: string },
+  common: () => Pick<Told, 'against' | 'called' | 'why'> & { readonly shown: string },
 ): Meaning {
   const said = saidInterval(statement, { half: () => 0, about: () => ABOUT.gas });
   const marks = [...GAS_MARKS].filter(([mark]) => covers(said, mark));
@@ -147,12 +153,15 @@ function ofGas(
     Math.abs(fahrenheit - degreesIn(milliC, 'F')) <= ROUNDING.F;
   const right = [...GAS_MARKS].filter(([, of]) => fits(of)).map(([mark]) => mark);
   const named = marks.map(([mark, of]) => `gas ${mark} is about ${of.celsius} °C`).join(', ');
-  const told: Told = {
-    ...common,
-    why: named === '' ? why : `${why}; ${named} by the usual table`,
-    sayInstead: right[0] === undefined ? shown : `gas ${right[0]}`,
-    apart: (distance, above) =>
-      `${degrees(distance, 'C')} ${above ? 'hotter' : 'cooler'} than your step`,
+  const told = (): Told => {
+    const { why, shown, ...more } = common();
+    return {
+      ...more,
+      why: named === '' ? why : `${why}; ${named} by the usual table`,
+      sayInstead: right[0] === undefined ? shown : `gas ${right[0]}`,
+      apart: (distance, above) =>
+        `${degrees(distance, 'C')} ${above ? 'hotter' : 'cooler'} than your step`,
+    };
   };
   const exact = settled(degreesIn(milliC, 'C'));
   const range = { value: exact, low: exact, high: exact };

@@ -1,3 +1,4 @@
+import { onceFor } from '#lib/claims/once-for';
 import type { AmountContext } from '#lib/episode/context';
 import { finishedWeight } from '#lib/episode/finished-weight';
 import type { Portion, Recipe } from '#lib/episode/schema';
@@ -17,7 +18,7 @@ const exactly = (value: number): LikelyRange => ({ value, low: value, high: valu
  * How many of each of its portions a recipe makes: so many equal ones; as often as the share by eye, or the grams, go
  * into the dish. What its weight is needed for and not known is left out.
  */
-export function portionCounts(recipe: Recipe, context: AmountContext): PortionCount[] {
+export const portionCounts = onceFor((recipe: Recipe, context: AmountContext): PortionCount[] => {
   const finished = recipe.portions.some(({ kind }) => kind === 'mass')
     ? finishedWeight(recipe, context)
     : null;
@@ -25,7 +26,7 @@ export function portionCounts(recipe: Recipe, context: AmountContext): PortionCo
     const count = countOf(portion, finished?.interval ?? null);
     return count ? [{ name: portion.name, count, exact: portion.kind === 'count' }] : [];
   });
-}
+});
 
 function countOf(portion: Portion, finished: LikelyRange | null): LikelyRange | null {
   if (portion.kind === 'count') return exactly(portion.of);

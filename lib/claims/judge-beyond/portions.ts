@@ -41,13 +41,16 @@ function held(
   const said = saidInterval(statement, { half: () => (exact ? 0 : 0.5), about: () => 1 });
   const { value, low, high } = count;
   const range = { value: value * times, low: low * times, high: high * times };
-  const makes = `${exact ? '' : 'about '}${plain(range.value)}`;
-  const made = times === 1 ? '' : `, made ${plain(times)} times`;
-  return meaningOf(said, statement, range, {
-    why: `your dish makes ${makes}: “${name}”${made}`,
-    called: `${makes} (“${name}”${made})`,
-    sayInstead: makes,
-    apart: (distance, above) => `${plain(distance)} ${above ? 'more' : 'fewer'} than your portions`,
-    against: { kind: 'portions', segmentId },
+  return meaningOf(said, statement, range, () => {
+    const makes = `${exact ? '' : 'about '}${plain(range.value)}`;
+    const made = times === 1 ? '' : `, made ${plain(times)} times`;
+    return {
+      why: `your dish makes ${makes}: “${name}”${made}`,
+      called: `${makes} (“${name}”${made})`,
+      sayInstead: makes,
+      apart: (distance, above) =>
+        `${plain(distance)} ${above ? 'more' : 'fewer'} than your portions`,
+      against: { kind: 'portions', segmentId },
+    };
   });
 }

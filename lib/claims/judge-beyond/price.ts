@@ -127,13 +127,16 @@ function held(statement: Price, cost: Cost, segmentId: string | null, { name, by
     half: (value) => (Number.isInteger(value) ? 0.5 : 0.5 / major),
     about: (value) => value * 0.05,
   });
-  const [low, high] = [print(range.low), print(range.high)];
-  const bounds = low === high ? '' : `, ${low} to ${high}`;
-  return meaningOf(said, statement, range, {
-    why: `by your prices ${name} costs ${print(range.value)}${bounds}`,
-    called: `${name} ${print(range.value)}`,
-    sayInstead: print(range.value),
-    apart: (distance, above) => `${print(distance)} ${above ? 'more' : 'less'} than by your prices`,
-    against: { kind: 'price', segmentId },
+  return meaningOf(said, statement, range, () => {
+    const [low, high] = [print(range.low), print(range.high)];
+    const bounds = low === high ? '' : `, ${low} to ${high}`;
+    return {
+      why: `by your prices ${name} costs ${print(range.value)}${bounds}`,
+      called: `${name} ${print(range.value)}`,
+      sayInstead: print(range.value),
+      apart: (distance, above) =>
+        `${print(distance)} ${above ? 'more' : 'less'} than by your prices`,
+      against: { kind: 'price', segmentId },
+    };
   });
 }

@@ -23,13 +23,13 @@ export function judgeReadyIn(statement: ReadyIn, { dish, facts }: BeyondDish): V
   if (seconds !== null) {
     const took = seconds / 60;
     const range = { value: took, low: Math.max(0, took - PRESSED), high: took + PRESSED };
-    const held = meaningOf(said, statement, range, {
+    const held = meaningOf(said, statement, range, () => ({
       why: `on the day it took ${minutesText(took)} from the first hand on it to the plate, filming included`,
       called: minutesText(took),
       sayInstead: `about ${minutesText(took)}`,
       apart: apart('it took on the day'),
       against: { kind: 'log', segmentId: dish.id },
-    });
+    }));
     return settle([held], '');
   }
   const least = leastMinutes(dish.steps);
@@ -41,13 +41,13 @@ export function judgeReadyIn(statement: ReadyIn, { dish, facts }: BeyondDish): V
     said,
     statement,
     { value: least, low: least, high: least },
-    {
+    () => ({
       why: atLeast,
       called: minutesText(least),
       sayInstead: `at least ${minutesText(least)}`,
       apart: apart('your steps take at least'),
       against: { kind: 'log', segmentId: dish.id },
-    },
+    }),
     'off',
   );
   return settle([held], '');

@@ -36,6 +36,28 @@ export function stemsAround(
   ]);
 }
 
+/** A sentence with the stems of its words around a statement. */
+export interface Around {
+  readonly before: string;
+  readonly behind: string;
+  readonly stems: ReadonlySet<string>;
+}
+
+const kept = new WeakMap<object, Around & Pick<Statement, 'start' | 'end'>>();
+
+/** What stands around a statement, looked up once for all numbers that are tried in its place. */
+export function wordsAround(
+  place: { readonly text: string },
+  { start, end }: Pick<Statement, 'start' | 'end'>,
+): Around {
+  const known = kept.get(place);
+  if (known?.start === start && known.end === end) return known;
+  const { before, behind } = sentenceAround(place.text, { start, end });
+  const made = { start, end, before, behind, stems: stemsAround(place.text, { start, end }) };
+  kept.set(place, made);
+  return made;
+}
+
 /** The words of a text by their stems, small words left out: `stems('Baking the pies')` → ['bak', 'pi']. */
 export function stems(text: string): string[] {
   const words = text
