@@ -7,7 +7,7 @@ import type { Page } from '@playwright/test';
 export async function freshEpisode(page: Page, title: string): Promise<string> {
   await page.goto('/');
   await page.getByText('Begin an episode with its title').click();
-  await page.getByRole('textbox', { name: 'Title' }).fill(title);
+  await page.getByRole('textbox', { name: 'Title', exact: true }).fill(title);
   await page.getByRole('button', { name: 'Begin the episode' }).click();
   await page.waitForURL(/\/episodes\/[0-9a-f-]{36}$/);
   return new URL(page.url()).pathname;
