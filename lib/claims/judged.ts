@@ -48,6 +48,38 @@ export interface Misheard {
   readonly why: string;
 }
 
+/** One number of a rule for a claim word, with what the dish has. */
+export interface ClaimRow {
+  /** "at most 3 g of fat". */
+  readonly threshold: string;
+  /** What it is counted in: "140 g", "100 kcal of it". */
+  readonly per: string;
+  /** "2.1 g, likely 1.9–2.3", or why there is none. */
+  readonly has: string;
+  readonly verdict: Verdict;
+}
+
+/** A reference amount that may be meant, with what the word would come to by it. */
+export interface ClaimOffer {
+  readonly what: string;
+  /** As the table says it: "140 g", "1 cup". */
+  readonly amount: string;
+  /** Null where it is a volume: then somebody has to weigh it, and nothing is known of the verdict. */
+  readonly massMg: number | null;
+  readonly verdict: Verdict | null;
+}
+
+/** How a claim word was judged, and what the person may say so that it can be. */
+export interface ClaimWorking {
+  /** The provision; null where no rule knows the word. */
+  readonly section: string | null;
+  readonly rows: readonly ClaimRow[];
+  /** Where the rule counts in a reference amount: those that the dish’s title speaks for. */
+  readonly offers: readonly ClaimOffer[];
+  /** What it would come to judged as a meal or main dish; null where that makes no difference. */
+  readonly asMeal: Verdict | null;
+}
+
 /** A statement with what the working says of it, in words for the person. */
 export interface Judged {
   /** The text's id and the statement's place in it, counted from 0: the same for the same text. */
@@ -71,4 +103,6 @@ export interface Judged {
   readonly against: HeldAgainst | null;
   /** Only where it is off, most likely first. */
   readonly misheard: readonly Misheard[];
+  /** Only of claim words that are said of a dish. */
+  readonly claim?: ClaimWorking | undefined;
 }

@@ -87,6 +87,8 @@ export type Role =
   | Named<'outOf'>
   /** Goes on with who somebody is: 'two people who asked'. */
   | Named<'who'>
+  /** Before a dish that others make: 'a normal stew'. */
+  | Named<'usual'>
   /** How dear a food is. */
   | Named<'dear'>
   /** Behind what another dish is made with: 'the pork version'. */
@@ -159,6 +161,8 @@ export interface ClaimWords {
   /** How much: 'really light'; and what may be said to be so: 'this is light'. */
   readonly degree: ReadonlySet<string>;
   readonly subjects: ReadonlySet<string>;
+  /** Persons, with their verbs: 'with the rice you're at 520' is no longer about the rice. */
+  readonly persons: ReadonlySet<string>;
   /** Deny what follows. */
   readonly denied: ReadonlySet<string>;
   readonly asked: Phrases<true>;

@@ -1,3 +1,4 @@
+import { isMade } from './counted-pieces';
 import { lastBefore, markBefore, markBehind } from './context';
 import type { Quantity, Said } from './quantity';
 import { phraseAt } from './phrases';
@@ -134,44 +135,12 @@ function counts(
 ): boolean {
   if (led !== null) return quantity.low > 1 || led !== 'any';
   if (quantity.low < 2) return false;
-  if (as === 'piece')
-    return isOwnLine(text, quantity, to) || isOfTitle(text, quantity, to) || isEach(text, to);
+  if (as === 'piece') return isMade(text, quantity, to);
   // 'two bowls is double that': what the person eats; 'a slice of' another food is an amount.
   const copula = markBehind(text, to, 'copula', 0);
   const next = text.marks.at('ofThem', to) || text.tokens[to]?.folded === undefined;
   if (copula && !/[:=]/.test(text.tokens[copula.from]?.text ?? '')) return false;
   return next !== undefined && !isOfFood(text, to);
-}
-
-/** Tokens behind a count in which a number of each follows. */
-const EACH_REACH = 8;
-
-/** 'six balls, ninety grams each'. */
-function isEach({ marks, tokens, language }: Text, to: number): boolean {
-  const each = marks.firstIn('scope', to, to + EACH_REACH);
-  if (each?.role.link !== 'counted') return false;
-  return tokens
-    .slice(to, each.from)
-    .some(({ kind, folded }) => kind === 'number' || language.numbers.cardinals.has(folded));
-}
-
-/** Pieces of a dish of which fewer may be what somebody eats. */
-const FEW = 4;
-
-/** 'twelve cookies, eight minutes': so many of what the title counts. */
-function isOfTitle(
-  { context, tokens, language, marks }: Text,
-  { low, begin }: Quantity,
-  to: number,
-) {
-  const word = tokens[to - 1]?.folded ?? '';
-  const head = (context.dish ?? '')
-    .toLowerCase()
-    .split(/[^\p{L}]+/u)
-    .at(-1);
-  const same =
-    head !== undefined && head !== '' && language.singular(head) === language.singular(word);
-  return same && low >= FEW && !marks.before('per', begin) && !marks.before('eat', begin);
 }
 
 /** 'for two people', 'for the eight of us'. */
@@ -189,15 +158,6 @@ const UNITS: ReadonlySet<string> = new Set(['slice', 'piece']);
 function titleHead({ context }: Text) {
   const last = tokenize(context.dish ?? '').at(-1);
   return last ? [last] : null;
-}
-
-/** '14 bites' on a line of its own, or at the start of an answer. */
-function isOwnLine({ tokens, spoken, context }: Text, { begin }: Quantity, to: number): boolean {
-  if (spoken || context.form === 'title') return false;
-  const before = tokens[begin - 1];
-  const starts = before === undefined || before.kind === 'line' || before.text === ':';
-  const next = tokens[to];
-  return starts && (next === undefined || next.kind === 'line' || next.text === ',');
 }
 
 function isOfFood({ language, tokens, food }: Text, to: number): boolean {

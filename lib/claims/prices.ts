@@ -141,10 +141,10 @@ function foodOf(text: Text, at: number): string | null {
  */
 export function foodBefore(text: Text, quantity: Quantity): string | null {
   const link = markBefore(text, quantity, 'cost', 1) ?? markBefore(text, quantity, 'copula', 1);
-  const { subjects, aloneAfter } = text.language.claims;
+  const { subjects, aloneAfter, persons } = text.language.claims;
   const first = text.tokens[link?.from ?? -1]?.folded ?? '';
   // 'with the cheese it's 590' is no longer about the cheese.
-  if (subjects.has(first) || aloneAfter.has(first)) return null;
+  if (subjects.has(first) || aloneAfter.has(first) || persons.has(first)) return null;
   if (!link || !only(text, link.to, quantity.begin, ['filler', 'hedge', 'small'])) return null;
   for (let at = Math.max(0, link.from - 4); at < link.from; at += 1) {
     const food = text.food(at);

@@ -1,4 +1,4 @@
-import { amountOf, finishedOf } from './amounts';
+import { amountOf } from './amounts';
 import { attachNouns } from './attach-nouns';
 import { claimsOf } from './claims';
 import { compareDays } from './compare-days';
@@ -6,6 +6,7 @@ import { withdraw } from './corrections';
 import { dishMentions, dishOf } from './dishes';
 import { emit, emitClaim, emitFood } from './emit';
 import { ENGLISH } from './english/english';
+import { finishedOf } from './finished-weight';
 import type { Language } from './language';
 import { attachLate } from './late-nouns';
 import { markLists } from './lists';

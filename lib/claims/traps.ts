@@ -32,7 +32,8 @@ function killRules(text: Text, quantities: readonly Quantity[]): void {
       next.killed = 'rule';
     }
     const per = noun ? text.marks.at('perUnit', behind) : undefined;
-    if (!per) return;
+    const part = text.marks.at('scope', behind);
+    if (!per || (part && part.to > per.to)) return;
     // 'for every ten calories'
     if (next?.begin === per.to) next.killed = 'rule';
     if (
@@ -136,7 +137,10 @@ function isAim(text: Text, quantity: Quantity): boolean {
   // 'more than I wanted at 61'
   const than = mark && text.marks.lastIn('thanWord', mark.from - 2, mark.to);
   const links = ['filler', 'hedge', 'copula', 'small'] as const;
-  if (mark && !than && only(text, mark.to, quantity.begin, links)) return true;
+  const today = text.marks.at('scope', end)?.role.scope;
+  // 'I have eaten fourteen hundred calories today so far'
+  const eaten = today === 'soFar' || (today === 'day' && text.marks.at('now', end) !== undefined);
+  if (mark && !than && !eaten && only(text, mark.to, quantity.begin, links)) return true;
   const behind = text.marks.at('targetBehind', end);
   return behind !== undefined;
 }

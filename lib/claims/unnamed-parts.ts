@@ -12,6 +12,7 @@ export const unnamedParts = (text: Text, quantities: readonly Quantity[]): Mark<
   ...eaten(text, quantities),
   ...perWord(text),
   ...otherKinds(text),
+  ...usualKinds(text),
 ];
 
 /** '1/6 of the dip': a share for which there is no name. */
@@ -38,6 +39,25 @@ function otherKinds(text: Text): Mark<'scope'>[] {
     const food = heads.has(word.folded) || modifiers.has(word.folded);
     if (!food || plain.has(word.folded) || title.includes(word.folded)) return [];
     return [{ role: OTHER, from: from - 2, to }];
+  });
+}
+
+/** Tokens of the name of a dish behind the word for where it is from. */
+const NAME = 4;
+
+/** 'a normal bean stew', 'the takeaway chicken curry': a dish of others. */
+function usualKinds({ marks, tokens, language }: Text): Mark<'scope'>[] {
+  const { dishes } = language.claims;
+  const { article, pointers } = language.numbers;
+  return marks.all('usual').flatMap(({ from, to }) => {
+    const before = tokens[from - 1]?.folded ?? '';
+    if (!article.has(before) && !pointers.has(before)) return [];
+    for (let at = to; at < to + NAME && tokens[at]?.kind === 'word'; at += 1) {
+      const word = tokens[at]?.folded ?? '';
+      const dish = dishes.has(word) || dishes.has(language.singular(word));
+      if (dish) return [{ role: OTHER, from: from - 1, to: at + 1 }];
+    }
+    return [];
   });
 }
 

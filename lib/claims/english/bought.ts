@@ -22,3 +22,7 @@ export const BOUGHT_DISHES = phrasesOf(
     ),
   ),
 );
+
+/** Other things than this dish, by what somebody did with them. */
+export const OTHERS =
+  'i used to buy, we used to buy, i used to get, i always used to buy, used to buy, in a restaurant, in the restaurant, in a cafe, in the cafe, at a cafe, at the cafe, at a restaurant, in the canteen, from the takeaway, at the takeaway, from the chippy, in a coffee shop, in the coffee shop, in a supermarket, from a cafe, at the deli, from the bakery, in the bakery, yours, theirs, the fried, the fried one, the fried ones, the one i grew up on, the one i grew up with, the one we grew up on, the one i used to make, the one my mum made, the one my mum makes, the one from the shop, the ones from the shop, the one from the supermarket, the one you get, the ones you get, the one you buy, the ones you buy, the one from the takeaway, comparable, the real thing, the proper one, the old way, the usual way, my old way, my old recipe, the deep fried one, what you get in';

@@ -1,5 +1,6 @@
 import type { Role } from '../language';
-import { BOUGHT, BOUGHT_DISHES, COMPARED } from './bought';
+import { BOUGHT, BOUGHT_DISHES, COMPARED, OTHERS } from './bought';
+import { DAY_SCOPES } from './day-scopes';
 import { EACH, plural, PORTION, SLICE, VESSELS, WHOLE } from './parts';
 import { ofPart } from './part-scopes';
 import { scope } from './scope-phrases';
@@ -10,26 +11,7 @@ const COUNTED =
   'two, three, four, five, six, seven, eight, nine, ten, twelve, 2, 3, 4, 5, 6, 8, 9, 10, 12';
 const BARE_PARTS = phrasesOf('portion, serving, bowl, plate, portions, servings');
 
-/** Other things than this dish, by what somebody did with them. */
-const OTHERS =
-  'i used to buy, we used to buy, i used to get, i always used to buy, used to buy, in a restaurant, in the restaurant, in a cafe, in the cafe, at a cafe, at the cafe, at a restaurant, in the canteen, from the takeaway, at the takeaway, from the chippy, in a coffee shop, in the coffee shop, in a supermarket, from a cafe, at the deli, from the bakery, in the bakery, yours, theirs, the fried, the fried one, the fried ones, the one i grew up on, the one i grew up with, the one we grew up on, the one i used to make, the one my mum made, the one my mum makes, the one from the shop, the ones from the shop, the one from the supermarket, the one you get, the ones you get, the one you buy, the ones you buy, the one from the takeaway, comparable, the real thing, the proper one, the old way, the usual way, my old way, my old recipe, the deep fried one, what you get in';
-
 const PLAIN: [string, Role][] = [
-  ...scope(
-    framed(
-      "after {} i'm at, after {} i'm on, after {} i was at, after {} i was on, by {} i'm at, by {} i'm on, by {} i was on, by {} i was at, after {} we're at, that's me at, that puts me at",
-      phrasesOf(
-        'breakfast, lunch, dinner, tea, that, supper, teatime, dinnertime, lunchtime, then',
-      ),
-    ),
-    'soFar',
-    'free',
-  ),
-  ...scope(
-    framed('day {} total, day {} totals, total for day {}', phrasesOf(`one, ${COUNTED}`)),
-    'day',
-    'free',
-  ),
   ...scope(
     phrasesOf(
       'grand total, the grand total, total cost, total bill, total spend, the total, the total cost, total damage, the damage',
@@ -80,7 +62,7 @@ const PLAIN: [string, Role][] = [
   ),
   ...scope(
     phrasesOf(
-      'everything together, all of them, all of these, everything in it, everything in this pot, everything in this, the lot of it, for the lot of it, all of it, all of this, for everything, the lot, for the lot, all told, for all of it, the whole lot, the whole shebang, the full batch, the whole caboodle, the whole kit and caboodle, the whole jing bang, the full whack, the whole bally lot, the entire lot, everything in the pot, everything in the pan, everything in the tray',
+      'everything you see here, everything on this plate, everything here, everything in this bowl, everything together, all of them, all of these, everything in it, everything in this pot, everything in this, the lot of it, for the lot of it, all of it, all of this, for everything, the lot, for the lot, all told, for all of it, the whole lot, the whole shebang, the full batch, the whole caboodle, the whole kit and caboodle, the whole jing bang, the full whack, the whole bally lot, the entire lot, everything in the pot, everything in the pan, everything in the tray',
     ),
     'whole',
     'free',
@@ -171,7 +153,7 @@ const PLAIN: [string, Role][] = [
   ...scope(phrasesOf('per piece, a piece, / piece, / each, ea'), 'each', 'behind'),
   ...scope(
     phrasesOf(
-      'each, apiece, a pop, a go, each one, each of them, every one, every single one, one of them, one of these, one of those, each of these, each of those',
+      'for one of them, for one of these, for one of those, each, apiece, a pop, a go, each one, each of them, every one, every single one, one of them, one of these, one of those, each of these, each of those',
     ),
     'each',
     'counted',
@@ -183,20 +165,7 @@ const PLAIN: [string, Role][] = [
     'per100g',
     'free',
   ),
-  ...scope(
-    phrasesOf(
-      "today, for the day, the day, in a day, day total, daily calories, all day, the whole day, per day, for the whole day, day's total, total for the day, on the day, over the day, across the whole day, the full day, daily total, total for today, the day's total, that's the day, day's eating, end of day, end of the day, for the full day, for the entire day, day in total, my day's, my full day, day done, the day lands at, the day comes to, across today, today all in all, a day, in one day, across the day, full day, / day, full day of eating, my day, whole day, end of the day total, the entire day, this whole day, for today, of the day",
-    ),
-    'day',
-    'free',
-  ),
-  ...scope(
-    phrasesOf(
-      'takes me to, brings me to, takes me up to, brings me up to, puts me on, leaves me on, taking me to, bringing me to, so far, so far today, today so far, for the day so far, up to now, the day so far, until now, running total, thus far, as of now, up to this point, before dinner, so far for the day, day so far, at this point in the day, by this point, at this stage of the day, by this stage, by now, as it stands, to this point, with dinner still to come, with dinner to go, the running total, my running total, tally so far, up til now, up till now, up until now, up to here, to date, by lunchtime, by lunch, by mid afternoon, before my dinner, before tea, thus far today, at this stage, the tally',
-    ),
-    'soFar',
-    'free',
-  ),
+  ...DAY_SCOPES,
   ...COMPARED.map((phrase): [string, Role] => [
     phrase,
     { cat: 'scope', scope: 'compared', link: 'free', against: 'itsOwn' },
@@ -227,7 +196,7 @@ const PLAIN: [string, Role][] = [
   // Ends what was said of another thing, and no part.
   ...scope(
     phrasesOf(
-      'and this is, but this is, whereas this is, and this has, but this has, this is, this has, and this comes in at, this comes in at, and this comes to, but this comes to',
+      'were at, were on, we are at, and this is, but this is, whereas this is, and this has, but this has, this is, this has, and this comes in at, this comes in at, and this comes to, but this comes to',
     ),
     'dish',
     'ahead',

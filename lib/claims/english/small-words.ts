@@ -64,6 +64,10 @@ export const SMALL_WORDS: [string, Role][] = [
     'cheap, not cheap, dirt cheap, cheaper, the big one, the main cost, the main expense, the big spend, expensive, dear, pricey, costly, dearest, cheapest, priciest, most expensive, on sale, on special, on offer, reduced, reduced sticker, yellow sticker, cost the most, a bargain, a splurge, the splurge',
     { cat: 'dear' },
   ),
+  ...all<Role>(
+    'normal, regular, usual, typical, standard, average, traditional, takeaway, takeout, shop bought, store bought, restaurant, ready made, frozen, supermarket, high street, fast food, jarred, tinned, full fat',
+    { cat: 'usual' },
+  ),
   ...all<Role>('per', { cat: 'per' }),
   ...all<Role>(
     'at, @, up at, down at, in at, right down at, way down at, way up at, right up at, is up at, is down at, are up at, are down at, sat at, on at',

@@ -1,0 +1,47 @@
+import type { Quantity } from './quantity';
+import type { Text } from './text';
+
+/** Whether counted pieces without a verb are what the dish makes; `to`: the token behind their name. */
+export const isMade = (text: Text, quantity: Quantity, to: number): boolean =>
+  isOwnLine(text, quantity, to) || isOfTitle(text, quantity, to) || isEach(text, to);
+
+/** Tokens behind a count in which a number of each follows. */
+const EACH_REACH = 8;
+
+/** 'six balls, ninety grams each'. */
+function isEach({ marks, tokens, language }: Text, to: number): boolean {
+  const each = marks.firstIn('scope', to, to + EACH_REACH);
+  if (each?.role.link !== 'counted') return false;
+  return tokens
+    .slice(to, each.from)
+    .some(({ kind, folded }) => kind === 'number' || language.numbers.cardinals.has(folded));
+}
+
+/** Pieces of a dish of which fewer may be what somebody eats. */
+const FEW = 4;
+
+/** 'twelve cookies, eight minutes': so many of what the title counts. */
+function isOfTitle(
+  { context, tokens, language, marks }: Text,
+  { low, begin }: Quantity,
+  to: number,
+) {
+  if (context.form === 'title') return false;
+  const word = tokens[to - 1]?.folded ?? '';
+  const head = (context.dish ?? '')
+    .toLowerCase()
+    .split(/[^\p{L}]+/u)
+    .at(-1);
+  const same =
+    head !== undefined && head !== '' && language.singular(head) === language.singular(word);
+  return same && low >= FEW && !marks.before('per', begin) && !marks.before('eat', begin);
+}
+
+/** '14 bites' on a line of its own, or at the start of an answer. */
+function isOwnLine({ tokens, spoken, context }: Text, { begin }: Quantity, to: number): boolean {
+  if (spoken || context.form === 'title') return false;
+  const before = tokens[begin - 1];
+  const starts = before === undefined || before.kind === 'line' || before.text === ':';
+  const next = tokens[to];
+  return starts && (next === undefined || next.kind === 'line' || next.text === ',');
+}
