@@ -1,8 +1,9 @@
+import { readIngredient } from '#lib/episode/read-ingredient';
 import type { Episode, Segment } from '#lib/episode/schema';
 import { printRuntime } from '#lib/units/print';
 import type { Draft, DraftLine, DraftSegment, From } from './draft';
 import { methodText, saidSteps, type SaidStep } from './said-steps';
-import { titleMeant, titleStems } from './same-title';
+import { titleMeant, titlesShare, titleStems } from './same-title';
 import { foldRow } from './text-rows';
 
 /** One thing that the texts propose and the episode does not have, to be ticked. */
@@ -19,7 +20,8 @@ export type Offered = {
   | { readonly kind: 'link'; readonly label: string; readonly url: string }
   | { readonly kind: 'times'; readonly inMs: number; readonly outMs: number | null }
   | { readonly kind: 'portions'; readonly count: number }
-  | { readonly kind: 'line'; readonly line: DraftLine }
+  /** `has`: the words of an ingredient of the dish that is the same food; not ticked then. */
+  | { readonly kind: 'line'; readonly line: DraftLine; readonly has: string | null }
   | { readonly kind: 'step'; readonly step: SaidStep['step'] }
 );
 
@@ -127,10 +129,12 @@ function partsOf(
   const has = new Set((recipe?.lines ?? []).map(({ text }) => foldRow(text)));
   lines.forEach((line, index) => {
     if (recipe && line.parts.every(({ text }) => has.has(foldRow(text)))) return;
+    const same = recipe?.lines.find(({ text }) => isSameFood(line, text));
     parts.push({
       key: `${key}-line${index}`,
       kind: 'line',
       line,
+      has: same?.text ?? null,
       words: line.text,
       from: line.from,
     });
@@ -156,6 +160,14 @@ function partsOf(
     );
   }
   return parts;
+}
+
+/** Whether an ingredient names the food that the words of another name, in whatever amount. */
+function isSameFood({ parts }: DraftLine, other: string): boolean {
+  const foods = readIngredient(other).map(({ food }) => titleStems(food));
+  return parts.some(({ food }) =>
+    foods.some((stems) => titlesShare(titleStems(food), stems) === 1),
+  );
 }
 
 const clock = (ms: number) => printRuntime(Math.floor(ms / 1000));

@@ -131,6 +131,7 @@ class Reader {
 
   private takeLinks(row: Row, above: Row | null): void {
     const found = linksIn(row, above?.body ?? '');
+    if (this.section === 'method') this.section = 'none';
     const fits = found.links.slice(0, Math.max(0, MOST_LINKS - this.links.length));
     this.links.push(...fits);
     this.dishes.left.push(...found.left);

@@ -309,4 +309,22 @@ Banana,1,105`,
   250 ml Milk
   1 Banana`,
   },
+  {
+    name: 'what stands below a link is no part of the method above it',
+    title: 'Oat bowl',
+    description: `80 g rolled oats
+200 g whole milk
+Method
+Soak for 30 minutes.
+
+My scale: https://quay-scales.example/one
+Write to me if you cook it.`,
+    comes: `title Oat bowl
+- dish Oat bowl
+  80 g rolled oats
+  200 g whole milk
+  > Soak for 30 minutes.
+link My scale = https://quay-scales.example/one
+left description 7 prose`,
+  },
 ];

@@ -126,6 +126,13 @@ describe('an episode of the texts of one that is out', () => {
     expect(
       offer.segments.map(({ title, parts }) => [title, parts.map(({ words }) => words)]),
     ).toEqual([['Oat slices', ['30 g honey', '12 equal portions']]]);
+    // The same food in other words is told, so that it is not counted twice.
+    const again = drafted({ description: 'OAT SLICES\n250 grams of rolled oats\n5 g salt' });
+    const told = offerOf(again, before.episode).segments.flatMap(({ parts }) => parts);
+    expect(told.map((part) => part.kind === 'line' && [part.words, part.has])).toEqual([
+      ['250 grams of rolled oats', '240 g rolled oats'],
+      ['5 g salt', null],
+    ]);
     const chosen = ticked(offer, (key) => key.includes('line'));
     expect(countOf(chosen)).toBe(1);
     await written(

@@ -58,8 +58,10 @@ export async function readDraftPage(id: string): Promise<DraftView | null> {
   };
 }
 
-function partView({ key, kind, words, from }: Offer['episode'][number]): OfferView {
-  return { key, kind, words, from: fromWords(from), said: from.words };
+function partView(part: Offer['episode'][number]): OfferView {
+  const { key, kind, words, from } = part;
+  const has = part.kind === 'line' ? part.has : null;
+  return { key, kind, words, has, from: fromWords(from), said: from.words };
 }
 
 function leftView({ message, from, why }: LeftOut): LeftView {

@@ -72,24 +72,35 @@ export function DraftForm({ view }: { readonly view: DraftView }) {
 }
 
 function Part({ part, state }: { readonly part: OfferView; readonly state: FormState }) {
-  const { key, kind, words, from, said } = part;
+  const { key, kind, words, has, from, said } = part;
   const shown = said.includes(words) ? '' : said;
-  return <Tick name={key} kind={KIND[kind]} words={words} from={from} said={shown} state={state} />;
+  return (
+    <Tick
+      name={key}
+      kind={KIND[kind]}
+      words={words}
+      has={has}
+      from={from}
+      said={shown}
+      state={state}
+    />
+  );
 }
 
 interface TickProps {
   readonly name: string;
   readonly kind: string;
   readonly words: string;
+  readonly has?: string | null;
   readonly from: string;
   /** The words it was read from, where they are others. */
   readonly said: string;
   readonly state: FormState;
 }
 
-function Tick({ name, kind, words, from, said, state }: TickProps) {
+function Tick({ name, kind, words, has = null, from, said, state }: TickProps) {
   const id = `draft-${name}`;
-  const isTicked = state.attempt === 0 || state.typed[name] === 'on';
+  const isTicked = state.attempt === 0 ? has === null : state.typed[name] === 'on';
   return (
     <div className="flex min-h-11 items-start gap-3 border-b border-line py-2">
       <input
@@ -107,6 +118,7 @@ function Tick({ name, kind, words, from, said, state }: TickProps) {
         <p id={`${id}-from`} className="text-fine text-soft wrap-anywhere">
           {kind}, {from}
           {said !== '' && `: “${said}”`}
+          {has !== null && `. The dish has “${has}” already: tick this only if it is more of it.`}
         </p>
       </div>
     </div>

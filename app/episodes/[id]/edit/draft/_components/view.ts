@@ -6,6 +6,8 @@ export interface OfferView {
   readonly key: string;
   readonly kind: Offered['kind'];
   readonly words: string;
+  /** The same food in the dish already: then it is not ticked at first; null for none. */
+  readonly has: string | null;
   /** Where it was read: 'description, line 12'. */
   readonly from: string;
   /** The words that it was read from. */
