@@ -20,9 +20,13 @@ export interface ChapterList {
   readonly faults: readonly ChapterFault[];
 }
 
+/** A segment as chapters need it; `chapter` false joins it with the one before. */
+type ChapterPart = Pick<Segment, 'title' | 'inFrame' | 'outFrame'> &
+  Partial<Pick<Segment, 'chapter'>>;
+
 /** What chapters are made of. */
 interface Chaptered {
-  readonly segments: readonly Pick<Segment, 'title' | 'inFrame' | 'outFrame'>[];
+  readonly segments: readonly ChapterPart[];
   readonly rate: Episode['rate'];
 }
 
@@ -33,18 +37,36 @@ const FEWEST = 3;
 /**
  * The chapters of a cut from its segments' in-points, in whole seconds rounded down, and the rules of
  * description chapter lists that they break: first at 0:00, at least three, ascending, each at least 10 s
- * (common practice, no source).
+ * (common practice, no source). A joined segment adds its title to the chapter before: 'A, B'.
  * @example starts 0, 9 and 30 s break 'tenSeconds': the first chapter has 9 s
  */
 export function chapterList(episode: Chaptered): ChapterList {
   const { num, den } = episode.rate;
-  const timed = episode.segments.filter((segment) => segment.inFrame !== null);
-  const chapters = timed.map((segment) => ({
-    title: segment.title,
-    startS: Math.floor(((segment.inFrame ?? 0) * den) / num),
-    ...(segment.outFrame === null ? {} : { endS: Math.floor((segment.outFrame * den) / num) }),
-  }));
+  const second = (frame: number) => Math.floor((frame * den) / num);
+  const chapters = chapterParts(episode.segments).map((parts) => {
+    const out = parts.at(-1)?.outFrame ?? null;
+    return {
+      title: parts.map(({ title }) => title).join(', '),
+      startS: second(parts[0]?.inFrame ?? 0),
+      ...(out === null ? {} : { endS: second(out) }),
+    };
+  });
   return { chapters, faults: chapterFaults(chapters) };
+}
+
+/**
+ * The segments that stand in the cut, those of one chapter together: one that is joined goes with the placed one
+ * before it. The first begins a chapter in any case.
+ * @example of A, B (joined) and C: [[A, B], [C]]
+ */
+export function chapterParts<T extends ChapterPart>(segments: readonly T[]): T[][] {
+  const all: T[][] = [];
+  for (const segment of segments.filter(({ inFrame }) => inFrame !== null)) {
+    const before = all.at(-1);
+    if (segment.chapter === false && before) before.push(segment);
+    else all.push([segment]);
+  }
+  return all;
 }
 
 /** Where the cut ends by its segments, in whole seconds; null while the last of them has no end. */

@@ -1,4 +1,4 @@
-import { chapterLines, chapterList, type Chapter } from '#lib/cut/chapters';
+import { chapterList, chapterParts, type Chapter } from '#lib/cut/chapters';
 import { changesOf, moveCut, type CutPoints, type PointsChange } from '#lib/cut/cut-points';
 import { chapterMends, type ChapterMend } from '#lib/cut/mend-chapters';
 import { firstFrameAt } from '#lib/cut/timecode';
@@ -9,8 +9,8 @@ export interface CutMend {
   readonly takes:
     | { readonly kind: 'times'; readonly changes: readonly PointsChange[] }
     | { readonly kind: 'order'; readonly ids: readonly string[] }
-    /** Two segments cannot be one chapter and stay two; the list as it would be is there to be copied. */
-    | { readonly kind: 'list'; readonly lines: readonly string[] };
+    /** The segment whose chapter is joined with the one before it; both stay where they are. */
+    | { readonly kind: 'join'; readonly id: string };
 }
 
 /**
@@ -18,7 +18,7 @@ export interface CutMend {
  * and the end of the one above where the two share a cut. A move after which a segment would have no length is not
  * offered.
  *
- * Law: after a mend of times or order is taken, the chapters are those that it showed.
+ * Law: after a mend is taken, fewer rules are broken; after one that joins, the chapters are those that it showed.
  *
  * @example cutMends([0, 225 and 750 at 25 a second])[0]?.takes // second segment to frame 250
  */
@@ -39,19 +39,25 @@ function takesOf(
   points: readonly CutPoints[],
   rate: { readonly num: number; readonly den: number },
 ): CutMend['takes'] | null {
-  const placed = points.filter(({ inFrame }) => inFrame !== null);
-  if (mend.kind === 'join') return { kind: 'list', lines: chapterLines(mend.chapters) };
+  const parts = chapterParts(points);
+  if (mend.kind === 'join') {
+    const at = mend.chapters.findIndex((chapter, index) => chapter !== chapters[index]);
+    const id = parts[at + 1]?.[0]?.id;
+    return id === undefined ? null : { kind: 'join', id };
+  }
   if (mend.kind === 'order') {
-    const ids = mend.chapters.map((chapter) => placed[chapters.indexOf(chapter)]?.id ?? '');
+    const sorted = mend.chapters.flatMap((chapter) => parts[chapters.indexOf(chapter)] ?? []);
+    // What was joined with nothing, being first, would be joined with another.
+    if (chapterParts(sorted).length !== parts.length) return null;
     // Segments that are in no cut keep their places.
     let next = 0;
     return {
       kind: 'order',
-      ids: points.map(({ id, inFrame }) => (inFrame === null ? id : (ids[next++] ?? id))),
+      ids: points.map(({ id, inFrame }) => (inFrame === null ? id : (sorted[next++]?.id ?? id))),
     };
   }
   const moved = mend.chapters.reduce<readonly CutPoints[]>((now, chapter, index) => {
-    const own = placed[index];
+    const own = parts[index]?.[0];
     if (own?.inFrame == null || chapter.startS === chapters[index]?.startS) return now;
     return moveCut(now, own.id, 'inFrame', firstFrameAt(chapter.startS, rate) - own.inFrame);
   }, points);

@@ -6,10 +6,12 @@ export interface CutPoints {
   readonly title: string;
   readonly inFrame: number | null;
   readonly outFrame: number | null;
+  /** False where its chapter is joined with the one before it. */
+  readonly chapter?: boolean;
 }
 
 /** In- and out-points that a segment is to have. */
-export type PointsChange = Omit<CutPoints, 'title'>;
+export type PointsChange = Omit<CutPoints, 'title' | 'chapter'>;
 
 export type Edge = 'inFrame' | 'outFrame';
 

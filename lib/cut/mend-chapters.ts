@@ -58,7 +58,7 @@ function longer(chapters: readonly Chapter[]): ChapterMend[] {
     });
   }
   if (before) {
-    const joined = { ...before, title: `${before.title}, ${short.title}` };
+    const joined = { title: `${before.title}, ${short.title}`, startS: before.startS };
     const ended = short.endS === undefined ? joined : { ...joined, endS: short.endS };
     mends.push({
       kind: 'join',

@@ -65,6 +65,21 @@ export function rateOf(
   return all.find(fits) ?? null;
 }
 
+/**
+ * The rate of an episode with its numbering; drop frame says nothing where no numbers are left out. Null where timecode
+ * is written at no such rate.
+ * @example episodeRate({ rate: { num: 25, den: 1 }, dropFrame: true })?.id // '25'
+ */
+export function episodeRate({
+  rate,
+  dropFrame,
+}: {
+  readonly rate: { readonly num: number; readonly den: number };
+  readonly dropFrame: boolean;
+}): FrameRate | null {
+  return rateOf(rate, dropFrame) ?? rateOf(rate);
+}
+
 const MINUTES_IN_DAY = 24 * 60;
 
 /** Frames until the numbers begin again at 00:00:00:00. 29.97 drop frame → 2,589,408 */

@@ -146,6 +146,7 @@ function segmentAgain(segment: Segment, source: Source): Segment {
     ...segment,
     inFrame: null,
     outFrame: null,
+    chapter: true,
     recipe: segment.recipe && recipeAgain(segment.recipe, source),
     steps: segment.steps.map((step) => ({
       ...step,

@@ -363,6 +363,8 @@ export const segmentSchema = z.object({
   /** Where it stands in the cut, in frames of the episode's rate; out is exclusive. */
   inFrame: count.nullable(),
   outFrame: count.nullable(),
+  /** False: its chapter in the cut is joined with the one before it. */
+  chapter: z.boolean().default(true),
   plannedS: seconds,
   recipe: recipeSchema.nullable(),
   steps: z.array(stepSchema).max(MOST_STEPS),
@@ -417,6 +419,8 @@ export const episodeSchema = z.object({
   publishOn: localDate.nullable(),
   /** Frames per second of the cut as an exact fraction: 25/1, 30000/1001. */
   rate: z.object({ num: z.int().positive(), den: z.int().positive() }),
+  /** Whether numbers of frames are left out at 29.97 and 59.94 (SMPTE ST 12-1, drop frame); says nothing elsewhere. */
+  dropFrame: z.boolean().default(false),
   targets: z.array(targetSchema).max(40),
   /** What calories are rounded to in everything that is written and copied. */
   energyStep: z.literal(ENERGY_STEPS).default(1),

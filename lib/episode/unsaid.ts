@@ -24,6 +24,7 @@ export const UNSAID_LINE = {
 } as const satisfies Partial<RecipeLine>;
 
 export const UNSAID_SEGMENT = {
+  chapter: true,
   filmedWhen: null,
   pickupReserve: 0,
   claims: null,

@@ -89,6 +89,9 @@ const EPISODE_SUBJECTS = {
       field('numbers for', 'region'),
       field('publish on', 'publishOn'),
       share('frames a second', 'rateNum', 'rateDen'),
+      field('frame numbers', 'dropFrame', (value) =>
+        typeof value === 'boolean' ? (value ? 'drop frame' : 'non-drop') : '',
+      ),
       {
         words: 'anything else today',
         columns: ['anythingElseKind', 'anythingElseWhat'],
@@ -123,6 +126,9 @@ const EPISODE_SUBJECTS = {
       gramsRange('eaten', 'ateLowMg', 'ateMg', 'ateHighMg'),
       measured('begins in the cut at frame', 'inFrame', String),
       measured('ends in the cut before frame', 'outFrame', String),
+      field('chapter', 'chapter', (value) =>
+        typeof value === 'boolean' ? (value ? 'its own' : 'joined with the one before') : '',
+      ),
       runtime('length in the cut', 'plannedS'),
       measured('spare takes', 'spareTakes', String),
       chosen('a spare take needs again', 'spareScope', {

@@ -23,6 +23,7 @@ type Columns<E extends EntityName, Owner extends string = never> = Omit<
 /** The columns of an episode itself; a form's patch or a new row is made of them. */
 export function episodeColumns(episode: Episode): Columns<'Episode', 'kitchenId'> {
   const { title, hook, region, publishOn, rate, anythingElse, disclosure, energyStep } = episode;
+  const { dropFrame } = episode;
   return {
     title,
     hook,
@@ -30,6 +31,7 @@ export function episodeColumns(episode: Episode): Columns<'Episode', 'kitchenId'
     publishOn,
     rateNum: rate.num,
     rateDen: rate.den,
+    dropFrame,
     anythingElseKind: anythingElse?.kind ?? null,
     anythingElseWhat: anythingElse?.kind === 'notCounted' ? anythingElse.what : null,
     disclosure,
@@ -38,7 +40,7 @@ export function episodeColumns(episode: Episode): Columns<'Episode', 'kitchenId'
 }
 
 export function segmentColumns(segment: Segment): Columns<'Segment', 'episodeId' | 'recipeId'> {
-  const { kind, title, batches, eaten, inFrame, outFrame, plannedS } = segment;
+  const { kind, title, batches, eaten, inFrame, outFrame, chapter, plannedS } = segment;
   const { spareTakes, spareScope, pickupReserve, washUpS, ate, filmedWhen } = segment;
   const mass = ate.kind === 'mass' ? ate : null;
   return {
@@ -56,6 +58,7 @@ export function segmentColumns(segment: Segment): Columns<'Segment', 'episodeId'
     ateHighMg: mass?.highMg ?? null,
     inFrame,
     outFrame,
+    chapter,
     plannedS,
     spareTakes,
     spareScope,
@@ -76,6 +79,7 @@ export function claimsColumns(claims: Segment['claims']) {
 
 /** The columns of a segment of which nobody has said more than its kind, title and length. */
 export const UNSAID_SEGMENT_COLUMNS = {
+  chapter: UNSAID_SEGMENT.chapter,
   filmedWhen: UNSAID_SEGMENT.filmedWhen,
   pickupReserve: UNSAID_SEGMENT.pickupReserve,
   ...claimsColumns(UNSAID_SEGMENT.claims),

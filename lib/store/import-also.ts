@@ -31,7 +31,7 @@ export function importOthers(
     const { id, title, region, segments, links } = other;
     const episode = {
       ...{ id, title, region, segments, links },
-      ...{ hook: '', publishOn: null, rate: { num: 25, den: 1 }, targets: [] },
+      ...{ hook: '', publishOn: null, rate: { num: 25, den: 1 }, dropFrame: false, targets: [] },
       ...{ energyStep: 1 as const, anythingElse: null, webLinks: [], disclosure: '' },
     };
     return [...importRecipes(other.recipes, ids), ...importEpisode(episode, id, kitchenId, ids)];

@@ -59,6 +59,7 @@ export function demoFile(references: readonly Food[]): EpisodeFile {
           portionId: null,
         },
       ],
+      dropFrame: false,
       energyStep: 1,
       anythingElse: null,
       segments: [INTRO, SKILLET, MEATLOAF, SKYR, OUTRO],

@@ -17,6 +17,7 @@ async function pointsOf(page: Page, episode: string) {
   const file = (await (await page.request.get(`${episode}/export`)).json()) as EpisodeFile;
   return {
     rate: file.episode.rate,
+    dropFrame: file.episode.dropFrame,
     perMinute: file.creator.wordsPerMinute,
     points: file.episode.segments.map(({ inFrame, outFrame }) => [inFrame, outFrame]),
   };
@@ -105,8 +106,18 @@ test('a cut is nudged by keys and buttons, typed, refused and saved', async ({ p
   await expect(begins).toHaveValue('00:00:45;29');
   const converted = await pointsOf(page, episode);
   expect(converted.rate).toEqual({ num: 30_000, den: 1001 });
+  expect(converted.dropFrame).toBe(true);
   // 46 s are 1378.6 frames at 30000/1001: the nearest is 1379 (SMPTE ST 12-1 rate).
   expect(converted.points[1]?.[0]).toBe(1379);
+
+  // Numbered otherwise, the frames stay: frame 1379 is number 29 of second 45 either way, before the first minute ends.
+  await page.getByLabel('Frames a second').selectOption('29.97');
+  await page.getByRole('button', { name: 'Count at this rate' }).click();
+  await expect(begins).toHaveValue('00:00:45:29');
+  // Kept with the episode, not with the device.
+  await page.context().clearCookies();
+  const numbered = await pointsOf(page, episode);
+  expect(numbered).toEqual({ ...converted, dropFrame: false });
 });
 
 test('places come from an edit list that was pasted, with what was skipped by line', async ({
@@ -162,4 +173,38 @@ test('a speaking rate is measured, kept, and planned lengths follow', async ({ p
   expect((await pointsOf(page, episode)).perMinute).toBe(measured);
   await page.getByRole('button', { name: 'Reckon with 150 again' }).click();
   await expect(page.getByText('150 words a minute', { exact: true })).toBeVisible();
+});
+
+test('a short chapter is joined with the one before by a press, and taken apart again', async ({
+  page,
+}) => {
+  test.slow();
+  const episode = await openDemo(page);
+  const chapters = page.getByRole('region', { name: 'Chapters' });
+  const listOf = async () =>
+    (await (await page.request.get(`${episode}/edit/timeline/chapters.txt`)).text()).split('\n');
+  const before = await listOf();
+  const points = (await pointsOf(page, episode)).points;
+  await page.getByRole('textbox', { name: `${SKILLET}: begins at` }).fill('00:00:05:00');
+  await page.getByRole('textbox', { name: `${HARBOR}: ends before` }).fill('00:00:05:00');
+  await page.getByRole('button', { name: 'Save the times' }).click();
+  await expect(chapters.getByText(/lasts 5 s; a chapter needs 10 s/)).toBeVisible();
+
+  await chapters.getByRole('button', { name: `join “${HARBOR}” with “${SKILLET}”` }).click();
+  await expect(chapters.getByText(/They keep the rules/)).toBeVisible();
+  const joined = await listOf();
+  expect(joined[0]).toBe(`0:00 ${HARBOR}, ${SKILLET}`);
+  expect(joined).toHaveLength(before.length - 1);
+  // Both segments stay where they are.
+  expect((await pointsOf(page, episode)).points.slice(0, 2)).toEqual([
+    [0, 125],
+    [125, points[1]?.[1]],
+  ]);
+  const webVtt = await page.request.get(`${episode}/edit/timeline/chapters.vtt`);
+  expect(await webVtt.text()).toContain(`\n${HARBOR}, ${SKILLET}\n`);
+  await expectAccessible(page);
+
+  await chapters.getByRole('button', { name: `let “${SKILLET}” be its own chapter again` }).click();
+  await expect(chapters.getByText(/lasts 5 s; a chapter needs 10 s/)).toBeVisible();
+  expect(await listOf()).toHaveLength(before.length);
 });

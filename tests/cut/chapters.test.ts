@@ -38,6 +38,23 @@ describe('chapters', () => {
     ]);
   });
 
+  it('join a segment with the one before where it says so, to where its own cut ends', () => {
+    const segments = [
+      aTalk('a', { inFrame: 0, outFrame: 250, chapter: false }),
+      aTalk('b', { inFrame: 250, outFrame: 375, chapter: false }),
+      aTalk('in no cut'),
+      aTalk('c', { inFrame: 375, outFrame: null, chapter: false }),
+      aTalk('d', { inFrame: 500, outFrame: 1000 }),
+      aTalk('e', { inFrame: 1000, outFrame: 1250, chapter: false }),
+    ];
+    const { chapters } = chapterList({ segments, rate: { num: 25, den: 1 } });
+    expect(chapters).toEqual([
+      { title: 'a, b, c', startS: 0 },
+      { title: 'd, e', startS: 20, endS: 50 },
+    ]);
+    expect(chapterLines(chapters)).toEqual(['0:00 a, b, c', '0:20 d, e']);
+  });
+
   it('are written m:ss below an hour and h:mm:ss from there', () => {
     expect(chapterLines(at(0, 65, 3725))).toEqual(['0:00 Part 1', '1:05 Part 2', '1:02:05 Part 3']);
   });

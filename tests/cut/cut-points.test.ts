@@ -238,16 +238,26 @@ describe('mends of the chapters of a cut', () => {
     });
   });
 
-  it('show a joined list and change no segment by it', () => {
-    const joined = cutMends(starts(0, 9, 30, 60), at25).filter(
-      ({ takes }) => takes.kind === 'list',
-    );
-    expect(joined).toEqual([
-      {
-        words: 'join “S0” with “S1”',
-        takes: { kind: 'list', lines: ['0:00 S0, S1', '0:30 S2', '1:00 S3'] },
-      },
+  it('join the second of two chapters with the first, and move no segment', () => {
+    const points = starts(0, 9, 30, 60);
+    const joins = cutMends(points, at25).filter(({ takes }) => takes.kind === 'join');
+    expect(joins).toEqual([
+      { words: 'join “S0” with “S1”', takes: { kind: 'join', id: points[1]?.id } },
     ]);
+    const segments = points.map((one, index) => ({ ...one, chapter: index !== 1 }));
+    const { chapters } = chapterList({ segments, rate: at25 });
+    expect(chapterLines(chapters)).toEqual(['0:00 S0, S1', '0:30 S2', '1:00 S3']);
+  });
+
+  it('keep joined segments together where the order changes', () => {
+    const points = [
+      point('a', 0, 500),
+      point('b', 1000, 1250),
+      { ...point('b2', 1250, 1500), chapter: false },
+      point('c', 500, 1000),
+    ];
+    const [mend] = cutMends(points, at25);
+    expect(mend?.takes).toEqual({ kind: 'order', ids: ['a', 'c', 'b', 'b2'] });
   });
 
   it('put segments in the order of their times, those without a time in their places', () => {
@@ -261,23 +271,26 @@ describe('mends of the chapters of a cut', () => {
   });
 
   it('leave fewer broken rules once they are taken, at any rate', () => {
-    const seconds = fc.array(fc.nat({ max: 60 }), { minLength: 3, maxLength: 6 });
+    const second = fc.record({ second: fc.nat({ max: 60 }), chapter: fc.boolean() });
+    const seconds = fc.array(second, { minLength: 3, maxLength: 6 });
     fc.assert(
       fc.property(seconds, fc.constantFrom(...FRAME_RATE_IDS), (list, id) => {
         const rate = frameRate(id);
-        const points = list.map((second, index) =>
-          point(`s${index}`, firstFrameAt(second, rate), null),
-        );
+        const points = list.map(({ second, chapter }, index) => ({
+          ...point(`s${index}`, firstFrameAt(second, rate), null),
+          chapter,
+        }));
         const { faults } = chapterList({ segments: points, rate });
         for (const { takes } of cutMends(points, rate)) {
-          if (takes.kind === 'list') continue;
           const after =
             takes.kind === 'order'
               ? takes.ids.flatMap((one) => points.find(({ id: own }) => own === one) ?? [])
-              : points.map((one) => ({
-                  ...one,
-                  ...takes.changes.find(({ id: own }) => own === one.id),
-                }));
+              : takes.kind === 'join'
+                ? points.map((one) => (one.id === takes.id ? { ...one, chapter: false } : one))
+                : points.map((one) => ({
+                    ...one,
+                    ...takes.changes.find(({ id: own }) => own === one.id),
+                  }));
           expect(after).toHaveLength(points.length);
           const { chapters } = chapterList({ segments: after, rate });
           expect(chapterFaults(chapters).length, chapterLines(chapters).join()).toBeLessThan(

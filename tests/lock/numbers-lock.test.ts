@@ -97,6 +97,8 @@ describe('the numbers lock', () => {
     const lock = takeLock(file);
     const other = changed((copy) => {
       Object.assign(copy.episode, { title: 'Another title', publishOn: '2026-04-01' });
+      Object.assign(copy.episode, { dropFrame: true });
+      Object.assign(copy.episode.segments[0] ?? {}, { chapter: false });
       Object.assign(copy, { savedAt: '2027-01-01T00:00:00.000Z' });
     });
     const reworded = changed((copy) => {

@@ -129,6 +129,7 @@ export function dayFile(
       region: 'EU',
       publishOn: null,
       rate: { num: 25, den: 1 },
+      dropFrame: false,
       targets: [],
       anythingElse: null,
       segments: [...segments],

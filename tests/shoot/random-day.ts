@@ -138,6 +138,7 @@ function attempt(chance: Chance, seed: number): { file: EpisodeFile; witness: Ch
       region: 'EU',
       publishOn: null,
       rate: { num: 25, den: 1 },
+      dropFrame: false,
       targets: [],
       anythingElse: null,
       segments: chance.percent(25) ? chance.shuffle(segments) : segments,

@@ -206,6 +206,7 @@ export function aFile(
       region: 'US',
       publishOn: null,
       rate: { num: 25, den: 1 },
+      dropFrame: false,
       targets: [],
       energyStep: 1,
       anythingElse: null,

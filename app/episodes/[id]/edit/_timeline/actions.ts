@@ -1,24 +1,30 @@
 'use server';
 
-import { revalidatePath } from 'next/cache';
-import { cookies } from 'next/headers';
 import { captionOffers } from '#lib/cut/caption-offers';
 import { pointsAtRate } from '#lib/cut/change-rate';
 import { changesOf } from '#lib/cut/cut-points';
 import { cutMends } from '#lib/cut/cut-mends';
 import { listOffers } from '#lib/cut/list-offers';
 import { takePoints, type OfferedPoints } from '#lib/cut/take-points';
-import { rateOf, type FrameRate } from '#lib/cut/timecode';
+import type { FrameRate } from '#lib/cut/timecode';
 import { failed, ok, type Result } from '#lib/result';
 import { reorderEdits } from '#lib/store/reorder-rows';
 import { parseThenAct, typedTexts } from '../../../../_forms/parse-then-act';
 import type { FormState } from '../../../../_ui/form/form-state';
 import { change, reorder } from '../../change';
-import { CHANGED, GONE, OTHER_RATE, pointEdits } from './change-points';
+import { CHANGED, chapterEdit, GONE, OTHER_RATE, pointEdits } from './change-points';
 import { pointsText, takeField } from './field-names';
 import { pointsSent } from './points-sent';
-import { DROP_FRAME, readTimeline, type TimelineView } from './read-timeline';
-import { captionsForm, listForm, mendForm, pointsForm, rateForm, type Sent } from './schema';
+import { readTimeline, type TimelineView } from './read-timeline';
+import {
+  captionsForm,
+  listForm,
+  mendForm,
+  ownChapterForm,
+  pointsForm,
+  rateForm,
+  type Sent,
+} from './schema';
 
 /** In- and out-points as they stand in the form. */
 export async function savePoints(state: FormState, form: FormData): Promise<FormState> {
@@ -53,27 +59,23 @@ export async function saveRate(state: FormState, form: FormData): Promise<FormSt
     const timeline = await readTimeline(episodeId);
     if (!timeline) return GONE;
     const { file, points, revs } = timeline;
-    const own = file.episode.rate;
-    const same = rateOf(own)?.num === rate.num && rateOf(own)?.den === rate.den;
+    const { rate: own, dropFrame } = file.episode;
+    const drops = rate.drop > 0;
+    if (timeline.rate?.id === rate.id && dropFrame === drops) {
+      return ok(`Frames are counted at ${rate.words} already.`);
+    }
+    const same = timeline.rate?.num === rate.num && timeline.rate.den === rate.den;
     const placed = points.some(({ inFrame, outFrame }) => inFrame !== null || outFrame !== null);
     if (!same && placed && keeps === null) return WHAT_STAYS;
-    const path = `/episodes/${episodeId}`;
-    const jar = await cookies();
-    jar.set(DROP_FRAME, rate.drop > 0 ? 'yes' : 'no', { path, ...REMEMBERED });
-    if (same) {
-      revalidatePath(path, 'layout');
-      return ok(`Frames are numbered as ${rate.words}.`);
-    }
-    const moved = pointsAtRate(points, own, rate, keeps ?? 'times');
-    const patch = { rateNum: rate.num, rateDen: rate.den };
-    return change(episodeId, `Count frames at ${rate.words}`, [
+    const moved = same ? points : pointsAtRate(points, own, rate, keeps ?? 'times');
+    const patch = { rateNum: rate.num, rateDen: rate.den, dropFrame: drops };
+    const label = `${same ? 'Number' : 'Count'} frames at ${rate.words}`;
+    return change(episodeId, label, [
       { op: 'update', entity: 'Episode', id: episodeId, rev, patch },
       ...pointEdits(changesOf(points, moved), revs),
     ]);
   });
 }
-
-const REMEMBERED = { httpOnly: true, sameSite: 'strict', maxAge: 400 * 86_400 } as const;
 
 const WHAT_STAYS = failed({
   path: 'keeps',
@@ -146,11 +148,25 @@ export async function takeMend(state: FormState, form: FormData): Promise<FormSt
     if (!timeline) return GONE;
     const { points, file, revs } = timeline;
     const mend = cutMends(points, file.episode.rate).find((one) => one.words === words);
-    if (!mend || mend.takes.kind === 'list') return CHANGED;
+    if (!mend) return CHANGED;
     const { takes } = mend;
     const label = `Chapters: ${words}`;
     if (takes.kind === 'times') return change(episodeId, label, pointEdits(takes.changes, revs));
+    if (takes.kind === 'join')
+      return change(episodeId, label, [chapterEdit(takes.id, false, revs)]);
     return reorder(episodeId, label, () => reorderEdits('Segment', episodeId, takes.ids));
+  });
+}
+
+/** Gives a joined segment its own chapter again. */
+export async function ownChapter(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(ownChapterForm, state, form, async ({ episodeId, segmentId }) => {
+    const timeline = await readTimeline(episodeId);
+    const joined = timeline?.points.find(({ id }) => id === segmentId);
+    if (!timeline || !joined) return GONE;
+    if (joined.chapter !== false) return ok('It has its own chapter already.');
+    const label = `Chapters: “${joined.title}” on its own`;
+    return change(episodeId, label, [chapterEdit(segmentId, true, timeline.revs)]);
   });
 }
 

@@ -17,6 +17,15 @@ export function pointEdits(
   }));
 }
 
+/** The edit that joins a segment's chapter with the one before it, or gives it its own. */
+export function chapterEdit(
+  id: string,
+  chapter: boolean,
+  revs: Readonly<Record<string, number>>,
+): Edit {
+  return { op: 'update', entity: 'Segment', id, rev: revs[id] ?? 0, patch: { chapter } };
+}
+
 export const GONE = failed({
   path: '',
   code: 'gone',

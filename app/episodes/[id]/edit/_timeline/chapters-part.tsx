@@ -1,15 +1,16 @@
-import { chapterLines, chapterList } from '#lib/cut/chapters';
-import { cutMends, type CutMend } from '#lib/cut/cut-mends';
+import { chapterLines, chapterList, chapterParts } from '#lib/cut/chapters';
+import { cutMends } from '#lib/cut/cut-mends';
 import { ButtonForm } from '../../../../_forms/button-form';
 import { CopyButton } from '../../../../_ui/copy-button';
-import { Disclosure } from '../../../../_ui/disclosure';
-import { takeMend } from './actions';
+import { ownChapter, takeMend } from './actions';
 import type { TimelineView } from './read-timeline';
 
 /** The chapters as they would be pasted, the rules that they break, and ways to mend them. */
 export function ChaptersPart({ timeline }: { readonly timeline: TimelineView }) {
   const { file, points } = timeline;
   const { chapters, faults } = chapterList(file.episode);
+  const { id: episodeId } = file.episode;
+  const joined = chapterParts(points).flatMap((parts) => parts.slice(1));
   const mends = cutMends(points, file.episode.rate);
   const lines = chapterLines(chapters).join('\n');
   return (
@@ -44,44 +45,32 @@ export function ChaptersPart({ timeline }: { readonly timeline: TimelineView }) 
         <div className="print:hidden">
           <h3 className="mt-4">What would mend it</h3>
           <ul className="mt-1 grid gap-2">
-            {mends.map((mend) => (
-              <li key={mend.words}>
-                <Mend episodeId={file.episode.id} mend={mend} />
+            {mends.map(({ words }) => (
+              <li key={words}>
+                <ButtonForm action={takeMend} values={{ episodeId, words }} tone="plain">
+                  {words}
+                </ButtonForm>
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
+      {joined.length > 0 && (
+        <div className="print:hidden">
+          <h3 className="mt-4">Joined with the chapter before</h3>
+          <ul className="mt-1 grid gap-2">
+            {joined.map(({ id, title }) => (
+              <li key={id}>
+                <ButtonForm
+                  action={ownChapter}
+                  values={{ episodeId, segmentId: id }}
+                  tone="plain"
+                >{`let “${title}” be its own chapter again`}</ButtonForm>
               </li>
             ))}
           </ul>
         </div>
       )}
     </section>
-  );
-}
-
-function Mend({
-  episodeId,
-  mend: { words, takes },
-}: {
-  readonly episodeId: string;
-  readonly mend: CutMend;
-}) {
-  if (takes.kind !== 'list') {
-    return (
-      <ButtonForm action={takeMend} values={{ episodeId, words }} tone="plain">
-        {words}
-      </ButtonForm>
-    );
-  }
-  const lines = takes.lines.join('\n');
-  const id = `joined-${takes.lines.length}-${words.length}`;
-  return (
-    <Disclosure words={`${words}, in the list alone`}>
-      <p className="max-w-[70ch] text-fine text-soft">
-        The running order keeps both segments, and files and description their own lines; this list
-        is here to be copied.
-      </p>
-      <pre id={id} className="mt-1 mb-2 font-sans whitespace-pre-wrap">
-        {lines}
-      </pre>
-      <CopyButton text={lines} label="Copy this list" shownIn={id} tone="plain" />
-    </Disclosure>
   );
 }

@@ -21,8 +21,8 @@ export function FrameRatePart({ timeline }: { readonly timeline: TimelineView })
       )}
       {twin && (
         <p className="mb-1 max-w-[70ch] text-fine text-soft">
-          Frames are numbered as {rate.words}. Whether with drop frame or without is remembered on
-          this device; the frames themselves are the same.
+          Frames are numbered as {rate.words}. With drop frame or without, the frames themselves are
+          the same.
         </p>
       )}
       <Disclosure words="Another rate" open={rate === null}>

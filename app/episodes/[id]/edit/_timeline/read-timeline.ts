@@ -1,11 +1,10 @@
 import 'server-only';
-import { cookies } from 'next/headers';
 import type { CutPoints } from '#lib/cut/cut-points';
 import { plannedRuntime, type PlannedRuntime } from '#lib/cut/planned-runtime';
 import { wordsPerMinute } from '#lib/cut/speaking-rate';
 import type { SoughtSegment } from '#lib/cut/find-segments';
 import { readSpoken, type Spoken } from '#lib/cut/spoken';
-import { rateOf, type FrameRate } from '#lib/cut/timecode';
+import { episodeRate, type FrameRate } from '#lib/cut/timecode';
 import type { EditText } from '#lib/episode/edit-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { bindText } from '#lib/figures/bind-text';
@@ -33,13 +32,6 @@ export interface TimelineView {
   readonly captions: readonly CaptionText[];
 }
 
-/** Whether the person numbers frames of an episode with drop frame is remembered here, on this device. */
-export const DROP_FRAME = 'drop-frame';
-
-export async function numbersDropFrame(): Promise<boolean> {
-  return (await cookies()).get(DROP_FRAME)?.value === 'yes';
-}
-
 /** The episode with its edit, and what forms say of its cut; null where it is not there. */
 export async function readTimeline(episodeId: string): Promise<TimelineView | null> {
   const file = await readEpisodeFile(episodeId, new Date().toISOString(), { edit: true });
@@ -51,16 +43,16 @@ export async function readTimeline(episodeId: string): Promise<TimelineView | nu
     ...segment,
     points: segment.talkingPoints.map(({ text }) => bindText(text, segment, figures, numbers).text),
   }));
-  const drop = await numbersDropFrame();
   return {
     file,
     revs: await readRevisions(episodeId),
-    rate: rateOf(episode.rate, drop) ?? rateOf(episode.rate),
-    points: episode.segments.map(({ id, title, inFrame, outFrame }) => ({
+    rate: episodeRate(episode),
+    points: episode.segments.map(({ id, title, inFrame, outFrame, chapter }) => ({
       id,
       title,
       inFrame,
       outFrame,
+      chapter,
     })),
     sought: said.map(({ id, title, points }) => ({ id, title, points })),
     runtime: plannedRuntime(said, episode.rate, file.creator.wordsPerMinute ?? undefined),

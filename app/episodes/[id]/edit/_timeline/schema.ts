@@ -43,6 +43,8 @@ export const listForm = z.looseObject({
 
 export const mendForm = z.object({ episodeId, words: z.string().min(1).max(1000) });
 
+export const ownChapterForm = z.object({ episodeId, segmentId: rowId });
+
 /** Limits of a person’s speaking rate, as the file has them. */
 export const speakingForm = z.object({
   episodeId,

@@ -1,7 +1,7 @@
 import { ButtonLink } from '../../../../../_ui/button';
 import { RowHead, Table, Td, Th, Tr } from '../../../../../_ui/table';
 import { takeWord } from '#lib/cut/take-marks';
-import { FRAME_RATE_IDS, frameRate, printTimecode, rateOf } from '#lib/cut/timecode';
+import { episodeRate, FRAME_RATE_IDS, frameRate, printTimecode } from '#lib/cut/timecode';
 import { dayClock } from '#lib/shoot/local-time';
 import { keepCameraClock } from '../actions';
 import { withDay } from '../../asked-day';
@@ -29,7 +29,7 @@ interface Props {
 export function Takes({ after, dayId }: Props) {
   const { file, day, takes, seen, marks } = after;
   const here = `/episodes/${file.episode.id}/day/after`;
-  const rate = seen?.rate ?? rateOf(file.episode.rate) ?? frameRate('25');
+  const rate = seen?.rate ?? episodeRate(file.episode) ?? frameRate('25');
   return (
     <section aria-labelledby="takes" className="mt-12">
       <h2 id="takes">Takes</h2>
