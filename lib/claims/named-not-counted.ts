@@ -1,4 +1,5 @@
 import type { PlacedStatement } from '#lib/claims/contradict/contradiction';
+import { groupedBy } from '#lib/claims/contradict/grouped-by';
 import { ENGLISH } from '#lib/claims/english/english';
 import { stemsOf } from '#lib/claims/foods';
 import { unitText } from '#lib/claims/judge-beyond/amount-words';
@@ -60,13 +61,10 @@ export function namedNotCounted({ texts, foods, judged }: FoodReading, file: Fil
       (order.get(a.row.place.textId) ?? 0) - (order.get(b.row.place.textId) ?? 0) ||
       a.row.statement.start - b.row.statement.start,
   );
-  const groups = new Map<string, Mention[]>();
-  for (const mention of mentions) {
-    const key = stemsOf(mention.food, ENGLISH).join(' ');
-    groups.set(key, [...(groups.get(key) ?? []), mention]);
-  }
+  const groups = groupedBy(mentions, ({ food }) => stemsOf(food, ENGLISH).join(' '));
   const answers = new Map(file.edit?.named.map(({ food, answer }) => [food, answer]));
-  return [...groups.values()].flatMap((all) => notCounted(all, texts, answers) ?? []);
+  const searched = new Map(texts.map((text) => [text.said.id, searchedIn(text)]));
+  return [...groups.values()].flatMap((all) => notCounted(all, searched, answers) ?? []);
 }
 
 interface Mention {
@@ -142,7 +140,7 @@ function amountOf(
 
 function notCounted(
   mentions: readonly Mention[],
-  texts: readonly PlacedText[],
+  texts: SearchedTexts,
   answers: ReadonlyMap<string, NamedFood['answer']>,
 ): NotCounted | null {
   const [first] = mentions;
@@ -167,36 +165,91 @@ export const keyOf = (food: string): string => fold(food).trim().slice(0, 120);
  * Every place of a food: those that were read, and the same words wherever else they stand in a text in which it was
  * read, since it is told at its first mention alone.
  */
-function placesOf(mentions: readonly Mention[], texts: readonly PlacedText[]): FoodPlace[] {
-  return texts.flatMap((text) => {
-    const own = mentions.filter(({ row }) => row.place.textId === text.said.id);
+function placesOf(mentions: readonly Mention[], texts: SearchedTexts): FoodPlace[] {
+  const byText = groupedBy(mentions, ({ row }) => row.place.textId);
+  return [...texts].flatMap(([textId, text]) => {
+    const own = byText.get(textId) ?? [];
     if (own.length === 0) return [];
     const read = own.map(({ row: { place, statement } }): FoodPlace => {
       const { start, end, words } = statement;
       return { place, start, end, words };
     });
     const again = [...new Set(own.map(({ food }) => food))].flatMap((food) =>
-      occurrences(text.text, food).map(({ start, end }): FoodPlace => {
-        const words = text.text.slice(start, end);
-        return { place: placeOf(text, start, end), start, end, words };
+      text.occurrences(food).map(({ start, end }): FoodPlace => {
+        const words = text.of.text.slice(start, end);
+        return { place: placeOf(text.of, start, end), start, end, words };
       }),
     );
-    const more = again.filter(({ start, end }) =>
-      read.every((each) => end <= each.start || start >= each.end),
-    );
-    return [...read, ...more].sort((a, b) => a.start - b.start);
+    return [...read, ...apartFrom(read, again)].sort((a, b) => a.start - b.start);
   });
 }
 
-/** Where the words of a food stand, whole, in the singular or with an ‘s’. */
+/** Those of some places that share nothing with any of others. */
+function apartFrom(others: readonly FoodPlace[], places: readonly FoodPlace[]): FoodPlace[] {
+  const sorted = [...others].sort((a, b) => a.start - b.start);
+  let last = -Infinity;
+  const ends = sorted.map(({ end }) => (last = Math.max(last, end)));
+  return places.filter(({ start, end }) => {
+    // Of those that begin before its end none may end behind its start.
+    const before = countBefore(sorted, end);
+    return before === 0 || (ends[before - 1] ?? -Infinity) <= start;
+  });
+}
+
+/** How many of a row begin before a place. */
+function countBefore(sorted: readonly { readonly start: number }[], place: number): number {
+  let low = 0;
+  let high = sorted.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((sorted[middle]?.start ?? 0) < place) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** Texts by their ids, in which the words of foods are looked for. */
+type SearchedTexts = ReadonlyMap<string, ReturnType<typeof searchedIn>>;
+
+/** A text with the places of its words, gathered when the first food is looked for. */
+function searchedIn(of: PlacedText) {
+  let places: ReadonlyMap<string, readonly number[]> | null = null;
+  return {
+    of,
+    occurrences: (food: string) => occurrences(of.text, food, (places ??= wordPlaces(of.text))),
+  };
+}
+
+/** Where each word begins, in lower case. */
+function wordPlaces(text: string): ReadonlyMap<string, readonly number[]> {
+  const places = new Map<string, number[]>();
+  for (const { index, 0: word } of text.matchAll(/[\p{L}\p{N}]+/gu)) {
+    const key = word.toLowerCase();
+    const known = places.get(key);
+    if (known) known.push(index);
+    else places.set(key, [index]);
+  }
+  return places;
+}
+
+/** Where the words of a food stand, whole, in the singular or with an ‘s’; only where its first word does. */
 function occurrences(
   text: string,
   food: string,
+  places: ReadonlyMap<string, readonly number[]>,
 ): { readonly start: number; readonly end: number }[] {
+  const first = (/^[\p{L}\p{N}]+/u.exec(food)?.[0] ?? '').toLowerCase();
+  if (first === '') return [];
   const words = food.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/[\s-]+/g, '[\\s-]+');
-  const pattern = new RegExp(`(?<![\\p{L}\\p{N}])${words}(?:e?s)?(?![\\p{L}\\p{N}])`, 'giu');
-  return [...text.matchAll(pattern)].map(({ index, 0: found }) => ({
-    start: index,
-    end: index + found.length,
-  }));
+  const pattern = new RegExp(`${words}(?:e?s)?(?![\\p{L}\\p{N}])`, 'iuy');
+  const starts = [first, `${first}s`, `${first}es`].flatMap((word) => places.get(word) ?? []);
+  let behind = 0;
+  return starts
+    .sort((a, b) => a - b)
+    .flatMap((start) => {
+      pattern.lastIndex = start;
+      if (start < behind || !pattern.test(text)) return [];
+      behind = pattern.lastIndex;
+      return [{ start, end: behind }];
+    });
 }

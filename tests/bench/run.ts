@@ -6,6 +6,7 @@ const here = fileURLToPath(new URL('.', import.meta.url));
 const PARTS = [
   'run.ts',
   'timing.ts',
+  'claims-made.ts',
   'day-made.ts',
   'planner-mip.ts',
   'planner-peers.ts',
@@ -21,6 +22,6 @@ if (name === undefined || !names.includes(name)) {
   console.error(`Usage: npm run bench -- NAME, where NAME is one of: ${names.join(', ')}`);
   process.exitCode = 1;
 } else {
-  const bench = (await import(`./${name}.ts`)) as { run: () => Promise<void> };
+  const bench = (await import(`./${name}.ts`)) as { run: () => Promise<void> | void };
   await bench.run();
 }

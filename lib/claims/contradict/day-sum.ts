@@ -1,5 +1,6 @@
 import { contradiction, type Contradiction } from '#lib/claims/contradict/contradiction';
 import { areApart, ofValue, type SaidValue } from '#lib/claims/contradict/said-values';
+import { groupedBy } from '#lib/claims/contradict/grouped-by';
 import type { SaidInterval } from '#lib/claims/said-interval';
 import type { Region } from '#lib/figures/line-parts';
 import type { Nutrient } from '#lib/foods/nutrients';
@@ -27,12 +28,21 @@ export function daySum(
 ): Contradiction[] {
   const eaten = dishes.filter(({ eaten: share }) => share !== 0);
   if (eaten.length < 2) return [];
+  const said = groupedBy(values, ({ segmentId, nutrient }) => `${segmentId} ${nutrient}`);
+  const kept = new Map<Nutrient, readonly Eaten[] | null>();
+  const eatenAll = (nutrient: Nutrient) => {
+    const known = kept.get(nutrient);
+    if (known !== undefined) return known;
+    const all = eaten.map((dish) => eatenOf(dish, said.get(`${dish.segmentId} ${nutrient}`) ?? []));
+    const made = all.every((part) => part !== null) ? all : null;
+    kept.set(nutrient, made);
+    return made;
+  };
   return values
     .filter(({ scope }) => scope === 'day')
     .flatMap((day) => {
-      const parts = eaten.map((dish) => eatenOf(dish, values, day.nutrient));
-      if (parts.some((part) => part === null)) return [];
-      const known = parts.filter((part) => part !== null);
+      const known = eatenAll(day.nutrient);
+      if (!known) return [];
       const sum = added(known.map(({ range }) => range));
       const allowed = complete ? sum : { ...sum, to: Infinity };
       if (!areApart(allowed, day.interval)) return [];
@@ -65,10 +75,7 @@ interface Eaten {
  * What was eaten of a dish, by all that is said of it: so much of the whole, so many portions, the dish as it stands,
  * whole or a part. The range holds every one of them; null where nothing is said.
  */
-function eatenOf(dish: DayDish, values: readonly SaidValue[], nutrient: Nutrient): Eaten | null {
-  const said = values.filter(
-    (value) => value.segmentId === dish.segmentId && value.nutrient === nutrient,
-  );
+function eatenOf(dish: DayDish, said: readonly SaidValue[]): Eaten | null {
   const of = said.flatMap((value) =>
     timesOf(value, dish).map((times) => ({
       row: value.row,

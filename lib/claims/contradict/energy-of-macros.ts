@@ -1,5 +1,7 @@
 import { contradiction, type Contradiction } from '#lib/claims/contradict/contradiction';
 import { areApart, type SaidValue } from '#lib/claims/contradict/said-values';
+import { groupedBy } from '#lib/claims/contradict/grouped-by';
+import { nearestIn, type NearestTo } from '#lib/claims/contradict/nearest-value';
 import type { SaidInterval } from '#lib/claims/said-interval';
 import type { Region } from '#lib/figures/line-parts';
 import type { Nutrient } from '#lib/foods/nutrients';
@@ -21,39 +23,30 @@ const WITHOUT = { share: 0.2, kcal: 20 } as const;
 
 /** Listed macros that do not come to the calories said of the same thing. */
 export function energyOfMacros(values: readonly SaidValue[], region: Region): Contradiction[] {
-  const things = new Map<string, SaidValue[]>();
-  for (const value of values) {
-    const key = `${value.thing} ${value.scope} ${value.row.place.textId}`;
-    const known = things.get(key);
-    if (known) known.push(value);
-    else things.set(key, [value]);
-  }
-  return [...things.values()].flatMap((all) =>
-    energiesIn(all).flatMap((each) => check(each, all, region)),
+  const things = groupedBy(
+    values,
+    ({ thing, scope, row }) => `${thing} ${scope} ${row.place.textId}`,
   );
+  return [...things.values()].flatMap((all) => {
+    const nutrients = groupedBy(all, ({ nutrient }) => nutrient);
+    const searched = LISTED.map((nutrient) => nearestIn(nutrients.get(nutrient) ?? [], startOf));
+    const energies = nutrients.get('energyKcal') ?? [];
+    return energies.flatMap((each) => check(each, searched, region));
+  });
 }
 
-const energiesIn = (all: readonly SaidValue[]) =>
-  all.filter(({ nutrient }) => nutrient === 'energyKcal');
+/** Where a value begins: a breath counts from one beginning to the other. */
+const startOf = ({ row }: SaidValue) => ({ start: row.statement.start, end: row.statement.start });
+
+const LISTED = ['protein', 'carbohydrate', 'fat', 'fibre'] as const;
 
 /** Macros beside an energy: the nearest of each in its text, within a breath. */
 const BREATH = 240;
 
-function nearest(
-  energy: SaidValue,
-  all: readonly SaidValue[],
-  nutrient: Nutrient,
-): SaidValue | null {
-  const gap = ({ row }: SaidValue) => Math.abs(row.statement.start - energy.row.statement.start);
-  const near = all.filter((value) => value.nutrient === nutrient && gap(value) <= BREATH);
-  const [first] = near;
-  return first ? near.reduce((best, each) => (gap(each) < gap(best) ? each : best), first) : null;
-}
-
-function check(energy: SaidValue, all: readonly SaidValue[], region: Region): Contradiction[] {
-  const [protein, carbohydrate, fat, fibre] = (
-    ['protein', 'carbohydrate', 'fat', 'fibre'] as const
-  ).map((nutrient) => nearest(energy, all, nutrient));
+function check(energy: SaidValue, searched: readonly NearestTo[], region: Region): Contradiction[] {
+  const [protein, carbohydrate, fat, fibre] = searched.map(
+    (nearestTo) => nearestTo(energy, BREATH)?.value,
+  );
   if (!protein || !carbohydrate || !fat) return [];
   const macros = [protein, carbohydrate, fat];
   const allowed = allowedEnergy(macros, fibre ?? null);

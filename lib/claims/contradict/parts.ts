@@ -1,5 +1,7 @@
 import { contradiction, type Contradiction } from '#lib/claims/contradict/contradiction';
 import { areApart, ofValue, timesRange, type SaidValue } from '#lib/claims/contradict/said-values';
+import { groupedBy } from '#lib/claims/contradict/grouped-by';
+import { nearestIn, type Found } from '#lib/claims/contradict/nearest-value';
 import type { Region } from '#lib/figures/line-parts';
 
 /** How many parts a dish is said to have, or has; `as` what they are called. */
@@ -77,31 +79,34 @@ function pairsOf(
   values: readonly SaidValue[],
   scope: SaidValue['scope'],
 ): readonly (readonly [part: SaidValue, whole: SaidValue])[] {
-  const things = new Map<string, SaidValue[]>();
-  const keyOf = ({ thing, nutrient, text }: SaidValue) => ({ key: `${thing} ${nutrient}`, text });
-  const wholes = values.filter((each) => each.scope === 'whole' || each.scope === 'dish');
-  for (const whole of wholes) {
-    const { key } = keyOf(whole);
-    const known = things.get(key);
-    if (known) known.push(whole);
-    else things.set(key, [whole]);
-  }
+  const keyOf = ({ thing, nutrient }: SaidValue) => `${thing} ${nutrient}`;
+  const searched = (of: SaidValue['scope']) => {
+    const own = values.filter((value) => value.scope === of);
+    const groups = [...groupedBy(own, keyOf)];
+    return new Map(
+      groups.map(([key, all]) => [key, { first: all[0], nearest: nearestIn(all) }] as const),
+    );
+  };
+  const wholes = searched('whole');
+  const dishes: ReturnType<typeof searched> = scope === 'half' ? searched('dish') : new Map();
+  const wholeOf = (part: SaidValue): SaidValue | undefined => {
+    const whole = wholes.get(keyOf(part));
+    const near = whole?.nearest(part, Infinity);
+    const dish = dishes.get(keyOf(part))?.nearest(part, BREATH);
+    if (!near) return dish?.value ?? whole?.first;
+    return dish && isBefore(dish, near) ? dish.value : near.value;
+  };
+  const place = new Map(values.map((value, index) => [value, index]));
+  const isBefore = (a: Found, b: Found) =>
+    a.gap < b.gap || (a.gap === b.gap && (place.get(a.value) ?? 0) < (place.get(b.value) ?? 0));
   const told = new Set<string>();
   return values
     .filter((value) => value.scope === scope)
     .flatMap((part) => {
-      const { key, text } = keyOf(part);
-      const found = (things.get(key) ?? []).filter(
-        (each) => each.scope === 'whole' || (scope === 'half' && gap(part, each) <= BREATH),
-      );
-      const [first] = found;
-      if (!first) return [];
-      const whole = found.reduce(
-        (best, each) => (gap(part, each) < gap(part, best) ? each : best),
-        first,
-      );
+      const whole = wholeOf(part);
+      if (!whole) return [];
       // The same two values said again are the same contradiction.
-      const pair = `${key} ${text} ${whole.text}`;
+      const pair = `${keyOf(part)} ${part.text} ${whole.text}`;
       if (told.has(pair)) return [];
       told.add(pair);
       return [[part, whole]] as const;
@@ -110,10 +115,3 @@ function pairsOf(
 
 /** UTF-16 units between a half and what it is half of, where that is not said to be the whole. */
 const BREATH = 160;
-
-function gap({ row: a }: SaidValue, { row: b }: SaidValue): number {
-  if (a.place.textId !== b.place.textId) return Infinity;
-  return (
-    Math.max(a.statement.start, b.statement.start) - Math.min(a.statement.end, b.statement.end)
-  );
-}

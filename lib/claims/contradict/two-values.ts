@@ -1,4 +1,5 @@
 import { contradiction, type Contradiction } from '#lib/claims/contradict/contradiction';
+import { groupedBy } from '#lib/claims/contradict/grouped-by';
 import { areApart, isTitle, type SaidValue } from '#lib/claims/contradict/said-values';
 
 /** What a number of a dish without how much of it may be divided by to be of a part of it. */
@@ -10,14 +11,10 @@ export type PartsOf = (segmentId: string) => readonly number[];
  * are left alone.
  */
 export function twoValues(values: readonly SaidValue[], parts: PartsOf): Contradiction[] {
-  const things = new Map<string, SaidValue[]>();
-  for (const value of values) {
-    if (isTitle(value.row) || !isOfKnown(value)) continue;
-    const key = `${value.thing} ${value.scope} ${value.nutrient}`;
-    const known = things.get(key);
-    if (known) known.push(value);
-    else things.set(key, [value]);
-  }
+  const things = groupedBy(
+    values.filter((value) => !isTitle(value.row) && isOfKnown(value)),
+    ({ thing, scope, nutrient }) => `${thing} ${scope} ${nutrient}`,
+  );
   return [...things.values()].flatMap((all) => {
     const sides = sidesOf(all, parts);
     const [first, ...others] = sides;
