@@ -132,7 +132,8 @@ interface Asked {
 
 type Solved =
   | { readonly status: 'fits'; readonly amounts: readonly number[]; readonly change: number }
-  | { readonly status: 'infeasible' | 'stopped' };
+  | { readonly status: 'infeasible' }
+  | { readonly status: 'stopped' };
 
 async function solve(
   amounts: readonly FitAmount[],
