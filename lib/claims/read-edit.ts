@@ -1,4 +1,5 @@
 import { claimFacts, type ClaimFacts } from '#lib/claims/claim-words/claim-facts';
+import { claimWorking } from '#lib/claims/claim-words/claim-judged';
 import { judgeClaimWord } from '#lib/claims/claim-words/judge-claim-word';
 import type { Contradiction } from '#lib/claims/contradict/contradiction';
 import { contradictions } from '#lib/claims/contradictions';
@@ -205,18 +206,15 @@ function judgeOf(context: JudgeContext): Judge {
     statement: NumberedStatement,
     text: PlacedText,
     about: About,
-  ): Verdicted {
+  ): Verdicted & Pick<Judged, 'claim'> {
     const dish = dishAlone(about);
     if (statement.kind === 'nutrient') return judgeNutrient(statement, row.place, about, context);
     if (statement.kind === 'claimWord') {
       if (!dish) return cannotSay('which dish?');
       const before = text.text.slice(Math.max(0, statement.start - 12), statement.start);
-      const { verdict, why, difference, sayInstead, remark, against } = judgeClaimWord(
-        statement,
-        claimsOf(dish),
-        { before },
-      );
-      return { verdict, why, difference, sayInstead, remark, against };
+      const told = judgeClaimWord(statement, claimsOf(dish), { before });
+      const { verdict, why, difference, sayInstead, remark, against } = told;
+      return { verdict, why, difference, sayInstead, remark, against, claim: claimWorking(told) };
     }
     return judgeBeyond(statement, beyondPlace(row, text, about), context);
   }

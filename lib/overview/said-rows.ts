@@ -1,10 +1,17 @@
-import type { HeldAgainst, Judged, Misheard, StatementPlace, Verdict } from '#lib/claims/judged';
+import type {
+  ClaimWorking,
+  HeldAgainst,
+  Judged,
+  Misheard,
+  StatementPlace,
+  Verdict,
+} from '#lib/claims/judged';
 import type { PutAside } from '#lib/claims/read-edit';
 import { oneLine, sentenceAround } from '#lib/claims/sentence-around';
 import { waysToMend, type Placed, type WaysToMend } from '#lib/claims/ways-to-mend';
 import { heardAround } from '#lib/cut/heard-around';
-import { framesIn, printTimecode, rateOf } from '#lib/cut/timecode';
-import type { Mend } from '#lib/episode/edit-schema';
+import { episodeRate, framesIn, printTimecode } from '#lib/cut/timecode';
+import type { DishClaims, Mend } from '#lib/episode/edit-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { KIND_WORDS, type SaidKind } from '#lib/overview/said-kinds';
 import { printRuntime } from '#lib/units/print';
@@ -54,6 +61,8 @@ export interface SaidRow {
   readonly segmentId: string | null;
   /** Title of the dish that is talked about. */
   readonly dish: string | null;
+  /** How a claim word was judged, with what the person said of its dish; null where it is none of a dish. */
+  readonly claim: SaidClaim | null;
   /** Five seconds around it, in seconds from the beginning of the edit. */
   readonly heard: { readonly fromS: number; readonly toS: number } | null;
   readonly ways: {
@@ -61,6 +70,12 @@ export interface SaidRow {
     readonly cut: Span | null;
     readonly sentence: WaysToMend['sentence'];
   };
+}
+
+export interface SaidClaim extends ClaimWorking {
+  /** Whether the rules ask anything of the person: in the Union they do not. */
+  readonly asks: boolean;
+  readonly said: DishClaims | null;
 }
 
 /** One step of a reading: which words were taken, and as what. */
@@ -105,10 +120,11 @@ export function saidRow(judged: Judged, of: RowsOf): SaidRow {
   const { place, statement, verdict } = judged;
   const text = of.texts.get(place.textId) ?? '';
   const mend = of.file.edit?.mends.find(({ id }) => id === judged.mendId) ?? null;
-  const span = spanOf(of.file.episode.rate);
+  const span = spanOf(of.file.episode);
   const timed =
     place.startMs === null ? null : { startMs: place.startMs, endMs: place.endMs ?? place.startMs };
   const ways = waysToMend(judged, text, of.perMinute);
+  const segment = of.file.episode.segments.find(({ id }) => id === place.segmentId);
   return {
     id: judged.id,
     textId: place.textId,
@@ -138,7 +154,8 @@ export function saidRow(judged: Judged, of: RowsOf): SaidRow {
     })),
     mend: mend && { id: mend.id, kind: mend.mend.kind, words: mendWords(mend.mend, of.file) },
     segmentId: place.segmentId,
-    dish: of.file.episode.segments.find(({ id }) => id === place.segmentId)?.title ?? null,
+    dish: segment?.title ?? null,
+    claim: claimOf(judged, segment?.claims ?? null),
     heard: timed && place.kind === 'captions' ? heardAround(timed.startMs, timed.endMs) : null,
     ways: {
       card: ways.card && { words: ways.card.words, ...span(ways.card) },
@@ -146,6 +163,11 @@ export function saidRow(judged: Judged, of: RowsOf): SaidRow {
       sentence: ways.sentence,
     },
   };
+}
+
+function claimOf({ claim }: Judged, said: DishClaims | null): SaidClaim | null {
+  if (!claim) return null;
+  return { ...claim, asks: claim.offers.length > 0 || claim.asMeal !== null, said };
 }
 
 /** A statement that the person put aside: nothing is held against it. */
@@ -196,8 +218,8 @@ export function verdictWords({
 }
 
 /** Times as frames are numbered at the episode's rate; at a rate that nobody numbers, as minutes and seconds. */
-function spanOf(rate: EpisodeFile['episode']['rate']): (placed: Placed) => Span {
-  const known = rateOf(rate);
+function spanOf(episode: EpisodeFile['episode']): (placed: Placed) => Span {
+  const known = episodeRate(episode);
   const print = (ms: number) =>
     known ? printTimecode(framesIn(ms, known), known) : printRuntime(Math.floor(ms / 1000));
   return ({ startMs, endMs }) => ({ from: print(startMs), to: print(endMs) });

@@ -1,4 +1,4 @@
-import { CLAIM_WORDS_CAUTION } from '#lib/claims/claim-words/judge-claim-word';
+import { CLAIM_WORDS_CAUTION } from '#lib/claims/claim-words/claim-words-caution';
 import type { EditFacts } from '#lib/claims/edit-facts';
 import type { Judged, SaidText, StatementPlace, Verdict } from '#lib/claims/judged';
 import { readEdit, type EditReading } from '#lib/claims/read-edit';

@@ -1,8 +1,7 @@
-import type { HeldAgainst, Judged, Verdict } from '#lib/claims/judged';
+import type { ClaimWorking, HeldAgainst, Judged, Verdict } from '#lib/claims/judged';
 import type { Statement } from '#lib/claims/statement';
 import type { ClaimFacts } from './claim-facts';
 import type { ConditionJudged } from './judge-condition';
-import type { ReferenceAmount } from './reference-amounts';
 
 /** What is known of a claim word beside its words. */
 export interface ClaimContext {
@@ -12,23 +11,12 @@ export interface ClaimContext {
   readonly comparedWith?: ClaimFacts | null;
 }
 
-/** A reference amount that may be meant, and what the word would come to by it; null where it has to be weighed. */
-export interface AmountOffer extends ReferenceAmount {
-  readonly verdict: Verdict | null;
-}
-
 /** A claim word with what the rule of the region says of it. */
-export interface ClaimJudged extends Pick<
-  Judged,
-  'verdict' | 'why' | 'difference' | 'sayInstead' | 'remark'
-> {
+export interface ClaimJudged
+  extends Pick<Judged, 'verdict' | 'why' | 'difference' | 'sayInstead' | 'remark'>, ClaimWorking {
   readonly against: HeldAgainst;
-  /** The provision; null where no rule knows the word. */
-  readonly section: string | null;
   /** Each number of the rule with what the dish has. */
   readonly rows: readonly ConditionJudged[];
-  /** Where the reference amount is not said: those that the title speaks for. */
-  readonly offers: readonly AmountOffer[];
 }
 
 export type ClaimStatement = Extract<Statement, { readonly kind: 'claimWord' }>;
@@ -50,7 +38,14 @@ export function plain(
     section,
     rows: [],
     offers: [],
+    asMeal: null,
   };
+}
+
+/** What a page shows of the working beside the verdict. */
+export function claimWorking({ section, rows, offers, asMeal }: ClaimJudged): ClaimWorking {
+  const shown = rows.map(({ threshold, per, has, verdict }) => ({ threshold, per, has, verdict }));
+  return { section, rows: shown, offers, asMeal };
 }
 
 /** `unknown`, with its cause. */

@@ -6,11 +6,11 @@ import {
   cannotSay,
   plain,
   sentence,
-  type AmountOffer,
   type ClaimContext,
   type ClaimJudged,
   type ClaimStatement,
 } from './claim-judged';
+import { amountOffers, claimChoices, isTooSmall } from './claim-choices';
 import { levelOf, nutrientOf, rulesFor } from './claim-level';
 import { claimPhrase } from './claim-phrases';
 import type { ClaimLevel, ClaimRule } from './claim-rule';
@@ -19,12 +19,7 @@ import { disclosure } from './disclosure';
 import { EU_PERCENT_FREE } from './eu-rules';
 import { judgeRule, needsReferenceAmount, type RuleJudged } from './judge-rule';
 import { noAdded } from './no-added';
-import { likelyAmounts } from './reference-amounts';
 import { eitherState, holds, weaker } from './weaker-words';
-
-/** Said wherever claim words are judged: what the rules are, and what nobody here can decide. */
-export const CLAIM_WORDS_CAUTION =
-  'These are the published rules for labels and for advertising of food. Whether an episode is a commercial communication, and so whether they bind you, is for you and your counsel to say.';
 
 /**
  * Judges a claim word by the published threshold of the region: 21 CFR 101.54 to 101.62 by the reference amount or as a
@@ -62,8 +57,11 @@ export function judgeClaimWord(
     );
   }
   const rules = rulesFor(level, nutrient, dish);
-  if (rules.length === 0) return withoutRule(level, phrase, dish, context);
-  return byRules(rules, level, nutrient, phrase, dish);
+  const told =
+    rules.length === 0
+      ? withoutRule(level, phrase, dish, context)
+      : byRules(rules, level, nutrient, phrase, dish);
+  return { ...told, ...claimChoices(level, nutrient, dish) };
 }
 
 const isSalt = (nutrient: Nutrient | null) => nutrient === 'salt' || nutrient === 'sodium';
@@ -124,6 +122,7 @@ function byRules(
     section: rule.section,
     rows,
     offers: [],
+    asMeal: null,
   };
 }
 
@@ -132,26 +131,16 @@ function askedAndHad({ rows }: RuleJudged): string {
   return rows.map(({ asks, has }) => `${asks}: your breakdown has ${has}`).join('; and ');
 }
 
-/** A main dish weighs at least 6 oz a serving (21 CFR 101.13(m)(1)). */
-const MAIN_DISH_MG = 170_000;
-
-function isTooSmall({ finishedMg }: ClaimFacts): boolean {
-  return finishedMg !== null && finishedMg.high < MAIN_DISH_MG;
-}
-
 /** Nobody has said how much of it is customarily eaten: what the word would come to by the likely amounts. */
 function withoutAmount(rule: ClaimRule, phrase: string, dish: ClaimFacts): ClaimJudged {
-  const offers = likelyAmounts(dish.title).map((row): AmountOffer => {
-    const verdict = row.massMg === null ? null : judgeRule(rule, dish, row.massMg, false).verdict;
-    return { ...row, verdict };
-  });
+  const offers = amountOffers(rule, dish);
   const likely = offers.map(({ what, amount, massMg, verdict }) => {
     const then =
       verdict === null ? 'to be weighed' : `by ${printGrams(massMg ?? 0)} g: ${SHORT[verdict]}`;
     return `${what}, ${amount} (${then})`;
   });
   const why = `“${phrase}” counts in the reference amount of its kind of food (21 CFR 101.12(b)), and nobody has said which that is. Likely: ${likely.join('; ')}; or it is a main dish`;
-  return { ...cannotSay(dish, why), section: rule.section, offers };
+  return { ...cannotSay(dish, why), section: rule.section };
 }
 
 const SHORT: Readonly<Record<Verdict, string>> = {

@@ -1,4 +1,4 @@
-import type { Verdict } from '#lib/claims/judged';
+import type { ClaimRow, Verdict } from '#lib/claims/judged';
 import { figureStatus, type Figure } from '#lib/figures/figure';
 import { judgeLimit } from '#lib/figures/judge-limit';
 import { missingText } from '#lib/figures/print-figure';
@@ -8,12 +8,9 @@ import type { ClaimFacts } from './claim-facts';
 import type { ClaimRelation, Condition } from './claim-rule';
 
 /** One number of a rule, held against the dish. */
-export interface ConditionJudged {
+export interface ConditionJudged extends ClaimRow {
   /** "at most 3 g of fat in 140 g". */
   readonly asks: string;
-  /** "2.1 g, likely 1.9–2.3", or why there is none. */
-  readonly has: string;
-  readonly verdict: Verdict;
   /** "0.4 g more than it allows"; null where it is not off. */
   readonly difference: string | null;
   /** Off, and still within the hard bounds. */
@@ -68,19 +65,21 @@ export function judgeCondition(
   const names = measure.nutrients.map((each) => NUTRIENTS[each].label).join(' and ');
   if (measure.kind === 'energyShare') {
     const figure = facts.perEnergy(measure.nutrients, measure.kcalPerG * 100);
-    return [judged(figure, relation, condition.limit, '%', `of its energy from ${names}`)];
+    const what = { words: `of its energy from ${names}`, of: `from ${names}`, per: 'its energy' };
+    return [judged(figure, relation, condition.limit, '%', what)];
   }
   const unit = unitOf(measure.nutrients);
   // Calories are their own unit.
-  const of = measure.nutrients[0] === 'energyKcal' ? '' : `of ${names} `;
+  const of = measure.nutrients[0] === 'energyKcal' ? '' : `of ${names}`;
+  const inside = (per: string): Counted => ({ words: `${of} in ${per}`.trimStart(), of, per });
   if (measure.kind === 'per100kcal') {
     const figure = facts.perEnergy(measure.nutrients, 100);
-    return [judged(figure, relation, condition.limit, unit, `${of}in 100 kcal of it`)];
+    return [judged(figure, relation, condition.limit, unit, inside('100 kcal of it'))];
   }
   if (measure.per === 'serving') {
     return facts.servings.map((name, at) => {
       const figure = facts.ofServing(measure.nutrients, at);
-      return judged(figure, relation, condition.limit, unit, `${of}in ${name}`);
+      return judged(figure, relation, condition.limit, unit, inside(name));
     });
   }
   const limit = drink ? (condition.liquidLimit ?? condition.limit) : condition.limit;
@@ -94,7 +93,7 @@ export function judgeCondition(
           : [raccMg];
   return masses.map((massMg) => {
     const amount = drink && measure.per === '100g' ? '100 ml' : `${printGrams(massMg)} g`;
-    const what = `${of}in ${amount}`;
+    const what = inside(amount);
     const found = facts.ofMass(measure.nutrients, massMg);
     if (!found) return withoutWeight(relation, limit, unit, what);
     const figure = drink && measure.per === '100g' ? inVolume(found) : found;
@@ -136,11 +135,14 @@ function corrected(figure: Figure, { claims }: ClaimFacts): Figure | null {
 
 /** Below the threshold before any correction it is off; else it takes the share that counts (MODEL D.3). */
 function proteinRow(row: ConditionJudged, isCorrected: boolean): ConditionJudged {
-  const asks = `${row.asks}, corrected by PDCAAS (21 CFR 101.9(c)(7))`;
-  if (isCorrected) return { ...row, asks };
-  if (row.verdict === 'off') return { ...row, asks, has: `${row.has} before any correction` };
+  const told = {
+    asks: `${row.asks}, corrected by PDCAAS (21 CFR 101.9(c)(7))`,
+    threshold: `${row.threshold}, corrected by PDCAAS`,
+  };
+  if (isCorrected) return { ...row, ...told };
+  if (row.verdict === 'off') return { ...row, ...told, has: `${row.has} before any correction` };
   const has = `${row.has}, and nobody has said which share of it counts by PDCAAS`;
-  return { ...row, asks, has, verdict: 'unknown', difference: null, possible: false };
+  return { ...row, ...told, has, verdict: 'unknown', difference: null, possible: false };
 }
 
 const RELATIONS: Readonly<Record<ClaimRelation, string>> = {
@@ -149,14 +151,28 @@ const RELATIONS: Readonly<Record<ClaimRelation, string>> = {
   under: 'less than',
 };
 
+/** What a limit counts: its own words, and the two parts of them that a table has apart. */
+interface Counted {
+  /** "of fat in 140 g". */
+  readonly words: string;
+  /** "of fat"; empty where the unit says it. */
+  readonly of: string;
+  readonly per: string;
+}
+
+function asked(relation: ClaimRelation, limit: number, unit: string, { words, of, per }: Counted) {
+  const least = `${RELATIONS[relation]} ${printLimit(limit)} ${unit}`;
+  return { asks: `${least} ${words}`, threshold: `${least} ${of}`.trimEnd(), per };
+}
+
 function withoutWeight(
   relation: ClaimRelation,
   limit: number,
   unit: string,
-  what: string,
+  what: Counted,
 ): ConditionJudged {
   return {
-    asks: `${RELATIONS[relation]} ${printLimit(limit)} ${unit} ${what}`,
+    ...asked(relation, limit, unit, what),
     has: 'no finished weight: weigh the finished dish, or give a yield that is published for it',
     verdict: 'unknown',
     difference: null,
@@ -170,16 +186,15 @@ function judged(
   relation: ClaimRelation,
   limit: number,
   unit: string,
-  what: string,
+  what: Counted,
 ): ConditionJudged {
   const verdict = judgeThreshold(figure, relation, limit);
-  const asks = `${RELATIONS[relation]} ${printLimit(limit)} ${unit} ${what}`;
   const off = figure.value - limit;
   const step = telling(figure, limit);
   const far = `${printTo(Math.abs(off), step)} ${unit}`;
   const side = relation === 'atLeast' ? 'less than it asks for' : 'more than it allows';
   return {
-    asks,
+    ...asked(relation, limit, unit, what),
     has: amountWords(figure, step, unit),
     verdict,
     difference: verdict === 'off' && figureStatus(figure) === 'known' ? `${far} ${side}` : null,
