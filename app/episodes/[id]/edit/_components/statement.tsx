@@ -5,6 +5,7 @@ import { Button } from '../../../../_ui/button';
 import { CopyButton } from '../../../../_ui/copy-button';
 import { Icon } from '../../../../_ui/icons';
 import type { Sound } from '../_sound/use-sound';
+import { ClaimPart } from './claim-part';
 import { MendReading } from './mend-reading';
 import { Misheard } from './misheard';
 import { WaysPart } from './ways-part';
@@ -44,6 +45,7 @@ export function Statement({ page, row, sound }: Props) {
       )}
       <Misheard page={page} row={row} />
       <WaysPart row={row} />
+      <ClaimPart page={page} row={row} />
       <HowRead row={row} />
       <MendReading key={`${row.id} ${row.mend?.id ?? ''}`} page={page} row={row} />
       {standing === 'aside' && <p className="text-fine text-soft">Nothing is held against it.</p>}
