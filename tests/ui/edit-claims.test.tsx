@@ -120,7 +120,7 @@ describe('an opened claim word', () => {
     await say(episodeId, { proteinPermille: '92' });
     const { row } = await read(episodeId);
     const told = words(shown(row));
-    expect(told).toContain(`${LOAF_ROW}, 140 g; 195 g with gravy or sauce on top: agrees`);
+    expect(told).toContain(`agrees: ${LOAF_ROW}, 140 g; 195 g with gravy or sauce on top`);
     expect(told).toContain('a meal or main dish: can’t say');
     expect(told).toContain('is for you and your counsel to say');
     expect(told).toContain('soups, 245 g');

@@ -11,7 +11,8 @@ export const OTHER_WEIGHT = 'other';
 export function amountChoices({ offers }: SaidClaim): Choice[] {
   const likely = offers.map(({ what, amount, verdict }) => {
     const then = verdict === null ? 'to be weighed' : STANDING_WORDS[verdict];
-    return { value: what, words: `${what}, ${amount}: ${then}` };
+    // The verdict first: a narrow page cuts the end of a long choice off.
+    return { value: what, words: `${then}: ${what}, ${amount}` };
   });
   const others = REFERENCE_AMOUNTS.filter(({ what }) =>
     likely.every(({ value }) => value !== what),
