@@ -130,7 +130,7 @@ test.describe('in an episode of its own', () => {
     await text.getByRole('button', { name: 'Take it instead' }).click();
     await expect(mark).toHaveAttribute('aria-label', /^0:40: .*put aside$/);
 
-    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await page.getByRole('button', { name: /^Undo/ }).click();
     await expect(mark).toHaveAttribute('aria-label', /^0:10: .*put aside$/);
   });
 
@@ -165,6 +165,7 @@ test.describe('in an episode of its own', () => {
     await page.reload();
     await expect(page.getByText('Sound: rehearsal.wav, on this machine alone.')).toBeVisible();
     await page.keyboard.press('j');
+    await expect(chosen(page)).toBeFocused();
     await page.keyboard.press('Enter');
     await page.getByRole('button', { name: /^Hear it/ }).click();
     expect(sent).toEqual([]);

@@ -203,6 +203,7 @@ const methodRefused = async (page: Page) => {
 const statementOpen = async (page: Page) => {
   await expect(page.getByRole('region', { name: 'Transcript' })).toBeVisible();
   await page.keyboard.press('o');
+  await expect(page.locator('button[aria-current]')).toBeFocused();
   await page.keyboard.press('Enter');
   await expect(page.locator('button[aria-expanded=true]')).toBeVisible();
   await unfold(page);
