@@ -68,6 +68,7 @@ function trapOf(
   const gas = text.marks.before('gas', quantity.begin);
   if (bare && !gas && text.marks.before('trap', quantity.begin)) return 'of something else';
   if (isPartOfIt(text, quantity)) return 'part of it';
+  if (isSizeOfPart(text, quantity)) return 'size of a part';
   if (isMultiplied(text, quantity)) return 'so many times';
   if (isYear(text, quantity, bare)) return 'year';
   if (markBefore(text, quantity, 'change', 1)) return 'a change';
@@ -187,9 +188,23 @@ function isDenied(text: Text, quantity: Quantity): boolean {
 }
 
 /** 'I said 48', 'the card says 71', where the same is said again. */
+/** 'a slice of 150 grams': how big the part is, of which something is said. */
+function isSizeOfPart({ language, marks, tokens }: Text, { begin, unit, noun }: Quantity): boolean {
+  if (unit?.of !== 'mass' || noun !== null) return false;
+  const behindOf = language.numbers.of.has(tokens[begin - 1]?.folded ?? '');
+  const part = behindOf ? marks.before('thing', begin - 1) : undefined;
+  return part?.role.as === 'slice' || part?.role.as === 'portion';
+}
+
 function isHeard(text: Text, quantity: Quantity, all: readonly Quantity[], index: number): boolean {
   const heard = markBefore(text, quantity, 'heard', 3);
-  if (!heard || !only(text, heard.to, quantity.begin, ['filler', 'hedge', 'copula', 'small']))
+  // 'the middle says 160': a thermometer says it.
+  const shown = heard && text.marks.before('place', heard.from)?.role.place === 'inside';
+  if (
+    !heard ||
+    shown ||
+    !only(text, heard.to, quantity.begin, ['filler', 'hedge', 'copula', 'small'])
+  )
     return false;
   return all
     .slice(index + 1, index + 6)

@@ -24,7 +24,7 @@ export const DAY_SCOPES: [string, Role][] = [
   ),
   ...scope(
     phrasesOf(
-      "today, for the day, the day, in a day, day total, daily calories, all day, the whole day, per day, for the whole day, day's total, total for the day, on the day, over the day, across the whole day, the full day, daily total, total for today, the day's total, that's the day, day's eating, end of day, end of the day, for the full day, for the entire day, day in total, my day's, my full day, day done, the day lands at, the day comes to, across today, today all in all, a day, in one day, across the day, full day, / day, full day of eating, my day, whole day, end of the day total, the entire day, this whole day, for today, of the day",
+      "today, i will have eaten, i'll have eaten, we will have eaten, we'll have eaten, for the day, the day, in a day, day total, daily calories, all day, the whole day, per day, for the whole day, day's total, total for the day, on the day, over the day, across the whole day, the full day, daily total, total for today, the day's total, that's the day, day's eating, end of day, end of the day, for the full day, for the entire day, day in total, my day's, my full day, day done, the day lands at, the day comes to, across today, today all in all, a day, in one day, across the day, full day, / day, full day of eating, my day, whole day, end of the day total, the entire day, this whole day, for today, of the day",
     ),
     'day',
     'free',

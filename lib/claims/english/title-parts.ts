@@ -8,14 +8,17 @@ import { EACH, PORTION, SLICE, VESSELS } from './parts';
 
 const KNOWN: ReadonlySet<string> = new Set([...PORTION, ...SLICE, ...EACH]);
 
+/** Words behind which a title says what comes with it: 'Skyr pots with oat crumb'. */
+const BEHIND: ReadonlySet<string> = new Set(['with', 'in', 'on', 'and', 'from', 'for', 'under']);
+
 /**
  * What may be said of one of the things that a title counts: pots and tubs are portions, all else pieces. None where
  * the last word is no plural, a part that is known anyway, or a food that is said of more than one: beans, noodles.
  */
 export const titleParts: Language['titleParts'] = (title) => {
-  const last = tokenize(title)
-    .filter(({ kind }) => kind === 'word')
-    .at(-1)?.folded;
+  const words = tokenize(title).filter(({ kind }) => kind === 'word');
+  const behind = words.findIndex(({ folded }, at) => at > 0 && BEHIND.has(folded));
+  const last = words.slice(0, behind < 0 ? words.length : behind).at(-1)?.folded;
   const one = singular(last ?? '');
   if (last === undefined || one === last || KNOWN.has(one) || FOODS.heads.has(one)) return null;
   return known(one);

@@ -20,6 +20,8 @@ const CUTS = new Set(
 /** Names of an ingredient: as it is written, and as its food is called in its table ('Chicken, breast, raw'). */
 export interface IngredientNames {
   readonly written: Name | null;
+  /** All that the ingredient says, 'left from Wednesday' too. */
+  readonly all: readonly string[];
   readonly table: readonly Name[];
 }
 
@@ -33,6 +35,7 @@ export function ingredientNames(
   const written = nameOf(read?.food || line.text, language);
   return {
     written,
+    all: stemsOf(line.text, language),
     table: foods.map(({ name }) => nameOf(name, language)).filter((n) => n !== null),
   };
 }
@@ -47,9 +50,14 @@ function nameOf(text: string, language: Language): Name | null {
  * How well a food that is said fits an ingredient: 3 by all its words, 2 by its kind, 1 as a part of an animal or the
  * animal of a part; 0 where it is something else, as chicken is beside chicken stock, or an egg beside egg whites.
  */
-export function fitOf(said: readonly string[], { written, table }: IngredientNames): number {
+export function fitOf(said: readonly string[], { written, all, table }: IngredientNames): number {
   const byText = written ? fits(said, written) : 0;
   if (byText > 0) return byText;
+  // 'browned turkey left' of 'browned ground turkey, left from Wednesday'.
+  const head = written?.head;
+  if (head !== undefined && said.includes(head) && said.every((word) => all.includes(word))) {
+    return 2;
+  }
   const shared = written?.words.some((word) => said.includes(word)) ?? false;
   return shared ? 0 : Math.max(0, ...table.map((name) => Math.min(2, fits(said, name))));
 }
