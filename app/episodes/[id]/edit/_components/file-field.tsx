@@ -32,9 +32,11 @@ export function FileField({ form, state }: { readonly form: string; readonly sta
           />
         )}
       </Field>
-      <p role="alert" className="mt-1 text-fine font-semibold text-hand">
-        {refused}
-      </p>
+      {refused !== '' && (
+        <p role="alert" className="mt-1 text-fine font-semibold text-hand">
+          {refused}
+        </p>
+      )}
     </div>
   );
 }
