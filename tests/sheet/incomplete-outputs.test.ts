@@ -38,7 +38,9 @@ describe.each(['US', 'EU'] as const)(
 
     it.each(all)('%s has no number of what is open', (_, text) => {
       expect(hidden.length).toBeGreaterThan(50);
-      for (const number of hidden) expect(places(text, number)).toEqual([]);
+      // What an ingredient weighs is known, and may be the same number by chance.
+      const figuresOnly = text.replace(/"grams": "[^"]*"/g, '');
+      for (const number of hidden) expect(places(figuresOnly, number)).toEqual([]);
     });
 
     it('figures.json gives an open figure no number, and says of an incomplete one that it is', () => {
