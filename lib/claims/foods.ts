@@ -1,3 +1,4 @@
+import { fold } from '#lib/units/plain-words';
 import type { Language } from './language';
 import type { Token } from './tokens';
 
@@ -71,11 +72,7 @@ function oneOf(lower: string, folded: string, one: string): string {
 
 /** The words of a food's name as they are compared: folded singulars, by their usual name. */
 export function stemsOf(name: string, { foods, singular }: Language): string[] {
-  const words = name
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .match(/[\p{L}\d]+/gu);
+  const words = fold(name).match(/[\p{L}\d]+/gu);
   return (words ?? []).flatMap((word) => {
     const one = singular(word);
     return (foods.synonyms.get(one) ?? foods.synonyms.get(word) ?? one).split(' ');

@@ -1,4 +1,4 @@
-import { fold } from '#lib/foods/search-text';
+import { fold } from '#lib/units/plain-words';
 import type { Mend, ReadingMend } from '#lib/episode/edit-schema';
 
 /** Words on each side by which a reading is found again. */

@@ -11,7 +11,7 @@ import type { Statement } from '#lib/claims/statement';
 import { amountContext, dishesOf, type AmountContext, type Dish } from '#lib/episode/context';
 import type { NamedFood } from '#lib/episode/edit-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
-import { fold } from '#lib/foods/search-text';
+import { fold } from '#lib/units/plain-words';
 
 /** A place at which a food is named. */
 export interface FoodPlace {

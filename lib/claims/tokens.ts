@@ -1,4 +1,4 @@
-import { fold } from '#lib/foods/search-text';
+import { fold } from '#lib/units/plain-words';
 
 /** A word, a run of digits, a mark or the end of a line, with its place in the text. */
 export interface Token {

@@ -1,3 +1,5 @@
+import { fold, singular } from '#lib/units/plain-words';
+
 /** Words that stand in every title and say nothing of one (common practice, no source). */
 const SMALL = new Set(
   'a an and are as at by for from how i in into is it its my of on one or our so that the this to up we what with you your'.split(
@@ -10,12 +12,6 @@ const SMALL = new Set(
  * @example plainWords('The Crème pots, with a crumb') // ['creme', 'pot', 'crumb']
  */
 export function plainWords(text: string): string[] {
-  const folded = text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
-  const words = folded.match(/[\p{L}\p{N}]+/gu) ?? [];
-  return words.filter((word) => !SMALL.has(word)).map(stem);
-}
-
-function stem(word: string): string {
-  if (word.length > 4 && word.endsWith('ies')) return `${word.slice(0, -3)}y`;
-  return word.length > 3 && word.endsWith('s') && !word.endsWith('ss') ? word.slice(0, -1) : word;
+  const words = fold(text).match(/[\p{L}\p{N}]+/gu) ?? [];
+  return words.filter((word) => !SMALL.has(word)).map(singular);
 }

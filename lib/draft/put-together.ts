@@ -5,7 +5,7 @@ import type { Draft, DraftSegment, From, LeftOut, Said } from './draft';
 import { saidAmounts } from './said-amounts';
 import { fromSpoken, offsetAt, type SpokenText } from './spoken';
 import { turnsToKnown, turnsToNamed } from './turned-to';
-import { placeLineAt } from './place-line-at';
+import { lastAt } from '#lib/cut/last-at';
 import { foldRow } from './text-rows';
 import { STAGE } from './words';
 
@@ -239,9 +239,8 @@ function stretch(
   at: number,
   next: number | undefined,
 ): Pick<Placed, 'inMs' | 'outMs' | 'said'> {
-  const inMs = placeLineAt(spoken.lines, at)?.startMs ?? null;
-  const nextMs =
-    next === undefined ? spoken.endMs : (placeLineAt(spoken.lines, next)?.startMs ?? null);
+  const inMs = lastAt(spoken.lines, at)?.startMs ?? null;
+  const nextMs = next === undefined ? spoken.endMs : (lastAt(spoken.lines, next)?.startMs ?? null);
   return {
     inMs,
     outMs: inMs === null ? null : after(inMs, nextMs),

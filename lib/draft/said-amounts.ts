@@ -1,6 +1,6 @@
 import { readStatements } from '#lib/claims/read-statements';
 import type { Statement } from '#lib/claims/statement';
-import { fold, singular } from '#lib/foods/search-text';
+import { fold, singular } from '#lib/units/plain-words';
 import { leftOut } from './described';
 import type { DraftLine, DraftPortions, LeftOut } from './draft';
 import { ingredientRow, type IngredientRow } from './ingredient-row';

@@ -1,4 +1,4 @@
-import { placeLineAt } from './place-line-at';
+import { lastAt } from '#lib/cut/last-at';
 import type { From } from './draft';
 import { readSpoken } from '#lib/cut/spoken';
 import { failed, ok, type Problem, type Result } from '#lib/result';
@@ -48,7 +48,7 @@ export function spokenText(captions: string): Result<SpokenText> {
 
 /** The place of words in what is said. */
 export function fromSpoken({ text, lines }: SpokenText, start: number, end: number): From {
-  const place = placeLineAt(lines, start);
+  const place = lastAt(lines, start);
   return {
     text: 'captions',
     line: place?.line ?? 1,

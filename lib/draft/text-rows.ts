@@ -1,7 +1,7 @@
 import { bulletLength, withoutMarkup, withoutUnseen } from '#lib/episode/read-ingredient-clean';
 import { plainWidth } from '#lib/episode/read-ingredient-tokens';
 import { linesOf } from '#lib/cut/text-lines';
-import { fold } from '#lib/foods/search-text';
+import { fold } from '#lib/units/plain-words';
 
 /** A line of a description as it is read. */
 export interface Row {

@@ -1,6 +1,6 @@
 import { cleanTitle } from './clean-title';
 import { titleStems } from './same-title';
-import { fold, singular } from '#lib/foods/search-text';
+import { fold, singular } from '#lib/units/plain-words';
 import { TURN } from './words';
 
 /** Where the talk turns to a dish. */

@@ -1,5 +1,5 @@
 import type { FoodState } from '#lib/foods/food';
-import { singular } from '#lib/foods/search-text';
+import { singular } from '#lib/units/plain-words';
 import { amountAt, massOf, type Amount, type SaidMass } from '#lib/episode/read-ingredient-amount';
 import { rangeAt } from '#lib/episode/read-ingredient-number';
 import type { Token } from '#lib/episode/read-ingredient-tokens';

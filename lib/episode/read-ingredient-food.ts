@@ -1,5 +1,5 @@
 import type { FoodState } from '#lib/foods/food';
-import { singular } from '#lib/foods/search-text';
+import { singular } from '#lib/units/plain-words';
 import { numberAt } from '#lib/episode/read-ingredient-number';
 import type { Token } from '#lib/episode/read-ingredient-tokens';
 import { unitAt } from '#lib/episode/read-ingredient-unit';

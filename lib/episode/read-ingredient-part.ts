@@ -2,7 +2,7 @@ import type Fraction from 'fraction.js';
 import type { FoodState } from '#lib/foods/food';
 import type { LineUnit, MassRange, Ratio } from '#lib/episode/schema';
 import type { Problem } from '#lib/result';
-import { singular } from '#lib/foods/search-text';
+import { singular } from '#lib/units/plain-words';
 import {
   amountAt,
   twoAmounts,

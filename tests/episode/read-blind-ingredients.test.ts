@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { fold, singular } from '#lib/foods/search-text';
+import { fold, singular } from '#lib/units/plain-words';
 import { readIngredient } from '#lib/episode/read-ingredient';
 import type { ReadIngredient } from '#lib/episode/read-ingredient-types';
 

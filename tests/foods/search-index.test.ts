@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { namesBrand } from '#lib/foods/names-brand';
 import { buildSearchIndex, searchFoods } from '#lib/foods/search-index';
-import { singular } from '#lib/foods/search-text';
+import { singular } from '#lib/units/plain-words';
 import { loadSr28, readSr28Texts } from '#seed/load-sr28';
 import { loadSynonyms } from '#seed/load-synonyms';
 import { KITCHEN_QUERIES } from './kitchen-queries';

@@ -1,4 +1,4 @@
-import { singular } from '#lib/foods/search-text';
+import { singular } from '#lib/units/plain-words';
 import type { Language, Role } from '../language';
 import { phrases } from '../phrases';
 import { CLAIM_WORDS } from './claim-words';

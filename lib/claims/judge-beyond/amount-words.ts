@@ -1,22 +1,7 @@
 import type { AmountUnit } from '#lib/claims/statement';
+import { MEASURE_WORDS } from '#lib/units/unit-words';
 
-const WORDS: Readonly<Record<AmountUnit, string>> = {
-  mg: 'mg',
-  g: 'g',
-  kg: 'kg',
-  oz: 'oz',
-  lb: 'lb',
-  ml: 'ml',
-  l: 'l',
-  tsp: 'tsp',
-  tbsp: 'tbsp',
-  flOz: 'fl oz',
-  cup: 'cup',
-  pint: 'pint',
-  quart: 'quart',
-  gallon: 'gallon',
-  piece: 'piece',
-};
+const WORDS: Readonly<Record<AmountUnit, string>> = { ...MEASURE_WORDS, piece: 'piece' };
 const COUNTED: ReadonlySet<AmountUnit> = new Set(['cup', 'pint', 'quart', 'gallon', 'piece']);
 
 /** A unit as it is written behind a number. `unitText('cup', 2)` → 'cups' */

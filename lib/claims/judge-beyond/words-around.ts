@@ -1,5 +1,5 @@
 import type { Statement } from '#lib/claims/statement';
-import { singular } from '#lib/foods/search-text';
+import { fold, singular } from '#lib/units/plain-words';
 
 /** Words before a statement, and behind it, that may say what it is about; farther off they rarely do. */
 const BEFORE = 10;
@@ -60,11 +60,7 @@ export function wordsAround(
 
 /** The words of a text by their stems, small words left out: `stems('Baking the pies')` → ['bak', 'pi']. */
 export function stems(text: string): string[] {
-  const words = text
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .match(/[\p{L}]+/gu);
+  const words = fold(text).match(/[\p{L}]+/gu);
   return (words ?? []).filter((word) => word.length > 1 && !SMALL.has(word)).map(stemOf);
 }
 

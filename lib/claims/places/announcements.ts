@@ -1,4 +1,4 @@
-import { singular } from '#lib/foods/search-text';
+import { singular } from '#lib/units/plain-words';
 import { tokenize, type Token } from '#lib/claims/tokens';
 import type { DishName } from './dish-names';
 

@@ -1,3 +1,4 @@
+import { lastAt } from '#lib/cut/last-at';
 import type { SaidText, StatementPlace } from '#lib/claims/judged';
 import type { TextContext } from '#lib/claims/statement';
 import type { CaptionRemark } from '#lib/cut/captions';
@@ -78,9 +79,9 @@ export function placeOf(
   start: number,
   end: number,
 ): StatementPlace {
-  const first = lastAt(lines, start);
-  const last = lastAt(lines, Math.max(start, end - 1));
-  const topic = lastAt(stretches, start)?.topic ?? UNKNOWN_TOPIC;
+  const first = lastAt(lines, start) ?? lines[0];
+  const last = lastAt(lines, Math.max(start, end - 1)) ?? lines[0];
+  const topic = (lastAt(stretches, start) ?? stretches[0])?.topic ?? UNKNOWN_TOPIC;
   return {
     textId: said.id,
     kind: said.kind,
@@ -89,19 +90,4 @@ export function placeOf(
     endMs: last?.endMs ?? null,
     segmentId: topic.kind === 'dish' ? topic.segmentId : null,
   };
-}
-
-/** The last of a row that begins at an offset or before it. */
-export function lastAt<T extends { readonly start: number }>(
-  row: readonly T[],
-  offset: number,
-): T | undefined {
-  let low = 0;
-  let high = row.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((row[middle]?.start ?? 0) <= offset) low = middle + 1;
-    else high = middle;
-  }
-  return row[Math.max(0, low - 1)];
 }

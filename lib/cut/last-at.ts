@@ -1,5 +1,5 @@
 /** The last of a row in order that begins at an offset or before it. */
-export function placeLineAt<T extends { readonly start: number }>(
+export function lastAt<T extends { readonly start: number }>(
   row: readonly T[],
   offset: number,
 ): T | undefined {
