@@ -13,6 +13,7 @@ import type { EpisodeFile, Recipe } from '#lib/episode/schema';
 export interface AllergenChange {
   readonly allergen: Allergen;
   readonly words: string;
+  /** How it stands after the swap; of a lost one, how it stood before. */
   readonly standing: AllergenStanding;
   /** Names of the foods that bring it, or that brought it. */
   readonly foods: readonly string[];
@@ -20,6 +21,9 @@ export interface AllergenChange {
 
 export interface AllergenChanges {
   readonly gained: readonly AllergenChange[];
+  /** Still there, but less surely: an ingredient before, a trace or a question now. */
+  readonly lessSure: readonly AllergenChange[];
+  /** Of which nothing is left, while something is said of every food that came in. */
   readonly lost: readonly AllergenChange[];
   /** New foods of whose allergens nothing is said. */
   readonly unsaid: readonly string[];
@@ -29,7 +33,9 @@ const ORDER: readonly (AllergenStanding | null)[] = [null, 'proposed', 'mayConta
 
 /**
  * The allergens that a dish gains and loses by a swap, in the order of the region's list; one that was a trace and is now
- * an ingredient is gained as well. A lost one says nothing of traces: the dish is not free of it by that.
+ * an ingredient is gained as well. None is lost that may still be there: neither by another food, nor by a new one of
+ * which nobody has said anything. A lost one says nothing of traces: the dish is not free of it by that.
+ * @example allergenChanges(labelledSkyr, tableYoghurt, 'bowl') // gained [], lessSure milk 'proposed', lost []
  */
 export function allergenChanges(
   before: EpisodeFile,
@@ -47,18 +53,21 @@ export function allergenChanges(
     const words = ALLERGEN_WORDS[allergen];
     return { allergen, words, standing, foods: named.map(({ food }) => food.name) };
   };
-  const more = (from: readonly Food[], to: readonly Food[]) =>
-    list.flatMap((allergen) => {
-      const [a, b] = [strongest(from, allergen), strongest(to, allergen)];
-      return b && ORDER.indexOf(b.standing) > ORDER.indexOf(a?.standing ?? null) ? [b] : [];
-    });
+  const stands = list.map((allergen) => ({
+    from: strongest(was, allergen),
+    to: strongest(becomes, allergen),
+  }));
+  const rank = (change: AllergenChange | null) => ORDER.indexOf(change?.standing ?? null);
   const old = new Set(was.map(({ id }) => id));
+  const unsaid = becomes.filter(({ id, allergens }) => !old.has(id) && allergens.length === 0);
   return {
-    gained: more(was, becomes),
-    lost: more(becomes, was),
-    unsaid: becomes
-      .filter(({ id, allergens }) => !old.has(id) && allergens.length === 0)
-      .map(({ name }) => name),
+    gained: stands.flatMap(({ from, to }) => (to && rank(to) > rank(from) ? [to] : [])),
+    lessSure: stands.flatMap(({ from, to }) => (to && rank(to) < rank(from) ? [to] : [])),
+    lost:
+      unsaid.length > 0
+        ? []
+        : stands.flatMap(({ from, to }) => (from && to === null ? [from] : [])),
+    unsaid: unsaid.map(({ name }) => name),
   };
 }
 

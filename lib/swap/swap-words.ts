@@ -129,9 +129,11 @@ export function swapTable(file: EpisodeFile, variants: readonly Variant[]): Swap
 
 function costCell({ cost }: SwapDifference): SwapRow['cells'] {
   if (!cost.known) return [];
-  const minor = cost.eachMinor ?? cost.minor;
-  const of = cost.eachMinor === null ? 'in all' : 'a portion';
-  if (minor === 0) return [{ label: 'cost', text: 'costs the same' }];
+  if (cost.minor === 0) return [{ label: 'cost', text: 'costs the same' }];
+  // What comes to less than a cent a portion is told of them all.
+  const each = cost.eachMinor === 0 ? null : cost.eachMinor;
+  const minor = each ?? cost.minor;
+  const of = each === null ? 'in all' : 'a portion';
   const text = `${priceText(Math.abs(minor), cost.currency)} ${minor > 0 ? 'more' : 'less'} ${of}`;
   return [{ label: 'cost', text }];
 }
@@ -139,7 +141,7 @@ function costCell({ cost }: SwapDifference): SwapRow['cells'] {
 function allergenCells({ allergens }: SwapDifference): SwapRow['cells'] {
   const words = { contains: 'with', mayContain: 'may contain', proposed: 'to check:' } as const;
   return [
-    ...allergens.gained.map((each) => ({
+    ...[...allergens.gained, ...allergens.lessSure].map((each) => ({
       label: 'allergens',
       text: `${words[each.standing]} ${each.words} (${each.foods.join(', ')})`,
     })),

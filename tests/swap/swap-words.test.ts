@@ -123,10 +123,20 @@ describe('what else a swap changes', () => {
     };
   };
 
+  const toOats = { kind: 'food', lineId: 'curd', foodId: 'oats', massMg: null } as const;
+  const cellsOf = (file: EpisodeFile, step: typeof toRich | typeof toOats, label: string) =>
+    swapTable(file, [variant([step])])
+      .rows.flatMap(({ cells }) => cells)
+      .filter((cell) => cell.label === label)
+      .map(({ text }) => text);
+
   it('is allergens gained and lost', () => {
-    const file = withAllergens({ lean: [milk('a', 'declared')], bare: [milk('b', 'mayContain')] });
-    const out = told(file, [{ kind: 'food', lineId: 'curd', foodId: 'oats', massMg: null }]);
+    const file = withAllergens({ lean: [milk('a', 'declared')] });
+    const out = told(file, [toOats]);
     expect(out.allergens.lost).toMatchObject([{ allergen: 'milk', standing: 'contains' }]);
+    expect(cellsOf(file, toOats, 'allergens')).toEqual([
+      'no milk as an ingredient (check labels for traces)',
+    ]);
     const dry = withAllergens({ rich: [milk('a', 'declared')], lean: [milk('b', 'mayContain')] });
     const into = told(dry, [toRich]);
     expect(into.allergens.gained).toMatchObject([
@@ -135,28 +145,60 @@ describe('what else a swap changes', () => {
     expect(into.allergens.lost).toEqual([]);
   });
 
+  it('is no allergen lost that the new food may have, or of which nobody has said anything', () => {
+    const labelled = { lean: [milk('a', 'declared')] };
+    const asked = withAllergens({ ...labelled, rich: [milk('b', 'proposed')] });
+    expect(told(asked, [toRich]).allergens).toMatchObject({ gained: [], lost: [], unsaid: [] });
+    expect(cellsOf(asked, toRich, 'allergens')).toEqual(['to check: milk (Full-fat curd)']);
+    const trace = withAllergens({ ...labelled, rich: [milk('b', 'mayContain')] });
+    expect(cellsOf(trace, toRich, 'allergens')).toEqual(['may contain milk (Full-fat curd)']);
+    const beside = withAllergens({ ...labelled, bare: [milk('b', 'mayContain')] });
+    expect(cellsOf(beside, toOats, 'allergens')).toEqual([
+      'may contain milk (A spread of the house)',
+    ]);
+    const unread = withAllergens(labelled);
+    expect(cellsOf(unread, toRich, 'allergens')).toEqual([
+      'allergens of Full-fat curd: read its label',
+    ]);
+  });
+
+  const pack = (id: string, minor: number): Pack => ({
+    ...{
+      id: `p-${id}`,
+      foodId: id,
+      name: id,
+      netMg: 500_000,
+      netMl: null,
+      drainedMg: null,
+      gtin: null,
+    },
+    ...{ stepMg: null, prices: [] },
+    price: { minor, currency: 'EUR', seenOn: '2026-11-01' },
+  });
+
   it('is what it costs, where prices are known', () => {
-    const pack = (id: string, minor: number): Pack => ({
-      ...{
-        id: `p-${id}`,
-        foodId: id,
-        name: id,
-        netMg: 500_000,
-        netMl: null,
-        drainedMg: null,
-        gtin: null,
-      },
-      ...{ stepMg: null, prices: [] },
-      price: { minor, currency: 'EUR', seenOn: '2026-11-01' },
-    });
     const planned = [grams('curd', 'lean', 200), ...LINES.slice(1)];
     const file = { ...kitchen(planned), packs: [pack('lean', 250), pack('rich', 400)] };
     // A list buys the 200 g that are planned: at 0.50 and at 0.80 for 100 g.
     const { cost } = told(file, [toRich]);
     expect(cost).toMatchObject({ known: true, currency: 'EUR' });
     if (cost.known) expect(cost.minor).toBe(60);
+    expect(cellsOf(file, toRich, 'cost')).toEqual(['EUR 0.20 more a portion']);
     const other = told(file, [{ kind: 'food', lineId: 'curd', foodId: 'oats', massMg: null }]);
     expect(other.cost).toMatchObject({ known: false });
+  });
+
+  it('costs the same only where it does to the last cent', () => {
+    const planned = [grams('curd', 'lean', 200), ...LINES.slice(1)];
+    // 200 g of 500: 1.00, and 1.01 of a pack that is 3 cents dearer, which is less than a cent for each of three.
+    const cell = (minor: number) =>
+      cellsOf(
+        { ...kitchen(planned), packs: [pack('lean', 250), pack('rich', minor)] },
+        toRich,
+        'cost',
+      );
+    expect(cell(253)).toEqual(['EUR 0.01 more in all']);
+    expect(cell(250)).toEqual(['costs the same']);
   });
 
   it('is the oven and what was stated raw or cooked, in words', () => {
