@@ -157,7 +157,10 @@ export function readTimecode(text: string, rate: FrameRate): Result<number> {
 }
 
 /** Frames that begin within so many milliseconds, to the nearest. `framesIn(1001, frameRate('29.97'))` → 30 */
-export function framesIn(milliseconds: number, { num, den }: FrameRate): number {
+export function framesIn(
+  milliseconds: number,
+  { num, den }: Pick<FrameRate, 'num' | 'den'>,
+): number {
   return Math.round((milliseconds * num) / (1000 * den));
 }
 

@@ -1,13 +1,14 @@
 import 'server-only';
 import { v7 as uuid } from 'uuid';
+import { framesIn } from '#lib/cut/timecode';
 import type { Offer, Offered, OfferedSegment } from '#lib/draft/offer';
 import { lineFromReading } from '#lib/episode/line-from-reading';
 import { matchQuery } from '#lib/episode/match-line';
 import type { Segment } from '#lib/episode/schema';
-import { UNSAID_SEGMENT, UNSAID_STEP } from '#lib/episode/unsaid';
+import { UNSAID_STEP } from '#lib/episode/unsaid';
 import type { Edit } from '#lib/store/command';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
-import { lineColumns } from '#lib/store/episode-columns';
+import { lineColumns, UNSAID_SEGMENT_COLUMNS } from '#lib/store/episode-columns';
 import { matchFoods } from '#lib/store/match-foods';
 import { nextPlace, type Placed } from '#lib/store/next-place';
 
@@ -81,7 +82,7 @@ async function segmentEdits(
   const [method] = partsOf(parts, 'method');
   const edits: Edit[] = [];
   const frames = times
-    ? { inFrame: frameAt(times.inMs, into), outFrame: outAt(times, into) }
+    ? { inFrame: framesIn(times.inMs, into.rate), outFrame: outAt(times, into) }
     : null;
   if (standing) {
     const rev = into.revs[segmentId] ?? 0;
@@ -125,9 +126,8 @@ async function segmentEdits(
 }
 
 function newSegment({ kind, title }: OfferedSegment, recipeId: string | null) {
-  const { claims: _claims, ...unsaid } = UNSAID_SEGMENT;
   return {
-    ...unsaid,
+    ...UNSAID_SEGMENT_COLUMNS,
     kind,
     title,
     recipeId,
@@ -142,13 +142,10 @@ function newSegment({ kind, title }: OfferedSegment, recipeId: string | null) {
   };
 }
 
-const frameAt = (ms: number, { rate }: DraftInto) =>
-  Math.round((ms * rate.num) / (1000 * rate.den));
-
-function outAt({ inMs, outMs }: Part<'times'>, into: DraftInto): number | null {
+function outAt({ inMs, outMs }: Part<'times'>, { rate }: DraftInto): number | null {
   if (outMs === null) return null;
-  const frame = frameAt(outMs, into);
-  return frame > frameAt(inMs, into) ? frame : null;
+  const frame = framesIn(outMs, rate);
+  return frame > framesIn(inMs, rate) ? frame : null;
 }
 
 async function portionEdits(

@@ -6,6 +6,7 @@ import { saidPlaces } from '#lib/claims/said-places';
 import { oneLine } from '#lib/claims/sentence-around';
 import type { Mend } from '#lib/episode/edit-schema';
 import { failed, type Result } from '#lib/result';
+import { mendColumns } from '#lib/store/episode-columns';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { parseThenAct } from '../../../_forms/parse-then-act';
 import type { FormState } from '../../../_ui/form/form-state';
@@ -51,27 +52,18 @@ export async function takeReadingBack(state: FormState, form: FormData): Promise
 }
 
 /** Keeps a reading by its words and those beside them, as they stand in the text now. */
-async function putRight(place: Place, mend: Mend, label: string): Promise<Result<string>> {
-  const { episodeId, textId, start, end } = place;
+async function putRight(where: Place, mend: Mend, label: string): Promise<Result<string>> {
+  const { episodeId, textId, start, end, words } = where;
   const file = await readEpisodeFile(episodeId, new Date().toISOString(), { edit: true });
   const text = file && saidPlaces(file).find(({ said }) => said.id === textId)?.text;
-  if (typeof text !== 'string' || oneLine(text.slice(start, end)) !== oneLine(place.words)) {
+  if (typeof text !== 'string' || oneLine(text.slice(start, end)) !== oneLine(words)) {
     const message =
       'The text was changed since this page was opened, so nothing was kept: open it again.';
     return failed({ path: '', code: 'changed', message });
   }
-  const { mend: kept, ...row } = mendFor(uuid(), text, start, end, mend);
-  const { kind } = kept;
-  const about = kept.kind === 'about' ? kept : { segmentId: null, portionId: null, scope: null };
-  const heard = kept.kind === 'heard' ? kept.text : null;
-  const { segmentId, portionId, scope } = about;
-  return change(episodeId, label, [
-    {
-      op: 'create',
-      entity: 'ReadingMend',
-      row: { ...row, episodeId, kind, heard, segmentId, portionId, scope },
-    },
-  ]);
+  const { mend: kept, ...place } = mendFor(uuid(), text, start, end, mend);
+  const row = { ...place, episodeId, ...mendColumns(kept) };
+  return change(episodeId, label, [{ op: 'create', entity: 'ReadingMend', row }]);
 }
 
 /** What a food is that was named and is in no ingredient. */

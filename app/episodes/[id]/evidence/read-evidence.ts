@@ -1,11 +1,8 @@
 import { readSnapshot } from '#lib/lock/locked-snapshot';
-import { editFactsOf } from '#lib/overview/edit-facts-of';
 import { evidence, type Evidence } from '#lib/publish/evidence';
-import { shoppingList } from '#lib/shopping/shopping-list';
-import { readDayEvents } from '#lib/store/read-day-events';
-import { readDays } from '#lib/store/read-days';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { readLastLock } from '#lib/store/read-locks';
+import { readEditFacts } from '../edit-facts';
 
 /** The evidence of an episode as it stands, with its newest lock. */
 export interface ReadEvidence {
@@ -18,14 +15,9 @@ export async function readEvidence(episodeId: string): Promise<ReadEvidence | nu
   const at = new Date().toISOString();
   const file = await readEpisodeFile(episodeId, at, { edit: true });
   if (!file) return null;
-  const days = await readDays(episodeId);
-  const logs = await Promise.all(days.map(({ id }) => readDayEvents(id)));
   const last = await readLastLock(episodeId);
   const snapshot = last && readSnapshot(last.snapshot);
-  const facts = editFactsOf(file, {
-    events: logs.flatMap(({ events }) => events),
-    costs: shoppingList(file).dishes,
-  });
+  const facts = await readEditFacts(file);
   const lock = last && {
     ...{ seq: last.seq, at: last.at.toISOString(), sha256: last.sha256, snapshot: last.snapshot },
     ...{ schemaVersion: last.schemaVersion, engineVersion: last.engineVersion },
