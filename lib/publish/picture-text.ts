@@ -1,37 +1,27 @@
+import { SLATE_ADVANCES, TEXT_ADVANCES, type GlyphAdvances } from '#lib/publish/glyph-advances';
+
 /** The two faces of pictures: text and numbers, and the lettering of the slate. */
 export type Face = 'text' | 'slate';
 
-type Classes = readonly (readonly [letters: string, advance: number])[];
+/** What is in no font counts as wider than any letter. */
+const WIDEST = 1400;
 
-/**
- * Advances of letters in thousandths of the type's size: each class's widest in Atkinson Hyperlegible Next SemiBold and
- * in Barlow Condensed SemiBold, as measured. What is in no class counts as the widest letter.
- */
-const TEXT: Classes = [
-  [" !',.:;`|ijl·", 310],
-  ['"()-/I[]\\_f{}rt1', 440],
-  ['*?<>^acehknosuvxyz2375468FJLLdgbpqE9$+ST0PZBR–“”‘’', 650],
-  ['ACDGHKNOQUVXY#=&w@', 780],
-];
-const SLATE: Classes = [
-  [" |,l.`j;Ii:'·", 260],
-  ['1!()tf-"r{}[]', 340],
-  ['*zs/7\\?FZ^_y9Lcvx$23568ESaegko+<=>JbdhnpquQT04BCGPRXYDOV–“”‘’', 480],
-  ['AHKU~NM&w', 610],
-];
-const WIDEST = 970;
-
-const advancesOf = (classes: Classes): ReadonlyMap<string, number> =>
-  new Map(classes.flatMap(([letters, advance]) => [...letters].map((each) => [each, advance])));
+const advancesOf = (table: GlyphAdvances): ReadonlyMap<string, number> =>
+  new Map(table.flatMap(([advance, letters]) => [...letters].map((each) => [each, advance])));
 
 const ADVANCES: Readonly<Record<Face, ReadonlyMap<string, number>>> = {
-  text: advancesOf(TEXT),
-  slate: advancesOf(SLATE),
+  text: advancesOf(TEXT_ADVANCES),
+  slate: advancesOf(SLATE_ADVANCES),
 };
+
+/** Whether both faces have a form of a letter. `hasForm('⅓')` → false */
+export function hasForm(letter: string): boolean {
+  return ADVANCES.text.has(letter) && ADVANCES.slate.has(letter);
+}
 
 /**
  * How wide some words are at most, in the units of the size. Other scripts count as the widest letter.
- * @example widthAtMost('ill', 100, 'text') // 93
+ * @example widthAtMost('ill', 100, 'text') // 90.9
  */
 export function widthAtMost(words: string, size: number, face: Face): number {
   let permille = 0;

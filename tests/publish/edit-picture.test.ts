@@ -44,9 +44,10 @@ describe('words in a picture', () => {
     const words = fc.string({ unit: letter, minLength: 1, maxLength: 40 });
     fc.assert(
       fc.property(words, (text) => {
-        expect(drawnWidth(text, face)).toBeLessThanOrEqual(widthAtMost(text, 100, face) + 1);
+        // The ink of a "j" hangs 6.6 % of the size over its place to the left (measured).
+        expect(drawnWidth(text, face)).toBeLessThanOrEqual(widthAtMost(text, 100, face) + 7);
       }),
-      { numRuns: 60 },
+      { numRuns: 300 },
     );
   });
 
