@@ -1,7 +1,7 @@
 import type { Misheard } from '#lib/claims/judged';
 import type { Statement } from '#lib/claims/statement';
 import { settled } from '#lib/units/print';
-import { numberWords } from './judge/said-number';
+import { numberWords } from './said-interval';
 
 /** A number that may have been said where another stands. */
 export interface Mishearing {

@@ -4,7 +4,7 @@ import { placeOf, type PlacedText, type Stretch, type Topic } from '#lib/claims/
 import { readStatements } from '#lib/claims/read-statements';
 import type { Statement, TextContext } from '#lib/claims/statement';
 import type { Mend, ReadingMend } from '#lib/episode/edit-schema';
-import { numberWords } from './judge/said-number';
+import { numberWords } from './said-interval';
 
 /** A statement with its place, and how it was mended. */
 export interface ReadRow {

@@ -1,4 +1,4 @@
-import type { Hedge } from '#lib/claims/statement';
+import type { Hedge, ReadingStep } from '#lib/claims/statement';
 import { settled } from '#lib/units/print';
 
 /**
@@ -14,23 +14,45 @@ export interface SaidInterval {
   readonly oneSided: boolean;
 }
 
-/** How coarse a number is said. */
+/** A number with its words as they stand, and where in them the number itself is. */
+export interface SaidNumber {
+  readonly low: number;
+  readonly high: number;
+  readonly hedge: Hedge;
+  readonly words: string;
+  readonly start: number;
+  readonly how: readonly ReadingStep[];
+}
+
+/** How coarse a number of one kind is said. */
 export interface SaidSteps {
-  /** Half of the last digit that was said, for one end of it. */
-  readonly half: (value: number) => number;
+  /** Whether it is said aloud: round numbers are then coarser than they are written. */
+  readonly spoken: boolean;
+  /** Half of what it is said to, of half the last digit that stands there; that itself where this is left out. */
+  readonly half?: (digit: number) => number;
   /** How far “about”, “just over” and “almost” reach. */
   readonly about: (value: number) => number;
 }
 
 /**
- * The values that a said number covers (MODEL D.1): half its last digit to either side; “about” as far as that reaches;
- * “just over” from the number itself up, “almost” up to it; “at least”, “at most” and “under” one side of it.
- * @example saidInterval({ low: 220, high: 220, hedge: 'none' }, { half: () => 0.5, about: () => 11 }) // 219.5 to 220.5
+ * The values that a said number covers (MODEL D.1): half its last digit as it stands there to either side; “about” as
+ * far as that reaches; “just over” from the number itself up, “almost” up to it; “at least”, “at most” and “under” one
+ * side of it.
+ * @example saidInterval(written220, { spoken: false, about: () => 11 }) // 219.5 to 220.5; of '220.0' 219.95 to 220.05
  */
-export function saidInterval(
-  { low, high, hedge }: { readonly low: number; readonly high: number; readonly hedge: Hedge },
-  { half, about }: SaidSteps,
-): SaidInterval {
+export function saidInterval(said: SaidNumber, steps: SaidSteps): SaidInterval {
+  const { low, high, hedge } = said;
+  const { spoken, about } = steps;
+  const decimals = writtenDecimals(said);
+  const halved = isHalved(said);
+  const half = (value: number) => {
+    const digit = halved
+      ? 0.25
+      : decimals === null
+        ? halfDigit(value, spoken)
+        : 0.5 / 10 ** decimals;
+    return steps.half ? steps.half(digit) : digit;
+  };
   const of = (
     from: number,
     to: number,
@@ -66,13 +88,39 @@ export function saidInterval(
 /**
  * Half of the last digit of a number: 0.5 of a whole one, 0.05 of one with a decimal; said aloud from 100 on with a
  * nought at its end 5 (MODEL D.1).
- * @example halfDigit(220, true) // 5
- * @example halfDigit(7.25, false) // 0.005
  */
-export function halfDigit(value: number, spoken: boolean): number {
+function halfDigit(value: number, spoken: boolean): number {
   if (spoken && value >= 100 && value % 10 === 0) return 5;
   const decimals = /\.(\d+)$/.exec(String(settled(value)))?.[1]?.length ?? 0;
   return 0.5 / 10 ** decimals;
+}
+
+/** The words of the number alone: '2.50' of '2.50 g of salt'. */
+export function numberWords({ words, start, how }: Omit<SaidNumber, 'low' | 'high' | 'hedge'>) {
+  const step = how.find(({ stage }) => stage === 'number');
+  return step ? words.slice(Math.max(0, step.start - start), Math.max(0, step.end - start)) : words;
+}
+
+/**
+ * Digits behind the point as they were written: 2.0 is finer than 2. Null where the number is in words or whole, or is
+ * kept in another unit than it is written in, as '1.5 hours' is in minutes.
+ */
+function writtenDecimals(said: SaidNumber): number | null {
+  const found = [...numberWords(said).matchAll(/(\d[\d.,]*)[.,](\d+)/g)].flatMap(
+    ([, whole = '', digits = '']) => {
+      const value = Number(`${whole.replace(/[.,]/g, '')}.${digits}`);
+      return value === said.low || value === said.high ? [digits.length] : [];
+    },
+  );
+  return found.length === 0 ? null : Math.max(...found);
+}
+
+/** 'thirty-five and a half', '2½': said to the half. */
+function isHalved(said: SaidNumber): boolean {
+  const { low, high } = said;
+  if (Number.isInteger(low) && Number.isInteger(high)) return false;
+  if (!Number.isInteger(low * 2) || !Number.isInteger(high * 2)) return false;
+  return /\bhalf\b|½/i.test(numberWords(said));
 }
 
 /** Whether a said interval covers a value, but for noise of floating point. */

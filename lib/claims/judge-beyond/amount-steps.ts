@@ -1,4 +1,4 @@
-import { halfDigit, type SaidSteps } from '#lib/claims/said-interval';
+import type { SaidSteps } from '#lib/claims/said-interval';
 import type { AmountUnit } from '#lib/claims/statement';
 
 /**
@@ -25,7 +25,8 @@ const HALF: Readonly<Partial<Record<AmountUnit, number>>> = {
 export function amountSteps(unit: AmountUnit, spoken: boolean): SaidSteps {
   const least = unit === 'g' || unit === 'ml' ? 1 : 0;
   return {
-    half: (value) => Math.min(HALF[unit] ?? Infinity, halfDigit(value, spoken)),
+    spoken,
+    half: (digit) => Math.min(HALF[unit] ?? Infinity, digit),
     about: (value) => Math.max(least, value * 0.05, unit === 'piece' ? 0.5 : 0),
   };
 }

@@ -4,10 +4,12 @@ import { chooseSteps } from '#lib/claims/judge-beyond/choose-steps';
 import { degrees, setAt } from '#lib/claims/judge-beyond/degrees-text';
 import { meaningOf, settle, type Meaning } from '#lib/claims/judge-beyond/meanings';
 import { degreesIn } from '#lib/claims/judge-beyond/oven-table';
-import { stems } from '#lib/claims/judge-beyond/words-around';
+import { isBelow, isUpTo, leastFor, leastIn } from '#lib/claims/judge-beyond/least-inside';
+import type { Around } from '#lib/claims/judge-beyond/words-around';
 import { cannotSay, plainly, type Verdicted } from '#lib/claims/judge/verdicted';
 import { saidInterval } from '#lib/claims/said-interval';
 import type { Statement } from '#lib/claims/statement';
+import type { Step } from '#lib/episode/schema';
 
 type Inside = Statement & { readonly kind: 'insideTemperature' };
 
@@ -15,69 +17,77 @@ type Inside = Statement & { readonly kind: 'insideTemperature' };
 const ABOUT = { C: 1, F: 2 } as const;
 const MISSES = { C: 0.5, F: 1 } as const;
 
+/** Degrees Celsius are published to a tenth: nearer than half of that nothing is below. */
+const HALF_TENTH = 50;
+
 /**
  * An inside temperature held against the steps of the dish and the hottest reading of the day; before that against the
- * least that is published for its raw foods: below it nothing agrees, whatever step or reading says so, and the
- * published caution, which defers to the local code, is told.
+ * least that is published for what may go into it raw (FoodSafety.gov, the same at USDA FSIS): below it nothing agrees,
+ * whatever step or reading says so, and the published caution, which defers to the local code, is told.
  */
 export function judgeInside(
   statement: Inside,
-  { dish, facts }: BeyondDish,
-  around: ReadonlySet<string>,
+  of: BeyondDish,
+  around: Around,
   { file }: BeyondContext,
 ): Verdicted {
+  const { dish, facts } = of;
   const { region } = file.episode;
-  const held = settledOf(statement, dish, facts, around, region);
-  const least = relevant(facts?.inside ?? [], around);
+  const probed = dish.steps.filter(({ coreMilliC }) => coreMilliC !== null);
+  const { steps } = chooseSteps(probed, around.stems);
+  const held = settledOf(statement, of, steps, region);
+  const titles = steps.map(({ title }) => title);
+  const least = leastFor(facts?.inside ?? [], around, statement.words, titles);
   const short = least.filter((each) => isBelow(statement, each));
+  const agreed = held.verdict === 'agrees' || held.verdict === 'edge';
   const [strictest] = short;
-  if (!strictest) return held;
-  const cautions = [...new Set(short.map(({ caution }) => caution))].join(' ');
+  if (!strictest) {
+    const milliC = heldTo(held, of) ?? Infinity;
+    const cool = least.filter((each) => milliC + HALF_TENTH < each.milliC);
+    if (cool.length === 0) return held;
+    const cause = `${held.why}, which is itself below what is published. ${cautionsOf(cool)}`;
+    return cannotSay(cause, { against: held.against, remark: 'toConfirm' });
+  }
+  const cautions = cautionsOf(short);
   if (short.length < least.length) {
-    const agreed = held.verdict === 'agrees' || held.verdict === 'edge';
     return agreed
       ? cannotSay(`of which food? ${cautions}`, { against: held.against, remark: 'toConfirm' })
       : { ...plainly(held), why: `${held.why}. ${cautions}` };
   }
   const { unit } = statement;
-  const exact = unit === 'F' ? strictest.fahrenheit : strictest.milliC / 1000;
+  const exact = leastIn(strictest, unit);
+  const missing = degrees(Math.max(0.1, exact - statement.low), unit);
   return {
     verdict: 'off',
     why: held.verdict === 'unknown' ? cautions : `${held.why}. ${cautions}`,
-    difference: `${degrees(Math.max(0.1, exact - statement.low), unit)} below the published least`,
+    difference: isUpTo(statement)
+      ? `${degrees(exact, unit)} is the published least, not the most`
+      : `${missing} below the published least`,
     sayInstead: `at least ${degrees(Math.ceil(exact), unit)}`,
     remark: null,
     against: { kind: 'rule', segmentId: dish.id },
   };
 }
 
-/** Whether a number, as it was said, is below a published least; what is only said to be over a number is that number. */
-function isBelow({ low, hedge, unit }: Inside, { milliC, fahrenheit }: LeastPublished): boolean {
-  const least = unit === 'F' ? fahrenheit : milliC / 1000;
-  if (hedge === 'almost' || hedge === 'under') return low <= least;
-  return low + 0.5 < least;
-}
+const cautionsOf = (least: readonly LeastPublished[]) =>
+  [...new Set(least.map(({ caution }) => caution))].join(' ');
 
-/** Of several published leasts those of foods that the words name. */
-function relevant(
-  least: readonly LeastPublished[],
-  around: ReadonlySet<string>,
-): readonly LeastPublished[] {
-  const named = least.filter(({ foods }) =>
-    foods.some((food) => stems(food).some((stem) => around.has(stem))),
-  );
-  return named.length > 0 ? named : least;
+/** What a statement is held against where it agrees, in thousandths of a degree: a step, or the hottest reading. */
+function heldTo({ verdict, against }: Verdicted, { dish, facts }: BeyondDish): number | null {
+  if (verdict !== 'agrees' && verdict !== 'edge') return null;
+  if (against?.kind === 'log') return Math.max(...(facts?.coreMilliC ?? []));
+  if (against?.kind !== 'step') return null;
+  return dish.steps.find(({ id }) => id === against.stepId)?.coreMilliC ?? null;
 }
 
 function settledOf(
   statement: Inside,
-  dish: BeyondDish['dish'],
-  facts: BeyondDish['facts'],
-  around: ReadonlySet<string>,
+  { dish, facts }: BeyondDish,
+  chosen: readonly Step[],
   region: BeyondContext['file']['episode']['region'],
 ): Verdicted {
   const { unit } = statement;
-  const said = saidInterval(statement, { half: () => 0.5, about: () => ABOUT[unit] });
+  const said = saidInterval(statement, { spoken: false, about: () => ABOUT[unit] });
   const print = (value: number) => degrees(value, unit);
   const rangeOf = (milliC: number) => {
     const value = degreesIn(milliC, unit);
@@ -97,8 +107,7 @@ function settledOf(
         })),
       ]
     : [];
-  const probed = dish.steps.filter(({ coreMilliC }) => coreMilliC !== null);
-  const steps = chooseSteps(probed, around).steps.map((step) => {
+  const steps = chosen.map((step) => {
     const milliC = step.coreMilliC ?? 0;
     return meaningOf(said, statement, rangeOf(milliC), () => {
       const set = setAt(milliC, region);

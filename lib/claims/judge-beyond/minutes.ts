@@ -4,7 +4,12 @@ import { meaningOf, settle, type Meaning } from '#lib/claims/judge-beyond/meanin
 import { minutesRange, minutesText } from '#lib/claims/judge-beyond/number-words';
 import type { Around } from '#lib/claims/judge-beyond/words-around';
 import { cannotSay, type Verdicted } from '#lib/claims/judge/verdicted';
-import { halfDigit, holdAgainst, saidInterval, type SaidInterval } from '#lib/claims/said-interval';
+import {
+  holdAgainst,
+  saidInterval,
+  type SaidInterval,
+  type SaidNumber,
+} from '#lib/claims/said-interval';
 import type { Statement } from '#lib/claims/statement';
 import type { Dish } from '#lib/episode/context';
 import type { Step } from '#lib/episode/schema';
@@ -34,9 +39,10 @@ interface Time {
 }
 
 /** What minutes cover, and how far “about” reaches: 5 %, and at least a minute. Common practice, no source. */
-export function minutesSaid(statement: Pick<Minutes, 'low' | 'high' | 'hedge'>): SaidInterval {
+export function minutesSaid(statement: SaidNumber): SaidInterval {
   return saidInterval(statement, {
-    half: (value) => Math.max(LEAST_HALF, halfDigit(value, false)),
+    spoken: false,
+    half: (digit) => Math.max(LEAST_HALF, digit),
     about: (value) => Math.max(1, value * 0.05),
   });
 }

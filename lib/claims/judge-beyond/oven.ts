@@ -113,7 +113,7 @@ function heldAt(
   const exact = degreesIn(milliC, unit);
   const same = own.unit === unit;
   const round = Math.abs(exact - Math.round(exact / 5) * 5) < 0.002;
-  const said = saidInterval(statement, { half: () => 0.5, about: () => ABOUT[unit] });
+  const said = saidInterval(statement, { spoken: false, about: () => ABOUT[unit] });
   const told = (why?: string): Told => ({
     ...common(),
     why: why ?? setIn(step, region, unit, milliC),
@@ -146,7 +146,7 @@ function ofGas(
   milliC: number,
   common: () => Pick<Told, 'against' | 'called' | 'why'> & { readonly shown: string },
 ): Meaning {
-  const said = saidInterval(statement, { half: () => 0, about: () => ABOUT.gas });
+  const said = saidInterval(statement, { spoken: false, half: () => 0, about: () => ABOUT.gas });
   const marks = [...GAS_MARKS].filter(([mark]) => covers(said, mark));
   const fits = ({ celsius, fahrenheit }: { celsius: number; fahrenheit: number }) =>
     Math.abs(celsius - degreesIn(milliC, 'C')) <= ROUNDING.C ||

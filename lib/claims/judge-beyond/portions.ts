@@ -38,7 +38,11 @@ function held(
   { name, count, exact }: PortionCount,
   times: number,
 ): Meaning {
-  const said = saidInterval(statement, { half: () => (exact ? 0 : 0.5), about: () => 1 });
+  const said = saidInterval(statement, {
+    spoken: false,
+    half: (digit) => (exact ? 0 : digit),
+    about: () => 1,
+  });
   const { value, low, high } = count;
   const range = { value: value * times, low: low * times, high: high * times };
   return meaningOf(said, statement, range, () => {

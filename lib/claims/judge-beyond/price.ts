@@ -124,7 +124,9 @@ function held(statement: Price, cost: Cost, segmentId: string | null, { name, by
   };
   const print = (value: number) => `${cost.currency} ${printTo(value, 1 / major)}`;
   const said = saidInterval(statement, {
-    half: (value) => (Number.isInteger(value) ? 0.5 : 0.5 / major),
+    // Fifty cents either way of a whole number, a quarter of a half; all else is said to the cent.
+    spoken: false,
+    half: (digit) => (digit >= 0.25 ? digit : 0.5 / major),
     about: (value) => value * 0.05,
   });
   return meaningOf(said, statement, range, () => {

@@ -1,4 +1,4 @@
-import { halfDigit, saidInterval, type SaidInterval } from '#lib/claims/said-interval';
+import { saidInterval, type SaidInterval } from '#lib/claims/said-interval';
 import type { Statement } from '#lib/claims/statement';
 import { aboutTolerance } from '#lib/figures/judge-limit';
 import { settled } from '#lib/units/print';
@@ -16,34 +16,8 @@ export function saidNutrient(
   factor: number,
   spoken: boolean,
 ): SaidInterval {
-  const decimals = writtenDecimals(statement);
-  const half = (value: number) => {
-    if (isHalved(statement)) return 0.25;
-    return decimals === null ? halfDigit(value, spoken) : 0.5 / 10 ** decimals;
-  };
-  const about = (value: number) =>
-    settled(aboutTolerance(statement.nutrient, settled(value * factor)) / factor);
-  return saidInterval(statement, { half, about });
-}
-
-/** The words of the number alone: '2.50' of '2.50 g of salt'. */
-export function numberWords({ words, start, how }: Statement): string {
-  const step = how.find(({ stage }) => stage === 'number');
-  return step ? words.slice(Math.max(0, step.start - start), Math.max(0, step.end - start)) : words;
-}
-
-/** Digits behind the point as they were written: a 2.0 is finer than a 2. Null where the number is in words or whole. */
-function writtenDecimals(statement: NutrientStatement): number | null {
-  const found = [...numberWords(statement).matchAll(/\d[.,](\d+)/g)].map(([, digits]) => digits);
-  // '1,250' has a comma between thousands.
-  const whole = Number.isInteger(statement.low) && Number.isInteger(statement.high);
-  const decimals = found.filter((digits) => !(whole && digits?.length === 3));
-  return decimals.length === 0 ? null : Math.max(...decimals.map((digits) => digits?.length ?? 0));
-}
-
-/** 'thirty-five and a half', '2½': said to the half. */
-function isHalved(statement: NutrientStatement): boolean {
-  const toHalf = [statement.low, statement.high].every((value) => Number.isInteger(value * 2));
-  const whole = [statement.low, statement.high].every(Number.isInteger);
-  return toHalf && !whole && /\bhalf\b|½/i.test(numberWords(statement));
+  return saidInterval(statement, {
+    spoken,
+    about: (value) => settled(aboutTolerance(statement.nutrient, settled(value * factor)) / factor),
+  });
 }

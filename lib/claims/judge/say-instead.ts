@@ -123,9 +123,9 @@ function agrees(right: RightNumber, figure: Figure, stated: Stated): boolean {
 
 /** As it would be judged if it were written. */
 function rightInterval(right: RightNumber, figure: Figure, { factor }: Stated): SaidInterval {
-  const decimals = Number.isInteger(right.low) && Number.isInteger(right.high) ? 0 : 1;
-  return saidInterval(right, {
-    half: () => 0.5 / 10 ** decimals,
+  const written = { ...right, words: right.text, start: 0, how: [] };
+  return saidInterval(written, {
+    spoken: false,
     about: (value) => settled(aboutTolerance(figure.nutrient, settled(value * factor)) / factor),
   });
 }

@@ -78,6 +78,25 @@ describe('an amount against the ingredient', () => {
     expect(at('250 g of chicken').verdict).toBe('off');
   });
 
+  it('takes digits behind the point as they are written', () => {
+    // 248 g on a scale of whole grams.
+    expect(at('248.0 g of chicken').verdict).toBe('agrees');
+    expect(at('248.4 g of chicken').verdict).toBe('edge');
+    // 300 g are 0.3 kg; 0.34 kg are 340 g, and 0.30 kg no more than 305 g.
+    const weighed = (g: number) => {
+      const [chicken, ...lines] = ROAST.recipe?.lines ?? [];
+      if (!ROAST.recipe || !chicken) throw new Error('no line');
+      const planned = { lowMg: g * 1000, valueMg: g * 1000, highMg: g * 1000 };
+      const stock = lines.map((line) => (line.id === 'l-stock' ? { ...line, planned } : line));
+      return aContext([{ ...ROAST, recipe: { ...ROAST.recipe, lines: [chicken, ...stock] } }]);
+    };
+    expect(at('0.3 kg of chicken stock', weighed(340)).verdict).toBe('agrees');
+    expect(at('0.30 kg of chicken stock', weighed(340)).verdict).toBe('off');
+    expect(at('2 kg of chicken stock', weighed(2040)).verdict).toBe('agrees');
+    expect(at('2.00 kg of chicken stock', weighed(2040)).verdict).toBe('off');
+    expect(at('1.0 l of chicken stock', weighed(1000)).verdict).toBe('unknown');
+  });
+
   it('does not know whether one of two makings is meant', () => {
     expect(at('200 g of egg whites', aContext([BAKE]), 'bake').verdict).toBe('unknown');
     expect(at('250 g of egg whites', aContext([BAKE]), 'bake').verdict).toBe('off');
@@ -140,13 +159,13 @@ describe('oven degrees against the steps', () => {
 });
 
 const POULTRY = {
-  foods: ['220 g chicken breast, diced', 'Chicken, breast, raw'],
+  ingredients: [{ text: '220 g chicken breast, diced', foods: ['Chicken, breast, raw'] }],
   milliC: 73_889,
   fahrenheit: 165,
   caution: POULTRY_CAUTION,
 };
 const FISH = {
-  foods: ['200 g cod fillet', 'Fish, cod, raw'],
+  ingredients: [{ text: '200 g large cod fillet', foods: ['Fish, cod, raw'] }],
   milliC: 62_778,
   fahrenheit: 145,
   caution: 'Inside temperature of fin fish: at least 62.8 °C (145 °F).',
@@ -163,8 +182,8 @@ describe('an inside temperature', () => {
     expect(at(text, safe).verdict).toBe(verdict);
   });
 
-  // FoodSafety.gov: poultry at least 165 °F.
-  it.each(['63 °C', '70 °C', '73 °C', '160 °F', '164 °F'])(
+  // FoodSafety.gov: poultry at least 165 °F, which are 73.9 °C.
+  it.each(['63 °C', '70 °C', '73 °C', '73.4 °C', '160 °F', '164 °F', '164.6 °F'])(
     'of %s is below the least published for poultry, whatever the step says',
     (said) => {
       const steps = ROAST.steps.map((step) =>
@@ -198,6 +217,86 @@ describe('an inside temperature', () => {
     expect(at('The chicken should read 63 °C in the middle', context).verdict).toBe('off');
   });
 
+  /** The roast with its inside temperature at a step of any title. */
+  const goingTo = (milliC: number, inside = [POULTRY], title = 'Roast it all') =>
+    aContext(
+      [
+        {
+          ...ROAST,
+          steps: ROAST.steps.map((step) =>
+            step.coreMilliC === null ? step : { ...step, title, coreMilliC: milliC },
+          ),
+        },
+      ],
+      [{ inside }],
+    );
+
+  // FoodSafety.gov: 165 °F is the least for poultry, so that nothing up to it is said rightly.
+  it.each([
+    'up to 165 °F',
+    'no more than 165 °F',
+    'at most 165 °F',
+    'under 165 °F',
+    'at most 160 °F',
+  ])('“%s” makes the published least the most', (said) => {
+    // 160 °F are 71.1 °C, 165 °F 73.9 °C.
+    for (const milliC of [71_111, 73_889, 60_000]) {
+      const judged = judgeText(`It should read ${said} inside`, goingTo(milliC), 'roast');
+      expect([said, judged.verdict]).toEqual([said, 'off']);
+      expect(judged.difference).toBe('165 °F is the published least, not the most');
+      expect(judged.sayInstead).toBe('at least 165 °F');
+    }
+  });
+
+  it('that only says the most, or about, does not agree with a step that is itself too cool', () => {
+    for (const said of ['no more than 175 °F', 'under 170 °F', 'about 165 °F']) {
+      const judged = judgeText(`It should read ${said} inside`, goingTo(73_000), 'roast');
+      expect([said, judged.verdict]).toEqual([said, 'unknown']);
+      expect(judged.why).toContain('Follow your local food code');
+    }
+    expect(at('It should read no more than 175 °F inside', goingTo(76_000)).verdict).toBe('agrees');
+  });
+
+  // The digits that are written say how fine it is said: 73.4 is no 73.9, and 71.0 no 71.1 (FoodSafety.gov’s 160 °F).
+  it.each(['73.4 °C', '73.8 °C', '164.6 °F', '164.9 °F', '73.0 °C'])(
+    'of %s is below 165 °F as it is written',
+    (said) => {
+      const milliC = said.endsWith('C')
+        ? parseFloat(said) * 1000
+        : ((parseFloat(said) - 32) * 5000) / 9;
+      const judged = at(`It should read ${said} inside`, goingTo(Math.round(milliC)));
+      expect(judged.verdict).toBe('off');
+    },
+  );
+
+  it('of the tenth that is published agrees', () => {
+    expect(at('It should read 73.9 °C inside', goingTo(73_889)).verdict).toBe('agrees');
+    expect(at('It should read 165.0 °F inside', goingTo(73_889)).verdict).toBe('agrees');
+  });
+
+  describe('of a dish with chicken and cod, at a step of 63 °C', () => {
+    const both = goingTo(63_000, [POULTRY, FISH]);
+
+    it.each([
+      // A word that both may have names neither.
+      'Once it is large and golden it should read 63 °C inside',
+      'Next to the cod, the large piece should read 63 °C inside',
+      'Roast it with the cod until it reads 63 °C inside',
+      'Take the chicken and the cod to 63 °C inside',
+      'Take the cod, then the chicken to 63 °C inside',
+      'It should read 63 °C inside',
+    ])('“%s” does not agree', (text) => {
+      expect([text, at(text, both).verdict]).not.toEqual([text, 'agrees']);
+    });
+
+    it('the cod alone may be so cool, unless the step is that of the chicken', () => {
+      expect(at('The cod should read 63 °C inside', both).verdict).toBe('agrees');
+      expect(at('63 °C inside for the cod', both).verdict).toBe('agrees');
+      const chicken = goingTo(63_000, [POULTRY, FISH], 'Roast the chicken');
+      expect(at('The cod should read 63 °C inside', chicken).verdict).toBe('unknown');
+    });
+  });
+
   it('without a step or a reading is unknown', () => {
     const context = aContext([{ ...ROAST, steps: [] }]);
     expect(at('The middle should read 74 °C', context).verdict).toBe('unknown');
@@ -213,6 +312,10 @@ describe('minutes against the steps', () => {
     ['Roast for 35 minutes', 'off'],
     ['Roast for 35 to 40 minutes', 'off'],
     ['Roast for half an hour', 'agrees'],
+    // Written in hours and kept in minutes: the digit behind the point is of an hour.
+    ['Roast for 0.5 hours', 'agrees'],
+    ['Roast for 20.0 minutes', 'agrees'],
+    ['Roast for 30.4 minutes', 'off'],
     ['Roast for under 30 minutes', 'edge'],
     // The plan may choose 12 to 15 minutes.
     ['Simmer for 12 to 15 minutes', 'agrees'],
@@ -300,6 +403,20 @@ describe('a price', () => {
     ['It costs $5', 'off'],
   ] as const)('%s: %s', (text, verdict) => {
     expect(at(text, context).verdict).toBe(verdict);
+  });
+
+  it('is said as exactly as it is written', () => {
+    // 9.40 for all, 2.35 a portion.
+    const of940 = aContext(
+      [ROAST],
+      [{ cost: { ...cost, lowMinor: 940, minor: 940, highMinor: 940 } }],
+    );
+    expect(at('The whole dish costs $9', of940).verdict).toBe('agrees');
+    expect(at('The whole dish costs $9.00', of940).verdict).toBe('off');
+    expect(at('It costs $2 a portion', of940).verdict).toBe('agrees');
+    expect(at('It costs $2.00 a portion', of940).verdict).toBe('off');
+    expect(at('It costs $2.35 a portion', of940).verdict).toBe('agrees');
+    expect(at('It costs two and a half dollars a portion', of940).verdict).toBe('agrees');
   });
 
   it('is not known where a price is missing', () => {

@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { NO_FACTS } from '#lib/claims/edit-facts';
 import type { BeyondContext } from '#lib/claims/judge-beyond/beyond-context';
 import { judgeBeyond, type BeyondStatement } from '#lib/claims/judge-beyond/judge-beyond';
 import type { Hedge } from '#lib/claims/statement';
+import { dishesOf } from '#lib/episode/context';
 import type { Step } from '#lib/episode/schema';
-import { aDish, aReading, aRecipe, grams } from '../../support/build';
+import { aDish, aFile, aFood, aLine, aReading, aRecipe, grams } from '../../support/build';
 import { aContext, aStep, POULTRY_CAUTION } from './invented-kitchen';
 
 /*
@@ -15,6 +17,9 @@ import { aContext, aStep, POULTRY_CAUTION } from './invented-kitchen';
 type Numbered = Pick<BeyondStatement & { readonly kind: 'amount' }, 'low' | 'high' | 'hedge'>;
 
 const WORDS = { start: 0, end: 0, words: '', tags: [], how: [] } as const;
+
+/** A number as it is written, with so many digits behind the point. */
+const written = (value: number, decimals: number) => ({ ...WORDS, words: value.toFixed(decimals) });
 
 const verdict = (
   statement: BeyondStatement,
@@ -62,6 +67,18 @@ function mayBe(
 
 /** Grams in an ounce and a pound: NIST SP 811, Appendix B. */
 const GRAMS = { g: 1, kg: 1000, oz: 28.349523125, lb: 453.59237 } as const;
+/** Millilitres in US measures: NIST Handbook 44, Appendix C. */
+const MILLILITRES = {
+  ml: 1,
+  l: 1000,
+  tsp: 4.92892159375,
+  tbsp: 14.78676478125,
+  flOz: 29.5735295625,
+  cup: 236.5882365,
+  pint: 473.176473,
+  quart: 946.352946,
+  gallon: 3785.411784,
+} as const;
 /** How coarse each is said at most. */
 const HALF = { g: 0.5, kg: 0.05, oz: 0.25, lb: 0.0625 } as const;
 
@@ -72,15 +89,14 @@ describe('an amount', () => {
     unit: fc.constantFrom('g', 'kg', 'oz', 'lb'),
     times: fc.double({ min: 0.8, max: 1.25, noNaN: true }),
     spoken: fc.boolean(),
-    whole: fc.boolean(),
+    decimals: fc.integer({ min: 0, max: 2 }),
     said: numbered(fc.constant(0)),
   });
 
   it('that agrees is what the scale says, else the ingredient, as far as its words reach', () => {
     fc.assert(
-      fc.property(law, ({ planned, weighed, unit, times, spoken, whole, said }) => {
+      fc.property(law, ({ planned, weighed, unit, times, spoken, decimals, said }) => {
         const truth = weighed ?? planned;
-        const decimals = unit === 'g' ? 0 : whole ? 0 : unit === 'oz' ? 1 : 2;
         const low = Number(((truth * times) / GRAMS[unit]).toFixed(decimals));
         const number = {
           low,
@@ -99,7 +115,7 @@ describe('an amount', () => {
         });
         const context = aContext([aDish('d', recipe)]);
         const statement = {
-          ...WORDS,
+          ...written(low, decimals),
           kind: 'amount',
           unit,
           food: 'oats',
@@ -107,9 +123,9 @@ describe('an amount', () => {
           ...number,
         } as const;
         const judged = verdict(statement, context, { spoken });
-        const tens = spoken && low >= 100 && low % 10 === 0 && unit === 'g';
+        const tens = spoken && decimals === 0 && low >= 100 && low % 10 === 0 && unit === 'g';
         const about = unit === 'g' ? Math.max(1, 0.05 * low) : 0.05 * low;
-        const digit = 0.5 / 10 ** (/\.(\d+)/.exec(String(low))?.[1]?.length ?? 0);
+        const digit = 0.5 / 10 ** decimals;
         const [from, to] = mayBe(number, tens ? 5 : Math.min(HALF[unit], digit), about);
         const inUnit = truth / GRAMS[unit];
         // The kitchen's scale shows whole grams.
@@ -123,6 +139,62 @@ describe('an amount', () => {
       }),
     );
   });
+
+  // Half of what each unit is said to. Common practice, no source.
+  it.each([
+    ['g', 0.5, GRAMS.g],
+    ['kg', 0.05, GRAMS.kg],
+    ['oz', 0.25, GRAMS.oz],
+    ['lb', 1 / 16, GRAMS.lb],
+    ['ml', 0.5, MILLILITRES.ml],
+    ['l', 0.05, MILLILITRES.l],
+    ['flOz', 0.25, MILLILITRES.flOz],
+    ['tsp', 1 / 16, MILLILITRES.tsp],
+    ['tbsp', 1 / 16, MILLILITRES.tbsp],
+    ['cup', 1 / 16, MILLILITRES.cup],
+    ['pint', 1 / 16, MILLILITRES.pint],
+    ['quart', 1 / 16, MILLILITRES.quart],
+    ['gallon', 1 / 16, MILLILITRES.gallon],
+  ] as const)(
+    'of a whole number in %s agrees as far as %d of one, and no farther',
+    (unit, half, size) => {
+      const whole = fc.integer({ min: 1, max: 12 });
+      const beyond = fc.constantFrom(-2, -1.1, -0.9, -0.5, 0, 0.5, 0.9, 1.1, 2);
+      fc.assert(
+        fc.property(whole, beyond, (said, halves) => {
+          const truth = said + halves * half;
+          const mg = Math.round(truth * 1000 * size);
+          const planned = { lowMg: mg, valueMg: mg, highMg: mg };
+          // A gram to each millilitre.
+          const cup = {
+            ...{ id: 'cup', name: 'cup', source: 'invented' },
+            ...{ qtyNum: 1, qtyDen: 1, massMg: 236_588, digits: 6 },
+          };
+          const food = aFood('water', {}, { name: 'Water', measures: [cup] });
+          const recipe = aRecipe('r', [aLine('l', 'water', { text: 'water', planned })]);
+          const file = aFile([aDish('d', recipe)], [food], { resolutionMg: 1 });
+          const dishes = dishesOf(file.episode.segments).map((dish) => ({ dish, facts: null }));
+          const statement = {
+            ...written(said, 0),
+            kind: 'amount',
+            unit,
+            food: 'water',
+            scope: 'dish',
+            low: said,
+            high: said,
+            hedge: 'none',
+          } as const;
+          const judged = verdict(statement, { file, facts: NO_FACTS, dishes });
+          expect([said, halves, judged === 'agrees']).toEqual([
+            said,
+            halves,
+            Math.abs(halves) <= 1,
+          ]);
+        }),
+        { numRuns: 40 },
+      );
+    },
+  );
 
   it('of which several ingredients have the name never agrees with one of them', () => {
     const each = fc.integer({ min: 10, max: 500 });
@@ -210,7 +282,12 @@ describe('oven degrees', () => {
 describe('an inside temperature', () => {
   // FoodSafety.gov: poultry at least 165 °F.
   const inside = [
-    { foods: ['chicken'], milliC: 73_889, fahrenheit: 165, caution: POULTRY_CAUTION },
+    {
+      ingredients: [{ text: 'chicken', foods: [] }],
+      milliC: 73_889,
+      fahrenheit: 165,
+      caution: POULTRY_CAUTION,
+    },
   ];
 
   it('that is below the least published never agrees, whatever steps and readings say', () => {
@@ -308,7 +385,8 @@ describe('a price', () => {
         fc.integer({ min: 1, max: 12 }),
         fc.integer({ min: -20, max: 20 }),
         fc.boolean(),
-        (minor, miss, of, away, each) => {
+        fc.boolean(),
+        (minor, miss, of, away, each, cents) => {
           const said = Math.max(1, Math.round(minor / (each ? of : 1)) + away);
           const recipe = aRecipe('r', [], {
             portions: [{ id: 'p', kind: 'count', name: 'a bowl', of }],
@@ -320,8 +398,9 @@ describe('a price', () => {
           const context = aContext([aDish('d', recipe)], [{ segmentId: 'd', cost }]);
           const scope = each ? 'portion' : 'whole';
           const low = said / 100;
+          const toCents = cents || said % 100 !== 0;
           const statement = {
-            ...WORDS,
+            ...written(low, toCents ? 2 : 0),
             kind: 'price',
             unit: 'EUR',
             scope,
@@ -330,7 +409,7 @@ describe('a price', () => {
             hedge: 'none',
           } as const;
           const judged = verdict(statement, context);
-          const half = said % 100 === 0 ? 50 : 0.5;
+          const half = toCents ? 0.5 : 50;
           const per = each ? of : 1;
           if (judged === 'agrees')
             expect(Math.abs(said - minor / per)).toBeLessThanOrEqual(half + 1e-6);
