@@ -22,12 +22,43 @@ export interface AllergenList {
 
 /** The allergens of all foods in an episode's dishes, in the order of the region's list. */
 export function allergenList(file: EpisodeFile): AllergenList {
-  const { region } = file.episode;
+  return listOf(usedFoods(file), REGION_ALLERGENS[file.episode.region]);
+}
+
+/**
+ * The allergens of an episode as it is now and as it was locked, by both regions where they differ: what either has is
+ * in the list. What the person has denied of a food since then no longer counts.
+ */
+export function allergensOfBoth(live: EpisodeFile, locked: EpisodeFile | null): AllergenList {
+  if (locked === null) return allergenList(live);
+  const now = new Map(live.foods.map((food) => [food.id, food]));
+  const then = usedFoods(locked).map((food): Food => {
+    const denied = (now.get(food.id)?.allergens ?? []).filter(({ standing, allergen }) => {
+      const kept = food.allergens.some((f) => f.standing === 'denied' && f.allergen === allergen);
+      return standing === 'denied' && !kept;
+    });
+    const left = food.allergens.filter(
+      ({ allergen }) => !denied.some((fact) => fact.allergen === allergen),
+    );
+    return { ...food, allergens: [...left, ...denied] };
+  });
+  const regions = [live.episode.region, locked.episode.region];
+  const allergens = [...new Set(regions.flatMap((region) => REGION_ALLERGENS[region]))];
+  // Answers are asked about what is there to be answered.
+  const { proposed } = allergenList(live);
+  return { ...listOf([...usedFoods(live), ...then], allergens), proposed };
+}
+
+function usedFoods(file: EpisodeFile): readonly Food[] {
   const used = usedFoodIds(recipesOf(file));
-  const foods = file.foods.filter((food) => used.has(food.id));
+  return file.foods.filter((food) => used.has(food.id));
+}
+
+function listOf(foods: readonly Food[], allergens: readonly Allergen[]): AllergenList {
   const entries = (matches: (food: Food, allergen: Allergen) => boolean): AllergenEntry[] =>
-    REGION_ALLERGENS[region].flatMap((allergen) => {
-      const names = foods.filter((food) => matches(food, allergen)).map((food) => food.name);
+    allergens.flatMap((allergen) => {
+      const named = foods.filter((food) => matches(food, allergen)).map((food) => food.name);
+      const names = [...new Set(named)];
       return names.length > 0 ? [{ allergen, words: ALLERGEN_WORDS[allergen], foods: names }] : [];
     });
   const contains = entries((food, allergen) => allergenStanding(food, allergen) === 'contains');
