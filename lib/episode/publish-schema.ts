@@ -95,8 +95,8 @@ export const pieceSchema = z.object({
   id,
   kind: z.enum(['clip', 'text']),
   title: oneLine(160).min(1),
-  /** Its dishes; none is the day. */
-  segmentIds: z.array(id).max(20),
+  /** Its dishes; null is the day. Without any, those it had were taken out. */
+  segmentIds: z.array(id).max(20).nullable(),
   /** Longest text in UTF-16 units. */
   limit: z.int().min(20).max(100_000),
 });

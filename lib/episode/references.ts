@@ -2,6 +2,7 @@ import type { Problem } from '#lib/result';
 import { alsoProblems, idsOfOthers } from '#lib/episode/also-references';
 import { recipesOf } from '#lib/episode/context';
 import { editProblems } from '#lib/episode/edit-references';
+import { publishProblems } from '#lib/episode/publish-references';
 import { scopeKey } from '#lib/episode/said-scope';
 import { recipeRing } from '#lib/episode/made-from';
 import { recipeProblems, type Refer, type Say } from '#lib/episode/recipe-references';
@@ -62,6 +63,7 @@ function ownProblems(file: EpisodeFile): Problem[] {
   dayProblems(file, known, say, refer);
   saidProblems(file, known, say, refer);
   editProblems(file, say, refer);
+  publishProblems(file, say, refer);
   return problems;
 }
 

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { NUTRIENT_NAMES, STATED_NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import { foodSchema, stateSchema } from '#lib/foods/food';
 import { dishClaimsSchema, editSchema } from '#lib/episode/edit-schema';
+import { layoutSchema, publishSchema } from '#lib/episode/publish-schema';
 import { saidLineSchema } from '#lib/episode/said-line';
 import {
   CORE_MILLI_C,
@@ -621,6 +622,8 @@ export const creatorSchema = z.object({
   name: oneLine(120),
   /** How fast the person speaks on camera; null until it was measured or said. */
   wordsPerMinute: z.int().min(40).max(400).nullable().default(null),
+  /** The house layout of descriptions; absent where nobody chose one. */
+  layout: layoutSchema.optional(),
 });
 
 /**
@@ -662,6 +665,8 @@ export const episodeFileSchema = z.object({
   said: z.array(saidLineSchema).max(2000).default([]),
   /** Texts of the edit and what was said of them; absent where there are none. */
   edit: editSchema.optional(),
+  /** What goes out beside the video: saved swaps, replies, pieces; absent where there is none. */
+  publish: publishSchema.optional(),
   stock: z.array(stockLotSchema).max(5000),
   packs: z.array(packSchema).max(2000),
   /** What was said of foods at home; of each food at most one. */

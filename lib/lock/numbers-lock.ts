@@ -58,11 +58,13 @@ export function inputsHash(file: EpisodeFile): string {
 
 /**
  * What of a file a lock keeps. What is said of the numbers, in captions or a title, is no input of theirs and may be
- * megabytes: another version of the captions leaves the lock's hash as it was.
+ * megabytes: another version of the captions leaves the lock's hash as it was. So do saved swaps, replies, pieces and
+ * the layout of descriptions, which only read numbers.
  */
 function lockedFile(file: EpisodeFile): EpisodeFile {
-  const { edit: _, ...rest } = filmedAlone(file);
-  return rest;
+  const { edit: _, publish: __, ...rest } = filmedAlone(file);
+  const { layout: ___, ...creator } = rest.creator;
+  return { ...rest, creator };
 }
 
 /** Whether nothing under a lock has changed: neither an input nor the code that computes. */

@@ -1,3 +1,4 @@
+import { layoutSchema } from '#lib/episode/publish-schema';
 import { photoSizeText } from '#lib/foods/photo-kinds';
 import { STATE_WORDS } from '#lib/foods/state-words';
 import {
@@ -23,6 +24,14 @@ import { MOMENT_WORDS } from '#lib/shoot/house-shots';
 
 const seconds = (s: number) => `${s} s`;
 const called = (row: JournalRow) => plain(row.name);
+/** How many parts a house layout shows, and its limit. */
+function layoutWords(value: unknown): string {
+  const layout = layoutSchema.safeParse(value);
+  if (!layout.success) return '';
+  const { blocks, limit } = layout.data;
+  const shown = blocks.filter((block) => block.shown).map(({ kind }) => kind);
+  return `${shown.join(', ')}; ${limit} characters at most`;
+}
 const ofFood = (row: JournalRow, { names }: Telling) => names[plain(row.foodId)] ?? 'a food';
 
 /** The tables of foods, kitchen, stock and this machine, in the words of the screen. */
@@ -30,7 +39,11 @@ export const OTHER_SUBJECTS = {
   Creator: {
     kind: ['creator', 'creators'],
     name: called,
-    fields: [field('name', 'name'), measured('words a minute', 'wordsPerMinute', String)],
+    fields: [
+      field('name', 'name'),
+      measured('words a minute', 'wordsPerMinute', String),
+      field('layout of descriptions', 'layout', layoutWords),
+    ],
     silent: ['id'],
   },
   Kitchen: {

@@ -27,6 +27,7 @@ import {
 import { LEFT_WORDS } from '#lib/episode/left-words';
 import { LIST_WORDS } from '#lib/shopping/list-events';
 import { EDIT_SUBJECTS } from '#lib/overview/change-subjects-edit';
+import { PUBLISH_SUBJECTS } from '#lib/overview/change-subjects-publish';
 import { OTHER_SUBJECTS } from '#lib/overview/change-subjects-others';
 import {
   CONTACT_WORDS,
@@ -413,7 +414,11 @@ const EPISODE_SUBJECTS = {
   Published: {
     kind: ['copied description', 'copied descriptions'],
     name: (row) => (/^[^\n]*/.exec(plain(row.text)) ?? [''])[0],
-    fields: [field('text', 'text'), moment('at', 'at')],
+    fields: [
+      field('text', 'text'),
+      chosen('form', 'form', { plain: 'plain text', markdown: 'Markdown', html: 'HTML' }),
+      moment('at', 'at'),
+    ],
     silent: ['id', 'lockId'],
   },
   Correction: {
@@ -465,5 +470,6 @@ export function draftWords({ payload }: JournalRow): string {
 export const SUBJECTS: Readonly<Record<string, Subject>> = {
   ...EPISODE_SUBJECTS,
   ...EDIT_SUBJECTS,
+  ...PUBLISH_SUBJECTS,
   ...OTHER_SUBJECTS,
 };

@@ -12,6 +12,7 @@ import { tableOf, type StoredRow } from '#lib/store/table';
 export const FOLLOWING_COLUMNS: readonly (readonly [EntityName, string])[] = [
   ['RecipeLine', 'foodId'],
   ['RecipeLine', 'orFoodId'],
+  ['SwapStep', 'foodId'],
   ['LineMatch', 'foodId'],
   ['StockLot', 'foodId'],
   ['Pack', 'foodId'],

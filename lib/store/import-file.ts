@@ -18,6 +18,7 @@ import { importFoods } from '#lib/store/import-foods';
 import { ImportIds } from '#lib/store/import-ids';
 import { importKitchen } from '#lib/store/import-kitchen';
 import { importStock } from '#lib/store/import-stock';
+import { importPublish } from '#lib/store/import-publish';
 import { importPhotographed } from '#lib/store/photographed-rows';
 import { importSaid } from '#lib/store/said-rows';
 import { write } from '#lib/store/write';
@@ -25,7 +26,7 @@ import { write } from '#lib/store/write';
 /**
  * Adds an episode file to the store as one act of the journal. Ids in a file are local names: the episode
  * and its day become new rows, while foods, kitchen, stock and packs that are there with equal data are
- * used. A creator who has no name or speaking rate yet takes the file's. What `readEpisodeFile` then reads equals the file
+ * used. A creator who has no name, speaking rate or house layout yet takes the file's. What `readEpisodeFile` then reads equals the file
  * up to ids. Another episode of the day becomes one here too, of the segments that the file has of it.
  */
 export async function importEpisodeFile(
@@ -54,6 +55,7 @@ export async function importEpisodeFile(
   edits.push(...importRecipes(recipesOfNoOther(file), ids));
   edits.push(...importEpisode(file.episode, episodeId, kitchen.kitchenId, ids));
   if (file.edit) edits.push(...importEdit(file.edit, episodeId, ids));
+  if (file.publish) edits.push(...importPublish(file.publish, episodeId, ids));
   const others = also.map((other) => ({ ...other, id: uuid() }));
   edits.push(...importOthers(others, kitchen.kitchenId, ids));
   if (file.day) {
@@ -72,12 +74,16 @@ export async function importEpisodeFile(
 
 /** What the file knows of its creator and nobody has said here. */
 async function creatorEdits(of: EpisodeFile['creator'], id: string): Promise<Edit[]> {
-  const { name, wordsPerMinute } = of;
+  const { name, wordsPerMinute, layout } = of;
   const creator = await database().creator.findUnique({ where: { id } });
-  if (!creator) return [{ op: 'create', entity: 'Creator', row: { id, name, wordsPerMinute } }];
+  if (!creator) {
+    const row = { id, name, wordsPerMinute, layout: layout ?? null };
+    return [{ op: 'create', entity: 'Creator', row }];
+  }
   const patch = {
     ...(creator.name === '' && name !== '' ? { name } : {}),
     ...(creator.wordsPerMinute === null && wordsPerMinute !== null ? { wordsPerMinute } : {}),
+    ...(creator.layout === null && layout !== undefined ? { layout } : {}),
   };
   if (Object.keys(patch).length === 0) return [];
   return [{ op: 'update', entity: 'Creator', id, rev: creator.rev, patch }];

@@ -37,6 +37,11 @@ const BRANCHES: readonly (readonly [EntityName, string, EntityName])[] = [
   ['EditText', 'episodeId', 'Episode'],
   ['ReadingMend', 'episodeId', 'Episode'],
   ['NamedFood', 'episodeId', 'Episode'],
+  ['Variant', 'segmentId', 'Segment'],
+  ['SwapStep', 'variantId', 'Variant'],
+  ['Reply', 'episodeId', 'Episode'],
+  ['Piece', 'episodeId', 'Episode'],
+  ['PieceSegment', 'pieceId', 'Piece'],
   ['NumbersLock', 'episodeId', 'Episode'],
   ['Tick', 'episodeId', 'Episode'],
   ['Published', 'lockId', 'NumbersLock'],
@@ -155,6 +160,8 @@ export const NAME_COLUMNS: Partial<Record<EntityName, string>> = {
   Step: 'title',
   Shot: 'title',
   Perishable: 'name',
+  Variant: 'name',
+  Piece: 'title',
   FilmingDay: 'date',
 };
 

@@ -7,6 +7,7 @@ import {
 } from '#lib/episode/schema';
 import { alsoFrom, loadOthers } from '#lib/store/also-filmed-rows';
 import { inTransaction, type Tx } from '#lib/store/client';
+import { foodsOfSwaps, loadPublish, publishFrom } from '#lib/store/publish-rows';
 import { editFrom, loadEdit, loadEditRevisions, type EditRead } from '#lib/store/edit-rows';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { DEFAULT_KITCHEN } from '#lib/store/default-kitchen';
@@ -50,6 +51,8 @@ export interface ReadEpisodeOptions {
    * only what reads them, or gives the whole file away, asks for them.
    */
   readonly edit?: boolean;
+  /** With saved swaps (and the foods that they bring in), replies and pieces. */
+  readonly publish?: boolean;
   readonly creatorId?: string;
 }
 
@@ -88,6 +91,7 @@ export async function readEpisodeFile(
   } = loaded;
   const { pantry, shops } = loaded;
   const edit = loaded.edit && editFrom(loaded.edit, nameableIn(episode));
+  const publish = loaded.publish && publishFrom(loaded.publish);
   const room = kitchen ? kitchenFrom(kitchen, usedScales) : DEFAULT_KITCHEN;
   const present = presentIn(episode, madeFrom, foods, room, photographedLines(scaleEntries));
   const also = alsoFrom(others, { kitchen: room, shops });
@@ -102,6 +106,7 @@ export async function readEpisodeFile(
       id: creatorId,
       name: creator?.name ?? '',
       wordsPerMinute: creator?.wordsPerMinute ?? null,
+      ...(creator?.layout ? { layout: creator.layout } : {}),
     },
     kitchen: room,
     foods: foods.map(foodFrom),
@@ -117,6 +122,7 @@ export async function readEpisodeFile(
     ...(also === undefined ? {} : { also }),
     said: saidOf(saidRows, present.segments),
     ...(edit ? { edit } : {}),
+    ...(publish ? { publish } : {}),
     stock: lots.sort(byFood).map(lotFrom),
     packs: packs.sort(byFood).map((pack) => packFrom(pack, shops)),
     pantry: newestOfEach(pantry).sort(byFood).map(pantryFrom),
@@ -135,7 +141,7 @@ export async function readRevisions(
 ): Promise<Record<string, number>> {
   const savedAt = new Date().toISOString();
   const loaded = await inTransaction((tx) =>
-    loadAll(tx, episodeId, creatorId, { dayId, savedAt, edit: 'revisions' }),
+    loadAll(tx, episodeId, creatorId, { dayId, savedAt, edit: 'revisions', publish: true }),
   );
   const revisions: Record<string, number> = {};
   collectRevisions(loaded, revisions);
@@ -164,7 +170,7 @@ function newestOfEach<T extends { readonly foodId: string }>(rows: readonly T[])
 /** Shops that a file carries. */
 const MOST_SHOPS = 50;
 
-type Wanted = Pick<ReadEpisodeOptions, 'dayId' | 'day'> & {
+type Wanted = Pick<ReadEpisodeOptions, 'dayId' | 'day' | 'publish'> & {
   readonly savedAt: string;
   readonly edit: EditRead;
 };
@@ -179,9 +185,13 @@ async function loadAll(tx: Tx, episodeId: string, creatorId: string, wanted: Wan
   const ofSegments = episode.segments.flatMap((segment) => recipeOf(segment) ?? []);
   const madeFrom = await loadMadeFrom(tx, ofSegments);
   const recipes = [...ofSegments, ...madeFrom];
-  const foodIds = recipes.flatMap(({ lines }) =>
-    lines.flatMap((line) => [line.foodId ?? [], line.orFoodId ?? []].flat()),
-  );
+  const publish = wanted.publish === true ? await loadPublish(tx, episodeId) : null;
+  const foodIds = [
+    ...recipes.flatMap(({ lines }) =>
+      lines.flatMap((line) => [line.foodId ?? [], line.orFoodId ?? []].flat()),
+    ),
+    ...(publish ? foodsOfSwaps(publish) : []),
+  ];
   const scaleIds = recipes.flatMap(({ weighings }) => weighings.map(({ scaleId }) => scaleId));
   const foods = await loadFoods(tx, foodIds, creatorId);
   const ids = foods.map((food) => food.id);
@@ -219,6 +229,7 @@ async function loadAll(tx: Tx, episodeId: string, creatorId: string, wanted: Wan
     ),
     shops: await tx.shop.findMany({ where: own, orderBy: { id: 'asc' }, take: MOST_SHOPS }),
     creator: await tx.creator.findUnique({ where: { id: creatorId } }),
+    publish,
     edit: await loadEdit(tx, episodeId, wanted.edit),
     editRevisions: await loadEditRevisions(tx, episodeId, wanted.edit),
   };

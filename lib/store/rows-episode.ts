@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { dishClaimsSchema } from '#lib/episode/edit-schema';
+import { DESCRIPTION_FORMS, layoutSchema } from '#lib/episode/publish-schema';
 import {
   cookingSchema,
   creatorSchema,
@@ -40,6 +41,7 @@ export const EPISODE_ROWS = {
     id,
     name: text(120),
     wordsPerMinute: creatorSchema.shape.wordsPerMinute,
+    layout: layoutSchema.nullable().default(null),
   }),
   Episode: z
     .strictObject({
@@ -229,7 +231,13 @@ export const EPISODE_ROWS = {
     engineVersion: text(80),
     at: instant,
   }),
-  Published: z.strictObject({ id, lockId: id, text: z.string().max(20_000), at: instant }),
+  Published: z.strictObject({
+    id,
+    lockId: id,
+    text: z.string().max(200_000),
+    form: z.enum(DESCRIPTION_FORMS).default('plain'),
+    at: instant,
+  }),
   Correction: z.strictObject({
     id,
     oldLockId: id,

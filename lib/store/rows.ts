@@ -7,6 +7,7 @@ import { EDIT_ROWS } from '#lib/store/rows-edit';
 import { EPISODE_ROWS } from '#lib/store/rows-episode';
 import { FOOD_ROWS } from '#lib/store/rows-foods';
 import { KITCHEN_ROWS } from '#lib/store/rows-kitchen';
+import { PUBLISH_ROWS } from '#lib/store/rows-publish';
 
 /**
  * Every table by name with the columns that a caller gives, `id` first. The funnel adds `creatorId`, `rev`
@@ -18,6 +19,7 @@ export const ROWS = {
   ...DAY_ROWS,
   ...FOOD_ROWS,
   ...KITCHEN_ROWS,
+  ...PUBLISH_ROWS,
   Draft: z.strictObject({
     id,
     entity: text(40),
@@ -73,6 +75,7 @@ export const LONG_COLUMNS: Partial<Record<EntityName, readonly string[]>> = {
 
 /** JSON columns that may be null, which the database client wants to be told in a way of its own. */
 export const NULLABLE_JSON: Partial<Record<EntityName, readonly string[]>> = {
+  Creator: ['layout'],
   FoodVersion: ['secondValues', 'factors'],
   RecipeLine: ['bounded'],
   Shop: ['sections'],

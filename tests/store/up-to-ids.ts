@@ -13,7 +13,7 @@ export function upToIds(file: EpisodeFile): unknown {
     return `#${names.size - 1}`;
   };
   const walk = (value: unknown, key: string): unknown => {
-    if (typeof value === 'string') return /^id$|Id$/.test(key) ? numbered(value) : value;
+    if (typeof value === 'string') return /^id$|Ids?$/.test(key) ? numbered(value) : value;
     if (Array.isArray(value)) return value.map((part) => walk(part, key));
     if (typeof value !== 'object' || value === null) return value;
     const entries = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1));
