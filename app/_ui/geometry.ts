@@ -1,4 +1,5 @@
 import type { Figure } from '#lib/figures/figure';
+import { onWhisker } from '#lib/figures/whisker-reach';
 
 /**
  * Where marks are drawn. Nothing here is a number that anybody reads: positions, in units of a drawing
@@ -53,11 +54,7 @@ export function pixelsOf(minutes: number, remPixels: number): number {
 
 const WHISKER = { width: 160, height: 16, inset: 6 } as const;
 
-/**
- * How far a whisker's scale reaches to each side of the value, as a part of it. One scale for all
- * whiskers, so that a wider range looks wider: ± 20 %, graduated every 5 %.
- */
-export const WHISKER_REACH = 0.2;
+/** The common scale of whiskers (`onWhisker`) is graduated every 5 %. */
 const GRADUATIONS = 8;
 
 /**
@@ -80,23 +77,10 @@ export function whisker(
   if (figure.low === null && figure.high === null) {
     return { ...frame, tick: null, hard: null, likely: null };
   }
-  const at = (bound: number): { x: number; end: 'bound' | 'cut' } => {
-    const reach = Math.abs(figure.value) * WHISKER_REACH;
-    const share = (bound - figure.value) / reach;
-    if (bound === figure.value) return { x: middle, end: 'bound' };
-    if (share < -1) return { x: start, end: 'cut' };
-    if (share > 1) return { x: end, end: 'cut' };
-    return { x: middle + share * (middle - start), end: 'bound' };
-  };
   const span = (low: number | null, high: number | null): WhiskerSpan => {
-    const from = low === null ? null : at(low);
-    const to = high === null ? null : at(high);
-    return {
-      from: from?.x ?? start,
-      fromEnd: from?.end ?? 'free',
-      to: to?.x ?? end,
-      toEnd: to?.end ?? 'free',
-    };
+    const { from, to } = onWhisker(figure.value, low, high);
+    const x = (at: number) => middle + at * (middle - start);
+    return { from: x(from.at), fromEnd: from.end, to: x(to.at), toEnd: to.end };
   };
   const known = figure.likelyLow !== null && figure.likelyHigh !== null;
   return {
