@@ -9,14 +9,14 @@ export interface DishFacts {
   readonly coreMilliC: readonly number[];
   /** What all of it costs; null where a price is missing. */
   readonly cost: Cost | null;
-  /** The least inside temperatures that are published for what goes in raw, the strictest first. */
+  /** The least inside temperatures that are published for what may go in raw, the strictest first. */
   readonly inside: readonly LeastPublished[];
 }
 
-/** A published least inside temperature of raw foods of a dish. */
+/** A published least inside temperature of what may go into a dish raw. */
 export interface LeastPublished {
-  /** The words of the ingredients and the names of their foods. */
-  readonly foods: readonly string[];
+  /** The words of its ingredients, with the names of their foods. */
+  readonly ingredients: readonly { readonly text: string; readonly foods: readonly string[] }[];
   readonly milliC: number;
   /** As published, in whole degrees Fahrenheit. */
   readonly fahrenheit: number;

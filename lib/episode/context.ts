@@ -34,8 +34,13 @@ export function dishesOf(segments: readonly Segment[]): Dish[] {
 }
 
 /** All recipes of a file: those of its segments in viewing order, then those that ingredients are made from. */
-export function recipesOf(file: Pick<EpisodeFile, 'episode' | 'recipes'>): readonly Recipe[] {
-  return [...dishesOf(file.episode.segments).map(({ recipe }) => recipe), ...file.recipes];
+export function recipesOf({
+  episode,
+  recipes,
+}: Pick<EpisodeFile, 'recipes'> & {
+  readonly episode: Pick<EpisodeFile['episode'], 'segments'>;
+}): readonly Recipe[] {
+  return [...dishesOf(episode.segments).map(({ recipe }) => recipe), ...recipes];
 }
 
 /** What each recipe is called, by its id: as its dish in the running order, else by its own title. */

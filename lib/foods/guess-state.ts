@@ -40,3 +40,8 @@ export function guessState(group: FoodGroup, name: string): FoodState {
   if (/\bdrained\b/i.test(words)) return 'drained';
   return 'asIs';
 }
+
+/** Whether a name says that the food is cooked, at home or before it is sold. */
+export function saysCooked(name: string): boolean {
+  return COOKED.test(name);
+}

@@ -2,15 +2,15 @@ import type { Cost, DishFacts, EditFacts, LeastPublished } from '#lib/claims/edi
 import { dishesOf, type Dish } from '#lib/episode/context';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { FOLLOW_LOCAL_CODE, sourceText } from '#lib/safety/caution';
-import { rawFoodClass } from '#lib/safety/food-class';
 import { insideTemperatureCaution } from '#lib/safety/general-cautions';
-import { SAFE_TEMPERATURES, type FoodClass } from '#lib/safety/safe-temperatures';
+import { safeTemperature } from '#lib/safety/safe-temperatures';
 import { isDoubtful, secondsByRow } from '#lib/shoot/after-steps';
 import { rowKey, type DayEvent } from '#lib/shoot/day-log';
 import { foldDay, type DayFold } from '#lib/shoot/fold-day';
+import { mayGoInRaw } from '#lib/shoot/may-go-in-raw';
 import type { DishCost } from '#lib/shopping/list-types';
 
-type File = Pick<EpisodeFile, 'episode' | 'foods'>;
+type File = Pick<EpisodeFile, 'episode' | 'foods' | 'recipes'>;
 
 /** What is known of the episode beside its file. */
 export interface Known {
@@ -102,23 +102,13 @@ function dayCost(dishes: readonly Dish[], costOf: ReadonlyMap<string, Cost | nul
   };
 }
 
-/** The rows of the published chart under which raw foods of a dish fall, the strictest first, each with its caution. */
-function leastPublished({ recipe }: Dish, { foods }: Pick<File, 'foods'>): LeastPublished[] {
-  const byId = new Map(foods.map((food) => [food.id, food]));
-  const named = new Map<FoodClass, string[]>();
-  for (const line of recipe.lines) {
-    for (const foodId of [line.foodId, line.orFoodId]) {
-      const food = byId.get(foodId ?? '');
-      const found = food ? rawFoodClass(food, line.state) : null;
-      if (food && found) named.set(found, [...(named.get(found) ?? []), line.text, food.name]);
-    }
-  }
-  return SAFE_TEMPERATURES.flatMap((row): LeastPublished[] => {
-    const names = named.get(row.foodClass);
-    if (!names) return [];
+/** The rows of the published chart for what may go into a dish raw, the strictest first, each with its caution. */
+function leastPublished(dish: Dish, file: File): LeastPublished[] {
+  return mayGoInRaw(file, dish).map(({ foodClass, ingredients }) => {
+    const row = safeTemperature(foodClass);
     const { text, source } = insideTemperatureCaution(row);
     const caution = `${text} (${sourceText(source)}) ${FOLLOW_LOCAL_CODE}`;
     const { milliC, fahrenheit } = row;
-    return [{ foods: [...new Set(names)], milliC, fahrenheit, caution }];
-  }).sort((a, b) => b.milliC - a.milliC);
+    return { ingredients, milliC, fahrenheit, caution };
+  });
 }

@@ -4,9 +4,9 @@ import { writtenAmount } from '#lib/episode/line-amount';
 import type { EpisodeFile, RecipeLine, Segment } from '#lib/episode/schema';
 import type { Section } from '#lib/foods/food';
 import type { Caution } from '#lib/safety/caution';
-import { rawFoodClass } from '#lib/safety/food-class';
 import { THAWING, TWO_HOURS } from '#lib/safety/general-cautions';
 import { daysBefore, eveningSteps, type EveningStep } from '#lib/shoot/evening';
+import { mayGoInRaw } from '#lib/shoot/may-go-in-raw';
 import type { ShootPlan } from '#lib/shoot/plan';
 import { shoppingList, type ShoppingItem } from '#lib/shopping/shopping-list';
 import { isInStock } from '#lib/shopping/shopping-text';
@@ -75,7 +75,7 @@ export function eveningBefore(file: EpisodeFile, plan: ShootPlan): EveningBefore
     cards: cardSpace(file, segments),
     outfit: day.outfit,
     tares: cooked.flatMap(taresOf),
-    cautions: cautionsOf(cooked, steps, context),
+    cautions: cautionsOf(cooked, steps, together),
   };
 }
 
@@ -139,18 +139,23 @@ function taresOf({ title, recipe }: Segment): TareWeight[] {
 
 const THAWS = /\b(thaw|defrost)/i;
 
-/** Thawing where something may be frozen: it says so, or it is raw meat, poultry or fish. */
+/** Thawing where something may be frozen: it says so, or it is meat, poultry or fish that may be raw. */
 function cautionsOf(
   cooked: readonly Segment[],
   steps: readonly EveningStep[],
-  context: AmountContext,
+  file: EpisodeFile,
 ): Caution[] {
+  const frozenFoods = new Set(
+    file.foods.filter(({ section }) => section === 'frozen').map(({ id }) => id),
+  );
   const lines = cooked.flatMap(({ recipe }) => recipe?.lines ?? []);
-  const frozen = lines.some(({ foodId, state }) => {
-    const food = context.foods.get(foodId ?? '');
-    const raw = food ? rawFoodClass(food, state) : null;
-    return food?.section === 'frozen' || (raw !== null && raw !== 'eggDish');
-  });
+  const frozen =
+    lines.some(({ foodId, orFoodId }) =>
+      [foodId, orFoodId].some((id) => frozenFoods.has(id ?? '')),
+    ) ||
+    cooked.some((segment) =>
+      mayGoInRaw(file, segment).some(({ foodClass }) => foodClass !== 'eggDish'),
+    );
   const thaws = steps.some(({ step }) => THAWS.test(`${step.title} ${step.note}`));
   return [...(frozen || thaws ? [THAWING] : []), ...(steps.length > 0 ? [TWO_HOURS] : [])];
 }

@@ -1,25 +1,37 @@
 import type { Food, FoodState } from '#lib/foods/food';
-import type { FoodClass } from '#lib/safety/safe-temperatures';
-
-const POULTRY = /\b(chicken|turkey|duck|goose|poultry|quail|pheasant)\b/i;
-const MEAT = /\b(beef|pork|veal|lamb|mutton|bison|venison)\b/i;
-const GROUND = /\b(ground|minced?)\b/i;
-const FISH =
-  /\b(fish|salmon|cod|haddock|trout|tuna|halibut|tilapia|mackerel|herring|plaice|sole|pollock)\b/i;
-const EGG = /\beggs?\b/i;
-/** Words that say the food is not the raw animal product itself. */
-const NOT_RAW =
-  /\b(broth|stock|bouillon|gravy|soup|powder|sauce|noodles?|eggplant|dried|canned)\b/i;
+import { saysCooked } from '#lib/foods/guess-state';
+import { foodKinds } from '#lib/safety/food-words';
+import { safeTemperature, type FoodClass } from '#lib/safety/safe-temperatures';
 
 /**
- * Which row of the safe-temperature chart a raw food falls under, by its name; null for anything that
- * is not raw or that no row covers. A rule of thumb of ours over names as tables write them ("Turkey,
- * ground, 93 % lean, raw"): it proposes a caution and never withholds one that the person set.
+ * Rows of the safe-temperature chart under which what a text names may fall while it is cooked, the strictest first:
+ * whatever the state in which it was weighed or sold, unless that is dry, or its words say that it is no such food or
+ * is eaten as it is. A rule of thumb of ours over the words of ingredients, labels and tables ("Turkey, ground, 93 %
+ * lean, raw"); where words leave it open the stricter row counts.
+ * @example chartClasses('500 g chicken or salmon', 'asIs') // ['poultry', 'fish']
+ */
+export function chartClasses(text: string, state: FoodState): FoodClass[] {
+  if (state === 'dry') return [];
+  return [...new Set(foodKinds(text, state === 'raw').map(classOf))].sort(byStrictness);
+
+  function classOf(kind: ReturnType<typeof foodKinds>[number]): FoodClass {
+    // Ham is sold cooked unless somebody says that it is raw.
+    if (kind === 'ham') return state === 'raw' ? 'wholeCut' : 'precookedHam';
+    return kind;
+  }
+}
+
+/** Puts the row with the higher temperature first, of two alike that with the longer rest. */
+export function byStrictness(a: FoodClass, b: FoodClass): number {
+  const [first, second] = [safeTemperature(a), safeTemperature(b)];
+  return second.milliC - first.milliC || second.restS - first.restS;
+}
+
+/**
+ * Which row of the chart a food falls under that is raw, or may be as it is sold; null for anything else, or that no
+ * row covers. It proposes a caution and never withholds one that the person set.
  */
 export function rawFoodClass(food: Pick<Food, 'name'>, state: FoodState): FoodClass | null {
-  if (state !== 'raw' || NOT_RAW.test(food.name)) return null;
-  if (POULTRY.test(food.name)) return 'poultry';
-  if (MEAT.test(food.name)) return GROUND.test(food.name) ? 'groundMeat' : 'wholeCut';
-  if (FISH.test(food.name)) return 'fish';
-  return EGG.test(food.name) ? 'eggDish' : null;
+  if (state !== 'raw' && (state !== 'asIs' || saysCooked(food.name))) return null;
+  return chartClasses(food.name, state)[0] ?? null;
 }

@@ -29,7 +29,7 @@ function rawRow(name: string, state: Food['version']['state']): string | null {
   const of = rawFoodClass({ name }, state);
   if (of === 'eggDish')
     return /\b(whites?|yolks?)\b/i.test(name) ? 'rawWhitesYolks' : 'eggsInShell';
-  if (of === null || of === 'fish') return null;
+  if (of === null || of === 'fish' || of === 'precookedHam') return null;
   if (/\b(ground|minced?)\b/i.test(name)) return 'rawGround';
   return of === 'poultry' ? 'rawPoultryPieces' : 'steaks';
 }

@@ -1,9 +1,8 @@
-import type { DayFile } from '#lib/episode/also-filmed';
 import type { Episode, Segment, Step } from '#lib/episode/schema';
 import { FOLLOW_LOCAL_CODE, sourceText } from '#lib/safety/caution';
 import { insideTemperatureCaution } from '#lib/safety/general-cautions';
-import { safeTemperature } from '#lib/safety/safe-temperatures';
-import { rawClasses } from '#lib/shoot/day-cautions';
+import { strictestRow } from '#lib/shoot/day-cautions';
+import type { FoodsAndRecipes } from '#lib/shoot/may-go-in-raw';
 import { toFahrenheit } from '#lib/units/units';
 
 /** The least inside temperature of a step: its own, or the published one for a raw food of its dish if that is more. */
@@ -16,16 +15,14 @@ export interface LeastInside {
 
 /** The least that a step must reach inside; null for a step that reaches none. */
 export function leastInside(
-  file: Pick<DayFile, 'foods'>,
+  file: FoodsAndRecipes,
   segment: Segment,
   step: Step,
 ): LeastInside | null {
   if (step.coreMilliC === null) return null;
-  const [strictest] = [...rawClasses(file, segment)]
-    .map(safeTemperature)
-    .sort((a, b) => b.milliC - a.milliC || b.restS - a.restS);
+  const strictest = strictestRow(file, segment);
   const own = { milliC: step.coreMilliC, restS: step.restS };
-  if (strictest === undefined) return { ...own, caution: null };
+  if (strictest === null) return { ...own, caution: null };
   const { text, source } = insideTemperatureCaution(strictest);
   return {
     milliC: Math.max(own.milliC, strictest.milliC),

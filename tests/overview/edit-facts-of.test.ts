@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { RecipeLine, Segment } from '#lib/episode/schema';
 import { editFactsOf } from '#lib/overview/edit-facts-of';
 import type { DayEvent, Entry } from '#lib/shoot/day-log';
 import type { Cost } from '#lib/shopping/list-types';
 import { aStep } from '../claims/judge-beyond/invented-kitchen';
-import { aDish, aFile, aFood, aRecipe, grams } from '../support/build';
+import { aDish, aFile, aFood, aLine, aRecipe, grams } from '../support/build';
 
 const START = Date.parse('2026-06-06T08:00:00.000Z');
 type At = readonly [minute: number, entry: Entry];
@@ -106,14 +107,68 @@ describe('what is published of its raw foods', () => {
   it('is each row of the chart, the strictest first, with its source and that the local code decides', () => {
     // FoodSafety.gov: poultry 165 °F, fin fish 145 °F; a stock is no raw meat.
     const inside = facts()?.inside ?? [];
-    expect(inside.map(({ fahrenheit, foods }) => [fahrenheit, foods])).toEqual([
-      [165, ['300 g chicken thighs', 'Chicken, thigh, raw']],
-      [145, ['200 g cod', 'Fish, cod, raw']],
+    expect(inside.map(({ fahrenheit, ingredients }) => [fahrenheit, ingredients])).toEqual([
+      [165, [{ text: '300 g chicken thighs', foods: ['Chicken, thigh, raw'] }]],
+      [145, [{ text: '200 g cod', foods: ['Fish, cod, raw'] }]],
     ]);
     for (const { caution } of inside) {
       expect(caution).toContain('FoodSafety.gov');
       expect(caution).toContain('Follow your local food code');
     }
+  });
+});
+
+/*
+ * Whatever way raw poultry comes into a dish, 165 °F is the least that is published for it (FoodSafety.gov, Safe
+ * Minimum Internal Temperature Chart, 12 April 2019; the same at USDA FSIS).
+ */
+describe('what is published of what may be raw', () => {
+  const CHICKEN_RECIPE = aRecipe('balls', [
+    grams('b', 'label', 400, { text: '400 g chicken, minced' }),
+  ]);
+  const leastOf = (line: RecipeLine, more: Partial<Segment> = {}) =>
+    editFactsOf(
+      {
+        ...aFile(
+          [aDish('a', aRecipe('r', [line]), more)],
+          [
+            aFood('label', {}, { kind: 'label', name: 'Farm thighs, chicken' }),
+            aFood('plain', {}, { kind: 'label', name: 'Family pack' }),
+            aFood('cooked', {}, { name: 'Chicken, breast, roasted' }, { state: 'cooked' }),
+            aFood('vegan', {}, { kind: 'label', name: 'Vegan pieces' }),
+            aFood('rice', {}, { name: 'Rice' }),
+          ],
+        ),
+        recipes: [CHICKEN_RECIPE],
+      },
+      { events: [], costs: [] },
+    ).dishes[0]?.inside.map(({ fahrenheit }) => fahrenheit);
+
+  it.each([
+    ['a food of a label as it is sold', grams('l', 'label', 400, { text: '400 g thighs' })],
+    ['words without a food', aLine('l', null, { text: '500 g chicken thighs' })],
+    ['words beside a food that does not say it', grams('l', 'plain', 1, { text: '1 turkey' })],
+    ['the food that it may be instead', grams('l', 'rice', 400, { orFoodId: 'label' })],
+    ['what it is weighed as once cooked', grams('l', 'cooked', 180, { state: 'cooked' })],
+    ['a dish that it is made from', aLine('l', null, { madeFrom: { recipeId: 'balls', rev: 1 } })],
+  ])('finds poultry in %s', (_, line) => {
+    expect(leastOf(line)).toEqual([165]);
+  });
+
+  it('finds it in a step that goes to an inside temperature, and in the title where nothing is said', () => {
+    const step = aStep('s', 'Roast the chicken', { coreMilliC: 71_000 });
+    expect(leastOf(aLine('l', null, { text: '1 whole bird' }), { steps: [step] })).toEqual([165]);
+    expect(leastOf(aLine('l', null, { text: '1 bird' }), { title: 'Roast duck' })).toEqual([165]);
+  });
+
+  it('finds none in what is confirmed to be meatless, or in what is made of it', () => {
+    expect(leastOf(grams('l', 'vegan', 400, { text: '400 g chicken' }))).toEqual([]);
+    expect(leastOf(aLine('l', null, { text: '400 ml chicken stock' }))).toEqual([]);
+  });
+
+  it('ends where dishes are made from each other', () => {
+    const ring = aLine('l', null, { text: 'chicken', madeFrom: { recipeId: 'r', rev: 1 } });
+    expect(leastOf(ring)).toEqual([165]);
   });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { COLD_STORAGE, useBy } from '#lib/safety/cold-storage';
-import { rawFoodClass } from '#lib/safety/food-class';
+import { chartClasses, rawFoodClass } from '#lib/safety/food-class';
 import { insideTemperatureCaution } from '#lib/safety/general-cautions';
 import { SAFE_TEMPERATURES, safeTemperature } from '#lib/safety/safe-temperatures';
 import { coolingVerdict, timeOutLimitS } from '#lib/safety/time-limits';
@@ -101,7 +101,54 @@ describe('the kind of a raw food by its name', () => {
     ['Soup, chicken broth, ready to serve', 'raw', null],
     ['Chicken, breast, roasted', 'cooked', null],
     ['Squash, summer, zucchini, raw', 'raw', null],
+    // As it is sold a label does not say 'raw'.
+    ['Chicken thighs, boneless', 'asIs', 'poultry'],
+    ['Large eggs', 'asIs', 'eggDish'],
+    ['Pork sausages', 'asIs', 'groundMeat'],
+    ['Rotisserie chicken', 'asIs', null],
+    ['Chicken thighs in barbecue sauce', 'raw', 'poultry'],
+    ['Salmon, smoked', 'asIs', null],
+    ['Vegan chicken-style pieces', 'asIs', null],
   ] as const)('%s (%s) → %s', (name, state, foodClass) => {
     expect(rawFoodClass({ name }, state)).toBe(foodClass);
+  });
+});
+
+// FoodSafety.gov names the kinds of food; which words stand for them is the project’s own rule, no source.
+describe('rows of the chart that words may fall under', () => {
+  it.each([
+    ['500 g chicken thighs', 'asIs', ['poultry']],
+    ['500 g chicken or salmon', 'asIs', ['poultry', 'fish']],
+    ['6 thighs, skin on', 'asIs', ['poultry']],
+    ['Turkey bacon', 'asIs', ['poultry']],
+    ['chicken sausages', 'asIs', ['poultry']],
+    ['8 quail eggs', 'asIs', ['eggDish']],
+    ['Egg, quail, whole, fresh, raw', 'raw', ['eggDish']],
+    ['chicken egg fried rice', 'asIs', ['poultry']],
+    ['beans in duck fat', 'asIs', []],
+    ['200 ml chicken stock', 'asIs', []],
+    ['stock from chicken bones', 'asIs', []],
+    ['1 soup chicken', 'asIs', ['poultry']],
+    ['meat from 1 chicken', 'asIs', ['poultry']],
+    ['noodles with chicken', 'asIs', ['poultry']],
+    ['rice for the chicken', 'asIs', []],
+    ['80 g lamb’s lettuce', 'asIs', []],
+    ['2 beef tomatoes', 'asIs', []],
+    ['500 g lean mince', 'asIs', ['groundMeat']],
+    ['2 cloves garlic, mince', 'asIs', []],
+    ['4 burger buns', 'asIs', []],
+    ['4 black bean burgers', 'asIs', []],
+    ['4 burgers', 'asIs', ['groundMeat']],
+    ['smoked paprika chicken', 'asIs', ['poultry']],
+    ['smoked turkey slices', 'asIs', []],
+    ['chicken, smoked bacon', 'asIs', ['poultry']],
+    // Weighed cooked it may have gone in raw all the same.
+    ['Chicken, breast, roasted', 'cooked', ['poultry']],
+    ['Ham', 'asIs', ['precookedHam']],
+    ['Ham, raw', 'raw', ['wholeCut']],
+    ['Egg, white, dried', 'dry', []],
+    ['Drumstick leaves', 'raw', []],
+  ] as const)('%s (%s) → %s', (text, state, classes) => {
+    expect(chartClasses(text, state)).toEqual(classes);
   });
 });

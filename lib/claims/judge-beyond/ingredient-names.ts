@@ -28,7 +28,7 @@ export interface IngredientNames {
 /** The names of an ingredient, read once. */
 export function ingredientNames(
   line: Pick<RecipeLine, 'text'>,
-  foods: readonly Food[],
+  foods: readonly Pick<Food, 'name'>[],
   language: Language,
 ): IngredientNames {
   const [read] = readIngredient(line.text);

@@ -122,7 +122,7 @@ function heldOn(
     case 'ovenTemperature':
       return judgeOven(statement, dish, wordsAround(place, statement).stems, context);
     case 'insideTemperature':
-      return judgeInside(statement, dish, wordsAround(place, statement).stems, context);
+      return judgeInside(statement, dish, wordsAround(place, statement), context);
     case 'minutes':
       return judgeMinutes(statement, dish, wordsAround(place, statement));
     case 'readyIn':

@@ -1,0 +1,86 @@
+import type { LeastPublished } from '#lib/claims/edit-facts';
+import { ENGLISH } from '#lib/claims/english/english';
+import { foodAt, stemsOf } from '#lib/claims/foods';
+import { fitOf, ingredientNames } from '#lib/claims/judge-beyond/ingredient-names';
+import type { Around } from '#lib/claims/judge-beyond/words-around';
+import { saidInterval } from '#lib/claims/said-interval';
+import type { Statement } from '#lib/claims/statement';
+import { tokenize } from '#lib/claims/tokens';
+
+type Inside = Statement & { readonly kind: 'insideTemperature' };
+
+/**
+ * Whether a number, as it was said, lets the food stay below a published least. What is only said to be over a number
+ * is that number; "up to" and "under" the least itself ask for less than it.
+ * @example isBelow(upTo165F, poultry) // true
+ */
+export function isBelow(statement: Inside, least: LeastPublished): boolean {
+  const { low, hedge } = statement;
+  const degrees = leastIn(least, statement.unit);
+  if (isUpTo(statement) || hedge === 'almost') return low <= degrees;
+  const alone = { ...statement, high: low, hedge: 'none' } as const;
+  return saidInterval(alone, { spoken: false, about: () => 0 }).to < degrees;
+}
+
+/** Whether only the most is said: that says nothing of the least. */
+export function isUpTo({ hedge }: Pick<Inside, 'hedge'>): boolean {
+  return hedge === 'under' || hedge === 'atMost';
+}
+
+/** A published least in the unit of a statement, as it is published in whole degrees Fahrenheit. */
+export function leastIn({ milliC, fahrenheit }: LeastPublished, unit: Inside['unit']): number {
+  return unit === 'F' ? fahrenheit : milliC / 1000;
+}
+
+/** Between clauses; and words behind which another food stands than the one that is spoken of. */
+const CLAUSES = /[,;:()—–]|\b(?:and|then|but|while|or)\b/i;
+const BESIDE = /\b(?:with|beside|next\s+to|under|over|on|alongside|instead\s+of|not)\b.*$/is;
+
+/**
+ * The published leasts that hold for what a sentence speaks of: of those foods that it or the titles of steps name, where
+ * the clause of the number itself names one of them; else all, since then nobody knows of which food it is.
+ * @param titles of the steps that the number is held against
+ * @example leastFor(chickenAndCod, around('the cod should read 63'), words, ['Roast it all']) // that of the cod
+ */
+export function leastFor(
+  least: readonly LeastPublished[],
+  { before, behind }: Pick<Around, 'before' | 'behind'>,
+  words: string,
+  titles: readonly string[],
+): readonly LeastPublished[] {
+  if (least.length < 2) return least;
+  const clauses = [
+    (before.split(CLAUSES).at(-1) ?? '').replace(BESIDE, ''),
+    words,
+    (behind.split(CLAUSES)[0] ?? '').replace(BESIDE, ''),
+  ];
+  if (namedIn(least, clauses).length === 0) return least;
+  return namedIn(least, [before, words, behind, ...titles]);
+}
+
+/** Those of foods that texts name. */
+function namedIn(
+  least: readonly LeastPublished[],
+  texts: readonly string[],
+): readonly LeastPublished[] {
+  const said = texts.flatMap(foodsIn);
+  return least.filter(({ ingredients }) =>
+    ingredients.some(({ text, foods }) => {
+      const tables = foods.map((name) => ({ name }));
+      const names = ingredientNames({ text }, tables, ENGLISH);
+      return said.some((food) => fitOf(food, names) > 0);
+    }),
+  );
+}
+
+/** The foods that a text names, each by the words of its name. */
+function foodsIn(text: string): string[][] {
+  const tokens = tokenize(text);
+  const found: string[][] = [];
+  for (let at = 0; at < tokens.length;) {
+    const food = foodAt(tokens, at, ENGLISH);
+    if (food) found.push(stemsOf(food.name, ENGLISH));
+    at = food?.to ?? at + 1;
+  }
+  return found;
+}
