@@ -165,7 +165,8 @@ export function statesMatch(line: FoodState, food: FoodState): boolean {
   );
 }
 
-function stateClass(state: FoodState): 'raw' | 'cooked' | 'any' {
+/** What a weight in a state is of: 'drained' is cooked, 'dry' raw, 'as is' whatever the food is. */
+export function stateClass(state: FoodState): 'raw' | 'cooked' | 'any' {
   if (state === 'raw' || state === 'dry') return 'raw';
   return state === 'asIs' ? 'any' : 'cooked';
 }

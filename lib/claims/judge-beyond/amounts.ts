@@ -1,4 +1,5 @@
 import type { BeyondDish, BeyondPlace } from '#lib/claims/judge-beyond/beyond-context';
+import { amountsOf, stateSaid, type SaidState } from '#lib/claims/judge-beyond/amount-states';
 import { amountSteps } from '#lib/claims/judge-beyond/amount-steps';
 import { unitText } from '#lib/claims/judge-beyond/amount-words';
 import { lineRanges } from '#lib/claims/judge-beyond/line-ranges';
@@ -16,7 +17,7 @@ import { saidInterval, type LikelyRange } from '#lib/claims/said-interval';
 import type { Statement } from '#lib/claims/statement';
 import type { AmountContext } from '#lib/episode/context';
 import { finishedWeight } from '#lib/episode/finished-weight';
-import { weighedAmount, writtenAmount, type LineAmount } from '#lib/episode/line-amount';
+import type { LineAmount } from '#lib/episode/line-amount';
 import { onceFor } from '#lib/claims/once-for';
 import type { Recipe, RecipeLine } from '#lib/episode/schema';
 import { isMassUnit, MILLIGRAMS } from '#lib/units/units';
@@ -48,10 +49,19 @@ export function judgeAmount(
   if (parts.length === 0) return cannotSay(`${dish.title} has no portions whose number is known`);
   if (statement.food === undefined) return ofFinished(statement, on, spoken, amounts, parts);
   const lines = matchingLines(statement.food, dish, amounts);
-  const [line, ...others] = lines;
+  const [line] = lines;
   if (!line) return cannotSay(`no ingredient of ${dish.title} is called ${statement.food}`);
-  if (others.length > 0) return ofSeveral(statement, on, spoken, amounts, { lines, parts });
-  return ofLine(statement, on, { text, spoken }, amounts, { line, parts });
+  const state = stateSaid(statement, text);
+  const known = lines.filter((each) => amountsOf(dish.recipe, amounts)(each).inState(state));
+  const [only, ...more] = known;
+  if (!only) {
+    const names = lines.map((each) => each.text).join(' and ');
+    const against = { kind: 'line', segmentId: dish.id, lineId: line.id } as const;
+    return cannotSay(`no ${state} weight is known of ${names}`, { against });
+  }
+  return more.length > 0
+    ? ofSeveral(statement, on, spoken, amounts, { lines: known, parts, state })
+    : ofLine(statement, on, spoken, amounts, { line: only, parts, state });
 }
 
 /** By how much what is known is divided, or, where a dish is made several times, multiplied. */
@@ -100,12 +110,18 @@ function partsOf(
 
 const ofCount = ({ name, count }: PortionCount): Part => ({ by: count, name: `“${name}”` });
 
+/** The parts that an amount may be of, and of which state of the food it is said. */
+interface InState {
+  readonly parts: readonly Part[];
+  readonly state: SaidState;
+}
+
 function ofLine(
   statement: Amount,
   on: BeyondDish,
-  { text, spoken }: Pick<BeyondPlace, 'text' | 'spoken'>,
+  spoken: boolean,
   amounts: AmountContext,
-  { line, parts }: { readonly line: RecipeLine; readonly parts: readonly Part[] },
+  { line, parts, state }: InState & { readonly line: RecipeLine },
 ): Verdicted {
   const { recipe } = on.dish;
   const pieces = statement.scope === 'each' ? piecesOf(line) : null;
@@ -118,23 +134,21 @@ function ofLine(
     meaningsOf(statement, spoken, { ...known, against, name: line.text }, divided);
   const ranges = (amount: Parameters<typeof lineRanges>[1]) =>
     lineRanges(line, amount, statement, amounts);
-  const { weighed, cooked, written, eaten } = amountsOf(recipe, amounts)(line);
+  const { weighed, cooked, written, eaten, inState } = amountsOf(recipe, amounts)(line);
   const used = held({
     ranges: ranges(eaten),
     from: weighed ? SCALE[measuredIn(statement.unit)] : 'in your ingredients',
   });
   const cookedHeld = cooked ? held({ ranges: ranges(cooked), from: 'cooked, on your scale' }) : [];
-  const said = stateSaid(statement, text);
-  if (said === 'cooked' && !isCookedAs(line)) {
-    if (cookedHeld.length > 0) return settle(cookedHeld, 'which of these?');
-    return cannotSay(`no cooked weight is known of ${line.text}`, { against });
-  }
-  if (used.length === 0) {
+  const asCooked = inState(state) !== eaten;
+  const asSaid = asCooked ? cookedHeld : used;
+  if (asSaid.length === 0) {
     return cannotSay(`${line.text} is not known in ${unitText(statement.unit, 2)}`, { against });
   }
-  const verdict = settle(used, 'which of these?');
+  const verdict = settle(asSaid, 'which of these?');
+  if (asCooked) return verdict;
   if (verdict.verdict !== 'off') return verdict;
-  if (said === null && cookedHeld.some((each) => each.verdict !== 'off')) {
+  if (state === null && cookedHeld.some((each) => each.verdict !== 'off')) {
     return cannotSay(`raw or cooked? ${verdict.why}; ${cookedHeld[0]?.why ?? ''}`, {
       against,
       remark: 'toConfirm',
@@ -150,26 +164,6 @@ function ofLine(
       }))
     : verdict;
 }
-
-/** An ingredient of a recipe as it was weighed and as it is written, and which of them counts. */
-const amountsOf = onceFor((recipe: Recipe, amounts: AmountContext) => {
-  const kept = new Map<
-    RecipeLine,
-    Readonly<Record<'written' | 'eaten', LineAmount>> &
-      Readonly<Record<'weighed' | 'cooked', LineAmount | null>>
-  >();
-  return (line: RecipeLine) => {
-    const known = kept.get(line);
-    if (known) return known;
-    const food = amounts.foods.get(line.foodId ?? '') ?? null;
-    const written = writtenAmount(line, food, amounts);
-    const weighed = weighedAmount(line, recipe.weighings, 'raw', amounts);
-    const cooked = weighedAmount(line, recipe.weighings, 'cooked', amounts);
-    const made = { written, weighed, cooked, eaten: weighed ?? written };
-    kept.set(line, made);
-    return made;
-  };
-});
 
 /** What was weighed is in grams; in cups it follows from them, and pieces are counted. */
 const SCALE = {
@@ -187,28 +181,20 @@ function piecesOf({ quantity, unit }: RecipeLine): number | null {
   return low !== undefined && low === high && low > 0 ? low : null;
 }
 
-/** Whether the words at an amount say that it is of the raw or of the cooked food. */
-function stateSaid({ start, end }: Amount, text: string): 'raw' | 'cooked' | null {
-  const near = text.slice(Math.max(0, start - 16), end + 24).toLowerCase();
-  const cooked = /\b(?:cooked|once cooked|after cooking)\b/.test(near);
-  const raw = /\b(?:raw|uncooked|dry|before cooking)\b/.test(near);
-  return cooked === raw ? null : raw ? 'raw' : 'cooked';
-}
-
-const isCookedAs = ({ state }: RecipeLine) => state === 'cooked';
-
 /** Several ingredients of one name: all of them together; where one alone would fit, nobody knows which was meant. */
 function ofSeveral(
   statement: Amount,
   { dish }: BeyondDish,
   spoken: boolean,
   amounts: AmountContext,
-  { lines, parts }: { readonly lines: readonly RecipeLine[]; readonly parts: readonly Part[] },
+  { lines, parts, state }: InState & { readonly lines: readonly RecipeLine[] },
 ): Verdicted {
+  const rangesIn = (line: RecipeLine, amount: LineAmount | null) =>
+    amount ? lineRanges(line, amount, statement, amounts) : [];
   const names = lines.map(({ text }) => text).join(' and ');
   const known = lines.map((line) => ({
     line,
-    ranges: lineRanges(line, amountsOf(dish.recipe, amounts)(line).eaten, statement, amounts),
+    ranges: rangesIn(line, amountsOf(dish.recipe, amounts)(line).inState(state)),
   }));
   if (statement.scope === 'each' || known.some(({ ranges }) => ranges.length !== 1)) {
     return cannotSay(`which one? ${names}`);

@@ -1,0 +1,72 @@
+import { onceFor } from '#lib/claims/once-for';
+import type { Statement } from '#lib/claims/statement';
+import type { AmountContext } from '#lib/episode/context';
+import { stateClass } from '#lib/episode/eaten-amount';
+import { weighedAmount, writtenAmount, type LineAmount } from '#lib/episode/line-amount';
+import type { Recipe, RecipeLine } from '#lib/episode/schema';
+
+/** Of which state an amount is said; null where the words do not say. */
+export type SaidState = 'raw' | 'cooked' | null;
+
+/** Text on each side of an amount in which its state is looked for, in UTF-16 units. */
+const BEFORE = 16;
+const BEHIND = 24;
+/** Where the words of another amount may begin. */
+const APART = /[\d.;\n]|\band\b/;
+
+/**
+ * Whether the words at an amount say that it is of the raw or of the cooked food. How many pieces there are is the same
+ * of both.
+ * @example stateSaid(said150, '150 g of dry oats') // 'raw'
+ */
+export function stateSaid(
+  { start, end, unit }: Pick<Statement & { readonly kind: 'amount' }, 'start' | 'end' | 'unit'>,
+  text: string,
+): SaidState {
+  if (unit === 'piece') return null;
+  const before =
+    text
+      .slice(Math.max(0, start - BEFORE), start)
+      .split(APART)
+      .at(-1) ?? '';
+  const behind = text.slice(end, end + BEHIND).split(APART)[0] ?? '';
+  const near = `${before}${text.slice(start, end)}${behind}`.toLowerCase();
+  const cooked = /\b(?:cooked|once cooked|after cooking)\b/.test(near);
+  const raw = /\b(?:raw|uncooked|dry|before cooking)\b/.test(near);
+  return cooked === raw ? null : raw ? 'raw' : 'cooked';
+}
+
+/** How much an ingredient is, by what was weighed of it and what is written. */
+export interface LineAmounts {
+  readonly written: LineAmount;
+  readonly weighed: LineAmount | null;
+  /** Weighed once it was cooked. */
+  readonly cooked: LineAmount | null;
+  /** What counts of it as it stands among the ingredients. */
+  readonly eaten: LineAmount;
+  /** What is known of it in a state; null where its grams are of the other one. */
+  readonly inState: (said: SaidState) => LineAmount | null;
+}
+
+/** The amounts of a recipe’s ingredients, each worked out once. */
+export const amountsOf = onceFor((recipe: Recipe, amounts: AmountContext) => {
+  const kept = new Map<RecipeLine, LineAmounts>();
+  return (line: RecipeLine): LineAmounts => {
+    const known = kept.get(line);
+    if (known) return known;
+    const food = amounts.foods.get(line.foodId ?? '') ?? null;
+    const written = writtenAmount(line, food, amounts);
+    const weighed = weighedAmount(line, recipe.weighings, 'raw', amounts);
+    const cooked = weighedAmount(line, recipe.weighings, 'cooked', amounts);
+    const eaten = weighed ?? written;
+    const own = stateClass(line.state === 'asIs' ? (food?.version.state ?? 'asIs') : line.state);
+    const inState = (said: SaidState) => {
+      if (said === null || own === said) return eaten;
+      if (said === 'cooked') return cooked;
+      return own === 'any' ? eaten : null;
+    };
+    const made = { written, weighed, cooked, eaten, inState };
+    kept.set(line, made);
+    return made;
+  };
+});
