@@ -1,3 +1,4 @@
+import { follows } from '#lib/cut/read-chapters';
 import type { ChapterRow } from './chapter-row';
 import { cleanTitle, cut } from './clean-title';
 import { asksToDo, SAYS_I } from './asks-to-do';
@@ -118,8 +119,7 @@ class Reader {
 
   /** Times go up; a line of a time of day or of minutes is no chapter. */
   private takeChapter(chapter: ChapterRow): void {
-    const last = this.chapters.at(-1);
-    if (last && chapter.startMs <= last.startMs) {
+    if (!follows(chapter, this.chapters.at(-1))) {
       const message = 'It does not come after the chapter before it.';
       this.dishes.left.push(leftOut('prose', fromLine(chapter.line, chapter.words), message));
       return;

@@ -150,6 +150,60 @@ describe('the dish that is talked about', () => {
     ]);
   });
 
+  const byDescription = (description: string) => {
+    const cues = subRip([
+      [5, 7, 'Hello there'],
+      [425, 427, 'in the pan'],
+      [760, 762, 'in the glass'],
+    ]);
+    const [text] = saidPlaces(edited(UNTIMED, [aText(cues), aText(description, 'description')]));
+    if (!text) throw new Error('no text');
+    return ['Hello', 'pan', 'glass'].map((words) => topicAt(text, words));
+  };
+
+  // A list of chapters begins at 0:00 and rises (common practice, no source): a day’s meals do not.
+  test.each([
+    '7:00 am Barley skillet\n12:30 pm Skyr pots',
+    '7:00 Barley skillet\n12:30 Skyr pots',
+    '7:00 a.m. – Barley skillet\n12:30 p.m. – Skyr pots',
+    '0:00 Skyr pots',
+  ])('is by no times of day: %s', (description) => {
+    expect(byDescription(description)).toEqual(['unknown', 'unknown', 'unknown']);
+  });
+
+  test.each([
+    '0:00 Hello\n7:00 Barley skillet\n12:30 Skyr pots',
+    'Hello [0:00]\nBarley skillet [7:00]\nSkyr pots [12:30]',
+    '▶ 00:00 - 07:00 Hello\n▶ 07:00 - 12:30 Barley skillet\n▶ 12:30 Skyr pots',
+    // What goes back is none: 3:00 is a mark within the list, and a time of day stands before it.
+    '7:30 Up and out\n0:00 Hello\n7:00 Barley skillet\n3:00 Barley, again\n12:30 Skyr pots',
+  ])('is by chapters that begin at 0:00 and rise: %s', (description) => {
+    expect(byDescription(description)).toEqual(['unknown', 'skillet', 'pots']);
+  });
+
+  test('is under a time of day in a description, and under no chapter', () => {
+    const meals = placed(
+      UNTIMED,
+      '7:00 am Barley skillet\n600 calories of breakfast\n\n12:30 pm Skyr pots\n300 calories of lunch',
+      'description',
+    );
+    expect(topicAt(meals, 'of breakfast')).toBe('skillet');
+    expect(topicAt(meals, 'of lunch')).toBe('pots');
+    const dinner = placed(
+      UNTIMED,
+      'Barley skillet\n2.50 g of salt\n600 calories\n7 pm: Dinner out\n900 calories of it',
+      'description',
+    );
+    expect(topicAt(dinner, '600')).toBe('skillet');
+    expect(topicAt(dinner, 'of it')).toBe('unknown');
+    const chapters = placed(
+      UNTIMED,
+      '0:00 Barley skillet\n7:00 Skyr pots\nAll of it: 900 calories',
+      'description',
+    );
+    expect(topicAt(chapters, 'All of it')).toBe('unknown');
+  });
+
   test('is by words that turn to it where nothing has times, and not by a name in passing', () => {
     const text = placed(
       UNTIMED,

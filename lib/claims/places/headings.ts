@@ -1,7 +1,7 @@
+import { chaptersIn } from '#lib/cut/read-chapters';
 import { words } from '#lib/foods/search-text';
 import { dishesNamed, type DishName } from './dish-names';
 import type { Topic } from './placed-text';
-import { readChapterLine } from './timeline';
 
 /** Words of headings within a dish; what stands under them is still about it. */
 const PARTS: ReadonlySet<string> = new Set(
@@ -11,11 +11,14 @@ const PARTS: ReadonlySet<string> = new Set(
 );
 /** Words of a heading at most (common practice, no source). */
 const MOST_WORDS = 9;
+/** '7:00 am Oat jars', '12:30 – Lunch': a meal at its time of day begins something else. */
+const TIME_OF_DAY =
+  /^[^\p{L}\p{N}]*(?:\d{1,2}:\d{2}\s*(?:[ap]\.?m\b\.?)?|\d{1,2}(?:\.\d{2})?\s*[ap]\.?m\b\.?)[^\p{L}\p{N}]*(?=\p{L})/iu;
 const NUTRIENT_NUMBER = /\d\s*(?:k?cals?\b|calories|kj\b|g\b|grams?\b|p\b|%)/i;
 
 /**
  * What each line of a written text is about: under a heading that names one dish, that dish; a line that names one and
- * says a number of it is about it alone; another heading ends it.
+ * says a number of it is about it alone; another heading or a chapter of a list ends it.
  * @param whole what all of it is about where no heading says otherwise
  */
 export function topicsOfLines(
@@ -25,20 +28,23 @@ export function topicsOfLines(
 ): Topic[] {
   let held = whole;
   let blank = true;
-  return lines.map((line) => {
+  const chapters = chaptersIn(lines);
+  return lines.map((line, index) => {
     const afterBlank = blank;
     blank = line.trim() === '';
     if (blank) return held;
-    if (readChapterLine(line)) return (held = whole);
-    const said = words(line);
-    const named = said.length > 0 ? dishesNamed(line, names) : [];
+    if (chapters[index]) return (held = whole);
+    const bare = line.replace(TIME_OF_DAY, '');
+    const said = words(bare);
+    const named = said.length > 0 ? dishesNamed(bare, names) : [];
     const [dish] = named;
-    if (named.length === 1 && dish && isAbout(line, said.length, dish)) {
+    if (named.length === 1 && dish && isAbout(bare, said.length, dish)) {
       const topic: Topic = { kind: 'dish', segmentId: dish.segmentId };
       if (NUTRIENT_NUMBER.test(line)) return topic;
       return (held = topic);
     }
-    if (names.length > 1 && named.length === 0 && isOtherHeading(line, afterBlank)) held = whole;
+    const other = bare !== line || (named.length === 0 && isOtherHeading(line, afterBlank));
+    if (names.length > 1 && other) held = whole;
     return held;
   });
 }

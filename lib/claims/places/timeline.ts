@@ -1,4 +1,5 @@
 import type { EpisodeFile } from '#lib/episode/schema';
+import { chaptersIn } from '#lib/cut/read-chapters';
 import { linesOf } from '#lib/cut/text-lines';
 import { dishNamed, type DishName } from './dish-names';
 import { UNKNOWN_TOPIC, type Topic } from './placed-text';
@@ -42,29 +43,17 @@ export function topicAt(spans: readonly Span[], atMs: number): Topic | null {
   return span.topic;
 }
 
-/** A chapter as descriptions list it: '1:05 Barley skillet', '(0:45) – Skyr pots'. */
-const CHAPTER = /^[\s•*\-–]*[[(]?(?:(\d{1,2}):)?(\d{1,2}):([0-5]\d)[\])]?[\s\-–—:|]+(\S.*)$/;
-
-/** The mark and the title of a line that is a chapter’s; null for any other. */
-export function readChapterLine(
-  line: string,
-): { readonly ms: number; readonly title: string } | null {
-  const [, hours, minutes, seconds, title] = CHAPTER.exec(line) ?? [];
-  if (title === undefined) return null;
-  const inAll = (Number(hours ?? 0) * 60 + Number(minutes)) * 60 + Number(seconds);
-  return { ms: inAll * 1000, title };
-}
-
 function chapterSpans(file: EpisodeFile, names: readonly DishName[]): Span[] {
   const texts = (file.edit?.texts ?? []).filter(({ kind }) => kind === 'description');
   const chapters = texts.map(({ text }) =>
-    linesOf(text).flatMap((line) => readChapterLine(line) ?? []),
+    chaptersIn(linesOf(text)).filter((chapter) => chapter !== null),
   );
-  // Two descriptions may be two drafts of one: the first that has chapters counts.
-  const list = chapters.find(({ length }) => length > 1) ?? [];
-  return list.map(({ ms, title }) => {
+  // Two descriptions may be two drafts of one: the first that has chapters counts. What rises and does not begin at
+  // 0:00 may as well be meals at their times of day.
+  const list = chapters.find(([first]) => first?.startMs === 0) ?? [];
+  return list.map(({ startMs, title }) => {
     const dish = dishNamed(title, names);
     const topic: Topic = dish ? { kind: 'dish', segmentId: dish.segmentId } : UNKNOWN_TOPIC;
-    return { fromMs: ms, toMs: null, topic };
+    return { fromMs: startMs, toMs: null, topic };
   });
 }
