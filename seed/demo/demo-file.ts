@@ -3,6 +3,7 @@ import type { Food } from '#lib/foods/food';
 import { SKILLET, SKILLET_LINKS } from '#seed/demo/barley-skillet';
 import { DAY, DAY_LINKS } from '#seed/demo/day';
 import { GLAZE } from '#seed/demo/glaze';
+import { GOING_OUT } from '#seed/demo/going-out';
 import { INTRO, OUTRO } from '#seed/demo/intro-and-outro';
 import { CREATOR, KITCHEN } from '#seed/demo/kitchen';
 import { LABEL_FOODS } from '#seed/demo/label-foods';
@@ -81,6 +82,7 @@ export function demoFile(references: readonly Food[]): EpisodeFile {
     day: DAY,
     said: [],
     edit: EDIT,
+    publish: GOING_OUT,
     stock: [...STOCK],
     packs: [...PACKS],
     pantry: [],

@@ -8,7 +8,8 @@ interface Context {
 
 /** The episode as a file, with all it needs. */
 export async function GET(_request: Request, { params }: Context): Promise<Response> {
-  const file = await readEpisodeFile((await params).id, new Date().toISOString(), { edit: true });
+  const all = { edit: true, publish: true } as const;
+  const file = await readEpisodeFile((await params).id, new Date().toISOString(), all);
   if (!file) return new Response('There is no such episode.\n', { status: 404 });
   return new Response(episodeFileText(file), {
     headers: {
