@@ -303,6 +303,47 @@ describe('the words beside a verdict', () => {
   });
 });
 
+// MODEL C.4: the number that is published for its scope agrees, also where the tally moved it.
+describe('a number that adds up with the others only because of rounding', () => {
+  /** 10.4 of each in a dish, 20.8 on the day: printed 10 and 11, 21. */
+  const values = { protein: '10.40', magnesium: '10.40' };
+  const dish = (id: string, title: string) =>
+    aDish(id, aRecipe(`r-${id}`, [grams(`l-${id}`, id, 100)]), { title });
+  const file = aFile(
+    [dish('one', 'Bean stew'), dish('two', 'Plum cake')],
+    [aFood('one', values), aFood('two', values)],
+    { resolutionMg: 1 },
+  );
+  const of = (noun: string, number: number) =>
+    ['Bean stew', 'Plum cake'].flatMap((title) =>
+      rowsOf(file, `${title}: the whole dish has ${number} ${noun}.`, 'description').map(
+        ({ verdict, remark, sayInstead }) => ({ verdict, remark, sayInstead }),
+      ),
+    );
+
+  test('agrees where that nutrient is counted, and says so', () => {
+    const [first, second, ...others] = of('grams of protein', 11);
+    expect(others).toEqual([]);
+    expect([first?.verdict, second?.verdict].sort()).toEqual(['agrees', 'off']);
+    expect([first?.remark, second?.remark]).toContain('tally');
+  });
+
+  test('is off where nobody counts it: no number of it was published', () => {
+    const said = of('milligrams of magnesium', 11);
+    expect(said.map(({ verdict }) => verdict)).toEqual(['off', 'off']);
+    expect(said.map(({ sayInstead }) => sayInstead)).toEqual([
+      '10 milligrams of magnesium',
+      '10 milligrams of magnesium',
+    ]);
+    expect(
+      of('milligrams of magnesium', 10).map(({ verdict, remark }) => [verdict, remark]),
+    ).toEqual([
+      ['agrees', null],
+      ['agrees', null],
+    ]);
+  });
+});
+
 describe('the demo’s rehearsal', () => {
   const read = parseEpisodeFile(readFileSync('seed/demo.episode.json', 'utf8'));
   if (!read.ok) throw new Error('the demo is no episode');

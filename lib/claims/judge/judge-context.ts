@@ -21,8 +21,11 @@ export interface JudgeContext {
   readonly file: EpisodeFile;
   readonly facts: EditFacts;
   readonly figures: EpisodeFigures;
-  /** As they are published, those that wait for the person’s word left out. */
-  readonly numbers: PublishedNumbers;
+  /**
+   * As they are published, those that wait for the person’s word left out; null for a nutrient that is only counted
+   * because something was said of it, since no number of that is published (MODEL C.4).
+   */
+  readonly numbers: (...of: Parameters<PublishedNumbers>) => PublishedNumber | null;
   /** In viewing order. */
   readonly dishes: readonly JudgedDish[];
   readonly amounts: AmountContext;
@@ -48,7 +51,8 @@ export function judgeContext(
   facts: EditFacts,
   nutrients: readonly Nutrient[],
 ): JudgeContext {
-  const all = [...new Set([...countedNutrients(file.episode), ...nutrients])];
+  const counted = new Set(countedNutrients(file.episode));
+  const all = [...new Set([...counted, ...nutrients])];
   const figures = episodeFigures(file, all);
   const factsOf = new Map(facts.dishes.map((each) => [each.segmentId, each]));
   const figuresOf = new Map(figures.dishes.map((each) => [each.segmentId, each]));
@@ -60,7 +64,7 @@ export function judgeContext(
     file,
     facts,
     figures,
-    numbers: onceEach(confirmedOnly(publishedNumbers(file, figures))),
+    numbers: onceEach(confirmedOnly(publishedNumbers(file, figures)), counted),
     amounts: amountContext(file),
     dishes,
     byId: new Map(dishes.map((each) => [each.dish.id, each])),
@@ -80,10 +84,14 @@ function upTo(
   return episodeFigures({ ...file, episode }, nutrients);
 }
 
-/** Each number is printed once. */
-function onceEach(numbers: PublishedNumbers): PublishedNumbers {
+/** The numbers of what is counted, each printed once. */
+function onceEach(
+  numbers: PublishedNumbers,
+  counted: ReadonlySet<Nutrient>,
+): JudgeContext['numbers'] {
   const kept = new Map<string, PublishedNumber>();
   return (nutrient, scope) => {
+    if (!counted.has(nutrient)) return null;
     const key = `${nutrient} ${scopeText(scope)}`;
     const known = kept.get(key);
     if (known) return known;

@@ -177,7 +177,7 @@ function isPublished(meaning: Meaning, figure: Figure, stated: Stated): boolean 
   if (hedge !== 'none' || low !== high || unit === '%' || unit === '%DV') return false;
   if (figureStatus(figure) !== 'known' || !meaning.published) return false;
   const number = context.numbers(nutrient, meaning.published);
-  if (number.number === null || number.clashes || number.said?.outside) return false;
+  if (!number || number.number === null || number.clashes || number.said?.outside) return false;
   const amount = settled(low * factor);
   if (settled(Number(number.number)) !== amount) return false;
   // A number that adds up only because of rounding is published all the same, and says so.
