@@ -1,0 +1,140 @@
+import Link from 'next/link';
+import { ButtonForm } from '../../../../_forms/button-form';
+import { ButtonLink } from '../../../../_ui/button';
+import { EmptyState } from '../../../../_ui/empty-state';
+import { SlateHead } from '../../../../_ui/slate-head';
+import { lockNumbers } from '../../publish/actions';
+import { CorrectionForm } from './correction-form';
+import { MadeCorrectionPart } from './made-corrections';
+import { NumberChanges } from './number-changes';
+import { SweepPart } from './sweep-part';
+import type { CorrectionsPage, GoneOut } from './view';
+import { WrongFoods } from './wrong-foods';
+
+/** What went out and is another number now, how it is put right, and what was put right before. */
+export function CorrectionsView({
+  page,
+  first,
+}: {
+  readonly page: CorrectionsPage;
+  readonly first: boolean;
+}) {
+  const { went, recorded, next, episodeId } = page;
+  return (
+    <>
+      <SlateHead
+        kind="Corrections"
+        title={page.title}
+        shut={went === null || went.needed.kind === 'none'}
+        cells={[{ name: 'Now', value: nowWord(went) }]}
+      />
+      <div className="grid grid-cols-1 gap-10">
+        {first &&
+          (went === null ? (
+            <NothingOut episodeId={episodeId} />
+          ) : (
+            <ToCorrect page={page} went={went} />
+          ))}
+        {first && went && <WrongFoods foods={went.wrongFoods} />}
+        {recorded.length > 0 && (
+          <section aria-labelledby="made">
+            <h2 id="made">Corrections made</h2>
+            <ul className="mt-1">
+              {recorded.map((each, at) => (
+                <MadeCorrectionPart key={each.id} of={each} lead={first && at === 0} />
+              ))}
+            </ul>
+            {next && (
+              <p className="mt-4">
+                <ButtonLink href={`/episodes/${episodeId}/corrections?after=${next}`}>
+                  Earlier corrections
+                </ButtonLink>
+              </p>
+            )}
+          </section>
+        )}
+        <SweepPart rows={page.swept} episodeId={episodeId} />
+        <p className="print:hidden">
+          <Link className="link inline-flex min-h-11 items-center" href="/corrections">
+            Corrections of all episodes
+          </Link>
+        </p>
+      </div>
+    </>
+  );
+}
+
+function nowWord(went: GoneOut | null): string {
+  if (went === null) return 'nothing out yet';
+  const { kind, numbers } = went.needed;
+  if (kind === 'numbers') return `${String(numbers.length)} to put right`;
+  return kind === 'none' ? 'as it went out' : 'lock broken';
+}
+
+function NothingOut({ episodeId }: { readonly episodeId: string }) {
+  return (
+    <EmptyState
+      title="Nothing has gone out yet"
+      action={<ButtonLink href={`/episodes/${episodeId}/publish`}>Publish</ButtonLink>}
+    >
+      Once a description was copied or the day of publishing is past, a change under the locked
+      numbers is offered here as a correction: old number, new number, reason and date.
+    </EmptyState>
+  );
+}
+
+function ToCorrect({ page, went }: { readonly page: CorrectionsPage; readonly went: GoneOut }) {
+  const { episodeId, inputsSha256, today } = page;
+  const { needed, seq, at } = went;
+  const since = `lock ${String(seq)} of ${at}`;
+  if (needed.kind === 'none') {
+    return (
+      <section aria-labelledby="to-correct">
+        <h2 id="to-correct">Nothing to correct</h2>
+        <p className="mt-1">What went out with {since} stands: nothing under it has changed.</p>
+      </section>
+    );
+  }
+  const values = { episodeId, inputsSha256 };
+  if (needed.kind !== 'numbers') {
+    return (
+      <section aria-labelledby="to-correct">
+        <h2 id="to-correct">No correction is needed</h2>
+        <p className="mt-1 mb-3 max-w-[70ch]">
+          {needed.kind === 'unread'
+            ? `What went out with ${since} cannot be read by this version of the program, so nobody can say what of it is otherwise now. Compare the copied text by eye.`
+            : `Something under ${since} has changed, and no number that went out is written otherwise${needed.ranges.length > 0 ? '; only ranges have moved' : ''}. Lock the numbers again, and that is all.`}
+        </p>
+        <ButtonForm action={lockNumbers} values={values} tone="go" size="usual">
+          Lock again
+        </ButtonForm>
+      </section>
+    );
+  }
+  return (
+    <section
+      aria-labelledby="to-correct"
+      className="grid grid-cols-1 gap-x-12 gap-y-6 lg:grid-cols-[minmax(0,1.4fr)_minmax(0,1fr)]"
+    >
+      <div className="min-w-0">
+        <h2 id="to-correct">To put right</h2>
+        <p className="mt-1 mb-2">These went out with {since} and are other numbers now.</p>
+        <NumberChanges caption="Numbers to put right" numbers={needed.numbers} />
+      </div>
+      <div className="print:hidden">
+        <h2 className="mb-3">Say it</h2>
+        <CorrectionForm
+          episodeId={episodeId}
+          lockId={went.lockId}
+          inputsSha256={inputsSha256}
+          reason={went.reason}
+          today={today}
+        />
+        <p className="mt-3 text-fine text-soft">
+          This locks the numbers as they are now. You get a text for the description’s foot and one
+          to reply with; “Undo” takes both back.
+        </p>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,52 @@
+import { numberWords, type CorrectedNumber } from '#lib/publish/correction/correction-of';
+import { byPart } from '#lib/publish/correction/correction-words';
+import { RowHead, Table, Td, Th, Tr } from '../../../../_ui/table';
+
+interface Props {
+  readonly caption: string;
+  readonly numbers: readonly CorrectedNumber[];
+}
+
+/** Each number as it went out and as it is, with both ranges, amount by amount. */
+export function NumberChanges({ caption, numbers }: Props) {
+  return (
+    <Table
+      caption={caption}
+      close
+      head={
+        <>
+          <Th>of</Th>
+          <Th>went out</Th>
+          <Th>is now</Th>
+        </>
+      }
+    >
+      {byPart(numbers).flatMap(([part, all]) =>
+        all.map((number) => (
+          <Tr key={`${part} ${number.nutrient}`}>
+            <RowHead>
+              {part}: {number.label}
+              {number.spoken && (
+                <span className="block text-fine text-soft">said in the video</span>
+              )}
+            </RowHead>
+            <Td>
+              {numberWords(number, number.from.text)}
+              <span className="block text-fine text-soft">{number.from.range}</span>
+            </Td>
+            <Td>
+              {number.to === null ? (
+                'no longer counted'
+              ) : (
+                <>
+                  <b className="font-semibold">{numberWords(number, number.to.text)}</b>
+                  <span className="block text-fine text-soft">{number.to.range}</span>
+                </>
+              )}
+            </Td>
+          </Tr>
+        )),
+      )}
+    </Table>
+  );
+}

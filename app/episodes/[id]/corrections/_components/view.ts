@@ -1,0 +1,42 @@
+import type { CorrectionNeeded } from '#lib/publish/correction/correction-of';
+import type { RecordedCorrection } from '#lib/publish/correction/recorded-correction';
+import type { SweepRow } from '#lib/publish/correction/sweep';
+import type { WrongFood } from '../other-uses';
+
+/** A correction that was made. */
+export interface MadeCorrection extends RecordedCorrection {
+  readonly id: string;
+  /** The numbers of the locks before and after. */
+  readonly seqs: readonly [before: number, after: number];
+}
+
+/** What went out, and what of it is otherwise now. */
+export interface GoneOut {
+  readonly lockId: string;
+  readonly seq: number;
+  /** The moment of the lock as read. */
+  readonly at: string;
+  /** A text with it was copied, or a correction led to it. */
+  readonly told: boolean;
+  readonly needed: CorrectionNeeded;
+  /** To begin with. */
+  readonly reason: string;
+  readonly wrongFoods: readonly WrongFood[];
+}
+
+/** What the page of an episode's corrections draws from. */
+export interface CorrectionsPage {
+  readonly episodeId: string;
+  readonly title: string;
+  /** Local date, `YYYY-MM-DD`. */
+  readonly today: string;
+  /** Hash of what the numbers rest on now. */
+  readonly inputsSha256: string;
+  /** Null where nothing has gone out yet. */
+  readonly went: GoneOut | null;
+  /** The last made first. */
+  readonly recorded: readonly MadeCorrection[];
+  readonly next: string | null;
+  /** What went out before the last correction; none where there is no correction. */
+  readonly swept: readonly SweepRow[];
+}

@@ -1,0 +1,63 @@
+import type { Piece } from '#lib/episode/publish-schema';
+
+/** A copy of a text that went out. */
+export interface TextOut {
+  /** plain, markdown or html. */
+  readonly form: string;
+  /** The number of its lock. */
+  readonly seq: number;
+  /** The moment as read. */
+  readonly at: string;
+}
+
+/** Something that went out and may have to be put right. */
+export interface SweepRow {
+  readonly key: string;
+  readonly what: string;
+  /** Where it stands, in words. */
+  readonly words: string;
+  /** Null where the program cannot know: it never saw it go out. */
+  readonly done: boolean | null;
+}
+
+const FORM_WORDS: Readonly<Record<string, string>> = {
+  plain: 'the description',
+  markdown: 'the description in Markdown',
+  html: 'the description in HTML',
+};
+
+/**
+ * What went out with older numbers, after a correction: each form of the description, of which it is known when it was
+ * copied last, and what was made from the episode, which the person looks through.
+ * @param seq the number of the lock that the last correction led to
+ * @param texts copies, the last first
+ */
+export function sweep(
+  seq: number,
+  texts: readonly TextOut[],
+  pieces: readonly Pick<Piece, 'id' | 'kind' | 'title'>[],
+): readonly SweepRow[] {
+  const lastOfForm = new Map<string, TextOut>();
+  for (const text of texts) if (!lastOfForm.has(text.form)) lastOfForm.set(text.form, text);
+  return [
+    ...[...lastOfForm.values()].map((text): SweepRow => {
+      const done = text.seq >= seq;
+      const words = done
+        ? `copied ${text.at} with lock ${String(text.seq)}: put right`
+        : `copied ${text.at} with lock ${String(text.seq)}, before the correction: copy it again`;
+      return { key: text.form, what: FORM_WORDS[text.form] ?? text.form, words, done };
+    }),
+    {
+      key: 'cards',
+      what: 'cards in the video or under it',
+      words: 'download them again where they show one of these numbers',
+      done: null,
+    },
+    ...pieces.map(({ id, kind, title }): SweepRow => ({
+      key: id,
+      what: `${kind === 'clip' ? 'the clip' : 'the text'} “${title}”`,
+      words: 'look at it where it went out, and put the correction under it',
+      done: null,
+    })),
+  ];
+}

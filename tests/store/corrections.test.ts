@@ -1,0 +1,128 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { parseEpisodeFile } from '#lib/episode/file';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { takeLock } from '#lib/lock/numbers-lock';
+import { usesOfFood } from '#lib/publish/correction/food-uses';
+import { sweep } from '#lib/publish/correction/sweep';
+import { importEpisodeFile } from '#lib/store/import-file';
+import {
+  readCopiesOut,
+  readCorrections,
+  readEpisodesLockedWith,
+  readEpisodeTitles,
+  readWentOut,
+} from '#lib/store/read-corrections';
+import { readEpisodeFile } from '#lib/store/read-episode';
+import { undo } from '#lib/store/undo';
+import { write } from '#lib/store/write';
+import { AT, withFreshDatabase } from './database';
+
+withFreshDatabase();
+
+const parsed = parseEpisodeFile(
+  readFileSync(new URL('../../seed/demo.episode.json', import.meta.url), 'utf8'),
+);
+if (!parsed.ok) throw new Error('the demo must be readable');
+const demo = parsed.value;
+
+async function brought(): Promise<EpisodeFile> {
+  const done = await importEpisodeFile(demo, AT);
+  if (!done.ok) throw new Error(JSON.stringify(done.problems));
+  const file = await readEpisodeFile(done.value.episodeId, demo.savedAt);
+  if (!file) throw new Error('it is there');
+  return file;
+}
+
+async function does(label: string, edits: Parameters<typeof write>[0]['edits']): Promise<string> {
+  const done = await write({ actor: 'test', label, at: AT, edits });
+  if (!done.ok) throw new Error(JSON.stringify(done.problems));
+  return done.value.groupId;
+}
+
+let made = 0;
+const lockRow = (file: EpisodeFile, seq: number) => {
+  const { inputsSha256: _, ...lock } = takeLock(file);
+  made += 1;
+  const id = `lock-${String(made).padStart(4, '0')}`;
+  return {
+    op: 'create',
+    entity: 'NumbersLock',
+    row: { ...lock, id, episodeId: file.episode.id, seq, at: AT },
+  } as const;
+};
+const correction = (oldLockId: string, newLockId: string, id: string) =>
+  ({
+    op: 'create',
+    entity: 'Correction',
+    row: { id, oldLockId, newLockId, reason: 'Weighed again.', on: '2026-11-30' },
+  }) as const;
+
+describe('corrections that are kept', () => {
+  it('stand at the newest lock that viewers know: copied with, or corrected to; undone with their lock', async () => {
+    const file = await brought();
+    const { id: episodeId } = file.episode;
+    expect(await readWentOut(episodeId)).toBeNull();
+
+    const [first, second, third] = [1, 2, 3].map((seq) => lockRow(file, seq));
+    if (!first || !second || !third) throw new Error('three were made');
+    await does('Lock', [first]);
+    expect(await readWentOut(episodeId)).toMatchObject({ seq: 1, told: false });
+
+    const text = { id: 'copied-1', lockId: first.row.id, text: 'As it stood', at: AT };
+    await does('Copy', [{ op: 'create', entity: 'Published', row: text }]);
+    await does('Lock again', [second]);
+    // Locked again and nobody was told: what went out is still the first.
+    expect(await readWentOut(episodeId)).toMatchObject({ seq: 1, told: true });
+
+    const act = await does('Correct', [third, correction(first.row.id, third.row.id, 'corr-1')]);
+    expect(await readWentOut(episodeId)).toMatchObject({ seq: 3, told: true });
+    const { rows } = await readCorrections({ episodeId });
+    expect(rows).toMatchObject([{ id: 'corr-1', before: { seq: 1 }, after: { seq: 3 } }]);
+    expect(rows[0]?.after.snapshot).toBe(third.row.snapshot);
+    const copies = (await readCopiesOut(episodeId)).map((each) => ({ ...each, at: '' }));
+    expect(sweep(3, copies, [])).toMatchObject([
+      { key: 'plain', done: false },
+      { key: 'cards', done: null },
+    ]);
+    expect(sweep(1, copies, [])[0]?.done).toBe(true);
+
+    const undone = await undo(act, { actor: 'test', at: AT });
+    expect(undone.ok).toBe(true);
+    expect(await readWentOut(episodeId)).toMatchObject({ seq: 1 });
+    expect((await readCorrections({ episodeId })).rows).toEqual([]);
+  });
+
+  it('are listed over all episodes in parts, the last made first, each once', async () => {
+    const file = await brought();
+    const [from, to] = [lockRow(file, 1), lockRow(file, 2)];
+    const ids = Array.from({ length: 7 }, (_, at) => `row-${String(at)}`);
+    await does('Lock', [from, to]);
+    for (const id of ids) await does('Correct', [correction(from.row.id, to.row.id, id)]);
+    const seen: string[] = [];
+    let after: string | undefined;
+    do {
+      const page = await readCorrections({ take: 3, after });
+      expect(page.rows.length).toBeLessThanOrEqual(3);
+      seen.push(...page.rows.map(({ id }) => id));
+      after = page.next ?? undefined;
+    } while (after !== undefined);
+    expect(seen).toEqual([...ids].reverse());
+    const titles = await readEpisodeTitles([file.episode.id, 'nobody']);
+    expect([...titles]).toEqual([[file.episode.id, file.episode.title]]);
+  });
+
+  it('lead to other episodes whose locks keep a food, and to where they use it', async () => {
+    const [one, other] = [await brought(), await brought()];
+    const food = one.foods.find(({ id }) => usesOfFood(one, id).length > 0);
+    if (!food) throw new Error('the demo uses foods');
+    const [lock] = [lockRow(other, 1)];
+    await does('Lock', [lock]);
+    expect(await readEpisodesLockedWith(food.id)).toContain(other.episode.id);
+    expect(await readEpisodesLockedWith(food.id)).not.toContain(one.episode.id);
+    expect(await readEpisodesLockedWith('no such food')).toEqual([]);
+    const [use] = usesOfFood(other, food.id);
+    expect(use?.ingredient).toMatch(/\d+ g/);
+    expect(usesOfFood(other, 'no such food')).toEqual([]);
+  });
+});
