@@ -26,6 +26,10 @@ export interface Explained {
   readonly value: number;
 }
 
+export interface ExplainOptions extends SlipOptions {
+  readonly published?: number | null;
+}
+
 /** What comes of looking for the step that gives a viewer's number. */
 export interface AnotherNumber {
   readonly number: ViewerNumber;
@@ -45,14 +49,15 @@ export interface AnotherNumber {
  * Tries single slips until one gives the number that a viewer gets.
  *
  * Law: each slip that is told gives a number within what the viewer's stands for, and its sum shows how.
- * @param options other readings of labels, which the file does not carry
+ * @param options other readings of labels, which the file does not carry, and the number that was published, which
+ *   may be a step off the sum, so that all of them add up
  * @returns null where the dish is gone
  * @example explainNumber(file, { nutrient: 'energyKcal', amount: 512, … })?.explained[0]?.slip.words // 'without the oil'
  */
 export function explainNumber(
   file: EpisodeFile,
   number: ViewerNumber,
-  options: SlipOptions = {},
+  options: ExplainOptions = {},
 ): AnotherNumber | null {
   const dish = dishesOf(file.episode.segments).find(({ id }) => id === number.segmentId);
   if (!dish) return null;
@@ -76,7 +81,9 @@ export function explainNumber(
   });
   const off = ({ value }: Explained) => settled(Math.abs(value - number.amount));
   explained.sort((a, b) => off(a) - off(b));
-  const same = ours.value !== null && inside(ours.value);
+  const { published = null } = options;
+  const same =
+    ours.value !== null && (inside(ours.value) || (published !== null && inside(published)));
   const standing = same
     ? 'same'
     : explained.length > 0

@@ -1,11 +1,11 @@
 import { amountContext, dishesOf, type AmountContext, type Dish } from '#lib/episode/context';
 import { eatenAmount } from '#lib/episode/eaten-amount';
-import { findMeasure, lineAmount } from '#lib/episode/line-amount';
+import { findMeasure } from '#lib/episode/line-amount';
 import type { SwapStep, Variant } from '#lib/episode/publish-schema';
-import type { EpisodeFile, MassRange, Recipe, RecipeLine } from '#lib/episode/schema';
-import { unsaidLine } from '#lib/swap/unsaid-line';
+import type { EpisodeFile, Recipe, RecipeLine } from '#lib/episode/schema';
 import { failed, ok, type Problem, type Result } from '#lib/result';
-import { quickBounds } from '#lib/units/quick-bounds';
+import { countOf, gramsOf, hasReadings, isOfGrams } from '#lib/swap/counted-amount';
+import { unsaidLine } from '#lib/swap/unsaid-line';
 
 /**
  * The episode as it would be with a variant's swaps in it; the file that is given stays as it is.
@@ -70,14 +70,14 @@ function takeStep(recipe: Recipe, taking: Taking): Recipe | string {
   if (step.kind === 'leaveOut') {
     return { ...recipe, lines: recipe.lines.filter((each) => each !== line) };
   }
-  if (step.kind === 'amount') return atAmount(recipe, line, step.massMg);
+  if (step.kind === 'amount') return atAmount(recipe, line, step.massMg, context);
   const food = context.foods.get(step.foodId);
   if (!food) return `The food that is to take the place of ${line.text} is not in the file.`;
   const first = dish.recipe.lines.find(({ id }) => id === line.id);
   const back = first?.foodId === food.id && sameAmount(first, line) ? first : null;
   const swapped = back ?? withFood(line, food.id, recipe, context);
   const inPlace = replaced(recipe, swapped);
-  return step.massMg === null ? inPlace : atAmount(inPlace, swapped, step.massMg);
+  return step.massMg === null ? inPlace : atAmount(inPlace, swapped, step.massMg, context);
 }
 
 /** Whether nothing was said about an ingredient's amount between two states of it. */
@@ -121,37 +121,26 @@ function withFood(
   return planned ? { ...next, planned } : next;
 }
 
-/** Grams of an ingredient as it counts, with the range they may lie in; null where they are not known. */
-export function gramsOf(
+/**
+ * An ingredient at so many grams: what it weighed before no longer counts. One that is counted in pieces stays so where
+ * the grams are quarters of a piece, and keeps what the measure may be off by.
+ */
+export function atAmount(
+  recipe: Recipe,
   line: RecipeLine,
-  recipe: Pick<Recipe, 'weighings'>,
+  massMg: number,
   context: AmountContext,
-): MassRange | null {
-  const { massMg, sources } = lineAmount(line, recipe.weighings, context);
-  if (!massMg) return null;
-  const { low, value, high } = quickBounds(massMg, sources);
-  const [lowMg, valueMg, highMg] = [Math.floor(low), Math.round(value), Math.ceil(high)];
-  return { lowMg: Math.max(0, lowMg), valueMg, highMg };
-}
-
-/** An ingredient at so many grams: what it weighed before no longer counts. */
-export function atAmount(recipe: Recipe, line: RecipeLine, massMg: number): Recipe {
-  const planned = { lowMg: massMg, valueMg: massMg, highMg: massMg };
+): Recipe {
+  const counted = countOf(line, massMg, recipe, context);
+  const amount = counted
+    ? { quantity: counted }
+    : { planned: { lowMg: massMg, valueMg: massMg, highMg: massMg } };
   const weighings = recipe.weighings.map((weighing) =>
-    counts(weighing.kind) && weighing.shares.some(({ lineId }) => lineId === line.id)
+    isOfGrams(weighing) && weighing.shares.some(({ lineId }) => lineId === line.id)
       ? { ...weighing, shares: weighing.shares.filter(({ lineId }) => lineId !== line.id) }
       : weighing,
   );
-  const photographed = null;
-  return { ...replaced(recipe, { ...line, planned, photographed }), weighings };
-}
-
-const counts = (kind: Recipe['weighings'][number]['kind']) => kind === 'raw' || kind === 'cooked';
-
-function hasReadings(recipe: Recipe, lineId: string): boolean {
-  return recipe.weighings.some(
-    ({ kind, shares }) => counts(kind) && shares.some((share) => share.lineId === lineId),
-  );
+  return { ...replaced(recipe, { ...line, ...amount, photographed: null }), weighings };
 }
 
 /** A new ingredient, or the one that was left out before where it is the same food in the same amount. */

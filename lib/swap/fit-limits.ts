@@ -145,12 +145,14 @@ function lineMoves(
   moving: Moving,
 ): { readonly per: Ends; readonly anew: Ends } {
   const { recipe } = moving.wish.dish;
-  const far = Math.max(highMg, 2 * startMg, startMg + 1000);
+  // So many times the start, so that what is counted in pieces is still counted there.
+  const most = Math.max(highMg, startMg + 1000);
+  const far = startMg > 0 ? startMg * Math.max(2, Math.ceil(most / startMg)) : most;
   const kept = boundsIn(line, recipe, moving);
-  const [near, most] = [startMg, far].map((mg) =>
-    boundsIn(line, atAmount(recipe, line, mg), moving),
+  const [near, top] = [startMg, far].map((mg) =>
+    boundsIn(line, atAmount(recipe, line, mg, moving.context), moving),
   );
-  if (!near || !most) throw new Error('an ingredient has two amounts');
+  if (!near || !top) throw new Error('an ingredient has two amounts');
   const ends = (of: (end: End) => number): Ends => ({
     low: of('low'),
     value: of('value'),
@@ -159,7 +161,7 @@ function lineMoves(
   const settledToZero = (each: number, size: number) =>
     Math.abs(each) <= 1e-9 * Math.max(1e-6, Math.abs(size)) ? 0 : each;
   return {
-    per: ends((end) => (most[end] - near[end]) / (far - startMg)),
+    per: ends((end) => (top[end] - near[end]) / (far - startMg)),
     anew: ends((end) => settledToZero(near[end] - kept[end], kept[end])),
   };
 }

@@ -1,7 +1,7 @@
 import { amountContext, dishesOf } from '#lib/episode/context';
 import { findMeasure } from '#lib/episode/line-amount';
 import type { EpisodeFile } from '#lib/episode/schema';
-import { gramsOf } from '#lib/swap/apply-swap';
+import { gramsOf } from '#lib/swap/counted-amount';
 
 /** How an ingredient's amount may be changed; `fixed` not at all. */
 export type FitRule =
@@ -51,4 +51,25 @@ export function practicalRules(file: EpisodeFile, segmentId: string): readonly F
     const stepMg = valueMg < 25_000 ? 1_000 : 5_000;
     return { ...free, stepMg, stepWords: `${stepMg / 1000} g` };
   });
+}
+
+/** A step that an ingredient's amount may go in. */
+export interface StepChoice {
+  readonly stepMg: number | null;
+  readonly words: string;
+}
+
+/** Steps that are usual for an ingredient, beside the one that is proposed; any amount last (common practice, no source). */
+export function stepChoices(rule: Extract<FitRule, { kind: 'free' }>): readonly StepChoice[] {
+  const { stepMg, stepWords } = rule;
+  const own = stepMg === null ? [] : [{ stepMg, words: stepWords }];
+  const counted = stepMg !== null && !/^\d+ g$/.test(stepWords);
+  const half =
+    counted && !stepWords.startsWith('half')
+      ? [{ stepMg: stepMg / 2, words: `half a ${stepWords}` }]
+      : [];
+  const grams = [1_000, 5_000, 10_000, 25_000, 50_000]
+    .filter((each) => each !== stepMg)
+    .map((each) => ({ stepMg: each, words: `${each / 1_000} g` }));
+  return [...own, ...half, ...grams, { stepMg: null, words: 'any amount' }];
 }

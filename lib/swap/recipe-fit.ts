@@ -1,14 +1,12 @@
 import { amountContext, dishesOf } from '#lib/episode/context';
 import type { SwapStep } from '#lib/episode/publish-schema';
 import type { EpisodeFile, Target } from '#lib/episode/schema';
-import { episodeFigures, type EpisodeFigures } from '#lib/figures/episode-figures';
-import type { Figure } from '#lib/figures/figure';
-import { judgeLimit, type LimitVerdict } from '#lib/figures/judge-limit';
 import { failed, ok, type Problem, type Result } from '#lib/result';
-import { applySwap, gramsOf } from '#lib/swap/apply-swap';
+import { gramsOf } from '#lib/swap/counted-amount';
 import { changeOf, fitAmounts, type FitAmount } from '#lib/swap/fit-amounts';
 import { fitLimits, type Certainty } from '#lib/swap/fit-limits';
 import { practicalRules, type FitRule } from '#lib/swap/practical-steps';
+import { toldFit, type Fitted } from '#lib/swap/told-fit';
 
 export interface RecipeFitWish {
   readonly segmentId: string;
@@ -21,31 +19,25 @@ export interface RecipeFitWish {
   readonly seconds?: number;
 }
 
-/** One ingredient whose amount changes. */
-export interface FittedLine {
-  readonly lineId: string;
-  readonly text: string;
-  readonly fromMg: number;
-  readonly toMg: number;
-}
-
-/** A target before and after. */
-export interface FittedTarget {
-  readonly target: Target;
-  readonly before: Figure | null;
-  readonly after: Figure | null;
-  readonly verdict: LimitVerdict;
-}
-
-/** Amounts put into the dish, as steps of a variant too. */
-export interface Fitted {
-  readonly lines: readonly FittedLine[];
+/** Amounts that were found, as steps of a swap. */
+export interface FitSteps {
+  readonly steps: readonly SwapStep[];
   /** The sum of relative changes: 0.2 is a fifth of one ingredient. */
   readonly change: number;
-  readonly steps: readonly SwapStep[];
-  readonly after: EpisodeFile;
-  readonly targets: readonly FittedTarget[];
 }
+
+/** What a search found, as plain data that a thread can send. */
+export type FitAnswer =
+  | ({ readonly status: 'fits' } & FitSteps)
+  | {
+      readonly status: 'clash';
+      /** Ids of the targets that cannot be met together. */
+      readonly clashing: readonly string[];
+      readonly smallest: boolean;
+      readonly nearest: FitSteps | null;
+    }
+  /** Not decided in the time: less change than `atLeast` will not do. */
+  | { readonly status: 'stopped'; readonly atLeast: number | null };
 
 export type RecipeFit =
   /** Proven: nothing fits with less change. */
@@ -71,12 +63,37 @@ export async function recipeFit(
   file: EpisodeFile,
   wish: RecipeFitWish,
 ): Promise<Result<RecipeFit>> {
+  const found = await fitSteps(file, wish);
+  return found.ok ? ok(tellFit(file, wish, found.value)) : found;
+}
+
+/** An answer with the figures of the dish as it would be. */
+export function tellFit(file: EpisodeFile, wish: RecipeFitWish, answer: FitAnswer): RecipeFit {
+  const targets = targetsOf(file, wish);
+  const told = (found: FitSteps): Fitted => toldFit(file, wish.segmentId, targets, found);
+  if (answer.status === 'stopped') return answer;
+  if (answer.status === 'fits') return { status: 'fits', proven: true, ...told(answer) };
+  const { smallest, nearest } = answer;
+  return {
+    status: 'clash',
+    clashing: targets.filter(({ id }) => answer.clashing.includes(id)),
+    smallest,
+    nearest: nearest && told(nearest),
+  };
+}
+
+/** The targets that a wish is about: those of the episode for the dish and the day, where it names none. */
+function targetsOf({ episode }: EpisodeFile, { targets, segmentId }: RecipeFitWish) {
+  const of = (each: Target) => each.segmentId === null || each.segmentId === segmentId;
+  return targets ?? episode.targets.filter(of);
+}
+
+/** The search alone, without the figures. */
+export async function fitSteps(file: EpisodeFile, wish: RecipeFitWish): Promise<Result<FitAnswer>> {
   const { segmentId, certainty = 'value' } = wish;
   const dish = dishesOf(file.episode.segments).find(({ id }) => id === segmentId);
   if (!dish) return failed(problem('segmentId', 'no-dish', 'The dish is gone.'));
-  const targets =
-    wish.targets ??
-    file.episode.targets.filter((each) => each.segmentId === null || each.segmentId === segmentId);
+  const targets = targetsOf(file, wish);
   if (targets.length === 0) {
     return failed(
       problem(
@@ -104,7 +121,7 @@ export async function recipeFit(
     if (lowMg <= highMg && (stepMg === null || stepMg > 0) && (whole || stays)) return [];
     return [
       problem(
-        'rules',
+        `rules.${line.id}`,
         'no-step',
         `There is no whole step of ${rule.stepWords} between the bounds of ${line.text}.`,
       ),
@@ -131,62 +148,25 @@ export async function recipeFit(
     limits.value.map(({ limit }) => limit),
     seconds === undefined ? {} : { seconds },
   );
-  const told = (chosen: readonly number[]): Fitted => {
-    const changed = lines.flatMap(({ line, startMg }, at): FittedLine[] => {
-      const toMg = Math.round(chosen[at] ?? startMg);
-      return toMg === startMg ? [] : [{ lineId: line.id, text: line.text, fromMg: startMg, toMg }];
-    });
-    const steps = changed.map(({ lineId, toMg }) => ({
-      kind: 'amount' as const,
-      lineId,
-      massMg: toMg,
-    }));
-    const applied = applySwap(file, { id: 'fit', segmentId, steps });
-    if (!applied.ok) throw new Error('amounts of a dish can be put into it');
-    const after = applied.value;
-    return {
-      lines: changed,
-      change: changeOf(amounts, chosen),
-      steps,
-      after,
-      targets: judged(file, after, targets),
-    };
-  };
+  const found = (chosen: readonly number[]): FitSteps => ({
+    steps: lines.flatMap(({ line, startMg }, at) => {
+      const massMg = Math.round(chosen[at] ?? startMg);
+      return massMg === startMg ? [] : [{ kind: 'amount' as const, lineId: line.id, massMg }];
+    }),
+    change: changeOf(amounts, chosen),
+  });
   if (fitted.status === 'stopped') return ok(fitted);
-  if (fitted.status === 'fits')
-    return ok({ status: 'fits', proven: true, ...told(fitted.amounts) });
+  if (fitted.status === 'fits') return ok({ status: 'fits', ...found(fitted.amounts) });
   const { clashing, smallest, nearest } = fitted;
-  const ids = new Set(clashing.map((at) => limits.value[at]?.targetId));
+  const ids = clashing.flatMap((at) => limits.value[at]?.targetId ?? []);
   return ok({
     status: 'clash',
-    clashing: targets.filter(({ id }) => ids.has(id)),
+    clashing: [...new Set(ids)],
     smallest,
-    nearest: nearest && told(nearest),
+    nearest: nearest && found(nearest),
   });
 }
 
 function problem(path: string, code: string, message: string): Problem {
   return { path, code, message };
-}
-
-function judged(
-  before: EpisodeFile,
-  after: EpisodeFile,
-  targets: readonly Target[],
-): FittedTarget[] {
-  const nutrients = [...new Set(targets.map(({ nutrient }) => nutrient))];
-  const [was, becomes] = [episodeFigures(before, nutrients), episodeFigures(after, nutrients)];
-  return targets.map((target) => {
-    const [old, fresh] = [figureFor(was, target), figureFor(becomes, target)];
-    const verdict = fresh ? judgeLimit(fresh, target.relation, target.amount) : 'unknown';
-    return { target, before: old, after: fresh, verdict };
-  });
-}
-
-function figureFor(figures: EpisodeFigures, target: Target): Figure | null {
-  const { segmentId, portionId, nutrient } = target;
-  if (segmentId === null) return figures.day[nutrient] ?? null;
-  const dish = figures.dishes.find((each) => each.segmentId === segmentId);
-  if (portionId === null) return dish?.whole[nutrient] ?? null;
-  return dish?.portions.find((each) => each.portionId === portionId)?.figures[nutrient] ?? null;
 }

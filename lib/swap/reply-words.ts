@@ -8,9 +8,16 @@ import { shareWords, type DishSum } from '#lib/swap/dish-sum';
 import { printDayOfMonth } from '#lib/units/print-date';
 import { printGrams, printTo } from '#lib/units/print';
 
+/** The breakdown's number as it was published, or why there is none. */
+export interface PublishedOurs {
+  readonly number: string | null;
+  /** What it lacks, in words. */
+  readonly why: string;
+}
+
 /** A value with its unit, as a viewer reads it: '640 calories', '31 g of protein'. */
-function amountWords(nutrient: Nutrient, value: number): string {
-  const number = printTo(value, shownStep(nutrient, value));
+export function amountWords(nutrient: Nutrient, value: number | string): string {
+  const number = typeof value === 'string' ? value : printTo(value, shownStep(nutrient, value));
   if (nutrient === 'energyKcal') return `${number} calories`;
   if (nutrient === 'energyKj') return `${number} kJ`;
   const { unit, label } = NUTRIENTS[nutrient];
@@ -26,28 +33,40 @@ function dated(date: string): string {
  * A friendly reply to a viewer with another number: what gives it, both numbers with their units, and the date of the
  * breakdown; nobody is told that they are wrong.
  * @param breakdownOn local date of the lock or file that the numbers are from
+ * @param published the breakdown's number as it goes out; the sum itself where left out
  */
-export function replyText(file: EpisodeFile, found: AnotherNumber, breakdownOn: string): string {
+export function replyText(
+  file: EpisodeFile,
+  found: AnotherNumber,
+  breakdownOn: string,
+  published?: PublishedOurs,
+): string {
   const { ours, number, scope, standing } = found;
   const dish = dishesOf(file.episode.segments).find(({ id }) => id === number.segmentId);
   const of = dish ? shareWords(dish, scope) : '';
   const breakdown = `the breakdown of ${dated(breakdownOn)}`;
-  const theirs = amountWords(number.nutrient, number.amount);
+  const theirs = `${number.about ? 'about ' : ''}${amountWords(number.nutrient, writtenAs(number))}`;
   const thanks = 'Thanks for doing the sums.';
-  if (standing === 'open' || (ours.value === null && standing !== 'explained')) {
-    return `${thanks} I don’t have a sure number for that myself yet: ${lacking(ours)} is still open in ${breakdown}.`;
-  }
-  const mine = ours.value === null ? null : `${amountWords(number.nutrient, ours.value)} ${of}`;
-  if (standing === 'same') return `${thanks} I get the same in ${breakdown}: ${mine ?? theirs}.`;
+  const own = published ? published.number : ours.value;
+  const mine = own === null ? null : `${amountWords(number.nutrient, own)} ${of}`;
+  const open = published?.why || `nobody knows yet: ${lacking(ours)}`;
   const [first] = found.explained;
+  if (mine === null && !first) {
+    return `${thanks} I don’t have a sure number for that myself yet: in ${breakdown} it is still open (${open}).`;
+  }
+  if (standing === 'same') return `${thanks} I get the same in ${breakdown}: ${mine ?? theirs}.`;
   if (!first) {
     return `${thanks} In ${breakdown} it comes to ${mine ?? ''}, and I couldn’t find the one step that gives ${theirs}. If you tell me which ingredients and weights you used, I’ll gladly go through them line by line.`;
   }
   const slipped = amountWords(first.slip.input.nutrient, first.value);
-  const own =
-    mine === null ? `${lacking(ours)} is still open in ${breakdown}` : `${breakdown} has ${mine}`;
-  return `${thanks} I think I see where ${theirs} comes from: ${first.slip.words} it comes to ${slipped}; ${own}. That one is easily mixed up.`;
+  const beside =
+    mine === null ? `in ${breakdown} it is still open (${open})` : `${breakdown} has ${mine}`;
+  return `${thanks} I think I see where ${theirs} comes from: ${first.slip.words} it comes to ${slipped}; ${beside}. That one is easily mixed up.`;
 }
+
+/** A viewer's number with the digits that they wrote. */
+const writtenAs = ({ amount, decimals }: AnotherNumber['number']): string =>
+  printTo(amount, 10 ** -decimals);
 
 function lacking({ rows, beside }: DishSum): string {
   const names = [...rows, ...beside].filter(({ value }) => value === null).map(({ text }) => text);

@@ -127,7 +127,8 @@ export function swapTable(file: EpisodeFile, variants: readonly Variant[]): Swap
   return { rows, text: rows.map(rowText).join('\n') };
 }
 
-function costCell({ cost }: SwapDifference): SwapRow['cells'] {
+/** What a swap costs, as a cell of a table; none where nobody can say. */
+export function costCell({ cost }: SwapDifference): SwapRow['cells'] {
   if (!cost.known) return [];
   if (cost.minor === 0) return [{ label: 'cost', text: 'costs the same' }];
   // What comes to less than a cent a portion is told of them all.
@@ -138,7 +139,8 @@ function costCell({ cost }: SwapDifference): SwapRow['cells'] {
   return [{ label: 'cost', text }];
 }
 
-function allergenCells({ allergens }: SwapDifference): SwapRow['cells'] {
+/** What a swap does to allergens, as cells of a table. */
+export function allergenCells({ allergens }: SwapDifference): SwapRow['cells'] {
   const words = { contains: 'with', mayContain: 'may contain', proposed: 'to check:' } as const;
   return [
     ...[...allergens.gained, ...allergens.lessSure].map((each) => ({

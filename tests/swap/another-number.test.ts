@@ -154,7 +154,7 @@ describe('a viewer’s number', () => {
     const found = explainNumber(open, asked(415));
     expect(found?.explained.map(({ slip }) => slip.code)).toEqual(['forgotten:herb']);
     const text = replyTo(open, 327);
-    expect(text).toContain('a mystery paste is still open');
+    expect(text).toContain('it is still open (nobody knows yet: a mystery paste)');
   });
 });
 
