@@ -107,6 +107,44 @@ describe('an edit with a mend', () => {
     expect([mended?.verdict, mended?.statement]).toMatchObject(['agrees', { scope: 'portion' }]);
   });
 
+  // 200 g of what has 15 g in 100 g are 30 g, with 100 g of what has 20 g the dish has 50 g.
+  test.each([
+    ['whole', '30', 'agrees'],
+    ['whole', '50', 'off'],
+    ['half', '15', 'agrees'],
+    ['half', '25', 'off'],
+    ['portion', '15', 'agrees'],
+    ['portion', '30', 'off'],
+    ['per100g', '50', 'unknown'],
+    ['soFar', '50', 'unknown'],
+    ['day', '50', 'unknown'],
+  ] as const)('of %s keeps the ingredient that is named: %s g of it %s', (scope, said, verdict) => {
+    const recipe = aRecipe(
+      'r',
+      [
+        grams('beans', 'bean', 200, { text: '200 g beans' }),
+        grams('feta', 'feta', 100, { text: '100 g feta' }),
+      ],
+      { portions: [{ id: 'two', kind: 'count', name: 'a bowl', of: 2 }] },
+    );
+    const foods = [
+      aFood('bean', { protein: '15.0' }, { name: 'Beans' }),
+      aFood('feta', { protein: '20.0' }, { name: 'Cheese, feta' }),
+    ];
+    const file = aFile([aDish('stew', recipe, { title: 'Bean stew' })], foods);
+    const text = `The beans have ${said} grams of protein.`;
+    const mend = {
+      kind: 'about',
+      segmentId: scope === 'day' ? null : 'stew',
+      portionId: scope === 'portion' ? 'two' : null,
+      scope,
+    } as const;
+    const words = rowsOf(file, text)[0]?.statement.words ?? '';
+    const [row] = rowsOf(file, text, 'captions', { mends: [mendOf(text, words, mend)] });
+    expect(row?.statement).toMatchObject({ scope: 'ingredient' });
+    expect([row?.mendId, row?.verdict]).toEqual(['m', verdict]);
+  });
+
   test('keeps the ids of all other rows', () => {
     const text = `${SAID} and 200 calories`;
     const ids = (more: ReadingMend[]) =>

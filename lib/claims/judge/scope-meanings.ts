@@ -32,8 +32,13 @@ function allMeanings(
   context: JudgeContext,
 ): readonly Meaning[] | string {
   if (context.dishes.length === 0) return 'no dish with ingredients is set up yet';
-  if (about.settled) return settledMeanings(about.settled, about.dishes, context);
   const { scope, food } = statement;
+  if (about.settled) {
+    // What is named stays what it is said of; the person said of which dish, and of how much of it.
+    return scope === 'ingredient'
+      ? settledIngredient(food ?? '', about.settled, about.dishes, context)
+      : settledMeanings(about.settled, about.dishes, context);
+  }
   if (food !== undefined && scope !== 'ingredient') {
     return `is it said of the ${food} alone, or of the dish?`;
   }
@@ -55,8 +60,11 @@ function allMeanings(
       return each((dish) => [halfMeaning(dish)], 'which dish?');
     case 'portion':
     case 'each':
-    case 'slice':
+    case 'slice': {
+      const named = namedPortion(about);
+      if (named) return [named];
       return each((dish) => portionMeanings(dish, scope), withoutPortions(about.dishes));
+    }
     case 'per100g':
       return each((dish) => [per100gMeaning(dish)], 'which dish?');
     case 'day':
@@ -96,6 +104,22 @@ function settledMeanings(
         : 'the portion that it was said to be about is no longer there';
     }
   }
+}
+
+/** An ingredient of the dish that the person said, or of an exact share of it. */
+function settledIngredient(
+  food: string,
+  { scope, portionId }: NonNullable<About['settled']>,
+  dishes: About['dishes'],
+  context: JudgeContext,
+): readonly Meaning[] | string {
+  if (scope === 'whole') return ingredientMeanings(food, dishes, context);
+  const portion = dishes
+    .flatMap(({ dish }) => dish.recipe.portions)
+    .find(({ id }) => scope === 'portion' && id === portionId);
+  const of = scope === 'half' ? 2 : portion?.kind === 'count' ? portion.of : null;
+  if (of === null) return `is it said of the ${food} alone, or of the dish?`;
+  return ingredientMeanings(food, dishes, context, 1 / of);
 }
 
 function wholeMeaning({ dish, figures }: JudgedDish): Meaning {
@@ -198,11 +222,12 @@ function soFarMeaning({ dish }: JudgedDish, context: JudgeContext): Meaning {
   );
 }
 
-/** The ingredient’s own line; where it is counted, one of them as well. */
+/** The ingredient’s own line, or a share of it; where all of it is counted, one of them as well. */
 function ingredientMeanings(
   food: string,
   dishes: About['dishes'],
   { amounts }: JudgeContext,
+  share = 1,
 ): readonly Meaning[] | string {
   const found = dishes.flatMap(({ dish, figures }) =>
     matchingLines(food, dish, amounts).flatMap((own): Meaning[] => {
@@ -211,16 +236,25 @@ function ingredientMeanings(
       const { low, high } = own.quantity ?? { low: null, high: null };
       const one = low && high && low.num * high.den === high.num * low.den;
       const count = one ? low.num / low.den : 1;
-      const counted = (own.unit === 'piece' || own.unit === 'serving') && count > 1;
-      const all = lineMeaning(line, dish.id, dish.title, 1);
-      return counted ? [all, lineMeaning(line, dish.id, dish.title, 1 / count)] : [all];
+      const pieces = own.unit === 'piece' || own.unit === 'serving';
+      const counted = share === 1 && pieces && count > 1;
+      const part =
+        share === 1 ? '' : share === 1 / 2 ? 'half of ' : `1/${Math.round(1 / share)} of `;
+      const all = lineMeaning(line, dish, share, part);
+      return counted ? [all, lineMeaning(line, dish, 1 / count, 'one of ')] : [all];
     }),
   );
   return found.length > 0 ? found : `no ingredient is called ${food}`;
 }
 
-function lineMeaning(line: LineFigures, segmentId: string, title: string, share: number): Meaning {
-  const called = share === 1 ? `“${line.text}” in ${title}` : `one of “${line.text}” in ${title}`;
+/** @param part what of it, in words that end before its name: 'half of ' */
+function lineMeaning(
+  line: LineFigures,
+  { id: segmentId, title }: JudgedDish['dish'],
+  share: number,
+  part: string,
+): Meaning {
+  const called = `${part}“${line.text}” in ${title}`;
   return aMeaning(called, line.figures, whole(segmentId), {
     share,
     published: null,
