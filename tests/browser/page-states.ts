@@ -209,6 +209,45 @@ const statementOpen = async (page: Page) => {
   await unfold(page);
 };
 
+/** Follows a dish's link from the episode's page to a page of its own. */
+const ofDish = (name: RegExp) => async (page: Page) => {
+  const link = page.getByRole('link', { name }).first();
+  await page.goto((await link.getAttribute('href')) ?? '');
+};
+
+/** A dish without its first ingredient, tried out and not saved, with the ways of the second one open. */
+const swapTried = async (page: Page) => {
+  await ofDish(/^Swaps of /)(page);
+  await page
+    .getByRole('link', { name: /^Swap / })
+    .first()
+    .click();
+  await page.getByRole('button', { name: /^Leave out/ }).click();
+  await expect(page.getByRole('heading', { name: 'What it does' })).toBeVisible();
+  await page
+    .getByRole('link', { name: /^Swap / })
+    .first()
+    .click();
+  await expect(page.getByLabel('Another amount')).toBeVisible();
+  await unfold(page);
+};
+
+/** Amounts that a dish's targets ask for, looked for and found. */
+const fitFound = async (page: Page) => {
+  await ofDish(/^Fit it to a target/)(page);
+  await page.getByRole('button', { name: 'Find the amounts' }).click();
+  await expect(page.getByRole('table', { name: 'What was asked, before and after' })).toBeVisible();
+};
+
+/** The same, refused: an ingredient whose most is no number. */
+const fitRefused = async (page: Page) => {
+  await ofDish(/^Fit it to a target/)(page);
+  const most = page.locator('#fit [name^="high-"]').first();
+  await most.fill('plenty');
+  await page.getByRole('button', { name: 'Find the amounts' }).click();
+  await expect(most).toHaveAttribute('aria-invalid', 'true');
+};
+
 const keysOpen = async (page: Page) => {
   await page.getByRole('button', { name: 'Keys', exact: true }).click();
   await expect(page.getByRole('dialog')).toBeVisible();
@@ -271,6 +310,12 @@ export const WITH_DEMO: readonly PageState[] = [
   { name: 'publish, all open', path: './publish', enter: unfold },
   { name: 'publish, refused', path: './publish', enter: refused('web-link') },
   { name: 'evidence', path: './evidence' },
+  { name: 'saved swaps', path: './publish/swaps', byDay: true },
+  { name: 'a swap tried', path: '.', enter: swapTried },
+  { name: 'replies', path: './publish/replies', byDay: true },
+  { name: 'replies, refused', path: './publish/replies', enter: refused('viewer-comment') },
+  { name: 'a fit found', path: '.', enter: fitFound },
+  { name: 'a fit refused', path: '.', enter: fitRefused },
   { name: 'pantry, all open', path: '/pantry', enter: unfold },
   { name: 'pantry, foods found', path: '/pantry?q=barley', byDay: true },
   { name: 'pantry, nothing found', path: '/pantry?q=zzzz' },
@@ -326,6 +371,8 @@ export const EMPTY: readonly PageState[] = [
   { name: 'running order in the cut', path: './edit/timeline' },
   { name: 'draft from the texts', path: './edit/draft' },
   { name: 'publish', path: './publish', enter: unfold },
+  { name: 'saved swaps', path: './publish/swaps' },
+  { name: 'replies', path: './publish/replies' },
 ];
 
 /** What is made to be printed. */
@@ -343,6 +390,8 @@ export const PRINTED: readonly PageState[] = [
   { name: 'the edit', path: './edit' },
   { name: 'publish', path: './publish' },
   { name: 'evidence', path: './evidence' },
+  { name: 'a swap tried', path: '.', enter: swapTried },
+  { name: 'a fit found', path: '.', enter: fitFound },
 ];
 
 /** Opens a page and brings it into its state. */

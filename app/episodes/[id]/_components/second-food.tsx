@@ -1,10 +1,8 @@
 'use client';
 
-import { useState } from 'react';
 import { FormFrame } from '../../../_forms/form-frame';
 import { Button } from '../../../_ui/button';
-import { CONTROL, Field } from '../../../_ui/form/field';
-import { useFoodSearch } from '../../../foods/search/use-food-search';
+import { FoodPick } from '../../../foods/search/food-pick';
 import { takeEither } from '../match-actions';
 
 interface Props {
@@ -18,8 +16,6 @@ interface Props {
 /** For who cannot tell which of two foods it was: the second one, so that the number lies between both. */
 export function SecondFood({ episodeId, lineId, rev, first }: Props) {
   const form = `either-${lineId}`;
-  const [words, setWords] = useState('');
-  const hits = useFoodSearch(words.trim());
   return (
     <FormFrame
       id={form}
@@ -29,30 +25,13 @@ export function SecondFood({ episodeId, lineId, rev, first }: Props) {
     >
       {(state) => (
         <div className="grid gap-2">
-          <Field form={form} name="words" label={`Either ${first}, or`} state={state}>
-            {(wired) => (
-              <input
-                {...wired}
-                type="search"
-                autoComplete="off"
-                className={CONTROL}
-                value={words}
-                onChange={(event) => setWords(event.target.value)}
-              />
-            )}
-          </Field>
-          <Field form={form} name="orFoodId" label="The second food" state={state} quiet>
-            {(wired) => (
-              <select {...wired} className={CONTROL}>
-                {hits.length === 0 && <option value="">type its name above</option>}
-                {hits.map(({ id, name }) => (
-                  <option key={id} value={id}>
-                    {name}
-                  </option>
-                ))}
-              </select>
-            )}
-          </Field>
+          <FoodPick
+            form={form}
+            state={state}
+            name="orFoodId"
+            label={`Either ${first}, or`}
+            listLabel="The second food"
+          />
           <div>
             <Button size="small">Count it as either</Button>
           </div>

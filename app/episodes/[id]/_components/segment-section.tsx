@@ -1,9 +1,12 @@
+import Link from 'next/link';
 import { ButtonForm } from '../../../_forms/button-form';
 import { Disclosure } from '../../../_ui/disclosure';
 import { EmptyState } from '../../../_ui/empty-state';
 import type { Dish } from '#lib/episode/context';
 import type { RecipeLine, Segment } from '#lib/episode/schema';
 import { addLine, moveLine, removeLine, saveLine } from '../actions';
+import { fitHref } from '../fit/fit-text';
+import { dishSwapsHref } from '../publish/swaps/steps-text';
 import { AgainPart } from './again-part';
 import { DishCooking } from './dish-cooking';
 import { LineGaps } from './bound-offers';
@@ -114,8 +117,24 @@ function DishParts({ view, dish }: { readonly view: EpisodeView; readonly dish: 
           <FinishedWeight view={view} dish={dish} />
           <DishCooking view={view} dish={dish} />
         </div>
+        {!empty && <WaysOn episodeId={view.file.episode.id} dish={dish} />}
       </div>
     </div>
+  );
+}
+
+/** Where a dish with numbers leads on: what else it could be. */
+function WaysOn({ episodeId, dish }: { readonly episodeId: string; readonly dish: Dish }) {
+  const link = 'link inline-flex min-h-8 items-center';
+  return (
+    <p className="flex flex-wrap gap-x-5 print:hidden">
+      <Link className={link} href={dishSwapsHref(episodeId, dish.id)}>
+        Swaps<span className="unseen"> of {dish.title}</span>
+      </Link>
+      <Link className={link} href={fitHref(episodeId, dish.id)}>
+        Fit it to a target<span className="unseen">: {dish.title}</span>
+      </Link>
+    </p>
   );
 }
 

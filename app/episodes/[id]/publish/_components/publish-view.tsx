@@ -40,6 +40,7 @@ export function PublishView({ page }: { readonly page: PublishPage }) {
           <InTheWay page={page} />
           <LockPart page={page} />
           <NumbersInIt page={page} />
+          <Viewers episodeId={episode.id} />
           <section id="day-answer-part" aria-labelledby="whole-day">
             <h2 id="whole-day" className="mb-3">
               Is this the whole day?
@@ -70,6 +71,28 @@ export function PublishView({ page }: { readonly page: PublishPage }) {
         <History page={page} />
       </div>
     </>
+  );
+}
+
+/** What comes back from viewers, and where it is answered. */
+function Viewers({ episodeId }: { readonly episodeId: string }) {
+  const below = `/episodes/${episodeId}/publish`;
+  return (
+    <section aria-labelledby="viewers">
+      <h2 id="viewers">Viewers ask</h2>
+      <ul className="mt-1">
+        <li>
+          <Link className="link inline-flex min-h-8 items-center" href={`${below}/swaps`}>
+            What if I swap it? Swaps
+          </Link>
+        </li>
+        <li>
+          <Link className="link inline-flex min-h-8 items-center" href={`${below}/replies`}>
+            I get a different number
+          </Link>
+        </li>
+      </ul>
+    </section>
   );
 }
 

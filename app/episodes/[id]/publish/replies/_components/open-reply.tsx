@@ -1,0 +1,221 @@
+import Link from 'next/link';
+import { ButtonForm } from '../../../../../_forms/button-form';
+import { dishesOf, type Dish } from '#lib/episode/context';
+import { NUTRIENTS } from '#lib/foods/nutrients';
+import type { DishReason } from '#lib/publish/viewer-answer';
+import type { AnotherNumber, Explained } from '#lib/swap/another-number';
+import { amountWords, slipSumText } from '#lib/swap/reply-words';
+import { printTo } from '#lib/units/print';
+import { removeReply } from '../actions';
+import type { OpenReply as Open, RepliesPage } from '../read-replies';
+import { ofText, replyHref } from '../reply-href';
+import { ReadingForm } from './reading-form';
+import { ReplyForm } from './reply-form';
+
+interface Props {
+  readonly page: RepliesPage;
+  readonly open: Open;
+}
+
+/** One comment: what was read of it, the steps that give its number, and the reply. */
+export function OpenReply({ page, open }: Props) {
+  const { reply, answer } = open;
+  const episodeId = page.file.episode.id;
+  const { number, dish, found } = answer;
+  const typed = number ? printTo(number.amount, 10 ** -number.decimals) : '';
+  const of = dish && found ? ofText(dish.id, found.scope) : (dish?.id ?? '');
+  const place = { replyId: reply.id, number: typed, nutrient: number?.nutrient ?? null, of };
+  const rev = page.revs[reply.id] ?? 0;
+  return (
+    <section
+      id="comment"
+      aria-labelledby="comment-head"
+      className="mt-10 border-t-[1.5px] border-ink pt-4"
+    >
+      <h2 id="comment-head">The comment</h2>
+      <blockquote className="mt-2 max-w-3xl border-l-[3px] border-ink pl-4 break-words whitespace-pre-wrap">
+        <bdi>{reply.comment}</bdi>
+      </blockquote>
+      <div className="mt-5">
+        <p className="mb-3 max-w-[70ch]">{readWords(open)}</p>
+        <div className="print:hidden">
+          <ReadingForm
+            key={`${typed} ${number?.nutrient ?? ''} ${of}`}
+            hidden={{ episodeId, replyId: reply.id }}
+            number={typed}
+            nutrient={number?.nutrient ?? 'energyKcal'}
+            of={of}
+            nutrients={page.nutrients.map((value) => ({ value, words: nutrientChoice(value) }))}
+            parts={partsOf(page, dish)}
+          />
+        </div>
+      </div>
+      {found && (
+        <Steps
+          found={found}
+          open={open}
+          href={(slip) => replyHref(episodeId, { ...place, slip })}
+        />
+      )}
+      <div className="mt-8">
+        <ReplyForm
+          key={open.text}
+          hidden={{
+            ...{ episodeId, replyId: reply.id, rev, number: typed },
+            ...{ nutrient: number?.nutrient ?? '', segmentId: dish?.id ?? '' },
+            slip: answer.slip ?? '',
+          }}
+          text={open.text}
+        />
+        <p className="mt-2 text-fine">
+          <ButtonForm
+            action={removeReply}
+            values={{ episodeId, replyId: reply.id, rev }}
+            tone="hand"
+            label="Take this comment out"
+          >
+            Take it out
+          </ButtonForm>
+        </p>
+      </div>
+    </section>
+  );
+}
+
+const WHY: Readonly<Record<DishReason, string>> = {
+  chosen: 'as chosen',
+  named: 'which the comment names',
+  ourNumber: 'whose number the comment quotes',
+  onlyOne: 'the only dish',
+  explains: 'where a single step gives this number; the comment names no dish',
+  first: 'the first dish; the comment names none',
+};
+
+function readWords({ answer }: Open): string {
+  const { number, dish, why, read } = answer;
+  if (!dish) return 'This episode has no dish yet.';
+  if (!number) {
+    return `No number was found in it. Write the viewer’s number below; the dish may be ${dish.title}.`;
+  }
+  const bare = read.some((each) => each.amount === number.amount && !each.named);
+  const told = amountWords(number.nutrient, printTo(number.amount, 10 ** -number.decimals));
+  const unit = bare ? ' (no unit stands with it: taken for calories)' : '';
+  return `Read as ${number.about ? 'about ' : ''}${told}${unit}, of ${dish.title}: ${WHY[why]}. Put it right if it is something else.`;
+}
+
+function nutrientChoice(nutrient: keyof typeof NUTRIENTS): string {
+  const { unit, label } = NUTRIENTS[nutrient];
+  return nutrient === 'energyKcal' ? 'calories' : `${unit} ${label}`;
+}
+
+function partsOf({ file }: RepliesPage, dish: Dish | null) {
+  return [
+    ...dishesOf(file.episode.segments).flatMap(({ id, title, recipe }) => [
+      { value: ofText(id, { kind: 'whole' }), words: `${title}, the whole dish` },
+      ...recipe.portions.map((portion) => ({
+        value: ofText(id, { kind: 'portion', portionId: portion.id }),
+        words: `${title}, ${portion.kind === 'count' ? `one of ${portion.of}` : portion.name || 'a portion'}`,
+      })),
+    ]),
+    ...(dish
+      ? [
+          {
+            value: ofText(dish.id, { kind: 'day' }),
+            words: `all dishes, with a step in ${dish.title}`,
+          },
+        ]
+      : []),
+  ];
+}
+
+interface StepsProps {
+  readonly found: AnotherNumber;
+  readonly open: Open;
+  readonly href: (slip: string) => string;
+}
+
+function Steps({ found, open, href }: StepsProps) {
+  return (
+    <div className="mt-7">
+      <h3>What gives this number</h3>
+      <p className="mt-1 max-w-[70ch]">{standingWords(found, open)}</p>
+      <ul className="mt-2 max-w-3xl">
+        {found.explained.map((each) => (
+          <li key={each.slip.code} className="border-b border-line py-2">
+            <StepRow
+              found={found}
+              each={each}
+              isTold={each.slip.code === open.answer.slip}
+              href={href(each.slip.code)}
+            />
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function standingWords({ standing, explained }: AnotherNumber, { answer }: Open): string {
+  const printed = answer.ours;
+  const ours =
+    printed?.number != null && answer.number
+      ? `Your own number is ${amountWords(answer.number.nutrient, printed.text)}. `
+      : '';
+  switch (standing) {
+    case 'same':
+      return `${ours}It is the viewer’s number too.`;
+    case 'explained':
+      return explained.length === 1
+        ? `${ours}One single step gives theirs.`
+        : `${ours}${explained.length} single steps give theirs, the nearest first. Which one it was, only the viewer knows.`;
+    case 'open':
+      return 'Your own number is open: something in the dish is not known yet, so nobody can say what the difference is.';
+    case 'unexplained':
+      return `${ours}No single step gives theirs. It may be several at once, another recipe or other foods: nobody can say from here, so the reply asks.`;
+  }
+}
+
+function StepRow({
+  found,
+  each,
+  isTold,
+  href,
+}: {
+  readonly found: AnotherNumber;
+  readonly each: Explained;
+  readonly isTold: boolean;
+  readonly href: string;
+}) {
+  return (
+    <>
+      <div className="flex flex-wrap items-baseline justify-between gap-x-4">
+        <span className={isTold ? 'font-semibold' : ''}>
+          {each.slip.words}: {amountWords(each.slip.input.nutrient, each.value)}
+        </span>
+        {isTold ? (
+          <span className="text-fine text-soft">the reply tells this one</span>
+        ) : (
+          <Link
+            className="link inline-flex min-h-8 items-center text-fine print:hidden"
+            href={href}
+            aria-label={`Answer with: ${each.slip.words}`}
+          >
+            Answer with this
+          </Link>
+        )}
+      </div>
+      <details open={isTold}>
+        <summary className="link min-h-8 content-center text-fine">
+          The sum, step by step<span className="unseen"> {each.slip.words}</span>
+        </summary>
+        <ul className="mt-1 mb-1 text-fine">
+          {slipSumText(found, each)
+            .split('\n')
+            .map((text, at) => (
+              <li key={`${at} ${text}`}>{text}</li>
+            ))}
+        </ul>
+      </details>
+    </>
+  );
+}

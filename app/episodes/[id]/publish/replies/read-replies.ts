@@ -1,0 +1,118 @@
+import 'server-only';
+import type { Reply } from '#lib/episode/publish-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { episodeFigures } from '#lib/figures/episode-figures';
+import { countedNutrients } from '#lib/figures/shown-nutrients';
+import type { FoodVersion } from '#lib/foods/food';
+import type { Nutrient } from '#lib/foods/nutrients';
+import { numbersToPublish, type NumbersToPublish } from '#lib/publish/from-lock';
+import { replyRows, type ReplyRow } from '#lib/publish/reply-list';
+import { answerTo, type TheirNumber, type ViewerAnswer } from '#lib/publish/viewer-answer';
+import { readComment } from '#lib/publish/viewer-comment';
+import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readFoodVersions } from '#lib/store/read-foods';
+import { readLastLock } from '#lib/store/read-locks';
+import { pinnedOffers, type PinnedOffer } from '#lib/swap/reply-words';
+import type { LastAct } from '../../_components/last-change';
+import { lastAct } from '../../last-act';
+import { numberFrom, ofFrom } from './reply-href';
+
+/** The comment that stands open. */
+export interface OpenReply {
+  readonly reply: Reply;
+  readonly answer: ViewerAnswer;
+  /** What the form begins with: the reply that was saved, unless something was put right since, else the draft. */
+  readonly text: string;
+}
+
+/** What the page of replies draws from. */
+export interface RepliesPage {
+  readonly file: EpisodeFile;
+  readonly standing: NumbersToPublish['standing'];
+  readonly open: OpenReply | null;
+  readonly nutrients: readonly Nutrient[];
+  readonly rows: readonly ReplyRow[];
+  readonly page: number;
+  readonly pages: number;
+  readonly pinned: readonly PinnedOffer[];
+  readonly revs: Readonly<Record<string, number>>;
+  readonly last: LastAct | null;
+}
+
+/** What the address says, every part as typed. */
+export type RepliesAsked = Readonly<
+  Record<'reply' | 'number' | 'nutrient' | 'of' | 'slip' | 'page', string | null>
+>;
+
+/** The page of replies; null where the episode is gone. */
+export async function readReplies(id: string, asked: RepliesAsked): Promise<RepliesPage | null> {
+  const live = await readEpisodeFile(id, new Date().toISOString(), { publish: true });
+  if (!live) return null;
+  const replies = live.publish?.replies ?? [];
+  const reply = replies.find((each) => each.id === asked.reply) ?? null;
+  const number = numberFrom(asked.number, asked.nutrient);
+  const nutrients = nutrientsOf(live, reply, number);
+  const lock = await readLastLock(id);
+  const figures = episodeFigures(live, nutrients);
+  const published = numbersToPublish(live, lock?.snapshot ?? null, figures);
+  return {
+    ...{ file: published.file, standing: published.standing, nutrients },
+    open: reply && opened(published, await labelsOf(published.file), reply, number, asked),
+    ...replyRows(published.file, replies, Number(asked.page) || 1),
+    pinned: pinnedOffers(published.file, replies),
+    revs: await readRevisions(id),
+    last: await lastAct(live),
+  };
+}
+
+type Labels = ReadonlyMap<string, readonly FoodVersion[]>;
+
+/** What is counted anyway, what viewers count besides, and what this comment speaks of. */
+function nutrientsOf(file: EpisodeFile, reply: Reply | null, number: TheirNumber | null) {
+  const said = reply ? readComment(reply.comment, []).map(({ nutrient }) => nutrient) : [];
+  const own = [reply?.nutrient ?? null, number?.nutrient ?? null].flatMap((each) => each ?? []);
+  return [
+    ...new Set<Nutrient>([
+      ...countedNutrients(file.episode),
+      ...(['energyKj', 'netCarbohydrate'] as const),
+      ...[...said, ...own],
+    ]),
+  ];
+}
+
+/** All readings of each label in the file: a viewer's pack may bear another. */
+async function labelsOf({ foods }: EpisodeFile): Promise<Labels> {
+  const labels = foods.filter(({ kind }) => kind === 'label');
+  const read = await Promise.all(labels.map(({ id }) => readFoodVersions(id)));
+  return new Map(labels.map(({ id }, at) => [id, read[at] ?? []]));
+}
+
+function opened(
+  published: NumbersToPublish,
+  versions: Labels,
+  reply: Reply,
+  number: TheirNumber | null,
+  asked: RepliesAsked,
+): OpenReply {
+  const of = ofFrom(asked.of);
+  const kept = keptNumber(reply);
+  const choice = {
+    number: number ?? kept,
+    segmentId: of?.segmentId ?? reply.segmentId,
+    scope: of?.scope ?? null,
+    slip: asked.slip ?? reply.slip,
+  };
+  const answer = answerTo(published, reply.comment, choice, { versions });
+  const isAsked = [asked.number, asked.of, asked.slip].some((each) => each !== null);
+  return { reply, answer, text: reply.text !== '' && !isAsked ? reply.text : answer.draft };
+}
+
+/** The number as it was saved, with the digits that the comment has where it is the same. */
+function keptNumber({ nutrient, number, comment }: Reply): TheirNumber | null {
+  if (nutrient === null || number === null) return null;
+  const read = readComment(comment, []).find(
+    (each) => each.nutrient === nutrient && each.amount === number,
+  );
+  const decimals = String(number).split('.')[1]?.length ?? 0;
+  return read ?? { nutrient, amount: number, decimals, about: false };
+}

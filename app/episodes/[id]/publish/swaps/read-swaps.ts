@@ -1,0 +1,51 @@
+import 'server-only';
+import type { SwapStep } from '#lib/episode/publish-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { episodeFigures } from '#lib/figures/episode-figures';
+import { numbersToPublish, type NumbersToPublish } from '#lib/publish/from-lock';
+import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readStoredFood } from '#lib/store/read-foods';
+import { readLastLock } from '#lib/store/read-locks';
+
+/** What the pages of swaps draw from. */
+export interface SwapsFile {
+  /** As it is now, with saved swaps and replies. */
+  readonly live: EpisodeFile;
+  readonly published: NumbersToPublish;
+  /** What swaps are told of: the numbers that go out, with the foods that the steps bring in. */
+  readonly file: EpisodeFile;
+  readonly revs: Readonly<Record<string, number>>;
+}
+
+/** An episode for its swaps; null if there is none. */
+export async function readSwaps(
+  episodeId: string,
+  steps: readonly SwapStep[] = [],
+): Promise<SwapsFile | null> {
+  const live = await readEpisodeFile(episodeId, new Date().toISOString(), { publish: true });
+  if (!live) return null;
+  const lock = await readLastLock(episodeId);
+  const published = numbersToPublish(live, lock?.snapshot ?? null, episodeFigures(live));
+  const file = await withFoods(published.file, steps);
+  return { live, published, file, revs: await readRevisions(episodeId) };
+}
+
+/** A file with the foods that steps name and that it does not carry yet, and their packs. */
+async function withFoods(file: EpisodeFile, steps: readonly SwapStep[]): Promise<EpisodeFile> {
+  const has = new Set(file.foods.map(({ id }) => id));
+  const lacking = [...new Set(steps.flatMap((step) => ('foodId' in step ? step.foodId : [])))];
+  const stored = await Promise.all(
+    lacking.filter((id) => !has.has(id)).map((id) => readStoredFood(id)),
+  );
+  const found = stored.flatMap((each) => each ?? []);
+  if (found.length === 0) return file;
+  const packs = new Set(file.packs.map(({ id }) => id));
+  return {
+    ...file,
+    foods: [...file.foods, ...found.map(({ food }) => food)],
+    packs: [
+      ...file.packs,
+      ...found.flatMap((each) => each.packs.filter(({ id }) => !packs.has(id))),
+    ],
+  };
+}

@@ -1,0 +1,129 @@
+import { demo } from './demo';
+import { expect, expectAccessible, test } from './fixtures';
+
+test.describe('what viewers ask', () => {
+  test.use({ alone: true, viewport: { width: 1440, height: 900 } });
+
+  test('a comment with another number, the step that gives it, and the reply that is kept', async ({
+    page,
+    pageErrors,
+  }) => {
+    test.slow();
+    const episode = await demo(page);
+    await page.goto(`${episode}/publish`);
+    await page.getByRole('link', { name: 'I get a different number' }).click();
+    await expect(page.getByText('No comments yet')).toBeVisible();
+    const comment = page.getByLabel('The viewer’s comment');
+    await page.getByRole('button', { name: 'Look for what gives their number' }).click();
+    await expect(comment).toHaveAccessibleDescription(/Say what the viewer wrote/);
+
+    // Twice the whole dish's number, which 'twice' gives for all of it, whatever the number is.
+    await comment.fill('<img src=x onerror=alert(1)> I get 9999 calories for the whole skillet!');
+    await page.getByRole('button', { name: 'Look for what gives their number' }).click();
+    await expect(page.getByText(/Read as 9999 calories, of Barley skillet/)).toBeVisible();
+    await expect(page.getByText('<img src=x onerror=alert(1)>').first()).toBeVisible();
+    await expect(page.getByText(/No single step gives theirs/)).toBeVisible();
+    const reply = page.getByLabel('Your reply');
+    await expect(reply).toHaveValue(/couldn’t find the one step that gives 9999 calories/);
+    await expect(reply).not.toHaveValue(/wrong|mistake/i);
+
+    const ours = Number(
+      /Your own number is (\d+)/.exec(await page.getByText(/Your own number is/).innerText())?.[1],
+    );
+    const number = page.getByLabel('Their number', { exact: true });
+    await number.fill('twice as much');
+    await page.getByRole('button', { name: 'Look again' }).click();
+    await expect(number).toHaveAccessibleDescription(/Write the viewer’s number as/);
+    await expect(number).toHaveValue('twice as much');
+    await number.fill(String(2 * ours));
+    await page.getByRole('button', { name: 'Look again' }).click();
+    await expect(page.getByText('with twice as much of it:')).toBeVisible();
+    const told = page.getByRole('listitem').filter({ hasText: 'with twice as much of it' });
+    const answer = told.getByRole('link', { name: /^Answer with/ });
+    if ((await answer.count()) > 0) await answer.click();
+    await expect(reply).toHaveValue(/with twice as much of it it comes to/);
+    await expect(told.getByText(/^= \d+ kcal$/)).toBeVisible();
+    await expectAccessible(page);
+
+    await reply.fill('Thank you! I think yours is for two.');
+    await page.getByRole('button', { name: 'Save the reply' }).click();
+    const kept = page.getByRole('region', { name: 'Comments and replies' });
+    await expect(kept).toContainText('I think yours is for two.');
+    await kept.getByRole('link', { name: /^Open the comment/ }).click();
+    await expect(reply).toHaveValue('Thank you! I think yours is for two.');
+    expect(pageErrors).toEqual([]);
+  });
+
+  test('a swap tried, said in a sentence, saved, and told in the table', async ({
+    page,
+    pageErrors,
+  }) => {
+    test.slow();
+    const episode = await demo(page);
+    await page.goto(`${episode}/publish`);
+    await page.getByRole('link', { name: /Swaps$/ }).click();
+    await page.getByRole('link', { name: 'Skyr pots with oat crumb' }).click();
+    await page.getByRole('link', { name: 'Swap 25 g blanched almonds, chopped' }).click();
+    await page.getByLabel(/^Another food in place of/).fill('walnuts english');
+    await expect(page.getByLabel('The other food')).toContainText(/walnuts/i);
+    await page.getByRole('button', { name: 'Try it', exact: true }).click();
+    await expect(page.getByRole('heading', { name: 'What it does' })).toBeVisible();
+    const sentence = page.locator('#swap-sentence');
+    await expect(sentence).toContainText(/With “with .*”|With “/);
+    // What is almond goes, what is walnut comes: never fewer allergens than may be there.
+    await expect(page.getByRole('table', { name: 'What changes' })).toContainText('likely');
+    await page.getByLabel('Save it as').fill('walnuts for almonds');
+    await page.getByRole('button', { name: 'Save the swap' }).click();
+    const table = page.getByRole('table', { name: 'Saved swaps and what they change' });
+    await expect(table).toContainText('walnuts for almonds');
+    await expect(page.locator('#swaps-text')).toContainText('walnuts for almonds (Skyr pots');
+    await expectAccessible(page);
+
+    await page.getByRole('link', { name: 'Change the swap walnuts for almonds' }).click();
+    await page.getByRole('link', { name: 'Swap 2 tablespoons unsalted butter' }).click();
+    await page.getByLabel('Another amount').fill('1');
+    await page.getByRole('button', { name: 'Try this amount' }).click();
+    await expect(page.getByRole('heading', { name: 'This swap' })).toBeVisible();
+    await page.getByRole('button', { name: 'Save the change' }).click();
+    await expect(table.getByRole('row')).toHaveCount(2);
+    await table.getByRole('button', { name: /^Take out/ }).click();
+    await expect(page.getByText('No swaps yet')).toBeVisible();
+    await page.getByRole('button', { name: /^Undo/ }).click();
+    await expect(table).toContainText('walnuts for almonds');
+    expect(pageErrors).toEqual([]);
+  });
+
+  test('a dish fitted to a target, put into the recipe, and undone', async ({
+    page,
+    pageErrors,
+  }) => {
+    test.slow();
+    const episode = await demo(page);
+    await page.goto(episode);
+    await page.getByRole('link', { name: 'Fit it to a target: Skyr pots with oat crumb' }).click();
+    await page.getByLabel('protein, g, at least').fill('a lot');
+    await page.getByRole('button', { name: 'Find the amounts' }).click();
+    await expect(page.getByLabel('protein, g, at least')).toHaveAccessibleDescription(
+      /Write a number/,
+    );
+    await expect(page.getByLabel('protein, g, at least')).toHaveValue('a lot');
+    await page.getByLabel('protein, g, at least').fill('110');
+    for (const box of await page.getByRole('checkbox', { name: /, all dishes$/ }).all()) {
+      await box.uncheck();
+    }
+    await page.getByRole('button', { name: 'Find the amounts' }).click();
+    await expect(page.getByText(/Proven: nothing else meets it with less change/)).toBeVisible();
+    const amounts = page.getByRole('table', { name: 'Amounts now and new' });
+    await expect(amounts).toBeVisible();
+    await expectAccessible(page);
+    await page.getByRole('link', { name: 'Keep them as a swap' }).click();
+    await expect(page.getByRole('heading', { name: 'What it does' })).toBeVisible();
+    await page.goBack();
+    await page.getByRole('button', { name: 'Put them into the recipe' }).click();
+    await expect(page.getByRole('heading', { level: 1 })).toContainText('One oven, three dishes');
+    await page.getByRole('button', { name: /^Undo/ }).click();
+    await expect(page.getByRole('button', { name: /^Undo: Fit/ })).toHaveCount(0);
+    await expect(page.getByText('600 g plain skyr').first()).toBeVisible();
+    expect(pageErrors).toEqual([]);
+  });
+});

@@ -1,0 +1,302 @@
+import { beforeAll, describe, expect, test, vi } from 'vitest';
+import { amountContext } from '#lib/episode/context';
+import { importEpisodeFile } from '#lib/store/import-file';
+import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
+import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readEpisodeChanges } from '#lib/store/read-episode-changes';
+import { undo } from '#lib/store/undo';
+import { gramsOf } from '#lib/swap/counted-amount';
+import { proposedFit } from '#lib/swap/fit-wish';
+import { amountsText } from '#lib/swap/told-fit';
+import { applyFit, lookForFit } from '../../app/episodes/[id]/fit/actions';
+import { askedFrom } from '../../app/episodes/[id]/fit/fit-text';
+import {
+  keepComment,
+  readOtherwise,
+  removeReply,
+  saveReply,
+} from '../../app/episodes/[id]/publish/replies/actions';
+import {
+  removeSwap,
+  saveSwap,
+  tryOtherAmount,
+  tryOtherFood,
+  tryWith,
+  tryWithout,
+} from '../../app/episodes/[id]/publish/swaps/actions';
+import { stepsFrom, stepsText } from '../../app/episodes/[id]/publish/swaps/steps-text';
+import { aDish, aFile, aFood, aLine, aReading, aRecipe, grams } from '../support/build';
+import { withFreshDatabase } from '../store/database';
+import { Redirected, send } from './page-support';
+
+vi.mock('next/cache', () => ({ revalidatePath: vi.fn() }));
+vi.mock('next/navigation', () => ({
+  redirect: (href: string) => {
+    throw new Redirected(href);
+  },
+}));
+
+withFreshDatabase();
+
+const SLICE = {
+  id: 'm',
+  name: 'slice',
+  qtyNum: 1,
+  qtyDen: 1,
+  massMg: 40_000,
+  digits: 0,
+  source: 's',
+};
+const label = { kind: 'label' as const };
+const foods = [
+  aFood(
+    'lean',
+    { energyKcal: '61', protein: '9.8', fat: '0.4' },
+    { ...label, name: 'Skimmed curd' },
+  ),
+  aFood(
+    'rich',
+    { energyKcal: '112', protein: '8.9', fat: '7.2' },
+    { ...label, name: 'Full-fat curd' },
+  ),
+  aFood(
+    'bread',
+    { energyKcal: '250', protein: '8.0', fat: '2.0' },
+    { ...label, name: 'Bread', measures: [SLICE] },
+  ),
+];
+const two = { low: { num: 2, den: 1 }, high: { num: 2, den: 1 } };
+const recipe = aRecipe(
+  'r',
+  [
+    grams('curd', 'lean', 200, { text: '200 g curd' }),
+    aLine('bread', 'bread', {
+      text: '2 slices bread',
+      unit: 'piece',
+      quantity: two,
+      measureName: 'slice',
+    }),
+    grams('rich', 'rich', 20, { text: '20 g rich curd' }),
+  ],
+  {
+    portions: [{ id: 'half', kind: 'count', name: 'a bowl', of: 2 }],
+    weighings: [
+      aReading('w', 'raw', 200, { shares: [{ lineId: 'curd', share: { num: 1, den: 1 } }] }),
+    ],
+  },
+);
+// 200 g at 61, 80 g at 250, 20 g at 112 kcal per 100 g: 122 + 200 + 22.4 = 344.4, half of it 172.2.
+
+let id = '';
+let dish = '';
+const lines: Record<string, string> = {};
+const foodIds: Record<string, string> = {};
+beforeAll(async () => {
+  const brought = await importEpisodeFile(
+    aFile([aDish('bowl', recipe, { title: 'Curd bowl' })], foods),
+    new Date(),
+  );
+  if (!brought.ok) throw new Error(JSON.stringify(brought.problems));
+  id = brought.value.episodeId;
+  const file = await read();
+  const segment = file.episode.segments[0];
+  dish = segment?.id ?? '';
+  for (const line of segment?.recipe?.lines ?? []) lines[line.text] = line.id;
+  for (const food of file.foods) foodIds[food.name] = food.id;
+});
+
+async function read() {
+  const file = await readEpisodeFile(id, '2026-12-10T08:00:00.000Z', { publish: true });
+  if (!file) throw new Error('no episode');
+  return file;
+}
+const place = (steps: Parameters<typeof stepsText>[0] = [], variantId = '') => ({
+  ...{ episodeId: id, segmentId: dish, variantId, steps: stepsText(steps) },
+});
+const stepsIn = (href: string) =>
+  stepsFrom(new URL(href, 'http://x').searchParams.get('steps') ?? '');
+
+describe('a swap', () => {
+  test('is tried out step by step in the address, and written nowhere', async () => {
+    const lineId = lines['200 g curd'] ?? '';
+    const food = await send(tryOtherFood, {
+      ...place(),
+      lineId,
+      foodId: foodIds['Full-fat curd'] ?? '',
+    });
+    const first = stepsIn(food.href);
+    expect(first).toMatchObject([{ kind: 'food', lineId, massMg: null }]);
+    const piece = {
+      ...place(first),
+      lineId: lines['2 slices bread'] ?? '',
+      amount: '3',
+      unit: 'one',
+    };
+    const second = stepsIn((await send(tryOtherAmount, piece)).href);
+    expect(second[1]).toMatchObject({ kind: 'amount', massMg: 120_000 });
+    const grammes = { ...piece, amount: '52.5', unit: 'g' };
+    expect(stepsIn((await send(tryOtherAmount, grammes)).href)[1]).toMatchObject({
+      massMg: 52_500,
+    });
+    const out = await send(tryWithout, { ...place(second), lineId });
+    expect(stepsIn(out.href).map(({ kind }) => kind)).toEqual(['amount', 'leaveOut']);
+    const add = { ...place(), foodId: foodIds.Bread ?? '', amount: '15', unit: 'g' };
+    expect(stepsIn((await send(tryWith, add)).href)).toMatchObject([
+      { kind: 'add', massMg: 15_000 },
+    ]);
+    expect((await read()).publish).toBeUndefined();
+  });
+
+  test('that cannot be tried keeps what was typed and says why', async () => {
+    const lineId = lines['200 g curd'] ?? '';
+    const odd = await send(tryOtherAmount, { ...place(), lineId, amount: 'lots', unit: 'g' });
+    expect(odd.state.problems[0]).toMatchObject({ path: 'amount' });
+    expect(odd.state.typed.amount).toBe('lots');
+    const piece = await send(tryOtherAmount, { ...place(), lineId, amount: '2', unit: 'one' });
+    expect(piece.state.problems[0]?.message).toContain('not counted in pieces');
+    const food = await send(tryOtherFood, { ...place(), lineId, foodId: 'no-food' });
+    expect(food.state.problems[0]?.message).toContain('no longer there');
+    const empty = await send(saveSwap, { ...place(), rev: 0, name: 'nothing' });
+    expect(empty.state.problems[0]?.message).toContain('Nothing is swapped yet');
+    const steps = [{ kind: 'leaveOut' as const, lineId: 'gone' }];
+    const gone = await send(saveSwap, { ...place(steps), rev: 0, name: 'gone' });
+    expect(gone.state).toMatchObject({ typed: { name: 'gone' }, problems: [{ code: 'no-such' }] });
+    const unnamed = await send(saveSwap, { ...place(steps), rev: 0, name: ' ' });
+    expect(unnamed.state.problems[0]).toMatchObject({ path: 'name' });
+  });
+
+  test('is saved under a name, changed, and taken out', async () => {
+    const steps = [{ kind: 'leaveOut' as const, lineId: lines['2 slices bread'] ?? '' }];
+    const saved = await send(saveSwap, { ...place(steps), rev: 0, name: 'no bread' });
+    expect(saved.href).toContain('/publish/swaps#swap-');
+    const [variant] = (await read()).publish?.variants ?? [];
+    expect(variant).toMatchObject({ name: 'no bread', segmentId: dish, steps });
+    const more = [
+      ...steps,
+      { kind: 'amount' as const, lineId: lines['200 g curd'] ?? '', massMg: 300_000 },
+    ];
+    const rev = (await readRevisions(id))[variant?.id ?? ''] ?? 0;
+    await send(saveSwap, { ...place(more, variant?.id), rev, name: 'bigger' });
+    const changed = (await read()).publish?.variants ?? [];
+    expect(changed).toMatchObject([{ name: 'bigger', steps: more }]);
+    const stale = await send(saveSwap, { ...place(more, variant?.id), rev, name: 'again' });
+    expect(stale.state.problems.length).toBeGreaterThan(0);
+    const variantId = changed[0]?.id ?? '';
+    const now = (await readRevisions(id))[variantId] ?? 0;
+    await send(removeSwap, { episodeId: id, variantId, rev: now });
+    expect((await read()).publish).toBeUndefined();
+  });
+});
+
+describe('a viewer’s comment', () => {
+  const one = async () => (await read()).publish?.replies[0];
+
+  test('is kept as it stands, without signs that turn letters around, read otherwise, answered and taken out', async () => {
+    const empty = await send(keepComment, { episodeId: id, comment: ' \u0007 ' });
+    expect(empty.state.problems[0]).toMatchObject({ path: 'comment' });
+    const sent = await send(keepComment, {
+      episodeId: id,
+      comment: '\u202EI get <b>72</b> calories\r\n',
+    });
+    const kept = await one();
+    expect(kept).toMatchObject({ comment: 'I get <b>72</b> calories', text: '', slip: null });
+    expect(sent.href).toContain(`reply=${kept?.id ?? ''}`);
+    const reading = { episodeId: id, replyId: kept?.id ?? '', nutrient: 'energyKcal', of: dish };
+    const wrong = await send(readOtherwise, { ...reading, number: 'many' });
+    expect(wrong.state).toMatchObject({
+      typed: { number: 'many' },
+      problems: [{ path: 'number' }],
+    });
+    expect((await send(readOtherwise, { ...reading, number: '72.5' })).href).toContain(
+      'number=72.5',
+    );
+    const answer = {
+      episodeId: id,
+      replyId: kept?.id ?? '',
+      rev: 1,
+      nutrient: 'energyKcal',
+      number: '72.5',
+    };
+    const none = await send(saveReply, { ...answer, segmentId: dish, slip: '', text: ' ' });
+    expect(none.state.problems[0]).toMatchObject({ path: 'text' });
+    await send(saveReply, { ...answer, segmentId: dish, slip: 'half', text: 'Thanks!' });
+    expect(await one()).toMatchObject({
+      number: 72.5,
+      segmentId: dish,
+      slip: 'half',
+      text: 'Thanks!',
+    });
+    const stale = await send(saveReply, { ...answer, segmentId: dish, slip: '', text: 'Other' });
+    expect(stale.state).toMatchObject({ typed: { text: 'Other' }, rev: 2 });
+    await send(removeReply, { episodeId: id, replyId: kept?.id ?? '', rev: 2 });
+    expect(await one()).toBeUndefined();
+  });
+});
+
+describe('a fit', () => {
+  const typed = async (): Promise<Record<string, string>> => {
+    const asked = proposedFit(await read(), dish);
+    const rows = asked.lines.flatMap((line) =>
+      line.kind === 'free'
+        ? [
+            [`low-${line.lineId}`, String(line.lowMg / 1000)],
+            [`high-${line.lineId}`, String(line.highMg / 1000)],
+            [`step-${line.lineId}`, String(line.stepMg)],
+          ]
+        : [],
+    );
+    return { episodeId: id, segmentId: dish, portionId: '', ...Object.fromEntries(rows) };
+  };
+
+  test('asks by its form, and says what cannot be read, field by field', async () => {
+    const texts = await typed();
+    const found = await send(lookForFit, { ...texts, 'atLeast-protein': '40', strict: 'on' });
+    const asked = askedFrom(new URL(found.href, 'http://x').searchParams.get('asked') ?? '');
+    expect(asked).toMatchObject({
+      strict: true,
+      limits: [{ nutrient: 'protein', relation: 'atLeast', amount: 40 }],
+    });
+    expect(asked?.lines).toHaveLength(3);
+    const low = `low-${lines['200 g curd'] ?? ''}`;
+    const wrong = await send(lookForFit, {
+      ...texts,
+      [low]: 'few',
+      'atLeast-protein': '9',
+      'atMost-protein': '8',
+    });
+    expect(wrong.state.problems.map(({ path }) => path)).toEqual(
+      expect.arrayContaining([low, 'atMost-protein']),
+    );
+    expect(wrong.state.typed[low]).toBe('few');
+    const nothing = await send(lookForFit, texts);
+    expect(nothing.state.problems[0]?.message).toContain('Say what it should come to');
+  });
+
+  test('is put into the recipe in one act, and undone in one', async () => {
+    const before = await read();
+    const steps = [
+      { kind: 'amount' as const, lineId: lines['200 g curd'] ?? '', massMg: 250_000 },
+      { kind: 'amount' as const, lineId: lines['2 slices bread'] ?? '', massMg: 120_000 },
+    ];
+    const sent = { episodeId: id, segmentId: dish, steps: stepsText(steps) };
+    const stale = await send(applyFit, { ...sent, was: '[]' });
+    expect(stale.state.problems[0]?.message).toContain('look for them again');
+    await send(applyFit, { ...sent, was: amountsText(before, dish) });
+    const after = await read();
+    const put = after.episode.segments[0]?.recipe;
+    const curd = put?.lines.find(({ id: lineId }) => lineId === lines['200 g curd']);
+    expect(put?.weighings).toEqual([]);
+    expect(curd?.text).toBe('250 g curd');
+    expect(put && curd && gramsOf(curd, put, amountContext(after))?.valueMg).toBe(250_000);
+    const bread = put?.lines.find(({ id: lineId }) => lineId === lines['2 slices bread']);
+    expect(bread).toMatchObject({
+      text: '3 slices bread',
+      quantity: { low: { num: 3, den: 1 } },
+      planned: null,
+    });
+    const [last] = (await readEpisodeChanges(id, { take: 1 })).acts;
+    const back = await undo(last?.groupId ?? '', { actor: DEFAULT_CREATOR_ID, at: new Date() });
+    expect(back.ok).toBe(true);
+    expect((await read()).episode).toEqual(before.episode);
+  });
+});
