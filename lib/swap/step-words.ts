@@ -29,7 +29,7 @@ export function stepWords(step: SwapStep, recipe: Recipe, context: AmountContext
   }
 }
 
-/** A name for a swap that has none yet, of what its first step does: 'with Full-fat curd'. */
+/** A name for a swap that has none yet, of what its first step does: 'Full-fat curd', 'no oats'. */
 export function proposedName(
   steps: readonly SwapStep[],
   recipe: Recipe,
@@ -42,10 +42,11 @@ export function proposedName(
   const food = named(line?.foodId ?? '') || (line?.text ?? '');
   switch (first.kind) {
     case 'food':
+      return named(first.foodId).slice(0, 120);
     case 'add':
-      return `with ${named(first.foodId)}`.slice(0, 120);
+      return `${named(first.foodId)} added`.slice(-120);
     case 'leaveOut':
-      return `without ${food}`.slice(0, 120);
+      return `no ${food}`.slice(0, 120);
     case 'amount': {
       const was = line ? gramsOf(line, recipe, context) : null;
       return `${was && was.valueMg > first.massMg ? 'less' : 'more'} ${food}`.slice(0, 120);

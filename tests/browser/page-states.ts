@@ -228,7 +228,7 @@ const swapTried = async (page: Page) => {
     .getByRole('link', { name: /^Swap / })
     .first()
     .click();
-  await expect(page.getByLabel('Another amount')).toBeVisible();
+  await expect(page.getByLabel('Another amount', { exact: true })).toBeVisible();
   await unfold(page);
 };
 
@@ -310,6 +310,8 @@ export const WITH_DEMO: readonly PageState[] = [
   { name: 'publish, all open', path: './publish', enter: unfold },
   { name: 'publish, refused', path: './publish', enter: refused('web-link') },
   { name: 'evidence', path: './evidence' },
+  { name: 'corrections, nothing out', path: './corrections', byDay: true },
+  { name: 'corrections of all episodes', path: '/corrections', byDay: true },
   { name: 'saved swaps', path: './publish/swaps', byDay: true },
   { name: 'a swap tried', path: '.', enter: swapTried },
   { name: 'replies', path: './publish/replies', byDay: true },
@@ -371,6 +373,8 @@ export const EMPTY: readonly PageState[] = [
   { name: 'running order in the cut', path: './edit/timeline' },
   { name: 'draft from the texts', path: './edit/draft' },
   { name: 'publish', path: './publish', enter: unfold },
+  { name: 'corrections', path: './corrections' },
+  { name: 'corrections of all episodes', path: '/corrections' },
   { name: 'saved swaps', path: './publish/swaps' },
   { name: 'replies', path: './publish/replies' },
 ];

@@ -1,5 +1,13 @@
+import { episodeFigures } from '#lib/figures/episode-figures';
+import { demoFile } from '../ui/page-support';
 import { demo } from './demo';
 import { expect, expectAccessible, test } from './fixtures';
+
+const skillet = episodeFigures(demoFile(), ['energyKcal']).dishes.find(
+  ({ title }) => title === 'Barley skillet',
+);
+/** What comes of counting the whole skillet twice. */
+const TWICE = Math.round(2 * (skillet?.whole.energyKcal?.value ?? NaN));
 
 test.describe('what viewers ask', () => {
   test.use({ alone: true, viewport: { width: 1440, height: 900 } });
@@ -17,7 +25,6 @@ test.describe('what viewers ask', () => {
     await page.getByRole('button', { name: 'Look for what gives their number' }).click();
     await expect(comment).toHaveAccessibleDescription(/Say what the viewer wrote/);
 
-    // Twice the whole dish's number, which 'twice' gives for all of it, whatever the number is.
     await comment.fill('<img src=x onerror=alert(1)> I get 9999 calories for the whole skillet!');
     await page.getByRole('button', { name: 'Look for what gives their number' }).click();
     await expect(page.getByText(/Read as 9999 calories, of Barley skillet/)).toBeVisible();
@@ -27,15 +34,12 @@ test.describe('what viewers ask', () => {
     await expect(reply).toHaveValue(/couldn’t find the one step that gives 9999 calories/);
     await expect(reply).not.toHaveValue(/wrong|mistake/i);
 
-    const ours = Number(
-      /Your own number is (\d+)/.exec(await page.getByText(/Your own number is/).innerText())?.[1],
-    );
     const number = page.getByLabel('Their number', { exact: true });
     await number.fill('twice as much');
     await page.getByRole('button', { name: 'Look again' }).click();
     await expect(number).toHaveAccessibleDescription(/Write the viewer’s number as/);
     await expect(number).toHaveValue('twice as much');
-    await number.fill(String(2 * ours));
+    await number.fill(String(TWICE));
     await page.getByRole('button', { name: 'Look again' }).click();
     await expect(page.getByText('with twice as much of it:')).toBeVisible();
     const told = page.getByRole('listitem').filter({ hasText: 'with twice as much of it' });
@@ -69,8 +73,7 @@ test.describe('what viewers ask', () => {
     await page.getByRole('button', { name: 'Try it', exact: true }).click();
     await expect(page.getByRole('heading', { name: 'What it does' })).toBeVisible();
     const sentence = page.locator('#swap-sentence');
-    await expect(sentence).toContainText(/With “with .*”|With “/);
-    // What is almond goes, what is walnut comes: never fewer allergens than may be there.
+    await expect(sentence).toContainText(/^With “.*walnut/i);
     await expect(page.getByRole('table', { name: 'What changes' })).toContainText('likely');
     await page.getByLabel('Save it as').fill('walnuts for almonds');
     await page.getByRole('button', { name: 'Save the swap' }).click();
@@ -81,7 +84,7 @@ test.describe('what viewers ask', () => {
 
     await page.getByRole('link', { name: 'Change the swap walnuts for almonds' }).click();
     await page.getByRole('link', { name: 'Swap 2 tablespoons unsalted butter' }).click();
-    await page.getByLabel('Another amount').fill('1');
+    await page.getByLabel('Another amount', { exact: true }).fill('1');
     await page.getByRole('button', { name: 'Try this amount' }).click();
     await expect(page.getByRole('heading', { name: 'This swap' })).toBeVisible();
     await page.getByRole('button', { name: 'Save the change' }).click();
@@ -121,8 +124,8 @@ test.describe('what viewers ask', () => {
     await page.goBack();
     await page.getByRole('button', { name: 'Put them into the recipe' }).click();
     await expect(page.getByRole('heading', { level: 1 })).toContainText('One oven, three dishes');
+    await expect(page.getByText('600 g plain skyr')).toHaveCount(0);
     await page.getByRole('button', { name: /^Undo/ }).click();
-    await expect(page.getByRole('button', { name: /^Undo: Fit/ })).toHaveCount(0);
     await expect(page.getByText('600 g plain skyr').first()).toBeVisible();
     expect(pageErrors).toEqual([]);
   });

@@ -24,7 +24,7 @@ describe('the steps of a swap', () => {
       'and 15 g of Oil',
     );
     expect(words({ kind: 'leaveOut', lineId: 'gone' })).toContain('that is gone');
-    expect(proposedName([toRich], recipe, context)).toBe('with Full-fat curd');
+    expect(proposedName([toRich], recipe, context)).toBe('Full-fat curd');
     expect(proposedName([more], recipe, context)).toBe('more Skimmed curd');
     expect(proposedName([], recipe, context)).toBe('');
   });

@@ -5,20 +5,7 @@ import { readGrams } from '#lib/units/read-quantity';
 import { readNumber } from '#lib/units/read-typed';
 import { rowId } from '../../../_forms/fields';
 import { stepsFrom } from '../publish/swaps/steps-text';
-
-/** Names of the form's fields, each with the row that it is of behind a dash. */
-export const FIELD = {
-  target: 'target-',
-  atLeast: 'atLeast-',
-  atMost: 'atMost-',
-  fixed: 'fixed-',
-  low: 'low-',
-  high: 'high-',
-  step: 'step-',
-} as const;
-
-/** Any amount, where a step is chosen. */
-export const ANY_STEP = 'any';
+import { ANY_STEP, FIELD } from './field-names';
 
 const rows = (texts: Readonly<Record<string, string>>, prefix: string) =>
   Object.entries(texts).flatMap(([name, text]) =>

@@ -6,7 +6,7 @@ import { ChoiceField, TextField, TickField, type Choice } from '../../../../_ui/
 import type { FormState } from '../../../../_ui/form/form-state';
 import type { FitRow } from '#lib/swap/fit-form-rows';
 import { lookForFit } from '../actions';
-import { ANY_STEP, FIELD } from '../schema';
+import { ANY_STEP, FIELD } from '../field-names';
 
 /** A target of the episode that a fit may keep to. */
 export interface TargetRow {
