@@ -44,8 +44,11 @@ export function readStatements(
   const attached = attachNouns(prepared, readQuantities(prepared), claims.taken);
   const quantities = attached.quantities.filter(({ from }) => !claims.taken.has(from));
   const free = [...attachLate(prepared, quantities, attached.free), ...claims.nouns];
-  killTraps(prepared, quantities);
-  compareDays(prepared, quantities);
+  // Who says what they get counts and compares, which elsewhere says nothing of the dish.
+  if (context.form !== 'comment') {
+    killTraps(prepared, quantities);
+    compareDays(prepared, quantities);
+  }
   sayKinds(prepared, quantities);
   for (const quantity of quantities) {
     if (quantity.killed === 'aim' && quantity.said && AIMED.has(quantity.said.kind))

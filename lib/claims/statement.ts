@@ -91,7 +91,7 @@ export type Statement = Common &
 
 /** What is known of a text beside its words. */
 export interface TextContext {
-  readonly form: 'captions' | 'talkingPoint' | 'description' | 'card' | 'title';
+  readonly form: 'captions' | 'talkingPoint' | 'description' | 'card' | 'title' | 'comment';
   /** Titles of the dishes, and the one that is talked about. */
   readonly dishes?: readonly string[] | undefined;
   readonly dish?: string | undefined;
