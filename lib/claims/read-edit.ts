@@ -148,6 +148,9 @@ function contextsOf(file: EpisodeFile): ContextOf {
 type NumberedStatement = Exclude<Statement, { readonly kind: 'foodNamed' }>;
 type Judge = (row: ReadRow, statement: NumberedStatement, text: PlacedText) => Judged;
 
+/** Words by which a title says that it is of several dishes, or of the day. */
+const SEVERAL = /\b(?:day|days|dishes|meals|recipes|dinners|lunches|breakfasts|menu|everything)\b/i;
+
 function judgeOf(context: JudgeContext): Judge {
   const names = dishNames(context.dishes.map(({ dish }) => dish));
   const claims = new Map<string, ClaimFacts>();
@@ -187,12 +190,19 @@ function judgeOf(context: JudgeContext): Judge {
       const [only, ...others] = of;
       const ids = of.map(({ dish }) => dish.id).join(' ');
       const portionId =
-        only && others.length === 0 ? portionNamed(text.text, statement, only.dish) : null;
+        only && others.length === 0
+          ? portionNamed(text.text, statement, only.dish, isSpoken(text.said.kind))
+          : null;
       return shared(`${ids}:${portionId ?? ''}`, () => of, { portionId });
     }
     if (topic.kind === 'unknown') return shared('unknown', () => context.dishes);
-    const named = () => dishesNamed(text.text, names).map(({ segmentId }) => segmentId);
-    const dishes = () => named().flatMap((id) => context.byId.get(id) ?? []);
+    const dishes = () => {
+      const named = dishesNamed(text.text, names).map(({ segmentId }) => segmentId);
+      // A title that names none may be of any of them; unless it, or the episode’s, says that it is of several.
+      const title = `${context.file.episode.title} ${text.text}`;
+      if (named.length === 0 && !SEVERAL.test(title)) return context.dishes;
+      return named.flatMap((id) => context.byId.get(id) ?? []);
+    };
     return shared(`text ${text.said.id}`, dishes, { day: true });
   }
 

@@ -1,32 +1,70 @@
+import { sentenceAround } from '#lib/claims/judge-beyond/words-around';
 import type { Statement } from '#lib/claims/statement';
 import type { Dish } from '#lib/episode/context';
 import { words } from '#lib/foods/search-text';
 
-/** Words of a line before a number that are looked at, in UTF-16 units. */
-const REACH = 120;
+/** Words behind a number among which the name of its portion begins: '115 calories of it in a deep bowl'. */
+const BEHIND = 5;
+/** What ends the words that belong to a number before them. */
+const APART = /[\d,:;()–—]|\b(?:and|but|so|then|plus)\b/;
+/** A name that a number before it has taken: '115 calories in …', '12 g of protein for …'. */
+const TAKEN =
+  /(?:calories|cals?|kcal|kj|kilojoules|grams?|g|mg|milligrams|protein|carbs?|fat|fib(?:er|re)|sodium|salt|sugars?)\s+(?:(?:in|for|per|of|on|with)\s+)?$/;
+
+interface Named {
+  readonly id: string;
+  readonly at: number;
+}
 
 /**
- * The portion that is named before a number in its line, as its dish has it; null where none is, or two are.
- * @example portionNamed('Barley skillet, one of two: 704 kcal', said, skillet) // its portion “one of two”
+ * The portion whose name stands in the sentence of a number, as its dish has it: behind it, or before it and not taken by
+ * another number. Null where none is named, or two are.
+ * @param spoken whether a line’s end is none of the sentence, as in captions
+ * @example portionNamed('Barley skillet, one of two: 704 kcal', said, skillet, false) // its portion “one of two”
  */
 export function portionNamed(
   text: string,
-  { start }: Pick<Statement, 'start'>,
+  statement: Pick<Statement, 'start' | 'end'>,
   { recipe }: Dish,
+  spoken: boolean,
 ): string | null {
   if (recipe.portions.length === 0) return null;
-  const before = text.slice(Math.max(0, start - REACH), start);
-  const line = before.slice(Math.max(before.lastIndexOf('\n'), before.lastIndexOf('\r')) + 1);
-  const said = ` ${
-    line
+  const names = recipe.portions.flatMap(({ id, name }) => {
+    const own = plain(name).trim().split(' ');
+    return words(name).length > 0 && own.length > 1 ? [{ id, name: ` ${own.join(' ')} ` }] : [];
+  });
+  if (names.length === 0) return null;
+  const found = (of: string): Named[] =>
+    names
+      .flatMap(({ id, name }) => {
+        const at = of.lastIndexOf(name);
+        return at < 0 ? [] : [{ id, at }];
+      })
+      .sort((a, b) => b.at - a.at);
+  const { before, behind } = sentenceAround(text, statement);
+  const near = spoken ? behind : firstLine(behind);
+  const own = near.split(APART)[0] ?? '';
+  const after = found(plain(own)).filter(
+    ({ at }) => plain(own).slice(0, at).trim().split(' ').length <= BEHIND,
+  );
+  const line = plain(spoken ? before : lastLine(before));
+  const [last, other] = found(line).filter(({ at }) => !TAKEN.test(line.slice(0, at + 1)));
+  // Two names are of two numbers, where one stands between them.
+  const two = last && other && !/\d/.test(line.slice(other.at, last.at));
+  const ids = new Set([...(last ? [last.id] : []), ...after.map(({ id }) => id)]);
+  const [only, ...others] = ids;
+  return only !== undefined && others.length === 0 && !two ? only : null;
+}
+
+/** Its words in lower case with a blank between and around them. */
+function plain(text: string): string {
+  return ` ${
+    text
       .toLowerCase()
       .match(/[\p{L}\p{N}]+/gu)
       ?.join(' ') ?? ''
   } `;
-  const named = recipe.portions.filter(({ name }) => {
-    const own = name.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
-    return words(name).length > 0 && own.length > 1 && said.includes(` ${own.join(' ')} `);
-  });
-  const [only, ...others] = named;
-  return only && others.length === 0 ? only.id : null;
 }
+
+const lastLine = (text: string) => text.split(/[\r\n]/).at(-1) ?? '';
+const firstLine = (text: string) => text.split(/[\r\n]/)[0] ?? '';
