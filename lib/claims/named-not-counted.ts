@@ -34,6 +34,8 @@ export interface NotCounted {
   readonly segmentIds: readonly string[];
   /** What the person said of it; null while nobody has. */
   readonly answer: NamedFood['answer'] | null;
+  /** The row in which it was said, maybe by another spelling of the food; null while there is none. */
+  readonly answerId: string | null;
   /** What an ingredient of it would begin with: its words, with the amount where one is said, and the dish. */
   readonly add: { readonly text: string; readonly segmentId: string | null };
 }
@@ -62,7 +64,7 @@ export function namedNotCounted({ texts, foods, judged }: FoodReading, file: Fil
       a.row.statement.start - b.row.statement.start,
   );
   const groups = groupedBy(mentions, ({ food }) => stemsOf(food, ENGLISH).join(' '));
-  const answers = new Map(file.edit?.named.map(({ food, answer }) => [food, answer]));
+  const answers = new Map(file.edit?.named.map((named) => [named.food, named]));
   const searched = new Map(texts.map((text) => [text.said.id, searchedIn(text)]));
   return [...groups.values()].flatMap((all) => notCounted(all, searched, answers) ?? []);
 }
@@ -141,19 +143,21 @@ function amountOf(
 function notCounted(
   mentions: readonly Mention[],
   texts: SearchedTexts,
-  answers: ReadonlyMap<string, NamedFood['answer']>,
+  answers: ReadonlyMap<string, NamedFood>,
 ): NotCounted | null {
   const [first] = mentions;
   if (!first) return null;
   const names = [...new Set(mentions.map(({ food }) => keyOf(food)))];
   const places = placesOf(mentions, texts);
+  const answered = names.flatMap((name) => answers.get(name) ?? [])[0];
   const amount = mentions.find(({ food, text }) => text !== food) ?? first;
   return {
     food: keyOf(first.food),
     words: first.food,
     places,
     segmentIds: [...new Set(places.flatMap(({ place }) => place.segmentId ?? []))],
-    answer: names.map((name) => answers.get(name)).find((answer) => answer !== undefined) ?? null,
+    answer: answered?.answer ?? null,
+    answerId: answered?.id ?? null,
     add: { text: amount.text, segmentId: amount.row.place.segmentId },
   };
 }

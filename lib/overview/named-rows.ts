@@ -26,9 +26,9 @@ export interface NamedRow {
  */
 export function namedRows(
   named: readonly NotCounted[],
-  { edit, episode }: Pick<EpisodeFile, 'edit' | 'episode'>,
+  { episode }: Pick<EpisodeFile, 'episode'>,
 ): NamedRow[] {
-  return named.map(({ food, words, places, segmentIds, answer, add }) => ({
+  return named.map(({ food, words, places, segmentIds, answer, answerId, add }) => ({
     food,
     words,
     places: [...new Set(places.map(({ place }) => placeWords(place)))],
@@ -37,6 +37,6 @@ export function namedRows(
       .map(({ id, title }) => ({ segmentId: id, title })),
     add: add.text,
     answer,
-    answerId: edit?.named.find((each) => each.food === food)?.id ?? null,
+    answerId,
   }));
 }

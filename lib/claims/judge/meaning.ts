@@ -1,3 +1,4 @@
+import { plain } from '#lib/claims/judge-beyond/number-words';
 import type { HeldAgainst, Verdict } from '#lib/claims/judged';
 import type { Figures } from '#lib/figures/episode-figures';
 import type { NumberScope } from '#lib/figures/published-numbers';
@@ -57,4 +58,12 @@ export function aMeaning(
     against: (nutrient) => ({ kind: 'figure', nutrient, scope }),
     ...more,
   };
+}
+
+/** An amount of a dish, and where that is made several times, as much of all its makings: figures are of one of them. */
+export function ofMakings(one: Meaning, { batches }: JudgedDish['dish']): Meaning[] {
+  const makings = batches.num / batches.den;
+  if (makings === 1 || makings === 0) return [one];
+  const called = `${one.called}, made ${plain(makings)} times`;
+  return [one, { ...one, called, share: one.share * makings, published: null }];
 }

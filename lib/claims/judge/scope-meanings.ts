@@ -1,8 +1,7 @@
-import { matchingLines } from '#lib/claims/judge-beyond/matching-lines';
 import type { Portion } from '#lib/episode/schema';
-import type { LineFigures } from '#lib/figures/episode-figures';
+import { ingredientMeanings } from './ingredient-meanings';
 import type { JudgeContext, JudgedDish } from './judge-context';
-import { aMeaning, whole, type About, type Meaning } from './meaning';
+import { aMeaning, ofMakings, whole, type About, type Meaning } from './meaning';
 import type { NutrientStatement } from './said-number';
 
 /**
@@ -55,9 +54,9 @@ function allMeanings(
     }
     case 'whole':
       // 'All of it' in a title of several dishes is the day.
-      return [...about.dishes.map(wholeMeaning), ...(about.day ? [dayMeaning(context)] : [])];
+      return [...about.dishes.flatMap(wholes), ...(about.day ? [dayMeaning(context)] : [])];
     case 'half':
-      return each((dish) => [halfMeaning(dish)], 'which dish?');
+      return each(halves, 'which dish?');
     case 'portion':
     case 'each':
     case 'slice': {
@@ -134,7 +133,7 @@ function anyPart(of: JudgedDish): Meaning[] {
   const eaten = dish.eaten.num / dish.eaten.den;
   const another = eaten > 0 && !(dish.ate.kind === 'share' && [1, ...shares].includes(eaten));
   return [
-    wholeMeaning(of),
+    ...wholes(of),
     ...portions.map((portion) => portionMeaning(of, portion)),
     ...(another ? [eatenMeaning(of)] : []),
   ];
@@ -189,6 +188,15 @@ function halfMeaning({ dish, figures }: JudgedDish): Meaning {
   });
 }
 
+/** All of a dish: where it is made several times, one making or all of them. */
+function wholes(of: JudgedDish): Meaning[] {
+  return ofMakings(wholeMeaning(of), of.dish);
+}
+
+function halves(of: JudgedDish): Meaning[] {
+  return ofMakings(halfMeaning(of), of.dish);
+}
+
 function per100gMeaning({ dish, figures }: JudgedDish): Meaning {
   const scope = { kind: 'per100g', segmentId: dish.id } as const;
   const cause = figures.per100g ? null : `${dish.title} has no finished weight yet`;
@@ -220,44 +228,4 @@ function soFarMeaning({ dish }: JudgedDish, context: JudgeContext): Meaning {
     { kind: 'day' },
     { published: null },
   );
-}
-
-/** The ingredient’s own line, or a share of it; where all of it is counted, one of them as well. */
-function ingredientMeanings(
-  food: string,
-  dishes: About['dishes'],
-  { amounts }: JudgeContext,
-  share = 1,
-): readonly Meaning[] | string {
-  const found = dishes.flatMap(({ dish, figures }) =>
-    matchingLines(food, dish, amounts).flatMap((own): Meaning[] => {
-      const line = figures.lines.find(({ lineId }) => lineId === own.id);
-      if (!line) return [];
-      const { low, high } = own.quantity ?? { low: null, high: null };
-      const one = low && high && low.num * high.den === high.num * low.den;
-      const count = one ? low.num / low.den : 1;
-      const pieces = own.unit === 'piece' || own.unit === 'serving';
-      const counted = share === 1 && pieces && count > 1;
-      const part =
-        share === 1 ? '' : share === 1 / 2 ? 'half of ' : `1/${Math.round(1 / share)} of `;
-      const all = lineMeaning(line, dish, share, part);
-      return counted ? [all, lineMeaning(line, dish, 1 / count, 'one of ')] : [all];
-    }),
-  );
-  return found.length > 0 ? found : `no ingredient is called ${food}`;
-}
-
-/** @param part what of it, in words that end before its name: 'half of ' */
-function lineMeaning(
-  line: LineFigures,
-  { id: segmentId, title }: JudgedDish['dish'],
-  share: number,
-  part: string,
-): Meaning {
-  const called = `${part}“${line.text}” in ${title}`;
-  return aMeaning(called, line.figures, whole(segmentId), {
-    share,
-    published: null,
-    against: () => ({ kind: 'line', segmentId, lineId: line.lineId }),
-  });
 }
