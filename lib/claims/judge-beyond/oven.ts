@@ -36,10 +36,14 @@ export function judgeOven(
   const { steps } = chooseSteps(baked, around);
   const ovens = new Map(file.kitchen.ovens.map(({ id, name }) => [id, name]));
   const meanings = steps.flatMap((step) =>
-    meaningsOf(statement, dish.id, step, withFan(step, ovens), file.episode.region),
+    meaningsOf(statement, dish.id, step, fanOf(step, ovens), file.episode.region),
   );
   const temperatures = new Set(steps.map(({ oven }) => oven?.milliC));
-  if (temperatures.size === 1 && statement.fan && !steps.some((step) => withFan(step, ovens))) {
+  if (
+    temperatures.size === 1 &&
+    statement.fan &&
+    steps.some((step) => fanOf(step, ovens) === null)
+  ) {
     const [step] = steps;
     if (step && meanings.some(({ verdict }) => verdict !== 'off')) {
       return cannotSay(`${set(step, file.episode.region)}: with the fan or without? ${FAN_WORDS}`, {
@@ -73,24 +77,31 @@ function setIn(step: Step, region: Region, unit: 'C' | 'F', heldMilliC: number):
     : `${shown}, with its fan usually ${degrees(degreesIn(heldMilliC, unit), unit)}`;
 }
 
-/** Whether a step, or the oven it is done in, says that its fan runs. */
-function withFan({ title, note, oven }: Step, ovens: ReadonlyMap<string, string>): boolean {
-  const name = ovens.get(oven?.ovenId ?? '') ?? '';
-  return /\b(?:fan|convection)\b/i.test(`${title} ${note} ${name}`);
+/** Words that say of a fan that it does not run: 'without the fan', 'fan off', 'non-convection'. */
+const NO_FAN =
+  /\b(?:without|no|not|non|never|turn off|switch off)\b[^.,;:]{0,16}\b(?:fan|convection)\b|\b(?:fan|convection)(?: is| switched| turned)? off\b/i;
+
+/** Whether a step says that the oven’s fan runs, or does not; else the name of its oven; null where neither says. */
+function fanOf({ title, note, oven }: Step, ovens: ReadonlyMap<string, string>): boolean | null {
+  const said = [title, note, ovens.get(oven?.ovenId ?? '') ?? ''].find((words) =>
+    /\b(?:fan|convection)\b/i.test(words),
+  );
+  return said === undefined ? null : !NO_FAN.test(said);
 }
 
-/** One meaning; two where the fan is said and the step does not say whether it means it. */
+/** One meaning; two where a fan is said and the step does not say whether it means one. */
 function meaningsOf(
   statement: Oven,
   segmentId: string,
   step: Step,
-  fan: boolean,
+  fan: boolean | null,
   region: Region,
 ): Meaning[] {
   const milliC = step.oven?.milliC ?? 0;
   const plain = heldAt(statement, segmentId, step, milliC, region);
-  if (!statement.fan || fan) return [plain];
-  return [plain, heldAt(statement, segmentId, step, milliC - FAN_C * 1000, region)];
+  if (!statement.fan || fan === true) return [plain];
+  const lower = heldAt(statement, segmentId, step, milliC - FAN_C * 1000, region);
+  return fan === false ? [lower] : [plain, lower];
 }
 
 function heldAt(

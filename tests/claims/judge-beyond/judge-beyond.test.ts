@@ -150,6 +150,19 @@ describe('oven degrees against the steps', () => {
     expect(at('Oven at 180 °C fan', context).verdict).toBe('off');
   });
 
+  it.each(['without the fan', 'with no fan', 'fan off', 'not fan'])(
+    'takes a step %s for one that runs without it',
+    (words) => {
+      const steps = ROAST.steps.map((step) =>
+        step.id === 's-roast' ? { ...step, title: `Roast the chicken, ${words}` } : step,
+      );
+      const context = aContext([{ ...ROAST, steps }]);
+      expect(at('Oven at 200 °C', context).verdict).toBe('agrees');
+      expect(at('Oven at 200 °C fan', context).verdict).toBe('off');
+      expect(at('Oven at 180 °C fan', context).verdict).toBe('agrees');
+    },
+  );
+
   it('knows nothing of a dish without an oven', () => {
     const context = aContext([{ ...ROAST, steps: [] }]);
     expect(at('Oven at 200 °C', context).why).toBe(
