@@ -12,7 +12,7 @@ const NAMED: Readonly<Record<string, string>> = {
 
 /** Tags of WebVTT and SubRip, with WebVTT's times within a cue; and SubRip's position codes, as `{\an8}`. */
 export const TAGS = /<\/?[a-z][^<>]*>|<\d+(?::\d+)+(?:[.,]\d+)?>|\{\\[^{}]*\}/gi;
-const REFERENCE = /&(?:#(\d{1,7})|#x([0-9a-f]{1,6})|([a-z]+));/gi;
+export const REFERENCE = /&(?:#(\d{1,7})|#x([0-9a-f]{1,6})|([a-z]+));/gi;
 
 /**
  * What a cue says, without tags, references and marks of direction, its lines apart.
