@@ -8,6 +8,7 @@ import { confirmedOnly, publishedNumbers } from '#lib/figures/published-numbers'
 import { whyBroken } from '#lib/lock/lock-standing';
 import { allergenAnswers, allergenQuestions } from '#lib/publish/allergen-questions';
 import { description } from '#lib/publish/description';
+import { structuredData } from '#lib/publish/structured/structured-data';
 import { amountWords, timesWords } from '#lib/shopping/list-words';
 import { episodeScope } from '#lib/shopping/list-events';
 import { shelves } from '#lib/shopping/shelf-rows';
@@ -125,6 +126,7 @@ function publishPage(file: EpisodeFile, lock: PublishPage['lock'] = null): strin
     inputsSha256: inputsHash(file),
     copied: [],
     said: [],
+    structured: structuredData({ file, figures, numbers }),
   };
   return renderToStaticMarkup(<PublishView page={{ ...page, revs: {} }} />);
 }

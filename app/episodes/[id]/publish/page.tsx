@@ -7,6 +7,8 @@ import { whyBroken } from '#lib/lock/lock-standing';
 import { inputsHash } from '#lib/lock/numbers-lock';
 import { saidStandings } from '#lib/overview/said-standing';
 import { description } from '#lib/publish/description';
+import { numbersToPublish } from '#lib/publish/from-lock';
+import { structuredData } from '#lib/publish/structured/structured-data';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { readLocks } from '#lib/store/read-locks';
 import { localMoment } from '#lib/units/local-date';
@@ -47,6 +49,7 @@ export default async function PublishPage({ params }: Props) {
         lock: lock ?? null,
         inputsSha256: inputsHash(file),
         said: saidStandings(file, figures),
+        structured: structuredData(numbersToPublish(file, newest?.snapshot ?? null, figures)),
         copied,
       }}
     />

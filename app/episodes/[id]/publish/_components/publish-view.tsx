@@ -14,6 +14,7 @@ import { CopyAndLock } from './copy-and-lock';
 import { LockPart } from './lock-part';
 import { NumbersInIt } from './numbers-in-it';
 import { TextsForm, WebLinkForm } from './texts-form';
+import { StructuredPart } from './structured-part';
 import { revOf, type PublishPage } from './view';
 
 const TEXT = 'description-text';
@@ -68,6 +69,7 @@ export function PublishView({ page }: { readonly page: PublishPage }) {
           />
           <WebLinks page={page} />
         </section>
+        <StructuredPart episodeId={episode.id} data={page.structured} />
         <History page={page} />
       </div>
     </>

@@ -4,6 +4,7 @@ import type { LockDifference } from '#lib/lock/lock-difference';
 import type { PublishedNumbers } from '#lib/figures/published-numbers';
 import type { SaidStanding } from '#lib/overview/said-standing';
 import type { Description } from '#lib/publish/description';
+import type { StructuredData } from '#lib/publish/structured/structured-data';
 
 /** A text that was copied, with the lock that was taken with it. */
 export interface Copied {
@@ -36,6 +37,7 @@ export interface PublishPage {
   readonly inputsSha256: string;
   /** What was said in front of the camera, as it stands now. */
   readonly said: readonly SaidStanding[];
+  readonly structured: StructuredData;
   /** Newest first. */
   readonly copied: readonly Copied[];
 }
