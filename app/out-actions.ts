@@ -59,7 +59,7 @@ export async function beginFromTexts(state: FormState, form: FormData): Promise<
 /** The words of the chosen file or of the field; none where neither has any. */
 async function captionsOf(form: FormData, typed: string): Promise<Result<TakenText>> {
   const file = form.get('file');
-  const chosen = file instanceof File && file.size > 0;
+  const chosen = file instanceof File && file.name !== '';
   if (!chosen && typed.trim() === '') return ok(NONE);
   const taken = await takeText(form, typed);
   if (taken.ok) return taken;

@@ -127,6 +127,37 @@ describe('a text of the edit', () => {
     expect(state.typed).toMatchObject({ name: 'second', text });
   });
 
+  test('is one of the two where it is pasted and a file is chosen, and an empty file is no words', async () => {
+    const episodeId = await begin();
+    const form = new FormData();
+    for (const [key, value] of Object.entries({ episodeId, kind: 'captions', text: SAID })) {
+      form.set(key, value);
+    }
+    form.set('file', new File([srt('10', '12')], 'said.srt'));
+    const state = await bringInText(UNTOUCHED, form);
+    expect(state.problems).toMatchObject([{ path: 'file', code: 'two' }]);
+    expect(state.typed.text).toBe(SAID);
+    const empty = await sendFile(episodeId, new Uint8Array());
+    expect(empty.problems).toMatchObject([{ path: 'file', code: 'empty' }]);
+    expect((await read(episodeId)).file.edit).toBeUndefined();
+  });
+
+  test('is replaced where it stands', async () => {
+    const episodeId = await begin();
+    for (const name of ['first', 'second', 'third']) {
+      await send(bringInText, { episodeId, kind: 'title', name, text: `${name} title` });
+    }
+    const { file, revs } = await read(episodeId);
+    const textId = file.edit?.texts[1]?.id ?? '';
+    await send(bringInNewer, { episodeId, textId, rev: revs[textId] ?? 0, text: 'another' });
+    const after = await read(episodeId);
+    expect(after.file.edit?.texts.map(({ text }) => text)).toEqual([
+      'first title',
+      'another',
+      'third title',
+    ]);
+  });
+
   test('that is too long is refused with its size', async () => {
     const episodeId = await begin();
     const state = await sendFile(episodeId, new Uint8Array(LARGEST_FILE + 1).fill(65));

@@ -4,7 +4,7 @@ import { v7 as uuid } from 'uuid';
 import { textStanding } from '#lib/overview/text-standing';
 import { MOST_TEXTS, type TextKind } from '#lib/episode/edit-schema';
 import { failed, ok } from '#lib/result';
-import { nextPlace } from '#lib/store/next-place';
+import { nextPlace, placeOf } from '#lib/store/next-place';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { parseThenAct } from '../../../_forms/parse-then-act';
 import type { FormState } from '../../../_ui/form/form-state';
@@ -56,7 +56,7 @@ export async function bringInNewer(state: FormState, form: FormData): Promise<Fo
     if (!before) return failed(GONE);
     const { kind } = before;
     const name = oneLine(taken.value.name || before.name).slice(0, 120);
-    const position = await nextPlace('EditText', episodeId);
+    const position = (await placeOf('EditText', textId)) ?? 0;
     const row = { id: uuid(), episodeId, position, kind, name, text: taken.value.text };
     const done = await change(episodeId, `Newer text for ${before.name}`, [
       { op: 'remove', entity: 'EditText', id: textId, rev },

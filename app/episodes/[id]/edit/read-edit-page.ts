@@ -14,9 +14,10 @@ import type { EditPage } from './_components/view';
  * episode.
  */
 export async function readEditPage(id: string, at: string | null): Promise<EditPage | null> {
+  // First, so that what changes meanwhile is a conflict and never overwritten.
+  const revs = await readRevisions(id);
   const file = await readEpisodeFile(id, new Date().toISOString(), { edit: true });
   if (!file) return null;
-  const revs = await readRevisions(id);
   const { texts: placed, rows, ...standing } = editStanding(file, await readEditFacts(file));
   return {
     ...standing,

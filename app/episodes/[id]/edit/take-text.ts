@@ -22,8 +22,11 @@ const ENCODINGS: Readonly<Record<DecodedText['encoding'], string>> = {
 
 /** The text of a form: its file if one was chosen, else what was pasted. Says what it can't take, and why. */
 export async function takeText(form: FormData, pasted: string): Promise<Result<TakenText>> {
-  const file = form.get('file');
-  if (!(file instanceof File) || file.size === 0) {
+  const chosen = form.get('file');
+  // A browser sends an empty file without a name where none was chosen.
+  const file = chosen instanceof File && chosen.name !== '' ? chosen : null;
+  if (file && pasted.trim() !== '') return TWO;
+  if (!file) {
     // A browser sends its line ends as CRLF.
     return checked({ text: pasted.replace(/\r\n?/g, '\n'), name: '', told: '' }, 'text');
   }
@@ -34,6 +37,13 @@ export async function takeText(form: FormData, pasted: string): Promise<Result<T
     : ` It did not say how its letters are written and was read as ${ENCODINGS[encoding]}; look at its accents.`;
   return checked({ text, name: file.name, told }, 'file');
 }
+
+const TWO = failed({
+  path: 'file',
+  code: 'two',
+  message:
+    'A text was pasted and a file was chosen, and only one of them can be taken: empty the field, or choose the file no more.',
+});
 
 function checked(taken: TakenText, path: 'text' | 'file'): Result<TakenText> {
   const { text } = taken;

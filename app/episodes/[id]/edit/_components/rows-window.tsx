@@ -1,7 +1,7 @@
 'use client';
 
 import { defaultRangeExtractor, useVirtualizer } from '@tanstack/react-virtual';
-import { useEffect, useRef, type ReactNode } from 'react';
+import { useEffect, useEffectEvent, useRef, type ReactNode } from 'react';
 
 /** The row that is to be seen; a new `tick` asks again. */
 export interface Shown {
@@ -59,11 +59,13 @@ export function RowsWindow({
         : [...seen, keep].sort((a, b) => a - b);
     },
   });
+  const scrollTo = useEffectEvent((index: number) => {
+    rows.scrollToIndex(index, { align });
+  });
+  const [index, tick] = [show?.index ?? -1, show?.tick];
   useEffect(() => {
-    if (show !== null && show.index >= 0) rows.scrollToIndex(show.index, { align });
-    // Asked for once by each tick, not by each drawing.
-    // eslint-disable-next-line react-hooks/exhaustive-deps
-  }, [show?.tick, show?.index]);
+    if (index >= 0) scrollTo(index);
+  }, [tick, index]);
   return (
     <div
       ref={region}

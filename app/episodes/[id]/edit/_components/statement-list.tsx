@@ -1,6 +1,6 @@
 'use client';
 
-import { useEffect } from 'react';
+import { useEffect, useEffectEvent } from 'react';
 import type { Sound } from '../_sound/use-sound';
 import { RowsWindow } from './rows-window';
 import { StatementRow } from './statement-row';
@@ -28,20 +28,22 @@ export function StatementList(props: Props) {
   const { shown, chosen, open, tick, byKey } = props;
   const at = shown.findIndex(({ id }) => id === chosen);
   const keep = shown.findIndex(({ id }) => id === open);
+  const focusChosen = useEffectEvent(() => {
+    const row = chosen === null ? null : document.getElementById(`said-${chosen}`);
+    row?.focus();
+    return row !== null || chosen === null;
+  });
+  // By each key once, wherever the rows are by then.
   useEffect(() => {
-    if (byKey === 0 || chosen === null) return;
+    if (byKey === 0) return;
     let left = FRAMES;
     let frame = 0;
     const focus = () => {
-      const row = document.getElementById(`said-${chosen}`);
-      row?.focus();
       left -= 1;
-      if (row === null && left > 0) frame = requestAnimationFrame(focus);
+      if (!focusChosen() && left > 0) frame = requestAnimationFrame(focus);
     };
     frame = requestAnimationFrame(focus);
     return () => cancelAnimationFrame(frame);
-    // By each key once, wherever the rows are by then.
-    // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [byKey]);
   return (
     <RowsWindow

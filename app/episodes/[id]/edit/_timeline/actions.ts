@@ -1,5 +1,6 @@
 'use server';
 
+import { revalidatePath } from 'next/cache';
 import { captionOffers } from '#lib/cut/caption-offers';
 import { pointsAtRate } from '#lib/cut/change-rate';
 import { changesOf } from '#lib/cut/cut-points';
@@ -39,7 +40,7 @@ export async function savePoints(state: FormState, form: FormData): Promise<Form
     if (changes.length === 0) return ok('These times are there already.');
     if (pointsText(points) !== sent.shown) {
       standing = pointsText(points);
-      return ELSEWHERE;
+      return shownAnew(sent.episodeId, ELSEWHERE);
     }
     return change(sent.episodeId, 'Change where segments stand', pointEdits(changes, revs));
   });
@@ -93,7 +94,7 @@ export async function takeFromCaptions(state: FormState, form: FormData): Promis
     if (!own?.spoken) return GONE;
     const { offers } = captionOffers(points, sought, own.spoken.lines, sent.rate);
     const offered = offers.map(({ id, inFrame }) => ({ id, inFrame, outFrame: null }));
-    if (pointsText(offered) !== sent.shown) return CHANGED;
+    if (pointsText(offered) !== sent.shown) return shownAnew(sent.episodeId, CHANGED);
     return take(found.value, offered, sent, `Take beginnings from ${own.text.name}`);
   });
 }
@@ -117,7 +118,7 @@ export async function pasteList(state: FormState, form: FormData): Promise<FormS
       const words = count === 1 ? 'One segment was' : `${count} segments were`;
       return ok(`${words} found in it. Nothing is taken before you say so.`);
     }
-    if (pointsText(read.value.offers) !== sent.shown) return CHANGED;
+    if (pointsText(read.value.offers) !== sent.shown) return shownAnew(sent.episodeId, CHANGED);
     return take(found.value, read.value.offers, sent, 'Take places from an edit list');
   });
   if (offer === null || (next.problems.length === 0 && taking)) return next;
@@ -148,7 +149,7 @@ export async function takeMend(state: FormState, form: FormData): Promise<FormSt
     if (!timeline) return GONE;
     const { points, file, revs } = timeline;
     const mend = cutMends(points, file.episode.rate).find((one) => one.words === words);
-    if (!mend) return CHANGED;
+    if (!mend) return shownAnew(episodeId, CHANGED);
     const { takes } = mend;
     const label = `Chapters: ${words}`;
     if (takes.kind === 'times') return change(episodeId, label, pointEdits(takes.changes, revs));
@@ -175,5 +176,13 @@ async function timelineAt(episodeId: string, rate: FrameRate): Promise<Result<Ti
   const timeline = await readTimeline(episodeId);
   if (!timeline) return GONE;
   const own = timeline.rate;
-  return own?.num === rate.num && own.den === rate.den ? ok(timeline) : OTHER_RATE;
+  return own?.num === rate.num && own.den === rate.den
+    ? ok(timeline)
+    : shownAnew(episodeId, OTHER_RATE);
+}
+
+/** A refusal for what has changed elsewhere: the page shows what stands there now. */
+function shownAnew<T>(episodeId: string, refusal: T): T {
+  revalidatePath(`/episodes/${episodeId}`, 'layout');
+  return refusal;
 }

@@ -122,6 +122,9 @@ function ChooseFile() {
   );
 }
 
+/** Remarks on a list that are told; the rest are counted. */
+const TOLD = 50;
+
 interface OffersProps {
   readonly offer: ListOffers;
   readonly state: FormState;
@@ -165,7 +168,7 @@ function Offers({ offer, state, rateId, placed }: OffersProps) {
         <div>
           <h3>Skipped, or odd</h3>
           <ul className="mt-1 max-h-80 overflow-y-auto text-fine">
-            {remarks.map(({ at, code, message, skipped }, index) => (
+            {remarks.slice(0, TOLD).map(({ at, code, message, skipped }, index) => (
               <li key={`${at} ${code} ${index}`} className="mb-1">
                 <span className="text-soft">
                   {place} {at}
@@ -174,6 +177,7 @@ function Offers({ offer, state, rateId, placed }: OffersProps) {
                 {message}
               </li>
             ))}
+            {remarks.length > TOLD && <li>And {remarks.length - TOLD} more.</li>}
           </ul>
         </div>
       )}

@@ -15,7 +15,7 @@ interface Props {
 /** One offered place with its tick, and under it what it rests on. */
 export function OfferTick({ form, name, label, state, initial, children }: Props) {
   const id = fieldId(form, name);
-  const ticked = state.attempt > 0 && 'shown' in state.typed ? state.typed[name] === 'on' : initial;
+  const ticked = 'shown' in state.typed ? state.typed[name] === 'on' : initial;
   return (
     <li className="border-b border-line py-2">
       <label htmlFor={id} className="flex min-h-8 items-start gap-3">

@@ -34,6 +34,8 @@ export interface TimelineView {
 
 /** The episode with its edit, and what forms say of its cut; null where it is not there. */
 export async function readTimeline(episodeId: string): Promise<TimelineView | null> {
+  // First, so that what changes meanwhile is a conflict and never overwritten.
+  const revs = await readRevisions(episodeId);
   const file = await readEpisodeFile(episodeId, new Date().toISOString(), { edit: true });
   if (!file) return null;
   const { episode } = file;
@@ -45,7 +47,7 @@ export async function readTimeline(episodeId: string): Promise<TimelineView | nu
   }));
   return {
     file,
-    revs: await readRevisions(episodeId),
+    revs,
     rate: episodeRate(episode),
     points: episode.segments.map(({ id, title, inFrame, outFrame, chapter }) => ({
       id,

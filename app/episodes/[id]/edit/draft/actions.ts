@@ -34,6 +34,8 @@ const NOTHING = failed({
 /** Adds what was ticked of what the texts propose, in one act, and shows the edit. */
 export async function addFromDraft(state: FormState, sent: FormData): Promise<FormState> {
   return parseThenAct(form, state, sent, async (typed) => {
+    // First, so that what changes meanwhile is a conflict and never overwritten.
+    const revs = await readRevisions(typed.episodeId);
     const read = await readOffer(typed.episodeId);
     if (!read) return GONE;
     if (read.version !== typed.version) return CHANGED;
@@ -45,7 +47,7 @@ export async function addFromDraft(state: FormState, sent: FormData): Promise<Fo
       episodeId: episode.id,
       rate: episode.rate,
       segments: episode.segments,
-      revs: await readRevisions(episode.id),
+      revs,
       fresh: false,
     });
     const what = count === 1 ? 'one thing' : `${count} things`;

@@ -100,10 +100,12 @@ interface TickProps {
 
 function Tick({ name, kind, words, has = null, from, said, state }: TickProps) {
   const id = `draft-${name}`;
-  const isTicked = state.attempt === 0 ? has === null : state.typed[name] === 'on';
+  const isSent = Object.keys(state.typed).length > 0;
+  const isTicked = isSent ? state.typed[name] === 'on' : has === null;
   return (
     <div className="flex min-h-11 items-start gap-3 border-b border-line py-2">
       <input
+        key={String(isTicked)}
         id={id}
         name={name}
         type="checkbox"
