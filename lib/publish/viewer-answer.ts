@@ -71,7 +71,8 @@ export function answerTo(
     found &&
     (found.explained.find(({ slip }) => slip.code === choice.slip) ?? found.explained[0] ?? null);
   const on = localDate(new Date(from.lockedAt ?? file.savedAt), file.kitchen.zone);
-  const as = found && { ...found, explained: told ? [told] : [] };
+  const others = found?.explained.filter((each) => each !== told) ?? [];
+  const as = found && { ...found, explained: told ? [told, ...others] : [] };
   const known = plainNumber(ours) !== null;
   const published = ours && { number: known ? ours.number : null, why: known ? '' : ours.range };
   return {

@@ -61,7 +61,11 @@ export function replyText(
   const slipped = amountWords(first.slip.input.nutrient, first.value);
   const beside =
     mine === null ? `in ${breakdown} it is still open (${open})` : `${breakdown} has ${mine}`;
-  return `${thanks} I think I see where ${theirs} comes from: ${first.slip.words} it comes to ${slipped}; ${beside}. That one is easily mixed up.`;
+  const [opening, ending] =
+    found.explained.length > 1
+      ? [`One way to ${theirs}`, 'Could it be that?']
+      : [`I think I see where ${theirs} comes from`, 'That one is easily mixed up.'];
+  return `${thanks} ${opening}: ${first.slip.words} it comes to ${slipped}; ${beside}. ${ending}`;
 }
 
 /** A viewer's number with the digits that they wrote. */

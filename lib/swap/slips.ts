@@ -1,4 +1,5 @@
 import type { AmountContext } from '#lib/episode/context';
+import { readIngredient } from '#lib/episode/read-ingredient';
 import type { RecipeLine } from '#lib/episode/schema';
 import type { Food, FoodState, FoodVersion } from '#lib/foods/food';
 import { cellInterval } from '#lib/foods/label-rounding';
@@ -51,9 +52,14 @@ export function slipsOf(input: SumInput, options: SlipOptions = {}): readonly Sl
 
 type LineSlip = readonly [kind: SlipKind, words: string, change: Partial<SumInput>];
 
+/** An ingredient as people call it: the words that name its food, without amount and cut. */
+function nameOf(line: RecipeLine, food: Food | null): string {
+  return readIngredient(line.text)[0]?.food || food?.name || line.text;
+}
+
 function lineSlips(line: RecipeLine, input: SumInput, options: SlipOptions): Slip[] {
   const food = input.context.foods.get(line.foodId ?? '') ?? null;
-  const name = food?.name ?? line.text;
+  const name = nameOf(line, food);
   const counted = (times: number) => ({ times: new Map([...input.times, [line.id, times]]) });
   const fat = food !== null && isFatOrSauce(food);
   const found: LineSlip[] = [
@@ -73,6 +79,7 @@ interface Surroundings {
 }
 
 function foodSlips(line: RecipeLine, food: Food, { input, options }: Surroundings): LineSlip[] {
+  const name = nameOf(line, food);
   const withLine = (more: Partial<RecipeLine>) => ({
     recipe: {
       ...input.recipe,
@@ -90,7 +97,7 @@ function foodSlips(line: RecipeLine, food: Food, { input, options }: Surrounding
       : [
           [
             'cookedForRaw',
-            `with the weight of the ${food.name} taken as ${state === 'cooked' ? 'its cooked' : 'its raw'} weight`,
+            `with the weight of the ${name} taken as ${state === 'cooked' ? 'its cooked' : 'its raw'} weight`,
             withLine({ state }),
           ] as const,
         ]),
@@ -99,7 +106,7 @@ function foodSlips(line: RecipeLine, food: Food, { input, options }: Surrounding
       (version) =>
         [
           'otherLabel',
-          `with another label of the ${food.name}${version.dateRead ? ` (read on ${version.dateRead})` : ''}`,
+          `with another label of the ${name}${version.dateRead ? ` (read on ${version.dateRead})` : ''}`,
           { context: withFood(input.context, { ...food, version }) },
         ] as const,
     ),
@@ -107,7 +114,7 @@ function foodSlips(line: RecipeLine, food: Food, { input, options }: Surrounding
       ? [
           [
             'referenceFood',
-            `with “${witness.name}” from a table in place of the label of the ${food.name}`,
+            `with “${witness.name}” from a table in place of the label of the ${name}`,
             withLine({ foodId: witness.id, orFoodId: null }),
           ] as const,
         ]
@@ -121,18 +128,19 @@ function packSlips(
   input: SumInput,
   withLine: (more: Partial<RecipeLine>) => Partial<SumInput>,
 ): LineSlip[] {
+  const name = nameOf(line, food);
   const pack = input.context.packs.get(food.id)?.[0];
   const found: LineSlip[] = [];
   const { serving } = food.version;
   if (line.unit === 'pack' && serving) {
     found.push([
       'packForServing',
-      `with one serving of the ${food.name} for the pack`,
+      `with one serving of the ${name} for the pack`,
       withLine({ unit: 'serving', planned: null }),
     ]);
   }
   if (line.unit === 'serving' && (pack ?? serving?.perPack)) {
-    const words = `with a whole pack of the ${food.name} for a serving`;
+    const words = `with a whole pack of the ${name} for a serving`;
     const change = pack
       ? withLine({ unit: 'pack', planned: null })
       : { times: new Map([...input.times, [line.id, serving?.perPack ?? 1]]) };
@@ -142,8 +150,8 @@ function packSlips(
     const drained = food.version.state === 'drained' || line.state === 'drained';
     const times = drained ? pack.netMg / pack.drainedMg : pack.drainedMg / pack.netMg;
     const words = drained
-      ? `with the ${food.name} weighed with its liquid instead of drained`
-      : `with the ${food.name} weighed drained instead of with its liquid`;
+      ? `with the ${name} weighed with its liquid instead of drained`
+      : `with the ${name} weighed drained instead of with its liquid`;
     found.push(['drained', words, { times: new Map([...input.times, [line.id, times]]) }]);
   }
   return found;

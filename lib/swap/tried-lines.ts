@@ -1,6 +1,7 @@
 import { amountContext, dishesOf } from '#lib/episode/context';
 import type { EpisodeFile, Recipe, RecipeLine } from '#lib/episode/schema';
 import { gramsOf, oneOfIt } from '#lib/swap/counted-amount';
+import { textAtAmount } from '#lib/swap/text-at-amount';
 import { printGrams } from '#lib/units/print';
 import { quantityText } from '#lib/units/read-quantity';
 import { MEASURE_WORDS } from '#lib/units/unit-words';
@@ -41,7 +42,8 @@ export function triedLines(
     ...was.recipe.lines.map((line) => {
       const is = now.get(line.id);
       if (!is) return told(line, was.recipe, 'out');
-      return told(is, becomes.recipe, sameLine(line, is) ? 'same' : 'changed');
+      if (sameLine(line, is)) return told(is, becomes.recipe, 'same');
+      return { ...told(is, becomes.recipe, 'changed'), text: textAtAmount(is) };
     }),
     ...becomes.recipe.lines
       .filter(({ id }) => !old.has(id))

@@ -71,7 +71,7 @@ describe('an answer', () => {
   it('takes the dish that is named, and tells the step that gives the number', () => {
     const found = answer('I get 327 calories for the stew');
     expect(found).toMatchObject({ why: 'named', dish: { id: 'stew' }, slip: 'fatLeftOut:oil' });
-    expect(found.draft).toContain('without the Oil it comes to 327 calories');
+    expect(found.draft).toContain('without the oil it comes to 327 calories');
     expect(found.draft).toContain('has 415 calories a portion');
   });
 

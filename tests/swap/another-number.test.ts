@@ -174,6 +174,30 @@ describe('the reply', () => {
     }
   });
 
+  it('says that it is one way of several where more than one step gives the number', () => {
+    const found = explainNumber(stew, asked(327));
+    if (!found) throw new Error('no dish');
+    const two = { ...found, explained: [...found.explained, ...found.explained] };
+    expect(replyText(stew, two, '2026-11-29')).toBe(
+      'Thanks for doing the sums. One way to 327 calories: without the oil it comes to 327 calories; the breakdown of 29 Nov 2026 has 415 calories a portion. Could it be that?',
+    );
+  });
+
+  it('gives the number that was published, where that is a step off the sum', () => {
+    const found = explainNumber(stew, asked(416), { published: 416 });
+    if (!found) throw new Error('no dish');
+    expect(found.standing).toBe('same');
+    const text = replyText(stew, found, '2026-11-29', { number: '416', why: '' });
+    expect(text).toContain(
+      'I get the same in the breakdown of 29 Nov 2026: 416 calories a portion',
+    );
+    const open = explainNumber(stew, asked(777));
+    const waits = { number: null, why: 'no food chosen for herbs' };
+    expect(open && replyText(stew, open, '2026-11-29', waits)).toContain(
+      'it is still open (no food chosen for herbs)',
+    );
+  });
+
   it('has its sum line by line', () => {
     const found = explainNumber(stew, asked(327));
     const [first] = found?.explained ?? [];

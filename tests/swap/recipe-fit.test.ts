@@ -104,6 +104,27 @@ describe('a recipe fitted to targets', () => {
     expect(found.targets[0]?.after?.value).toBeCloseTo(1.2 * 9.8 + 0.55 * 13.2, 9);
   });
 
+  it('goes in half spoons where it is spooned, and stays spooned', async () => {
+    const spoon = { id: 's', name: 'tbsp', qtyNum: 1, qtyDen: 1, massMg: 13_500, digits: 1 };
+    const one = { low: { num: 1, den: 1 }, high: { num: 1, den: 1 } };
+    const oil = aLine('oil', 'oil', { unit: 'tbsp', quantity: one });
+    const file = kitchen([grams('curd', 'lean', 200), grams('oats', 'oats', 80), oil]);
+    file.episode.segments[0]?.recipe?.weighings.splice(0);
+    const foods = file.foods.map((food) =>
+      food.id === 'oil' ? { ...food, measures: [{ ...spoon, source: 'a table' }] } : food,
+    );
+    const rules = practicalRules({ ...file, foods }, 'bowl');
+    expect(rules[2]).toMatchObject({ stepMg: 6_750, stepWords: 'half a tablespoon' });
+    // 13.5 g of oil; 200 g at 0.4 and 80 g at 6.5 g of fat: 19.5 g in all, a third 6.5 g. For 9 g 7.5 g more: two halves.
+    const found = await fit(
+      { ...file, foods },
+      { targets: [target('fat', 'atLeast', 9)], rules: rules.slice(2) },
+    );
+    if (found.status !== 'fits') throw new Error(found.status);
+    const after = found.after.episode.segments[0]?.recipe?.lines[2];
+    expect(after).toMatchObject({ planned: null, quantity: { low: { num: 2, den: 1 } } });
+  });
+
   it('of which nobody can say whether they are met says so', async () => {
     const open = kitchen(LINES);
     const asked = await recipeFit(open, {

@@ -27,6 +27,7 @@ const gone = (message: string) => failed({ path: '', code: 'gone', message });
 /** Puts the amounts that were found into the recipe, as one act. */
 export async function applyFit(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(applyFitForm, state, form, async ({ episodeId, segmentId, steps, was }) => {
+    const revs = await readRevisions(episodeId);
     const file = await readEpisodeFile(episodeId, new Date().toISOString());
     const dish = file && dishesOf(file.episode.segments).find(({ id }) => id === segmentId);
     if (!file || !dish) return gone('This dish is no longer there.');
@@ -36,7 +37,6 @@ export async function applyFit(state: FormState, form: FormData): Promise<FormSt
     const fitted = recipeAtFit(file, segmentId, steps);
     if (!fitted.ok) return fitted;
     if (fitted.value.lines.length === 0) return gone('There is nothing to change.');
-    const revs = await readRevisions(episodeId);
     const removed = await Promise.all(
       fitted.value.readings.map((id) => removalEdits('Weighing', id, revs[id] ?? 0)),
     );

@@ -46,6 +46,7 @@ export type RepliesAsked = Readonly<
 
 /** The page of replies; null where the episode is gone. */
 export async function readReplies(id: string, asked: RepliesAsked): Promise<RepliesPage | null> {
+  const revs = await readRevisions(id);
   const live = await readEpisodeFile(id, new Date().toISOString(), { publish: true });
   if (!live) return null;
   const replies = live.publish?.replies ?? [];
@@ -60,7 +61,7 @@ export async function readReplies(id: string, asked: RepliesAsked): Promise<Repl
     open: reply && opened(published, await labelsOf(published.file), reply, number, asked),
     ...replyRows(published.file, replies, Number(asked.page) || 1),
     pinned: pinnedOffers(published.file, replies),
-    revs: await readRevisions(id),
+    revs,
     last: await lastAct(live),
   };
 }

@@ -22,12 +22,13 @@ export async function readSwaps(
   episodeId: string,
   steps: readonly SwapStep[] = [],
 ): Promise<SwapsFile | null> {
+  const revs = await readRevisions(episodeId);
   const live = await readEpisodeFile(episodeId, new Date().toISOString(), { publish: true });
   if (!live) return null;
   const lock = await readLastLock(episodeId);
   const published = numbersToPublish(live, lock?.snapshot ?? null, episodeFigures(live));
   const file = await withFoods(published.file, steps);
-  return { live, published, file, revs: await readRevisions(episodeId) };
+  return { live, published, file, revs };
 }
 
 /** A file with the foods that steps name and that it does not carry yet, and their packs. */

@@ -100,7 +100,7 @@ function readWords({ answer }: Open): string {
   const bare = read.some((each) => each.amount === number.amount && !each.named);
   const told = amountWords(number.nutrient, printTo(number.amount, 10 ** -number.decimals));
   const unit = bare ? ' (no unit stands with it: taken for calories)' : '';
-  return `Read as ${number.about ? 'about ' : ''}${told}${unit}, of ${dish.title}: ${WHY[why]}. Put it right if it is something else.`;
+  return `Read as ${number.about ? 'about ' : ''}${told}${unit}, of ${dish.title}, ${WHY[why]}. Put it right if it is something else.`;
 }
 
 function nutrientChoice(nutrient: keyof typeof NUTRIENTS): string {
