@@ -1,5 +1,6 @@
 import { fold } from '#lib/units/plain-words';
-import type { Mend, ReadingMend } from '#lib/episode/edit-schema';
+import { mendPlace, type Mend, type MendKey, type ReadingMend } from '#lib/episode/edit-schema';
+import type { PlacedText } from './places/placed-text';
 
 /** Words on each side by which a reading is found again. */
 const NEIGHBOURS = 4;
@@ -7,21 +8,33 @@ const NEIGHBOURS = 4;
 const MOST_WORDS = 400;
 const MOST_NEIGHBOURS = 200;
 
-/** By what a reading is found again: its words and those beside them, folded, whatever their times. */
-export type MendKey = Pick<ReadingMend, 'words' | 'before' | 'after'>;
+/** A text as far as readings in it are found again. */
+export interface MendedText {
+  readonly said: Pick<PlacedText['said'], 'id' | 'kind'>;
+  readonly text: string;
+}
+
+/** Texts so short that others may have the same words beside a number: a reading is of one of them alone. */
+const SHORT: ReadonlySet<MendedText['said']['kind']> = new Set([
+  'title',
+  'thumbnail',
+  'card',
+  'talkingPoint',
+]);
 
 /** Readings that the person put right, to be looked up by where they hold. */
 export type Mends = ReadonlyMap<string, ReadingMend>;
 
 /**
  * What the words of a statement and those beside them are called in a mend: in lower case, with single blanks, without
- * marks at the ends of words.
- * @example mendKey('Right, it has  640\ncalories. So', 15, 28) // words '640 calories', before 'right it has', after 'so'
+ * marks at the ends of words; of a short text with the text itself.
+ * @example mendKey(captions, 15, 28) // of 'Right, it has  640\ncalories. So': words '640 calories', before 'right it has', after 'so'
  */
-export function mendKey(text: string, start: number, end: number): MendKey {
+export function mendKey({ said, text }: MendedText, start: number, end: number): MendKey {
   const before = foldedWords(text.slice(Math.max(0, start - REACH), start));
   const after = foldedWords(text.slice(end, end + REACH));
   return {
+    textId: SHORT.has(said.kind) ? said.id : null,
     words: kept(foldedWords(text.slice(start, end)), MOST_WORDS),
     before: kept(before.slice(-NEIGHBOURS), MOST_NEIGHBOURS),
     after: kept(after.slice(0, NEIGHBOURS), MOST_NEIGHBOURS),
@@ -48,7 +61,7 @@ const kept = (words: readonly string[], most: number) => words.join(' ').slice(0
  */
 export function mendFor(
   id: string,
-  text: string,
+  text: MendedText,
   start: number,
   end: number,
   mend: Mend,
@@ -58,13 +71,16 @@ export function mendFor(
 
 /** Looks all mends up by their words; of two for the same place the later counts. */
 export function mendsByWords(mends: readonly ReadingMend[]): Mends {
-  return new Map(mends.map((mend) => [textOf(mend), mend]));
+  return new Map(mends.map((mend) => [mendPlace(mend), mend]));
 }
 
 /** The mend that holds for a stretch of a text; null where none does. */
-export function mendAt(mends: Mends, text: string, start: number, end: number): ReadingMend | null {
+export function mendAt(
+  mends: Mends,
+  text: MendedText,
+  start: number,
+  end: number,
+): ReadingMend | null {
   if (mends.size === 0) return null;
-  return mends.get(textOf(mendKey(text, start, end))) ?? null;
+  return mends.get(mendPlace(mendKey(text, start, end))) ?? null;
 }
-
-const textOf = ({ words, before, after }: MendKey) => `${before}\n${words}\n${after}`;

@@ -33,7 +33,7 @@ export function readRows(text: PlacedText, contextOf: ContextOf, mends: Mends): 
     const words = typed.slice(stretch.start, stretch.end);
     for (const read of readStatements(words, context)) {
       const statement = moved(read, stretch.start);
-      const mend = mendAt(mends, text.text, statement.start, statement.end);
+      const mend = mendAt(mends, text, statement.start, statement.end);
       const place = placeOf(text, statement.start, statement.end);
       const row = { id: `${text.said.id}:${count}`, place, statement, topic: stretch.topic, mend };
       count += 1;

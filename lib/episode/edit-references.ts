@@ -1,3 +1,4 @@
+import { mendPlace } from '#lib/episode/edit-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
 import type { Refer, Say } from '#lib/episode/recipe-references';
 
@@ -24,7 +25,7 @@ export function editProblems(
   once(
     'mends',
     'the same words between the same words are put right once',
-    edit.mends.map(({ words, before, after }) => JSON.stringify([words, before, after])),
+    edit.mends.map(mendPlace),
   );
   once(
     'named',
@@ -34,7 +35,11 @@ export function editProblems(
   const known = new Map(
     segments.map(({ id, recipe }) => [id, new Set(recipe?.portions.map((each) => each.id))]),
   );
-  edit.mends.forEach(({ mend }, index) => {
+  const texts = new Set(
+    [...edit.texts, ...segments.flatMap((each) => each.talkingPoints)].map(({ id }) => id),
+  );
+  edit.mends.forEach(({ textId, mend }, index) => {
+    refer(`edit.mends[${index}].textId`, 'text or talking point', texts, textId);
     if (mend.kind !== 'about') return;
     const { segmentId, portionId } = mend;
     const at = `edit.mends[${index}].mend`;

@@ -19,6 +19,10 @@ export const MOST_TEXT = 8_000_000;
 /** Texts of one episode: captions of a few versions, a description, some titles and cards. */
 export const MOST_TEXTS = 60;
 
+/** Readings put right, and answers to named foods, of one episode. */
+export const MOST_MENDS = 2000;
+export const MOST_NAMED = 500;
+
 /** A text of the episode in which numbers are said, written or shown, exactly as it came in. */
 export const editTextSchema = z.object({
   id,
@@ -50,16 +54,27 @@ export type Mend = z.infer<typeof mendSchema>;
 
 /**
  * A reading put right by the person. It is found again by the statement's words and the words beside them, folded, and
- * never by a time: so it holds when the captions are loaded again.
+ * never by a time: so it holds when the captions are loaded again. A title or a card is hardly more than the words
+ * themselves, which another may have as well: there it is found in that text alone.
  */
 export const readingMendSchema = z.object({
   id,
+  /** The text or talking point that it is of alone; null wherever the words stand between the same ones. */
+  textId: id.nullable().default(null),
   words: oneLine(400).min(1),
   before: oneLine(200),
   after: oneLine(200),
   mend: mendSchema,
 });
 export type ReadingMend = z.infer<typeof readingMendSchema>;
+
+/** By what a reading is found again; of two for one place the later counts. */
+export type MendKey = Pick<ReadingMend, 'textId' | 'words' | 'before' | 'after'>;
+
+/** The key of a place as one text: `mendPlace(mend) === mendPlace(other)` for the same words in the same place. */
+export function mendPlace({ textId, words, before, after }: MendKey): string {
+  return JSON.stringify([textId, words, before, after]);
+}
 
 /** What the person says of a food that is named and is in no ingredient. */
 export const namedFoodSchema = z.object({
@@ -74,8 +89,8 @@ export type NamedFood = z.infer<typeof namedFoodSchema>;
 /** What the edit knows beside segments: texts, readings put right, answers to foods that are named. */
 export const editSchema = z.object({
   texts: z.array(editTextSchema).max(MOST_TEXTS),
-  mends: z.array(readingMendSchema).max(2000),
-  named: z.array(namedFoodSchema).max(500),
+  mends: z.array(readingMendSchema).max(MOST_MENDS),
+  named: z.array(namedFoodSchema).max(MOST_NAMED),
 });
 export type EpisodeEdit = z.infer<typeof editSchema>;
 

@@ -60,7 +60,7 @@ export const EDIT_SUBJECTS = {
         say: mendWords,
       },
     ],
-    silent: ['id', 'episodeId'],
+    silent: ['id', 'episodeId', 'textId'],
   },
   NamedFood: {
     kind: ['answer to a named food', 'answers to named foods'],

@@ -1,3 +1,4 @@
+import { mendPlace } from '#lib/episode/edit-schema';
 import type { Tx } from '#lib/store/client';
 import { ALIVE, BY_ID, BY_POSITION } from '#lib/store/load';
 
@@ -26,25 +27,30 @@ export async function loadEditRevisions(tx: Tx, episodeId: string, read: EditRea
   };
 }
 
-/** A segment with the portions of its dish, as far as a reading put right may name them. */
+/** A segment with the portions of its dish and its talking points, as far as a reading put right may name them. */
 interface Nameable {
   readonly id: string;
   readonly portions: readonly { readonly id: string }[];
+  readonly talkingPoints: readonly { readonly id: string }[];
 }
 
 /**
  * The edit as plain data, still to be checked by its schema; undefined where there is none. Of words put right twice,
- * and of a food answered twice, the newest stands. A number said to be of a dish or portion that was taken out is of
- * nothing: such a row is left out, and stands again when the dish is brought back.
+ * and of a food answered twice, the newest stands. A number said to be of a dish or portion that was taken out, or in
+ * a text that was, is of nothing: such a row is left out, and stands again when that is brought back.
  */
 export function editFrom({ texts, mends, named }: EditTree, segments: readonly Nameable[]) {
-  const standing = mends.filter((mend) => namesWhatIsThere(mend, segments));
+  const said = new Set(
+    [...texts, ...segments.flatMap(({ talkingPoints }) => talkingPoints)].map(({ id }) => id),
+  );
+  const standing = mends.filter(
+    (mend) => namesWhatIsThere(mend, segments) && (mend.textId === null || said.has(mend.textId)),
+  );
   const edit = {
     texts,
-    mends: newest(standing, ({ words, before, after }) =>
-      JSON.stringify([words, before, after]),
-    ).map(({ id, words, before, after, ...mend }) => ({
+    mends: newest(standing, mendPlace).map(({ id, textId, words, before, after, ...mend }) => ({
       id,
+      textId,
       words,
       before,
       after,

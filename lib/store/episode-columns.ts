@@ -88,7 +88,7 @@ export const UNSAID_SEGMENT_COLUMNS = {
 /** How words are to be read; a patch sets all of these columns. */
 export function mendColumns(
   mend: Mend,
-): Columns<'ReadingMend', 'episodeId' | 'words' | 'before' | 'after'> {
+): Columns<'ReadingMend', 'episodeId' | 'textId' | 'words' | 'before' | 'after'> {
   const about = mend.kind === 'about' ? mend : null;
   return {
     kind: mend.kind,

@@ -5,7 +5,7 @@ import { mendColumns } from '#lib/store/episode-columns';
 import { create } from '#lib/store/import-episode';
 import type { ImportIds } from '#lib/store/import-ids';
 
-/** The edit of a file as new rows; its segments and their portions have their ids by now. */
+/** The edit of a file as new rows; its segments, their portions and talking points have their ids by now. */
 export function importEdit(
   { texts, mends, named }: EpisodeEdit,
   episodeId: string,
@@ -13,16 +13,24 @@ export function importEdit(
 ): Edit[] {
   return [
     ...texts.map((text, position) =>
-      create('EditText', { ...text, id: uuid(), episodeId, position }),
+      create('EditText', { ...text, id: ids.mint('text', text.id), episodeId, position }),
     ),
-    ...mends.map(({ words, before, after, mend }, index) => {
-      const columns = mendColumns(ofRows(mend, `edit.mends[${index}].mend`, ids));
-      return create('ReadingMend', { id: uuid(), episodeId, words, before, after, ...columns });
+    ...mends.map(({ textId, words, before, after, mend }, index) => {
+      const at = `edit.mends[${index}]`;
+      const columns = mendColumns(ofRows(mend, `${at}.mend`, ids));
+      const text = textId === null ? null : textOf(textId, `${at}.textId`, ids);
+      const place = { textId: text, words, before, after };
+      return create('ReadingMend', { id: uuid(), episodeId, ...place, ...columns });
     }),
     ...named.map(({ food, answer }) =>
       create('NamedFood', { id: uuid(), episodeId, food, answer }),
     ),
   ];
+}
+
+/** A text of the edit, or a talking point of a segment. */
+function textOf(textId: string, path: string, ids: ImportIds): string {
+  return ids.known('text', textId) ?? ids.of('talkingPoint', textId, path);
 }
 
 /** With the ids of the rows that its segment and portion have become. */

@@ -70,6 +70,7 @@ export function mintSegments(segments: readonly Segment[], ids: ImportIds): void
   for (const segment of segments) {
     ids.mint('segment', segment.id);
     for (const step of segment.steps) ids.mint('step', step.id);
+    for (const point of segment.talkingPoints) ids.mint('talkingPoint', point.id);
     if (segment.recipe) mintRecipe(segment.recipe, ids);
   }
 }
@@ -176,13 +177,18 @@ export function importSegment(
       }),
     ),
     ...segment.talkingPoints.map((point, index) =>
-      create('TalkingPoint', { id: uuid(), segmentId, position: index, text: point.text }),
+      create('TalkingPoint', {
+        id: ids.mint('talkingPoint', point.id),
+        segmentId,
+        position: index,
+        text: point.text,
+      }),
     ),
   ];
 }
 
 function importRecipe(recipe: Recipe, recipeId: string, path: string, ids: ImportIds): Edit[] {
-  const weighings = recipe.weighings.map((weighing) => ({ weighing, id: uuid() }));
+  const weighings = recipe.weighings.map((weighing) => ({ weighing, id: ids.fresh(weighing.id) }));
   const readingId = new Map(weighings.map(({ weighing, id }) => [weighing.id, id]));
   const forkedFromId = ids.ofRows ? recipe.id : null;
   return [
@@ -230,7 +236,7 @@ function importRecipe(recipe: Recipe, recipeId: string, path: string, ids: Impor
 function madeFromColumns({ madeFrom }: RecipeLine, path: string, ids: ImportIds) {
   if (!madeFrom) return { madeFromId: null, madeFromRev: null };
   const madeFromId = ids.of('recipe', madeFrom.recipeId, path);
-  const stays = madeFromId === madeFrom.recipeId;
+  const stays = !ids.keep && madeFromId === madeFrom.recipeId;
   return { madeFromId, madeFromRev: stays ? madeFrom.rev : 1 };
 }
 

@@ -154,11 +154,12 @@ function collectRevisions(value: unknown, into: Record<string, number>): void {
   for (const part of Object.values(value)) collectRevisions(part, into);
 }
 
-/** Segments with the portions of their dishes. */
+/** Segments with the portions of their dishes and their talking points. */
 function nameableIn({ segments }: EpisodeTree) {
   return segments.map((segment) => ({
     id: segment.id,
     portions: recipeOf(segment)?.portions ?? [],
+    talkingPoints: segment.talkingPoints,
   }));
 }
 

@@ -27,6 +27,7 @@ export const EDIT_ROWS = {
     .strictObject({
       id,
       episodeId: id,
+      textId: mend.textId,
       words: mend.words,
       before: mend.before,
       after: mend.after,

@@ -3,9 +3,14 @@ import { describe, expect, test } from 'vitest';
 import { NO_FACTS } from '#lib/claims/edit-facts';
 import { mendAt, mendFor, mendsByWords } from '#lib/claims/mend-readings';
 import { readEdit } from '#lib/claims/read-edit';
-import { readingMendSchema, type Mend, type ReadingMend } from '#lib/episode/edit-schema';
+import {
+  readingMendSchema,
+  type Mend,
+  type ReadingMend,
+  type TextKind,
+} from '#lib/episode/edit-schema';
 import { aDish, aFile, aFood, aRecipe, grams } from '../support/build';
-import { rowsOf, subRip, readText } from './edit-build';
+import { aText, edited, rowsOf, subRip, readText } from './edit-build';
 
 const NOTHING: Mend = { kind: 'nothing' };
 
@@ -25,10 +30,12 @@ const FILE = aFile(
 const SAID = 'right so now the whole pot has 50 grams of protein which is not bad at all for beans';
 const WORDS = '50 grams of protein';
 
+const spoken = (text: string) => ({ said: { id: 'captions', kind: 'captions' as const }, text });
+
 /** The mend of some words of a text. */
 function mendOf(text: string, words: string, mend: Mend): ReadingMend {
   const start = text.indexOf(words);
-  return mendFor('m', text, start, start + words.length, mend);
+  return mendFor('m', spoken(text), start, start + words.length, mend);
 }
 
 describe('a reading that was put right', () => {
@@ -38,7 +45,7 @@ describe('a reading that was put right', () => {
       'Right, so now\nthe whole pot has  50 grams\nof protein, which is not BAD at all.';
     const start = again.indexOf('50');
     const end = again.indexOf(', which');
-    expect(mendAt(mendsByWords([mend]), again, start, end)?.id).toBe('m');
+    expect(mendAt(mendsByWords([mend]), spoken(again), start, end)?.id).toBe('m');
   });
 
   test('is found with anything beyond four words on each side, and with nothing else within them', () => {
@@ -50,7 +57,7 @@ describe('a reading that was put right', () => {
           [...first, ...b, WORDS, ...a, ...last].join(' ');
         const mends = mendsByWords([mendOf(text(far, before, after, farther), WORDS, NOTHING)]);
         const at = (all: string) =>
-          mendAt(mends, all, all.indexOf(WORDS), all.indexOf(WORDS) + WORDS.length);
+          mendAt(mends, spoken(all), all.indexOf(WORDS), all.indexOf(WORDS) + WORDS.length);
         expect(at(text(farther, before, after, far))).not.toBeNull();
         const changed = before.with(3, `${other}x`);
         if (changed[3] !== before[3]) expect(at(text(far, changed, after, farther))).toBeNull();
@@ -151,6 +158,24 @@ describe('an edit with a mend', () => {
       rowsOf(FILE, text, 'captions', { mends: more }).map(({ id }) => id);
     expect(ids([])).toEqual(['captions:0', 'captions:1']);
     expect(ids([mendOf(text, WORDS, NOTHING)])).toEqual(['captions:1']);
+  });
+
+  test.each<TextKind>(['card', 'title', 'thumbnail'])('of a %s holds in no other', (kind) => {
+    const shown = '30 g of protein';
+    const whole = { kind: 'about', segmentId: 'stew', portionId: null, scope: 'whole' } as const;
+    const first = { said: { id: 'first', kind }, text: shown };
+    const mend = mendFor('m', first, 0, shown.length, whole);
+    expect(readingMendSchema.parse(mend)).toMatchObject({ textId: 'first' });
+    const texts = ['first', 'second'].map((id) => aText(shown, kind, id));
+    const { judged } = readEdit(edited(FILE, texts, { mends: [mend] }), NO_FACTS);
+    expect(judged.map(({ place, mendId }) => [place.textId, mendId])).toEqual([
+      ['first', 'm'],
+      ['second', null],
+    ]);
+    // Without its text, as captions have it, it is of no card at all.
+    const anywhere = { ...mend, textId: null };
+    const without = readEdit(edited(FILE, texts, { mends: [anywhere] }), NO_FACTS);
+    expect(without.judged.map(({ mendId }) => mendId)).toEqual([null, null]);
   });
 
   test('without texts says nothing', () => {

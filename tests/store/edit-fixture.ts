@@ -11,7 +11,7 @@ No butter in it — “none”, 0 g 🫕.
 `;
 
 const mend = (id: string, words: string, put: Mend) => ({
-  ...{ id, words, before: 'the skillet has about', after: 'a bowl' },
+  ...{ id, textId: null, words, before: 'the skillet has about', after: 'a bowl' },
   mend: put,
 });
 
@@ -33,6 +33,8 @@ export const EDIT: EpisodeEdit = {
     mend('rm-4', '620 calories', {
       ...{ kind: 'about', segmentId: 's-intro', portionId: null, scope: 'whole' },
     }),
+    // The words of a card are all that it has.
+    { ...mend('rm-6', '4 bowls', { kind: 'nothing' }), textId: 'et-5', before: '', after: '' },
     mend('rm-5', '1,900 calories', {
       ...{ kind: 'about', segmentId: null, portionId: null, scope: 'soFar' },
     }),

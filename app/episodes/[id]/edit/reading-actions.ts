@@ -55,8 +55,8 @@ export async function takeReadingBack(state: FormState, form: FormData): Promise
 async function putRight(where: Place, mend: Mend, label: string): Promise<Result<string>> {
   const { episodeId, textId, start, end, words } = where;
   const file = await readEpisodeFile(episodeId, new Date().toISOString(), { edit: true });
-  const text = file && saidPlaces(file).find(({ said }) => said.id === textId)?.text;
-  if (typeof text !== 'string' || oneLine(text.slice(start, end)) !== oneLine(words)) {
+  const text = file && saidPlaces(file).find(({ said }) => said.id === textId);
+  if (!text || oneLine(text.text.slice(start, end)) !== oneLine(words)) {
     const message =
       'The text was changed since this page was opened, so nothing was kept: open it again.';
     return failed({ path: '', code: 'changed', message });

@@ -1,0 +1,2 @@
+-- AlterTable
+ALTER TABLE "ReadingMend" ADD COLUMN "textId" TEXT;
