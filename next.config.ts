@@ -8,9 +8,9 @@ const config: NextConfig = {
   poweredByHeader: false,
   // It draws with a binary of its own, which no bundle can hold.
   serverExternalPackages: ['@resvg/resvg-js'],
-  // An episode file is brought in by a form; the framework's own limits are 1 MB for an action, and 10 MB for
-  // what goes by `proxy.ts`, past which it cuts off.
-  experimental: { serverActions: { bodySizeLimit: '21mb' }, proxyClientMaxBodySize: '22mb' },
+  // An episode file or bundle is brought in by a form (`LARGEST_BUNDLE`); the framework's own limits are 1 MB for an
+  // action, and 10 MB for what goes by `proxy.ts`, past which it cuts off.
+  experimental: { serverActions: { bodySizeLimit: '201mb' }, proxyClientMaxBodySize: '202mb' },
   // The browser tests build into a folder of their own, so that they never touch the one served.
   distDir: ownFolder,
   typescript: {

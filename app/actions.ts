@@ -6,13 +6,15 @@ import { v7 as uuid } from 'uuid';
 import { parseEpisodeFile } from '#lib/episode/file';
 import { failed, type Problem, type Result } from '#lib/result';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
+import { importBundle } from '#lib/store/import-bundle';
 import { importEpisodeFile } from '#lib/store/import-file';
 import { pastedLineEdits } from '#lib/store/pasted-lines';
 import { lastRegion, shortEpisodeEdits } from '#lib/store/short-episode';
 import { write } from '#lib/store/write';
+import { isZip, withUploadedBundle } from '#lib/work/bundle/uploaded-bundle';
 import { parseThenAct } from './_forms/parse-then-act';
 import type { FormState } from './_ui/form/form-state';
-import { bringInForm, LARGEST_FILE, newEpisodeForm, shortWayForm } from './schema';
+import { bringInForm, LARGEST_BUNDLE, LARGEST_FILE, newEpisodeForm, shortWayForm } from './schema';
 
 /** Faults of a file that are told at once; the rest are counted. */
 const TOLD = 40;
@@ -81,6 +83,7 @@ export async function bringIn(state: FormState, form: FormData): Promise<FormSta
     async () => {
       const file = form.get('file');
       if (!(file instanceof File) || file.size === 0) return refused('Choose an episode file.');
+      if (await isZip(file)) return bringInBundle(file);
       if (file.size > LARGEST_FILE) {
         return refused('This is no episode file: it holds more than 20 MB.');
       }
@@ -91,6 +94,23 @@ export async function bringIn(state: FormState, form: FormData): Promise<FormSta
     },
     () => 'file',
   );
+}
+
+/** All of an episode. Where its locks could be kept as history alone, the page that says so is shown. */
+async function bringInBundle(file: File): Promise<Result<string>> {
+  if (file.size > LARGEST_BUNDLE) {
+    return refused(`This bundle holds more than ${String(LARGEST_BUNDLE / 1e6)} MB.`);
+  }
+  const brought = await withUploadedBundle(file, async (bundle) => {
+    const done = await importBundle(bundle, new Date());
+    const locks = bundle.history.locks.length;
+    return done.ok ? { ok: true, value: { ...done.value, locks } } : done;
+  });
+  if (!brought.ok) return withPlaces(brought.problems);
+  const { episodeId, kept, locks } = brought.value;
+  if (kept || locks === 0) return open(episodeId);
+  revalidatePath('/');
+  return redirect(`/episodes/${episodeId}/corrections`);
 }
 
 function open(episodeId: string): never {

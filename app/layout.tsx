@@ -56,6 +56,9 @@ export default async function RootLayout({ children }: { readonly children: Reac
               <Link href="/changes" className="link inline-flex min-h-11 items-center">
                 What changed
               </Link>
+              <Link href="/corrections" className="link inline-flex min-h-11 items-center">
+                Corrections
+              </Link>
               <Link href="/phones" className="link inline-flex min-h-11 items-center">
                 Phones
               </Link>

@@ -20,3 +20,6 @@ export const bringInForm = z.object({});
 
 /** An episode file is text of a few hundred kilobytes; far above it something else was chosen. */
 export const LARGEST_FILE = 20_000_000;
+
+/** A bundle has photos of labels in it, a few MB each, and is held in memory while it is sent. */
+export const LARGEST_BUNDLE = 200_000_000;

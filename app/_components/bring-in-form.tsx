@@ -7,7 +7,7 @@ import { bringIn } from '../actions';
 
 const FORM = 'bring-in';
 
-/** Brings in an episode file, with the foods, kitchen and stock that it needs. */
+/** Brings in an episode file, with the foods, kitchen and stock that it needs, or all of an episode as one zip. */
 export function BringInForm() {
   return (
     <FormFrame id={FORM} action={bringIn} fields={['file']}>
@@ -17,9 +17,9 @@ export function BringInForm() {
             form={FORM}
             name="file"
             label="Episode file"
-            hint="As the button “Episode file” of an episode saves it. It becomes a new episode."
+            hint="As “Episode file” or “All as one zip” of an episode saves it. It becomes a new episode."
             state={state}
-            control={{ type: 'file', accept: 'application/json,.json' }}
+            control={{ type: 'file', accept: 'application/json,.json,application/zip,.zip' }}
           />
           <div>
             <Button>Bring it in</Button>

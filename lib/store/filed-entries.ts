@@ -8,17 +8,19 @@ type Row = Create<'DayEvent'>['row'];
 export function filedEntries(
   dayId: string,
   entries: readonly {
+    /** Of the entry itself; a new one where it says none. */
+    readonly id?: string;
     readonly at: string;
     readonly kind: string;
     readonly payload: Row['payload'];
   }[],
 ): Create<'DayEvent'>[] {
   const deviceId = uuid();
-  return entries.map(({ at, kind, payload }, index) => ({
+  return entries.map(({ id = uuid(), at, kind, payload }, index) => ({
     op: 'create',
     entity: 'DayEvent',
     row: {
-      ...{ id: uuid(), dayId, deviceId, deviceSeq: index + 1, at: new Date(at) },
+      ...{ id, dayId, deviceId, deviceSeq: index + 1, at: new Date(at) },
       ...{ kind, refs: {}, payload },
     },
   }));

@@ -3,7 +3,7 @@ import { v7 as uuid } from 'uuid';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { ok, type Result } from '#lib/result';
 import { database } from '#lib/store/client';
-import type { Edit } from '#lib/store/command';
+import type { Edit, Command } from '#lib/store/command';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import {
   importDay,
@@ -26,16 +26,38 @@ import { write } from '#lib/store/write';
 /**
  * Adds an episode file to the store as one act of the journal. Ids in a file are local names: the episode
  * and its day become new rows, while foods, kitchen, stock and packs that are there with equal data are
- * used. A creator who has no name, speaking rate or house layout yet takes the file's. What `readEpisodeFile` then reads equals the file
- * up to ids. Another episode of the day becomes one here too, of the segments that the file has of it.
+ * used. A creator who has no name, speaking rate or house layout yet takes the file's. What `readEpisodeFile` then reads
+ * equals the file up to ids. Another episode of the day becomes one here too, of the segments that the file has of it.
  */
 export async function importEpisodeFile(
   file: EpisodeFile,
   at: Date,
   creatorId: string = DEFAULT_CREATOR_ID,
 ): Promise<Result<{ readonly episodeId: string }>> {
-  const ids = new ImportIds();
-  const episodeId = uuid();
+  const edits = await fileEdits(file, at, creatorId, new ImportIds());
+  if (!edits.ok) return edits;
+  const written = await write(importAct(file, at, creatorId, edits.value.edits));
+  return written.ok ? ok({ episodeId: edits.value.episodeId }) : written;
+}
+
+/** An import as an act of the journal. */
+export function importAct(
+  { episode }: EpisodeFile,
+  at: Date,
+  creatorId: string,
+  edits: readonly Edit[],
+): Command {
+  return { actor: 'import', label: `Import ${episode.title}`, at, edits, creatorId };
+}
+
+/** The edits that bring a file in, and in `ids` what each of its names became. */
+export async function fileEdits(
+  file: EpisodeFile,
+  at: Date,
+  creatorId: string,
+  ids: ImportIds,
+): Promise<Result<{ readonly episodeId: string; readonly edits: readonly Edit[] }>> {
+  const episodeId = ids.fresh(file.episode.id);
   // Before the foods: a yield of one's own names the ingredient whose cooking it was.
   mintSegments(file.episode.segments, ids);
   for (const recipe of file.recipes) mintRecipe(recipe, ids);
@@ -59,7 +81,7 @@ export async function importEpisodeFile(
   const others = also.map((other) => ({ ...other, id: uuid() }));
   edits.push(...importOthers(others, kitchen.kitchenId, ids));
   if (file.day) {
-    const dayId = uuid();
+    const dayId = ids.fresh(file.day.id);
     edits.push(...importDay(file.day, episodeId, kitchen.kitchenId, ids, dayId, others));
     edits.push(...importSaid(file.said, dayId, ids), ...importPhotographed(file, dayId, ids));
   }
@@ -67,9 +89,7 @@ export async function importEpisodeFile(
   const packs = [...file.packs, ...also.flatMap((other) => other.packs)];
   edits.push(...(await importStock({ ...file, stock, packs }, creatorId, ids)));
   if (ids.problems.length > 0) return { ok: false, problems: ids.problems };
-  const label = `Import ${file.episode.title}`;
-  const written = await write({ actor: 'import', label, at, edits, creatorId });
-  return written.ok ? ok({ episodeId }) : written;
+  return ok({ episodeId, edits });
 }
 
 /** What the file knows of its creator and nobody has said here. */

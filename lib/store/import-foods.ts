@@ -1,4 +1,3 @@
-import { v7 as uuid } from 'uuid';
 import { foodSchema, type Food, type Values, type YieldObservation } from '#lib/foods/food';
 import { database } from '#lib/store/client';
 import type { Edit } from '#lib/store/command';
@@ -30,16 +29,18 @@ export async function importFoods(
     const stored = await storedReference(wanted, creatorId);
     if (stored) {
       ids.use('food', food.id, stored.id);
-      edits.push(...partsMissing(wanted, stored, at));
+      ids.use('version', food.version.id, stored.version.id);
+      edits.push(...partsMissing(wanted, stored, at, ids));
       continue;
     }
-    const own = await equalOwnFood(wanted, creatorId);
+    const own = await equalOwnFood(wanted, creatorId, ids);
     if (own) {
       ids.use('food', food.id, own.id);
-      edits.push(...cooksOfLines(wanted, own, at, own.yields.length));
+      ids.use('version', food.version.id, own.version.id);
+      edits.push(...cooksOfLines(wanted, own, at, own.yields.length, ids));
       continue;
     }
-    edits.push(...newFood(wanted, ids.mint('food', food.id), at));
+    edits.push(...newFood(wanted, ids.mint('food', food.id), at, ids));
   }
   return edits;
 }
@@ -60,10 +61,11 @@ function cooks({ yields }: Food): readonly string[] {
 }
 
 /** The cooks of the file's own ingredients: without them their figures would rest on past cooks. */
-function cooksOfLines(food: Food, stored: Food, at: Date, after: number): Edit[] {
+function cooksOfLines(food: Food, stored: Food, at: Date, after: number, ids: ImportIds): Edit[] {
   const yields = food.yields
     .filter(({ own }) => own !== null && own.lineId !== null)
-    .map((observed) => ({ ...observed, id: uuid() }));
+    .filter(({ id }) => !(ids.keep && stored.yields.some((there) => there.id === id)))
+    .map((observed) => ({ ...observed, id: ids.fresh(observed.id) }));
   const rows = foodRows({ ...stored, measures: [], yields, allergens: [] }, at);
   return partEdits(rows, { measures: 0, yields: after, allergens: 0 });
 }
@@ -110,12 +112,12 @@ async function storedReference(food: Food, creatorId: string): Promise<Food | nu
 }
 
 /** Measures, yields and allergen facts that the file adds to a food of a table: the creator's own. */
-function partsMissing(food: Food, stored: Food, at: Date): Edit[] {
+function partsMissing(food: Food, stored: Food, at: Date, ids: ImportIds): Edit[] {
   const lacking = <T extends { id: string }>(wanted: readonly T[], there: readonly T[]): T[] => {
     const known = new Set(there.map((part) => dataText(part, BESIDE)));
     return wanted
       .filter((part) => !known.has(dataText(part, BESIDE)))
-      .map((part) => ({ ...part, id: uuid() }));
+      .map((part) => ({ ...part, id: ids.fresh(part.id) }));
   };
   const cooked = food.yields.filter(({ own }) => own === null || own.lineId === null);
   const rows = foodRows(
@@ -133,10 +135,10 @@ function partsMissing(food: Food, stored: Food, at: Date): Edit[] {
     allergens: stored.allergens.length,
   };
   const yields = stored.yields.length + rows.YieldObservation.length;
-  return [...partEdits(rows, after), ...cooksOfLines(food, stored, at, yields)];
+  return [...partEdits(rows, after), ...cooksOfLines(food, stored, at, yields, ids)];
 }
 
-async function equalOwnFood(food: Food, creatorId: string): Promise<Food | null> {
+async function equalOwnFood(food: Food, creatorId: string, ids: ImportIds): Promise<Food | null> {
   const candidates = await database().food.findMany({
     where: { ...ALIVE, creatorId, mergedIntoId: null, nameFolded: folded(food.name) },
     orderBy: { id: 'asc' },
@@ -148,20 +150,21 @@ async function equalOwnFood(food: Food, creatorId: string): Promise<Food | null>
     String(of.witnessId);
   const wanted = text(food);
   for (const candidate of candidates) {
+    if (!ids.mayUse(food.id, candidate.id)) continue;
     const stored = foodSchema.parse(foodFrom(candidate));
     if (text(stored) === wanted) return stored;
   }
   return null;
 }
 
-function newFood(food: Food, id: string, at: Date): Edit[] {
+function newFood(food: Food, id: string, at: Date, ids: ImportIds): Edit[] {
   const fresh = <T extends { id: string }>(parts: readonly T[]): T[] =>
-    parts.map((part) => ({ ...part, id: uuid() }));
+    parts.map((part) => ({ ...part, id: ids.fresh(part.id) }));
   const rows = foodRows(
     {
       ...food,
       id,
-      version: { ...food.version, id: uuid() },
+      version: { ...food.version, id: ids.mint('version', food.version.id) },
       measures: fresh(food.measures),
       yields: fresh(food.yields),
       allergens: fresh(food.allergens),

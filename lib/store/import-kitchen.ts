@@ -1,4 +1,3 @@
-import { v7 as uuid } from 'uuid';
 import { kitchenSchema, type Kitchen } from '#lib/episode/schema';
 import { database } from '#lib/store/client';
 import type { Edit } from '#lib/store/command';
@@ -14,7 +13,7 @@ export async function importKitchen(
   creatorId: string,
   ids: ImportIds,
 ): Promise<{ readonly kitchenId: string; readonly edits: Edit[] }> {
-  const stored = await equalKitchen(kitchen, creatorId);
+  const stored = await equalKitchen(kitchen, creatorId, ids);
   if (stored) {
     kitchen.ovens.forEach((oven, at) => ids.use('oven', oven.id, stored.ovens[at]?.id ?? ''));
     kitchen.appliances.forEach((appliance, at) =>
@@ -23,22 +22,22 @@ export async function importKitchen(
     kitchen.scales.forEach((scale, at) => ids.use('scale', scale.id, stored.scales[at]?.id ?? ''));
     return { kitchenId: stored.id, edits: [] };
   }
-  const kitchenId = uuid();
+  const kitchenId = ids.fresh(kitchen.id);
   const named = {
     ...kitchen,
     id: kitchenId,
     ovens: kitchen.ovens.map((oven) => ({
       ...oven,
       id: ids.mint('oven', oven.id),
-      changes: oven.changes.map((change) => ({ ...change, id: uuid() })),
+      changes: oven.changes.map((change) => ({ ...change, id: ids.fresh(change.id) })),
     })),
     scales: kitchen.scales.map((scale) => ({ ...scale, id: ids.mint('scale', scale.id) })),
     appliances: kitchen.appliances.map((appliance) => ({
       ...appliance,
       id: ids.mint('appliance', appliance.id),
     })),
-    spreads: kitchen.spreads.map((spread) => ({ ...spread, id: uuid() })),
-    houseShots: kitchen.houseShots.map((shot) => ({ ...shot, id: uuid() })),
+    spreads: kitchen.spreads.map((spread) => ({ ...spread, id: ids.fresh(spread.id) })),
+    houseShots: kitchen.houseShots.map((shot) => ({ ...shot, id: ids.fresh(shot.id) })),
   };
   return { kitchenId, edits: kitchenEdits(named) };
 }
@@ -83,13 +82,19 @@ export function kitchenEdits(kitchen: Kitchen): Edit[] {
   ];
 }
 
-async function equalKitchen(kitchen: Kitchen, creatorId: string): Promise<Kitchen | null> {
+async function equalKitchen(
+  kitchen: Kitchen,
+  creatorId: string,
+  ids: ImportIds,
+): Promise<Kitchen | null> {
   const stored = await database().kitchen.findMany({
     where: { ...ALIVE, creatorId, name: kitchen.name },
     orderBy: { id: 'asc' },
     include: KITCHEN_INCLUDE,
   });
   const wanted = dataText(kitchen);
-  const kitchens = stored.map((row) => kitchenSchema.parse(kitchenFrom(row)));
+  const kitchens = stored
+    .filter((row) => ids.mayUse(kitchen.id, row.id))
+    .map((row) => kitchenSchema.parse(kitchenFrom(row)));
   return kitchens.find((candidate) => dataText(candidate) === wanted) ?? null;
 }

@@ -40,8 +40,8 @@ export async function importStock(
   );
   return [
     ...shopEdits,
-    ...known.lacking(lots).flatMap(({ foodId, place, openedOn, useBy, moves }) => {
-      const lotId = uuid();
+    ...known.lacking(lots).flatMap(({ id, foodId, place, openedOn, useBy, moves }) => {
+      const lotId = ids.fresh(id);
       return [
         create('StockLot', { id: lotId, foodId, place, openedOn, useBy }),
         ...moves.map(({ kind, deltaMg, at }) =>
@@ -50,7 +50,7 @@ export async function importStock(
       ];
     }),
     ...known.lacking(wantedPacks).flatMap((pack) => {
-      const packId = uuid();
+      const packId = ids.fresh(pack.id);
       const row = create('Pack', { id: packId, foodId: pack.foodId, ...packColumns(pack) });
       const prices = pack.prices.map((price) =>
         create('Price', { id: uuid(), packId, ...priceColumns(price) }),

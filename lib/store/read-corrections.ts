@@ -2,6 +2,7 @@ import 'server-only';
 import { database } from '#lib/store/client';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { ALIVE, byIds } from '#lib/store/load';
+import { isHistoryOnly } from '#lib/store/read-locks';
 import { pageOf, wanted, type Page, type PageOf } from '#lib/store/page';
 
 /** A lock that a correction stands at, as it was taken. */
@@ -97,7 +98,8 @@ export async function readWentOut(episodeId: string): Promise<WentOut | null> {
   const last =
     told ??
     (await database().numbersLock.findFirst({ where: { episodeId, ...ALIVE }, select, orderBy }));
-  return last && { ...lockOf(last), at: last.at, told: told !== null };
+  if (!last || isHistoryOnly(last.snapshot, episodeId)) return null;
+  return { ...lockOf(last), at: last.at, told: told !== null };
 }
 
 /** A copy that went out, with the number of its lock. */

@@ -13,6 +13,11 @@ export interface StoredLock {
   readonly engineVersion: string;
   readonly at: Date;
   readonly published: readonly PublishedText[];
+  /**
+   * It came with a bundle whose rows got other ids here: it is kept as it was taken, names nothing that is here, and so
+   * holds nothing.
+   */
+  readonly historyOnly: boolean;
 }
 
 export interface PublishedText {
@@ -30,13 +35,21 @@ const WITH_TEXTS = {
 };
 const NEWEST_FIRST = [{ seq: 'desc' as const }, { id: 'desc' as const }];
 
-/** The last lock of an episode; null if none was taken. */
+/** Whether a lock is of another episode's rows: a snapshot names the episode that it was taken of. */
+export function isHistoryOnly(snapshot: string, episodeId: string): boolean {
+  return snapshot.includes('"episode":{') && !snapshot.includes(`"id":"${episodeId}"`);
+}
+
+/** The last lock of an episode; null if none was taken of it here or came with its rows. */
 export async function readLastLock(episodeId: string): Promise<StoredLock | null> {
-  return database().numbersLock.findFirst({
+  const found = await database().numbersLock.findFirst({
     where: { episodeId, ...ALIVE },
     orderBy: NEWEST_FIRST,
     include: WITH_TEXTS,
   });
+  // What came as history came before any other lock: where the last is history, all are.
+  if (!found || isHistoryOnly(found.snapshot, episodeId)) return null;
+  return { ...found, historyOnly: false };
 }
 
 /** An episode's locks, the last first, in pages by number: those taken before lock `before`. */
@@ -44,12 +57,16 @@ export async function readLocks(
   episodeId: string,
   { before, take = 20 }: { readonly before?: number; readonly take?: number } = {},
 ): Promise<readonly StoredLock[]> {
-  return database().numbersLock.findMany({
+  const found = await database().numbersLock.findMany({
     where: { episodeId, ...ALIVE, ...(before === undefined ? {} : { seq: { lt: before } }) },
     orderBy: NEWEST_FIRST,
     take,
     include: WITH_TEXTS,
   });
+  return found.map((lock) => ({
+    ...lock,
+    historyOnly: isHistoryOnly(lock.snapshot, episodeId),
+  }));
 }
 
 /** The last text that was copied for an episode, with its lock; null if none was. */
@@ -61,7 +78,9 @@ export async function readPublished(
     orderBy: [{ at: 'desc' }, { id: 'desc' }],
     select: { id: true, text: true, at: true, lock: { include: WITH_TEXTS } },
   });
-  return found;
+  if (!found) return null;
+  const historyOnly = isHistoryOnly(found.lock.snapshot, episodeId);
+  return { ...found, lock: { ...found.lock, historyOnly } };
 }
 
 /** The number of an episode's next lock; removed ones keep theirs. */

@@ -54,9 +54,14 @@ export function saidOf(rows: readonly SaidRow[], segments: ReadonlySet<string>):
 
 /** What a file says was said, as entries of its day, made by a device of their own. */
 export function importSaid(said: EpisodeFile['said'], dayId: string, ids: ImportIds): Edit[] {
-  const entries = said.map(({ at, scope, text, numbers }, index) => {
+  const entries = said.map(({ id, at, scope, text, numbers }, index) => {
     const about = scopeOf(scope, `said[${index}].scope`, ids);
-    return { at, kind: 'said', payload: { scope: about, text, numbers: [...numbers] } };
+    return {
+      id: ids.fresh(id),
+      at,
+      kind: 'said',
+      payload: { scope: about, text, numbers: [...numbers] },
+    };
   });
   return filedEntries(dayId, entries);
 }

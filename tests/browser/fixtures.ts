@@ -89,6 +89,8 @@ interface Fixtures {
   readonly door: Door;
   /** Set by `test.use({ empty: true })`: as `alone`, without the demo or anything else of a person. */
   readonly empty: boolean;
+  /** Another machine: a server without anything of a person, beside this test's own. */
+  readonly elsewhere: Site;
   /** What the page's console has said as an error, and errors that nobody caught. */
   readonly pageErrors: string[];
 }
@@ -119,6 +121,7 @@ export const test = base.extend<Fixtures, { readonly site: Site }>({
     { timeout: 120_000 },
   ],
   baseURL: async ({ served }, provide) => provide(served.url),
+  elsewhere: [async ({}, provide) => withSite(provide, { empty: true }), { timeout: 120_000 }],
   door: async ({ served }, provide) => {
     if (served.door === null) throw new Error('Say test.use({ phone: true }) to have a door.');
     await provide(served.door);

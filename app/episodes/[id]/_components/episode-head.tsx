@@ -66,6 +66,9 @@ export function EpisodeHead({ view, stage, filming, publishing, numbers, totalS 
               <ButtonLink href={`/episodes/${episode.id}/export`} size="small" download>
                 Episode file
               </ButtonLink>
+              <ButtonLink href={`/episodes/${episode.id}/export/bundle`} size="small" download>
+                All as one zip
+              </ButtonLink>
             </div>
           </div>
         )}

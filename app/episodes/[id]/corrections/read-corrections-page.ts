@@ -1,5 +1,6 @@
 import 'server-only';
 import { episodeFigures } from '#lib/figures/episode-figures';
+import { lockStanding } from '#lib/lock/lock-standing';
 import { readSnapshot } from '#lib/lock/locked-snapshot';
 import { inputsHash } from '#lib/lock/numbers-lock';
 import { changedFoods } from '#lib/publish/correction/changed-foods';
@@ -8,6 +9,7 @@ import { proposedReason } from '#lib/publish/correction/correction-words';
 import { sweep } from '#lib/publish/correction/sweep';
 import { readCopiesOut, readCorrections, readWentOut } from '#lib/store/read-corrections';
 import { readEpisodeFile } from '#lib/store/read-episode';
+import { readLastLock, readLocks } from '#lib/store/read-locks';
 import { localDate, localMoment } from '#lib/units/local-date';
 import type { CorrectionsPage } from './_components/view';
 import { otherUses } from './other-uses';
@@ -45,19 +47,26 @@ export async function readCorrectionsPage(
     ? (await readCopiesOut(id)).map((copy) => ({ ...copy, at: moment(copy.at) }))
     : [];
   const swept = last ? sweep(last.after.seq, texts, file.publish?.pieces ?? []) : [];
-  if (!isOut) return { ...common, went: null, swept };
+  if (!isOut) {
+    const history = (await readLocks(id)).filter(({ historyOnly }) => historyOnly);
+    return { ...common, went: null, historyOnly: history.length, swept };
+  }
   const figures = episodeFigures(file);
   const needed = correctionNeeded(went.snapshot, { file, figures });
   const then = needed.kind === 'none' ? null : readSnapshot(went.snapshot)?.file;
   const foods = then ? changedFoods(then, file) : [];
+  const newest = await readLastLock(id);
+  const holds = newest && lockStanding(newest.snapshot, file) === 'locked';
   const wrongFoods = [];
   for (const food of foods) wrongFoods.push(await otherUses(food, id));
   return {
     ...common,
     swept,
+    historyOnly: 0,
     went: {
       ...{ lockId: went.id, seq: went.seq, at: moment(went.at), told: went.told },
       needed,
+      lockedSince: holds ? newest.seq : null,
       reason: proposedReason(needed.inputs, needed.otherEngine),
       wrongFoods,
     },

@@ -31,7 +31,7 @@ export function CorrectionsView({
       <div className="grid grid-cols-1 gap-10">
         {first &&
           (went === null ? (
-            <NothingOut episodeId={episodeId} />
+            <NothingOut episodeId={episodeId} historyOnly={page.historyOnly} />
           ) : (
             <ToCorrect page={page} went={went} />
           ))}
@@ -41,7 +41,12 @@ export function CorrectionsView({
             <h2 id="made">Corrections made</h2>
             <ul className="mt-1">
               {recorded.map((each, at) => (
-                <MadeCorrectionPart key={each.id} of={each} lead={first && at === 0} />
+                <MadeCorrectionPart
+                  key={each.id}
+                  of={each}
+                  lead={first && at === 0}
+                  cards={`/episodes/${episodeId}/cards`}
+                />
               ))}
             </ul>
             {next && (
@@ -71,7 +76,26 @@ function nowWord(went: GoneOut | null): string {
   return kind === 'none' ? 'as it went out' : 'lock broken';
 }
 
-function NothingOut({ episodeId }: { readonly episodeId: string }) {
+function NothingOut({
+  episodeId,
+  historyOnly,
+}: {
+  readonly episodeId: string;
+  readonly historyOnly: number;
+}) {
+  if (historyOnly > 0) {
+    return (
+      <EmptyState
+        title="Locks kept as history"
+        action={<ButtonLink href={`/episodes/${episodeId}/publish`}>Publish</ButtonLink>}
+      >
+        This episode is here a second time, so its rows have names of their own.{' '}
+        {historyOnly === 1 ? 'The lock' : `The ${String(historyOnly)} locks`} of the bundle, with
+        copied texts and corrections, are kept as they were taken and hold nothing here. Lock the
+        numbers anew before you copy.
+      </EmptyState>
+    );
+  }
   return (
     <EmptyState
       title="Nothing has gone out yet"
@@ -100,14 +124,12 @@ function ToCorrect({ page, went }: { readonly page: CorrectionsPage; readonly we
     return (
       <section aria-labelledby="to-correct">
         <h2 id="to-correct">No correction is needed</h2>
-        <p className="mt-1 mb-3 max-w-[70ch]">
-          {needed.kind === 'unread'
-            ? `What went out with ${since} cannot be read by this version of the program, so nobody can say what of it is otherwise now. Compare the copied text by eye.`
-            : `Something under ${since} has changed, and no number that went out is written otherwise${needed.ranges.length > 0 ? '; only ranges have moved' : ''}. Lock the numbers again, and that is all.`}
-        </p>
-        <ButtonForm action={lockNumbers} values={values} tone="go" size="usual">
-          Lock again
-        </ButtonForm>
+        <p className="mt-1 mb-3 max-w-[70ch]">{whyNone(went, since)}</p>
+        {went.lockedSince === null && (
+          <ButtonForm action={lockNumbers} values={values} tone="go" size="usual">
+            Lock again
+          </ButtonForm>
+        )}
       </section>
     );
   }
@@ -137,4 +159,17 @@ function ToCorrect({ page, went }: { readonly page: CorrectionsPage; readonly we
       </div>
     </section>
   );
+}
+
+/** Why there is nothing to correct, though the lock is not as it was. */
+function whyNone({ needed, lockedSince }: GoneOut, since: string): string {
+  if (needed.kind === 'unread') {
+    return `What went out with ${since} cannot be read by this version of the program, so nobody can say what of it is otherwise now. Compare the copied text by eye.`;
+  }
+  const moved = needed.ranges.length > 0 ? '; only ranges have moved' : '';
+  const next =
+    lockedSince === null
+      ? 'Lock the numbers again, and that is all.'
+      : `The numbers are locked again, with lock ${String(lockedSince)}.`;
+  return `Something under ${since} has changed, and no number that went out is written otherwise${moved}. ${next}`;
 }

@@ -1,3 +1,4 @@
+import Link from 'next/link';
 import { dayWords } from '#lib/publish/correction/correction-words';
 import { CopyButton } from '../../../../_ui/copy-button';
 import { NumberChanges } from './number-changes';
@@ -7,9 +8,13 @@ import type { MadeCorrection } from './view';
 export function MadeCorrectionPart({
   of,
   lead,
+  cards,
 }: {
   readonly of: MadeCorrection;
+  /** The newest one. */
   readonly lead: boolean;
+  /** Where its cards are. */
+  readonly cards: string;
 }) {
   const [before, after] = of.seqs;
   return (
@@ -30,6 +35,13 @@ export function MadeCorrectionPart({
         />
         <TextToCopy id={`reply-${of.id}`} name="As a reply" text={of.reply} lead={false} />
       </div>
+      {lead && of.numbers.length > 0 && (
+        <p className="mt-3 print:hidden">
+          <Link className="link inline-flex min-h-11 items-center" href={cards}>
+            Its cards
+          </Link>
+        </p>
+      )}
       {of.numbers.length === 0 ? (
         <p className="mt-3 text-soft">
           Its locks were taken by another version of the program and cannot be read here.

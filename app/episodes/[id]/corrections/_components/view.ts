@@ -19,6 +19,8 @@ export interface GoneOut {
   /** A text with it was copied, or a correction led to it. */
   readonly told: boolean;
   readonly needed: CorrectionNeeded;
+  /** The number of a later lock that holds; null where none does. */
+  readonly lockedSince: number | null;
   /** To begin with. */
   readonly reason: string;
   readonly wrongFoods: readonly WrongFood[];
@@ -34,6 +36,8 @@ export interface CorrectionsPage {
   readonly inputsSha256: string;
   /** Null where nothing has gone out yet. */
   readonly went: GoneOut | null;
+  /** Locks that came with a bundle and hold nothing here. */
+  readonly historyOnly: number;
   /** The last made first. */
   readonly recorded: readonly MadeCorrection[];
   readonly next: string | null;

@@ -42,6 +42,9 @@ export function LockPart({ page }: { readonly page: PublishPage }) {
         <Link className="link" href={`/episodes/${file.episode.id}/evidence`}>
           Evidence
         </Link>
+        <Link className="link" href={`/episodes/${file.episode.id}/corrections`}>
+          Corrections
+        </Link>
       </div>
     </section>
   );
