@@ -1,0 +1,2 @@
+-- CreateIndex
+CREATE INDEX "Correction_creatorId_deletedAt_id_idx" ON "Correction"("creatorId", "deletedAt", "id");
