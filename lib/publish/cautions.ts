@@ -3,8 +3,8 @@ import { printTo } from '#lib/units/print';
 import { toFahrenheit } from '#lib/units/units';
 
 /** Stands under every set of published figures. */
-export const FIGURES_CAUTION =
-  'Nutrition figures are computed from the sources named and are for information only, not dietary or medical advice.';
+const figuresCaution = (sources: string) =>
+  `Nutrition figures are computed from ${sources} and are for information only, not dietary or medical advice.`;
 
 /** Stands beside every list of allergens. */
 export const ALLERGEN_CAUTION =
@@ -15,9 +15,13 @@ const TEMPERATURE_CAUTION =
 
 /**
  * The cautions an episode needs: inside temperatures that its steps name, with rest, then the general words.
+ * @param sourcesNamed whether the same text names the sources of its figures
  * @example cautions(file)[0] // 'Tray-baked turkey meatloaf: 74 °C (165 °F) inside.'
  */
-export function cautions(file: EpisodeFile): string[] {
+export function cautions(
+  file: EpisodeFile,
+  { sourcesNamed = true }: { readonly sourcesNamed?: boolean } = {},
+): string[] {
   const temperatures = file.episode.segments.flatMap((segment) => {
     const cores = segment.steps.flatMap((step) => (step.coreMilliC === null ? [] : [step]));
     const hottest = cores.sort((a, b) => (b.coreMilliC ?? 0) - (a.coreMilliC ?? 0))[0];
@@ -30,6 +34,6 @@ export function cautions(file: EpisodeFile): string[] {
   return [
     ...temperatures,
     ...(temperatures.length > 0 ? [TEMPERATURE_CAUTION] : []),
-    FIGURES_CAUTION,
+    figuresCaution(sourcesNamed ? 'the sources named' : 'food tables and package labels'),
   ];
 }

@@ -3,6 +3,7 @@ import type { AmountContext } from '#lib/episode/context';
 import { lineAmount, type LineAmount } from '#lib/episode/line-amount';
 import { nestedRecipe, takenWords } from '#lib/episode/made-from';
 import type { LineUnit, Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
+import { householdAmount } from '#lib/publish/household-amount';
 import { printGrams, printTo } from '#lib/units/print';
 import { quantityText } from '#lib/units/read-quantity';
 import { evaluate, type Term } from '#lib/units/sum-of-products';
@@ -22,7 +23,7 @@ const UNIT_WORDS: Partial<Readonly<Record<LineUnit, readonly [string, string]>>>
 
 /**
  * An ingredient as the viewer reads it: the words as written, then grams and the state they hold in, and the
- * household amount where the words have none. One that is made from a dish says which: that dish by name where the
+ * household amount where the words have none, also one that grams come to. One that is made from a dish says which: that dish by name where the
  * same text has it (`dishes`), else what it is made of.
  * `ingredientText(line, …)` → `'14 oz ground turkey, 93 % (397 g, raw)'`; without grams `'salt to taste (not weighed)'`.
  */
@@ -40,10 +41,14 @@ export function ingredientText(
   const state = STATE_WORDS[line.state];
   const peel = `${line.asBought ? ', with peel and trim' : ''}${untyped(line)}`;
   if (amount.massMg) {
-    const grams = `${printGrams(valueOf(amount.massMg))} g`;
+    const massMg = valueOf(amount.massMg);
+    const grams = `${printGrams(massMg)} g`;
+    const food = line.foodId === null ? undefined : context.foods.get(line.foodId);
+    const about = food ? householdAmount(line, massMg, food) : null;
     const stated = line.text.startsWith(`${grams} `) || line.text.includes(`(${grams})`);
     const said = stated ? [] : [grams];
-    return `${line.text} (${[...household(line), ...said, `${state}${peel}`].join(', ')})`;
+    const amounts = [...household(line), ...(about === null ? [] : [about]), ...said];
+    return `${line.text} (${[...amounts, `${state}${peel}`].join(', ')})`;
   }
   if (amount.volumeMl) {
     const ml = `${printTo(valueOf(amount.volumeMl), 1)} ml`;
@@ -53,8 +58,8 @@ export function ingredientText(
 }
 
 /**
- * `'120 g tomato sauce (see Tomato sauce)'`, or `'(120 g, made of: 400 g tomatoes; 1 onion)'` of a dish that the text
- * does not have: the foods are in it all the same.
+ * `'120 g tomato sauce (as made, see Tomato sauce)'`, or `'(120 g, as made, made of: 400 g tomatoes, raw; 1 onion)'` of
+ * a dish that the text does not have: the foods are in it all the same.
  */
 function nestedText(
   line: RecipeLine,
@@ -67,7 +72,13 @@ function nestedText(
   const grams = amount.massMg && `${printGrams(evaluate(amount.massMg, values))} g`;
   const stated = grams !== null && line.text.includes(grams);
   const known = amount.massMg !== null || amount.batches !== null;
-  const how = grams !== null ? (stated ? [] : [grams]) : known ? taken(line) : ['not weighed'];
+  // The dish as it is when it is done, whatever its own ingredients were weighed in.
+  const how =
+    grams !== null
+      ? [...(stated ? [] : [grams]), 'as made']
+      : known
+        ? taken(line)
+        : ['not weighed'];
   const title = dishes.get(nested.id);
   const what =
     title === undefined ? `made of: ${madeOf(nested, context, []).join('; ')}` : `see ${title}`;
@@ -90,9 +101,16 @@ function madeOf(recipe: Recipe, context: AmountContext, above: readonly string[]
   if (above.includes(recipe.id)) return [];
   return recipe.lines.flatMap((line) => {
     const nested = nestedRecipe(line, context);
-    return nested ? madeOf(nested, context, [...above, recipe.id]) : [line.text];
+    return nested ? madeOf(nested, context, [...above, recipe.id]) : [ofWeight(line)];
   });
 }
+
+/** Words that name grams say in which state they hold. */
+function ofWeight({ text, state }: RecipeLine): string {
+  return WEIGHT.test(text) ? `${text}, ${STATE_WORDS[state]}` : text;
+}
+
+const WEIGHT = /\d\s*(g|kg|oz|lb)\b/;
 
 const NUMBERED = /[\d½⅓⅔¼¾⅛⅜⅝⅞]/;
 

@@ -21,6 +21,12 @@ import type { ShoppingList } from '#lib/shopping/list-types';
 import { shoppingList } from '#lib/shopping/shopping-list';
 import { shoppingText } from '#lib/shopping/shopping-text';
 
+const DESCRIPTION_FILES = [
+  ['description.txt', 'plain'],
+  ['description.md', 'markdown'],
+  ['description.html', 'html'],
+] as const;
+
 /** What the clock and chance are for this run: arguments, so that the same file gives the same bytes. */
 export interface SheetClock {
   /** UTC instant that calendar entries and the lock are stamped with. */
@@ -44,7 +50,9 @@ export function outputs(file: EpisodeFile, clock: SheetClock): Outputs {
     ['shopping.json', stableJson(shopping)],
     ['shopping.txt', shoppingText(shopping)],
     ['shopping.csv', shoppingCsv(shopping)],
-    ['description.txt', `${description(file, figures).text}\n`],
+    ...DESCRIPTION_FILES.map(([name, form]): [string, string] => {
+      return [name, `${description(file, figures, { form }).text}\n`];
+    }),
     ['evidence.json', stableJson(evidenceData(file, figures, shopping, clock))],
   ]);
   if (file.day) {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { allergenList } from '#lib/publish/allergen-list';
 import { description } from '#lib/publish/description';
+import { DEFAULT_LAYOUT } from '#lib/publish/description/layout';
 import type { AllergenFact } from '#lib/foods/food';
 import { aDish, aFile, aFood, aLine, aReading, aRecipe, aTalk, grams } from '../support/build';
 import { UNSAID_STEP } from '#lib/episode/unsaid';
@@ -93,7 +94,8 @@ describe('the description', () => {
     expect(length.utf16Units - length.codePoints).toBe(10);
     expect(length.utf16Units).toBe(text.length);
     expect(fits).toBe(true);
-    expect(description(long, undefined, 100).fits).toBe(false);
+    const short = { layout: { ...DEFAULT_LAYOUT, limit: 100 } };
+    expect(description(long, undefined, short).fits).toBe(false);
   });
 
   it('reads "the dishes shown" until the person has said what else was eaten', () => {

@@ -54,10 +54,13 @@ describe('an ingredient that is a dish', () => {
   const seen = new Map([['sauce', 'Tomato sauce']]);
 
   it.each([
-    [made('tomato sauce', 'sauce', { planned: mg(120) }), 'tomato sauce (120 g, see Tomato sauce)'],
+    [
+      made('tomato sauce', 'sauce', { planned: mg(120) }),
+      'tomato sauce (120 g, as made, see Tomato sauce)',
+    ],
     [
       made('120 g tomato sauce', 'sauce', { planned: mg(120) }),
-      '120 g tomato sauce (see Tomato sauce)',
+      '120 g tomato sauce (as made, see Tomato sauce)',
     ],
     [
       made('tomato sauce', 'sauce', { quantity: ratio(1, 2), unit: 'batch' }),
@@ -73,7 +76,7 @@ describe('an ingredient that is a dish', () => {
         unit: 'portion',
         measureName: 'a ladle',
       }),
-      'tomato sauce (160 g, see Tomato sauce)',
+      'tomato sauce (160 g, as made, see Tomato sauce)',
     ],
     [made('tomato sauce', 'sauce'), 'tomato sauce (not weighed, see Tomato sauce)'],
   ])('names it where the text has it: %#', (line, words) => {
@@ -82,13 +85,16 @@ describe('an ingredient that is a dish', () => {
 
   it('says what it is made of where the text does not have it, at any depth', () => {
     expect(text(made('tomato sauce', 'sauce', { planned: mg(120) }))).toBe(
-      'tomato sauce (120 g, made of: 400 g tomatoes; 40 g butter)',
+      'tomato sauce (120 g, as made, made of: 400 g tomatoes, as sold; 40 g butter, as sold)',
     );
   });
 
   it.each([
-    [false, '- tomato sauce (120 g, made of: 400 g tomatoes; 40 g butter)'],
-    [true, '- tomato sauce (120 g, see Tomato sauce)'],
+    [
+      false,
+      '- tomato sauce (120 g, as made, made of: 400 g tomatoes, as sold; 40 g butter, as sold)',
+    ],
+    [true, '- tomato sauce (120 g, as made, see Tomato sauce)'],
   ])('is written so in the description (its dish there too: %s)', (together, words) => {
     const of = file(made('tomato sauce', 'sauce', { planned: mg(120) }), together);
     const said = description(of).text;

@@ -27,6 +27,8 @@ describe('outputs of the demo', () => {
       'day-sheet.csv',
       'day-sheet.ics',
       'day-sheet.txt',
+      'description.html',
+      'description.md',
       'description.txt',
       'evening-before.txt',
       'evidence.json',
@@ -45,6 +47,8 @@ describe('outputs of the demo', () => {
 
   it.each([
     'description.txt',
+    'description.md',
+    'description.html',
     'shopping.txt',
     'shopping.csv',
     'day-sheet.txt',
@@ -57,6 +61,8 @@ describe('outputs of the demo', () => {
 
   it.each([
     'description.txt',
+    'description.md',
+    'description.html',
     'shopping.txt',
     'day-sheet.txt',
     'evening-before.txt',

@@ -1,0 +1,37 @@
+import {
+  BLOCK_KINDS,
+  DISH_PARTS,
+  type BlockKind,
+  type DescriptionLayout,
+} from '#lib/episode/publish-schema';
+
+/** Length that description fields commonly allow (common practice, no source). */
+export const DESCRIPTION_LIMIT = 5000;
+
+/** What is in every description, wherever it stands: people may be hurt or misled without it. */
+export const ALWAYS_SHOWN: readonly BlockKind[] = ['allergens', 'cautions', 'disclosure'];
+
+/** How descriptions are laid out as long as nobody has said otherwise. */
+export const DEFAULT_LAYOUT: DescriptionLayout = {
+  blocks: BLOCK_KINDS.map((kind) => ({ kind, shown: true })),
+  dish: [...DISH_PARTS],
+  limit: DESCRIPTION_LIMIT,
+};
+
+/**
+ * The layout in use: the person's own, with every part in it. One that the layout does not know stands behind the part
+ * that it follows by default; what must never be missing is shown whatever the layout says.
+ */
+export function houseLayout(layout: DescriptionLayout = DEFAULT_LAYOUT): DescriptionLayout {
+  const blocks = layout.blocks.map(({ kind, shown }) => ({
+    kind,
+    shown: shown || ALWAYS_SHOWN.includes(kind),
+  }));
+  BLOCK_KINDS.forEach((kind, index) => {
+    if (blocks.some((block) => block.kind === kind)) return;
+    const before = BLOCK_KINDS[index - 1];
+    const at = blocks.findIndex((block) => block.kind === before);
+    blocks.splice(at + 1, 0, { kind, shown: true });
+  });
+  return { ...layout, blocks };
+}

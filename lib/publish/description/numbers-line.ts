@@ -1,0 +1,54 @@
+import type {
+  NumberScope,
+  PublishedNumber,
+  PublishedNumbers,
+} from '#lib/figures/published-numbers';
+import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
+
+/** What energy is called: calories in the US, energy in the EU. */
+export const ENERGY_WORD = { US: 'calories', EU: 'energy' } as const;
+
+/**
+ * `846 kcal · 112 g protein · 41 g fat · 12 g carbohydrate`, with kJ first in the EU (Regulation (EU)
+ * 1169/2011, Annex XV); a starred number adds up only by rounding.
+ */
+export function numbersLine(
+  numbers: PublishedNumbers,
+  scope: NumberScope,
+  region: 'US' | 'EU',
+): string {
+  const shown = HEADLINE_NUTRIENTS.map((nutrient) => numberText(numbers(nutrient, scope), region));
+  const kilojoules = region === 'EU' ? numbers('energyKj', scope) : null;
+  if (kilojoules?.number != null) shown.unshift(numberText(kilojoules, region));
+  return shown.join(' · ');
+}
+
+function numberText(number: PublishedNumber, region: 'US' | 'EU'): string {
+  const isEnergy = number.unit === 'kcal' || number.unit === 'kJ';
+  if (number.number === null) return `${isEnergy ? ENERGY_WORD[region] : number.label} open`;
+  const words = isEnergy ? '' : ` ${number.label}`;
+  return `${number.text}${markOf(number)} ${number.unit}${words}`;
+}
+
+/** A number that was said and that the ingredients do not support, or that cannot add up, is marked apart. */
+export function markOf(number: PublishedNumber): '' | '*' | '†' {
+  if (isSaidAgainst(number)) return '†';
+  return number.onlyByRounding ? '*' : '';
+}
+
+export function isSaidAgainst({ said, clashes, status }: PublishedNumber): boolean {
+  return status === 'known' && said !== null && said.fixed && (said.outside || clashes);
+}
+
+/** Why any headline number of a scope is not a plain number, or null if all are. */
+export function openReason(numbers: PublishedNumbers, scope: NumberScope): string | null {
+  const reasons = HEADLINE_NUTRIENTS.map((nutrient) => numbers(nutrient, scope))
+    .filter((number) => number.status !== 'known')
+    .map((number) => number.range.replace(/^at (least|most): /, ''));
+  return reasons.length === 0 ? null : [...new Set(reasons)].join('; ');
+}
+
+export function capitalised(text: string): string {
+  const [first = '', ...rest] = text;
+  return first.toUpperCase() + rest.join('');
+}
