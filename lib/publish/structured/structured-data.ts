@@ -47,8 +47,20 @@ export function structuredData({ file, figures, numbers }: Publishable): Structu
     graph,
     json: `${json}\n`,
     script: `<script type="application/ld+json">\n${json}\n</script>\n`,
-    left: [...recipes.flatMap(({ left }) => left), ...video.left],
+    left: [...recipes.flatMap(({ left }) => left), ...withoutLock(file), ...video.left],
   };
+}
+
+/** Dishes that came since the numbers were locked: what goes out has no recipe of them. */
+function withoutLock({ episode }: EpisodeFile): LeftOfData[] {
+  return episode.segments
+    .filter(({ kind, recipe }) => kind === 'recipe' && recipe === null)
+    .map(({ id, title }) => ({
+      segmentId: id,
+      dish: title,
+      what: 'all of it',
+      why: 'it came after the numbers were locked: lock them again',
+    }));
 }
 
 /**

@@ -12,15 +12,19 @@ interface Declared {
  * vocabulary's own file: a reading of the text, apart from the compiler that checks the same declarations.
  */
 export function propertiesOf(type: string): ReadonlySet<string> {
+  const before = known.get(type);
+  if (before) return before;
   const found = declared().get(`${type}Base`);
   if (!found) throw new Error(`the vocabulary has no type ${type}`);
   const all = new Set(found.properties);
   for (const base of found.bases) {
     for (const property of propertiesOf(base.replace(/Base$/, ''))) all.add(property);
   }
+  known.set(type, all);
   return all;
 }
 
+const known = new Map<string, ReadonlySet<string>>();
 let read: ReadonlyMap<string, Declared> | null = null;
 
 function declared(): ReadonlyMap<string, Declared> {
