@@ -10,9 +10,12 @@ export interface OutTexts {
 
 export type OutKind = keyof OutTexts;
 
+/** A text that parts of a draft are read in: one of an episode that is out, or a recipe as data. */
+export type FromKind = OutKind | 'recipeData';
+
 /** Where a part of a draft was read. */
 export interface From {
-  readonly text: OutKind;
+  readonly text: FromKind;
   /** Line of what was pasted, counted from 1. */
   readonly line: number;
   /** When it is said; null in texts without times. */

@@ -1,10 +1,11 @@
 import { printRuntime } from '#lib/units/print';
-import type { From, OutKind } from './draft';
+import type { From, FromKind } from './draft';
 
-const NAMES: Readonly<Record<OutKind, string>> = {
+const NAMES: Readonly<Record<FromKind, string>> = {
   captions: 'captions',
   description: 'description',
   title: 'title',
+  recipeData: 'recipe data',
 };
 
 /** Where a part of a draft was read, in words. `fromWords(from)` → 'captions at 1:12, line 30' */

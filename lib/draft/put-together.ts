@@ -63,7 +63,7 @@ export function putTogether(
   };
 }
 
-const ORDER = { title: 0, description: 1, captions: 2 } as const;
+const ORDER = { title: 0, description: 1, captions: 2, recipeData: 3 } as const;
 
 interface Segments {
   readonly segments: readonly Placed[];

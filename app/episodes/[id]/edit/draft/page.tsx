@@ -30,6 +30,9 @@ export default async function DraftPage({ params }: Props) {
       <p className="mb-6">
         <ButtonLink href={`/episodes/${id}/edit`} size="small">
           Back to the edit
+        </ButtonLink>{' '}
+        <ButtonLink href={`/episodes/${id}/edit/recipe`} size="small">
+          Recipe from a page’s data
         </ButtonLink>
       </p>
       {count > 0 ? (
