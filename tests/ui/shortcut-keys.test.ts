@@ -39,6 +39,13 @@ describe('keys', () => {
     expect(nextKey(inEpisode, [], 'j').shortcut).toBeNull();
   });
 
+  test('of the reading view are told there, and left to it', () => {
+    const reading = shortcutsFor('/episodes/e1/reading');
+    expect(reading.map(({ keys }) => keys.join(' '))).toContain('PageDown');
+    expect(nextKey(reading, [], 'PageDown').shortcut).toBeNull();
+    expect(inEpisode.map(({ keys }) => keys.join(' '))).not.toContain('PageDown');
+  });
+
   test('are told apart: none is the beginning of another', () => {
     const all = shortcutsFor('/episodes/e1/edit');
     for (const a of all) {

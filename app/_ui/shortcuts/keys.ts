@@ -26,6 +26,18 @@ const EDIT_KEYS: readonly Shortcut[] = [
   { keys: ['Enter'], words: 'open the statement', does: { kind: 'told' } },
 ];
 
+const READING_PATH = /^\/episodes\/[^/]+\/reading$/;
+
+/** The keys of the reading view, which listens to them itself: a pedal knows no list. */
+const READING_KEYS: readonly Shortcut[] = [
+  { keys: ['Space'], words: 'go and stop', does: { kind: 'told' } },
+  { keys: ['PageDown'], words: 'next sentence or shot (↓, →, pedal)', does: { kind: 'told' } },
+  { keys: ['PageUp'], words: 'sentence before (↑, ←, pedal)', does: { kind: 'told' } },
+  { keys: ['Home'], words: 'to the beginning', does: { kind: 'told' } },
+  { keys: ['End'], words: 'to the end', does: { kind: 'told' } },
+  { keys: ['Escape'], words: 'stop', does: { kind: 'told' } },
+];
+
 const EPISODE_PATH = /^\/episodes\/([^/]+)/;
 
 /** The id of the episode that a path lies in, or null. `episodeIdIn('/episodes/a1/day')` → `'a1'`. */
@@ -54,6 +66,7 @@ export function shortcutsFor(path: string): readonly Shortcut[] {
     { keys: ['?'], words: 'this list', does: { kind: 'help' } },
     ...inEpisode,
     ...(EDIT_PATH.test(path) ? EDIT_KEYS : []),
+    ...(READING_PATH.test(path) ? READING_KEYS : []),
     go('g s', 'season', '/'),
     go('g p', 'pantry', '/pantry'),
     go('g k', 'kitchen', '/kitchen'),

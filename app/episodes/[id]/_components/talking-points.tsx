@@ -32,6 +32,17 @@ export function TalkingPoints({ view, segment }: Props) {
           </li>
         ))}
       </ul>
+      {segment.talkingPoints.length > 0 && (
+        <p className="print:hidden">
+          <Link
+            className="link inline-flex min-h-11 items-center"
+            href={`/episodes/${episodeId}/reading`}
+            prefetch={false}
+          >
+            Read them to the camera
+          </Link>
+        </p>
+      )}
       <Disclosure words="Add a sentence">
         <PointForm
           id={`new-point-${segment.id}`}
