@@ -18,29 +18,58 @@ const LONGEST = 8;
  * ends in one that is a food by itself. Null where there is none.
  * @example foodAt(tokenize('toasted pine nuts on top'), 0, ENGLISH)?.name // 'pine nut'
  */
-export function foodAt(
-  tokens: readonly Token[],
-  at: number,
-  { foods, singular }: Language,
-): FoodSpan | null {
+export function foodAt(tokens: readonly Token[], at: number, language: Language): FoodSpan | null {
+  const kinds = kindsOf(language);
   let begin: number | null = null;
   let end: number | null = null;
   for (let next = at; next < Math.min(tokens.length, at + LONGEST); next += 1) {
     const token = tokens[next];
     if (token?.kind !== 'word') break;
-    const word = singular(token.folded);
-    const head = foods.heads.has(word) || foods.heads.has(token.folded);
-    const named = head || foods.modifiers.has(token.folded) || foods.modifiers.has(word);
-    if (!named && !foods.plain.has(token.folded)) break;
+    const { head, modifier, plain } = kinds(token.folded);
+    const named = head || modifier;
+    if (!named && !plain) break;
     if (!named && end !== null) break;
     if (named) begin ??= next;
     else if (begin !== null) begin = null;
     if (head) end = next + 1;
     // 'salt pepper cumin' are three.
-    if (head && !foods.modifiers.has(token.folded) && !foods.modifiers.has(word)) break;
+    if (head && !modifier) break;
   }
   if (begin === null || end === null || begin >= end) return null;
-  return { from: begin, to: end, name: nameOf(tokens, begin, end, singular) };
+  return { from: begin, to: end, name: nameOf(tokens, begin, end, language.singular) };
+}
+
+/** What a folded word is in a food’s name. */
+interface WordKind {
+  readonly head: boolean;
+  readonly modifier: boolean;
+  readonly plain: boolean;
+}
+
+const NONE: WordKind = { head: false, modifier: false, plain: false };
+/** Words that are kept: as many as a long text has. */
+const MOST_KEPT = 50_000;
+const kept = new WeakMap<Language, (folded: string) => WordKind>();
+
+/** What each word is in a food’s name, looked up once for all places at which it stands. */
+function kindsOf(language: Language): (folded: string) => WordKind {
+  const known = kept.get(language);
+  if (known) return known;
+  const { foods, singular } = language;
+  const words = new Map<string, WordKind>();
+  const made = (folded: string): WordKind => {
+    const before = words.get(folded);
+    if (before) return before;
+    const one = singular(folded);
+    const head = foods.heads.has(one) || foods.heads.has(folded);
+    const modifier = foods.modifiers.has(folded) || foods.modifiers.has(one);
+    const plain = foods.plain.has(folded);
+    const kind = head || modifier || plain ? { head, modifier, plain } : NONE;
+    if (words.size < MOST_KEPT) words.set(folded, kind);
+    return kind;
+  };
+  kept.set(language, made);
+  return made;
 }
 
 /** The name of a stretch of tokens: in lower case, the last word in the singular. */

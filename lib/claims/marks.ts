@@ -20,6 +20,8 @@ export class Marks {
   /** Few phrases begin or end at a token, so that looking through them is quicker than a map. */
   readonly #starts: (Mark[] | undefined)[];
   readonly #ends: (Mark[] | undefined)[];
+  /** The marks of each category in order, gathered when they are first asked for. */
+  #all: ReadonlyMap<Category, readonly Mark[]> | null = null;
 
   constructor(
     tokens: readonly Token[],
@@ -33,9 +35,12 @@ export class Marks {
     }
     for (let at = 0; at < tokens.length; at += 1) {
       const { text = '', folded = '' } = tokens[at] ?? {};
+      const withVerb = text.endsWith("'s") || text.endsWith('’s');
+      const without = adjectives.has(folded);
+      if (!withVerb && !without) continue;
       for (const lexicon of lexicons) {
-        if (/['’]s$/.test(text)) this.#findWithVerb(tokens, lexicon, at);
-        if (adjectives.has(folded)) this.#findWithout(tokens, lexicon, adjectives, at);
+        if (withVerb) this.#findWithVerb(tokens, lexicon, at);
+        if (without) this.#findWithout(tokens, lexicon, adjectives, at);
       }
     }
   }
@@ -74,18 +79,15 @@ export class Marks {
   }
 
   /** All marks of a category in order. */
-  all<C extends Category>(category: C): Mark<C>[] {
-    const found: Mark<C>[] = [];
-    for (const marks of this.#starts) {
-      const mark = of(marks, category);
-      if (mark) found.push(mark);
-    }
-    return found;
+  all<C extends Category>(category: C): readonly Mark<C>[] {
+    const found = (this.#all ??= byCategory(this.#starts)).get(category) ?? [];
+    return found as unknown as readonly Mark<C>[];
   }
 
   /** All phrases that begin at a token, the longest first. */
   #find(tokens: readonly Token[], lexicon: Phrases<readonly Role[]>, from: number): void {
     let node = lexicon.next.get(tokens[from]?.folded ?? '');
+    if (node === undefined) return;
     const ways: (readonly Role[] | undefined)[] = [];
     for (let to = from + 1; node !== undefined; to += 1) {
       ways.push(node.value);
@@ -127,7 +129,8 @@ export class Marks {
   }
 
   #putParts(roles: readonly Role[] | undefined, from: number, to: number): void {
-    for (const role of roles ?? []) if (role.cat === 'scope') this.#put({ role, from, to });
+    for (const role of roles ?? [])
+      if (role.cat === 'scope' || role.cat === 'times') this.#put({ role, from, to });
   }
 
   /** From left to right and the longest first, so that the one that is there already is the longest. */
@@ -137,6 +140,20 @@ export class Marks {
     const ends = (this.#ends[mark.to] ??= []);
     if (!of(ends, mark.role.cat)) ends.push(mark);
   }
+}
+
+/** Of each place at most one of a category, which is how they are put there. */
+function byCategory(starts: readonly (readonly Mark[] | undefined)[]): Map<Category, Mark[]> {
+  const all = new Map<Category, Mark[]>();
+  for (const marks of starts) {
+    if (marks === undefined) continue;
+    for (const mark of marks) {
+      const known = all.get(mark.role.cat);
+      if (known) known.push(mark);
+      else all.set(mark.role.cat, [mark]);
+    }
+  }
+  return all;
 }
 
 function of<C extends Category>(

@@ -16,7 +16,17 @@ export function namedFoods(text: Text, taken: ReadonlySet<number>): FoodSpan[] {
   const titles = [context.dish, ...(context.dishes ?? [])].map((title) =>
     stemsOf(title ?? '', language),
   );
-  const told: string[][] = [];
+  const told = new Set<string>();
+  const named = new Map<string, Named>();
+  const nameOf = (name: string): Named => {
+    const before = named.get(name);
+    if (before) return before;
+    const stems = stemsOf(name, language);
+    const title = titles.some((words) => stems.every((stem) => words.includes(stem)));
+    const made = { stems, title, known: ingredients.some((other) => sameFood(stems, other)) };
+    named.set(name, made);
+    return made;
+  };
   const found: FoodSpan[] = [];
   let blocked: FoodSpan | null = null;
   for (let at = 0; at < tokens.length;) {
@@ -31,20 +41,27 @@ export function namedFoods(text: Text, taken: ReadonlySet<number>): FoodSpan[] {
       continue;
     }
     at = food.to;
-    const stems = stemsOf(food.name, language);
-    const known = [...ingredients, ...told].some((other) => sameFood(stems, other));
-    const title = titles.some((words) => stems.every((stem) => words.includes(stem)));
+    const { title, known, stems } = nameOf(food.name);
     if (taken.has(food.from) || taken.has(food.to - 1) || title || isUncounted(text, food))
       continue;
     if (isBlocked(text, food) || goesOn(text, blocked, food)) {
       blocked = food;
       continue;
     }
-    if (known) continue;
-    told.push(stems);
+    if (known || told.has(food.name)) continue;
+    const again = found.some((other) => sameFood(stems, nameOf(other.name).stems));
+    told.add(food.name);
+    if (again) continue;
     found.push(food);
   }
   return found;
+}
+
+/** A food’s name, as it is compared with the ingredients and the titles. */
+interface Named {
+  readonly stems: readonly string[];
+  readonly title: boolean;
+  readonly known: boolean;
 }
 
 /** 'no butter or cream', 'you could add feta, olives': what held for the food before holds for this one. */

@@ -43,10 +43,9 @@ export interface SaidSteps {
 export function saidInterval(said: SaidNumber, steps: SaidSteps): SaidInterval {
   const { low, high, hedge } = said;
   const { spoken, about } = steps;
-  const decimals = writtenDecimals(said);
-  const halved = isHalved(said);
   const half = (value: number) => {
-    const digit = halved
+    const decimals = writtenDecimals(said);
+    const digit = isHalved(said)
       ? 0.25
       : decimals === null
         ? halfDigit(value, spoken)
@@ -91,6 +90,7 @@ export function saidInterval(said: SaidNumber, steps: SaidSteps): SaidInterval {
  */
 function halfDigit(value: number, spoken: boolean): number {
   if (spoken && value >= 100 && value % 10 === 0) return 5;
+  if (Number.isInteger(value)) return 0.5;
   const decimals = /\.(\d+)$/.exec(String(settled(value)))?.[1]?.length ?? 0;
   return 0.5 / 10 ** decimals;
 }
@@ -106,7 +106,9 @@ export function numberWords({ words, start, how }: Omit<SaidNumber, 'low' | 'hig
  * kept in another unit than it is written in, as '1.5 hours' is in minutes.
  */
 function writtenDecimals(said: SaidNumber): number | null {
-  const found = [...numberWords(said).matchAll(/(\d[\d.,]*)[.,](\d+)/g)].flatMap(
+  const words = numberWords(said);
+  if (!/\d[.,]\d/.test(words)) return null;
+  const found = [...words.matchAll(/(\d[\d.,]*)[.,](\d+)/g)].flatMap(
     ([, whole = '', digits = '']) => {
       const value = Number(`${whole.replace(/[.,]/g, '')}.${digits}`);
       return value === said.low || value === said.high ? [digits.length] : [];

@@ -64,7 +64,7 @@ export function judgeContext(
     file,
     facts,
     figures,
-    numbers: onceEach(confirmedOnly(publishedNumbers(file, figures)), counted),
+    numbers: onceEach(confirmedOnly(publishedNumbers(file, countedOf(figures, counted))), counted),
     amounts: amountContext(file),
     dishes,
     byId: new Map(dishes.map((each) => [each.dish.id, each])),
@@ -82,6 +82,18 @@ function upTo(
   const end = segments.findIndex(({ id }) => id === segmentId) + 1;
   const episode = { ...file.episode, segments: segments.slice(0, end) };
   return episodeFigures({ ...file, episode }, nutrients);
+}
+
+/** The same without nutrients that nobody counts: their numbers are never asked for. */
+function countedOf(figures: EpisodeFigures, counted: ReadonlySet<Nutrient>): EpisodeFigures {
+  const { region, dayIsWhole, dishes, nutrients } = figures;
+  return {
+    ...{ region, dayIsWhole, dishes },
+    nutrients: nutrients.filter((nutrient) => counted.has(nutrient)),
+    get day() {
+      return figures.day;
+    },
+  };
 }
 
 /** The numbers of what is counted, each printed once. */
