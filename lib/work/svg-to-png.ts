@@ -8,10 +8,19 @@ const FONTS = [
   'barlow-condensed/600SemiBold/BarlowCondensed_600SemiBold.ttf',
 ];
 
-/** A drawing as PNG, in its own size, with the fonts of the project alone. */
-export function svgToPng(svg: string): Buffer {
+function resvg(svg: string): Resvg {
   const fontFiles = FONTS.map((file) =>
     path.join(process.cwd(), 'node_modules/@expo-google-fonts', file),
   );
-  return new Resvg(svg, { font: { fontFiles, loadSystemFonts: false } }).render().asPng();
+  return new Resvg(svg, { font: { fontFiles, loadSystemFonts: false } });
+}
+
+/** A drawing as PNG, in its own size, with the fonts of the project alone. */
+export function svgToPng(svg: string): Buffer {
+  return resvg(svg).render().asPng();
+}
+
+/** A drawing with its letters as paths, so that it looks alike where the fonts are not installed. */
+export function svgInPaths(svg: string): string {
+  return resvg(svg).toString();
 }

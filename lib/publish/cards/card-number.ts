@@ -1,0 +1,89 @@
+import type { EpisodeFigures } from '#lib/figures/episode-figures';
+import {
+  figuresFor,
+  type NumberScope,
+  type PublishedNumbers,
+} from '#lib/figures/published-numbers';
+import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
+import type { Nutrient } from '#lib/foods/nutrients';
+import type { CardNumber } from '#lib/publish/cards/card';
+
+/** What numbers are taken from. */
+export interface NumbersOfCards {
+  readonly figures: EpisodeFigures;
+  readonly numbers: PublishedNumbers;
+}
+
+/** Energy and macros of a scope, with the remarks that they need. */
+export interface ScopeNumbers {
+  readonly lead: CardNumber;
+  readonly others: readonly CardNumber[];
+  readonly notes: readonly string[];
+  /** Whether any of them is open. */
+  readonly open: boolean;
+}
+
+const MEANT = {
+  '†': '† as said in the video; the ingredients say otherwise',
+  '*': '* adds up only because of rounding',
+} as const;
+
+/** The numbers of a scope, and what is to be said of them: why some are open or 'at least', what their marks mean. */
+export function scopeNumbers(of: NumbersOfCards, scope: NumberScope): ScopeNumbers {
+  const [energy, ...macros] = HEADLINE_NUTRIENTS;
+  const all = HEADLINE_NUTRIENTS.map((nutrient) => of.numbers(nutrient, scope));
+  const marks = HEADLINE_NUTRIENTS.map((nutrient) => markOf(of, nutrient, scope));
+  const reasons = all
+    .filter(({ status }) => status !== 'known')
+    .map(({ status, range }) => `${status === 'open' ? 'open: ' : ''}${range}`);
+  const kilojoules = of.figures.region === 'EU' ? of.numbers('energyKj', scope) : null;
+  return {
+    lead: {
+      ...cardNumber(of, energy, scope),
+      // Regulation (EU) 1169/2011, Annex XV, names kJ beside kcal.
+      label: kilojoules?.number == null ? '' : `${kilojoules.text} kJ`,
+    },
+    others: macros.map((nutrient) => cardNumber(of, nutrient, scope)),
+    notes: [
+      ...new Set([
+        ...reasons,
+        ...(['†', '*'] as const).filter((mark) => marks.includes(mark)).map((mark) => MEANT[mark]),
+      ]),
+    ],
+    open: all.some(({ number }) => number === null),
+  };
+}
+
+/** One number of a scope. */
+export function cardNumber(of: NumbersOfCards, nutrient: Nutrient, scope: NumberScope): CardNumber {
+  const { number, text, unit, label, range, status } = of.numbers(nutrient, scope);
+  const figure = figuresFor(of.figures, scope)?.[nutrient];
+  const isKnown = status === 'known';
+  return {
+    label: nutrient === 'energyKcal' ? '' : label,
+    hedge: number === null ? '' : text.slice(0, text.length - number.length).trim(),
+    number: number === null ? null : number + markOf(of, nutrient, scope),
+    unit: number === null && nutrient === 'energyKcal' ? label : unit,
+    // What the digits allow beyond the likely range is for the page, not for the picture.
+    range: isKnown ? (/^likely [^,]*/.exec(range)?.[0] ?? '').replace(`likely ${text}`, '') : '',
+    whisker: number === null || !figure ? null : figure,
+  };
+}
+
+/** A number that was said and that the ingredients do not support is marked apart from one that only rounding adds up. */
+function markOf({ numbers }: NumbersOfCards, nutrient: Nutrient, scope: NumberScope) {
+  const { status, said, clashes, onlyByRounding } = numbers(nutrient, scope);
+  if (status === 'known' && said?.fixed === true && (said.outside || clashes)) return '†';
+  return onlyByRounding ? '*' : '';
+}
+
+/** `846 kcal · 112 g protein · 41 g fat`: the numbers of a scope in a line. */
+export function numbersInLine({ lead, others }: Pick<ScopeNumbers, 'lead' | 'others'>): string {
+  return [lead, ...others]
+    .map(({ hedge, number, unit, label }) => {
+      if (number === null) return `${label === '' ? unit : label} open`;
+      const of = label === '' || label.endsWith('kJ') ? [] : [label];
+      return [hedge, number, unit, ...of].filter((part) => part !== '').join(' ');
+    })
+    .join(' · ');
+}
