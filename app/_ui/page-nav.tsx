@@ -50,6 +50,7 @@ export function EpisodeNav({ id }: { readonly id: string }) {
         The edit
       </NavLink>
       <NavLink href={`/episodes/${id}/publish`}>Publish</NavLink>
+      <NavLink href={`/episodes/${id}/cards`}>Cards</NavLink>
     </nav>
   );
 }

@@ -11,7 +11,12 @@ import { ms, quantile, timed } from './timing';
 /** `npm run bench -- cards`: all cards of the demo as PNG, in a thread, beside one rectangle of the same size. */
 
 const LIMIT_MS = 200;
-const COLOURS = { ...DAY, chalkSoft: DAY['chalk-soft'], handOnDark: NIGHT.hand };
+const COLOURS = {
+  ...DAY,
+  chalkSoft: DAY['chalk-soft'],
+  handOnDark: NIGHT.hand,
+  edge: NIGHT.slate,
+};
 
 export async function run(): Promise<void> {
   const read = parseEpisodeFile(readFileSync('seed/demo.episode.json', 'utf8'));

@@ -10,6 +10,8 @@ export interface CardColours {
   readonly chalkSoft: string;
   /** Grease-pencil red that is read on the slate and on dark footage. */
   readonly handOnDark: string;
+  /** About letters on the picture itself: so dark that red letters stand out of any grey by it or by themselves. */
+  readonly edge: string;
 }
 
 /** `plate`: on paper and slate that nearly hide the picture; `outline`: on the picture itself, each letter with an edge. */
@@ -44,12 +46,12 @@ export interface CardInks {
   readonly body: PartInks;
 }
 
-/** The inks of a ground. On the picture all is chalk with an edge of ink: one of the two is read on any footage. */
+/** The inks of a ground. On the picture all is chalk with a dark edge: one of the two is read on any footage. */
 export function cardInks(ground: CardGround, colours: CardColours): CardInks {
-  const { chalk, chalkSoft, handOnDark, slate, paper, ink, soft, hand, line } = colours;
+  const { chalk, chalkSoft, handOnDark, slate, paper, ink, soft, hand, line, edge } = colours;
   if (ground === 'outline') {
     const part = {
-      ...{ ground: null, ink: chalk, soft: chalk, hand: handOnDark, line: chalk, edge: ink },
+      ...{ ground: null, ink: chalk, soft: chalk, hand: handOnDark, line: chalk, edge },
     };
     return { head: part, body: part };
   }

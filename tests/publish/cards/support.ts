@@ -13,6 +13,7 @@ export const COLOURS: CardColours = {
   ...DAY,
   chalkSoft: DAY['chalk-soft'],
   handOnDark: NIGHT.hand,
+  edge: NIGHT.slate,
 };
 
 /** The demo episode as its file has it. */

@@ -1,0 +1,54 @@
+import 'server-only';
+import { cardFiles, type CardFile } from '#lib/publish/cards/card-files';
+import { cardPlaces, type CardPlaces } from '#lib/publish/cards/card-places';
+import { cardsOf } from '#lib/publish/cards/cards-of';
+import { placesCsv } from '#lib/publish/cards/places-csv';
+import { placesOtio } from '#lib/publish/cards/places-otio';
+import { placesVtt } from '#lib/publish/cards/places-vtt';
+import { cardsOfCorrection, cardsOfSwaps } from '#lib/publish/cards/saved-changes';
+import { numbersToPublish, type NumbersToPublish } from '#lib/publish/from-lock';
+import { readCorrections } from '#lib/store/read-corrections';
+import { readEpisodeFile } from '#lib/store/read-episode';
+import { readLastLock } from '#lib/store/read-locks';
+import { swapTable } from '#lib/swap/swap-words';
+import { toldCorrection } from '../corrections/told-correction';
+import { COLOURS, type AskedCards } from './look';
+
+/** The cards of an episode as they are asked for. */
+export interface ReadCards {
+  readonly source: NumbersToPublish;
+  readonly look: AskedCards;
+  readonly files: readonly CardFile[];
+  readonly places: CardPlaces;
+}
+
+/**
+ * An episode's cards with the numbers of its lock: dishes and day, then saved swaps and the last correction. Null where
+ * there is no such episode.
+ */
+export async function readCards(id: string, look: AskedCards): Promise<ReadCards | null> {
+  const file = await readEpisodeFile(id, new Date().toISOString(), { publish: true });
+  if (!file) return null;
+  const last = await readLastLock(id);
+  const source = numbersToPublish(file, last?.snapshot ?? null);
+  const { rows } = await readCorrections({ episodeId: id, take: 1 });
+  const cards = [
+    ...cardsOf(source),
+    ...cardsOfSwaps(swapTable(file, file.publish?.variants ?? []).rows, source.standing),
+    ...rows.flatMap((row) => cardsOfCorrection(toldCorrection(row), source.standing)),
+  ];
+  const { size, ground } = look;
+  const files = cardFiles(cards, { size, ground, colours: COLOURS });
+  return { source, look, files, places: cardPlaces(files, source.file.episode) };
+}
+
+/** The lists of where each goes, by their files' names. */
+export function placeLists(places: CardPlaces): ReadonlyMap<string, string> {
+  const otio = placesOtio(places);
+  return new Map([
+    ['cards.vtt', placesVtt(places)],
+    // Spreadsheets that would take the file for one in the system's own letters are told that it is UTF-8.
+    ['cards.csv', `\uFEFF${placesCsv(places)}`],
+    ...(otio === null ? [] : [['cards.otio', otio] as const]),
+  ]);
+}
