@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { MOST } from '#lib/episode/most';
 import { NUTRIENT_NAMES, type Nutrient } from '#lib/foods/nutrients';
 import { stateSchema } from '#lib/foods/food';
 
@@ -71,7 +72,7 @@ export const variantSchema = z.object({
   id,
   segmentId: id,
   name: oneLine(120).min(1),
-  steps: z.array(swapStepSchema).min(1).max(100),
+  steps: z.array(swapStepSchema).min(1).max(MOST.swapSteps),
 });
 export type Variant = z.infer<typeof variantSchema>;
 
@@ -96,7 +97,7 @@ export const pieceSchema = z.object({
   kind: z.enum(['clip', 'text']),
   title: oneLine(160).min(1),
   /** Its dishes; null is the day. Without any, those it had were taken out. */
-  segmentIds: z.array(id).max(20).nullable(),
+  segmentIds: z.array(id).max(MOST.dishesOfPiece).nullable(),
   /** Longest text in UTF-16 units. */
   limit: z.int().min(20).max(100_000),
 });
@@ -104,8 +105,8 @@ export type Piece = z.infer<typeof pieceSchema>;
 
 /** What the episode has for going out, beside its figures. */
 export const publishSchema = z.object({
-  variants: z.array(variantSchema).max(200),
-  replies: z.array(replySchema).max(2000),
-  pieces: z.array(pieceSchema).max(100),
+  variants: z.array(variantSchema).max(MOST.swaps),
+  replies: z.array(replySchema).max(MOST.replies),
+  pieces: z.array(pieceSchema).max(MOST.pieces),
 });
 export type EpisodePublish = z.infer<typeof publishSchema>;

@@ -1,4 +1,5 @@
 import type { Problem } from '#lib/result';
+import { MOST } from '#lib/episode/most';
 import { bulletLength, withoutMarkup, withoutUnseen } from '#lib/episode/read-ingredient-clean';
 import { remark } from '#lib/episode/read-ingredient-number';
 import { orderLine, type OrderedLine } from '#lib/episode/read-ingredient-order';
@@ -15,7 +16,7 @@ export const LONGEST_LINE = 400;
 /** A longer line is not read at all. */
 const LONGEST_READ = 2000;
 /** Ingredients that a dish holds at most, as in the file format. */
-export const MOST_INGREDIENTS = 400;
+export const MOST_INGREDIENTS = MOST.ingredients;
 
 /**
  * Reads an ingredient as a person writes it into amount, unit, food, state and note. Most lines are one part;

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { NUTRIENT_NAMES, STATED_NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import { foodSchema, stateSchema } from '#lib/foods/food';
 import { dishClaimsSchema, editSchema } from '#lib/episode/edit-schema';
+import { MOST } from '#lib/episode/most';
 import { layoutSchema, publishSchema } from '#lib/episode/publish-schema';
 import { saidLineSchema } from '#lib/episode/said-line';
 import {
@@ -223,9 +224,9 @@ export type Cooking = z.infer<typeof cookingSchema>;
 export const recipeSchema = z.object({
   id,
   title: oneLine(160),
-  lines: z.array(recipeLineSchema).max(400),
-  weighings: z.array(weighingSchema).max(2000),
-  portions: z.array(portionSchema).max(20),
+  lines: z.array(recipeLineSchema).max(MOST.ingredients),
+  weighings: z.array(weighingSchema).max(MOST.readings),
+  portions: z.array(portionSchema).max(MOST.portions),
   cooking: cookingSchema.nullable().default(null),
   /** The method in brief, as the viewer reads it. */
   method: text(8000),
@@ -369,9 +370,9 @@ export const segmentSchema = z.object({
   plannedS: seconds,
   recipe: recipeSchema.nullable(),
   steps: z.array(stepSchema).max(MOST_STEPS),
-  perishables: z.array(perishableSchema).max(40),
+  perishables: z.array(perishableSchema).max(MOST.lots),
   shots: z.array(shotSchema).max(MOST_SHOTS),
-  talkingPoints: z.array(talkingPointSchema).max(100),
+  talkingPoints: z.array(talkingPointSchema).max(MOST.talkingPoints),
   /** Further takes that need food again, and whether they need the whole dish or the spoilt lines only. */
   spareTakes: z.int().min(0).max(10),
   spareScope: z.enum(['whole', 'spoiltLines']),
@@ -422,16 +423,16 @@ export const episodeSchema = z.object({
   rate: z.object({ num: z.int().positive(), den: z.int().positive() }),
   /** Whether numbers of frames are left out at 29.97 and 59.94 (SMPTE ST 12-1, drop frame); says nothing elsewhere. */
   dropFrame: z.boolean().default(false),
-  targets: z.array(targetSchema).max(40),
+  targets: z.array(targetSchema).max(MOST.targets),
   /** What calories are rounded to in everything that is written and copied. */
   energyStep: z.literal(ENERGY_STEPS).default(1),
   anythingElse: anythingElseSchema,
-  segments: z.array(segmentSchema).max(100),
-  links: z.array(stepLinkSchema).max(2000),
+  segments: z.array(segmentSchema).max(MOST.segments),
+  links: z.array(stepLinkSchema).max(MOST.ties),
   /** The creator's own links under the description. */
   webLinks: z
     .array(z.object({ id, label: oneLine(80), url: z.url({ protocol: /^https?$/ }).max(400) }))
-    .max(40),
+    .max(MOST.webLinks),
   /** The creator's own wording where something was given or paid; empty for none. */
   disclosure: text(400),
 });
@@ -635,8 +636,8 @@ export const alsoFilmedSchema = z.object({
   id,
   title: oneLine(160).min(1),
   region: z.enum(['US', 'EU']),
-  segments: z.array(segmentSchema).min(1).max(100),
-  links: z.array(stepLinkSchema).max(2000),
+  segments: z.array(segmentSchema).min(1).max(MOST.segments),
+  links: z.array(stepLinkSchema).max(MOST.ties),
   foods: z.array(foodSchema).max(2000),
   recipes: z.array(recipeSchema).max(200),
   stock: z.array(stockLotSchema).max(5000),

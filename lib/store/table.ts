@@ -13,6 +13,7 @@ export interface StoredRow extends Record<string, unknown> {
 interface Table {
   findUnique(args: { where: { id: string } }): Promise<StoredRow | null>;
   findMany(args: { where: object; orderBy?: object; omit?: object }): Promise<StoredRow[]>;
+  count(args: { where: object }): Promise<number>;
   createMany(args: { data: readonly object[] }): Promise<{ count: number }>;
   updateMany(args: { where: object; data: object }): Promise<{ count: number }>;
 }

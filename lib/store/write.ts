@@ -6,6 +6,7 @@ import { applyEdits, type Outcome, type RefusedTyping } from '#lib/store/apply-e
 import { inTransaction, type Tx } from '#lib/store/client';
 import type { Command, Edit, Written } from '#lib/store/command';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
+import { crowdProblems } from '#lib/store/crowded';
 import { inLine } from '#lib/store/in-line';
 import { journalText, type JournalEntry } from '#lib/store/journal';
 import { mergeRingProblems } from '#lib/store/merge-rings';
@@ -61,6 +62,7 @@ async function run(
   const problems = [
     ...(await ringProblems(tx, outcome.entries)),
     ...(await mergeRingProblems(tx, outcome.entries)),
+    ...(await crowdProblems(tx, outcome.entries)),
   ];
   if (problems.length > 0) throw new Refused({ ...outcome, problems });
   await writeJournal(tx, command, creatorId, groupId, outcome.entries);

@@ -2,7 +2,7 @@
 
 import { v7 as uuid } from 'uuid';
 import { textStanding } from '#lib/overview/text-standing';
-import { MOST_TEXTS, type TextKind } from '#lib/episode/edit-schema';
+import type { TextKind } from '#lib/episode/edit-schema';
 import { failed, ok } from '#lib/result';
 import { nextPlace, placeOf } from '#lib/store/next-place';
 import { readEpisodeFile } from '#lib/store/read-episode';
@@ -30,10 +30,6 @@ export async function bringInText(state: FormState, form: FormData): Promise<For
     const file = await readEpisodeFile(episodeId, new Date().toISOString(), { edit: true });
     if (!file) return failed(GONE);
     const there = file.edit?.texts ?? [];
-    if (there.length >= MOST_TEXTS) {
-      const message = `An episode has up to ${MOST_TEXTS} texts: take one out first.`;
-      return failed({ path: '', code: 'too-many', message });
-    }
     const { text, told } = taken.value;
     const alike = there.filter((each) => each.kind === kind).length;
     const called = (name || taken.value.name || numbered(NAMES[kind], alike)).slice(0, 120);
