@@ -1,12 +1,12 @@
 import { statesMatch } from '#lib/episode/eaten-amount';
 import { dishesOf, amountContext } from '#lib/episode/context';
 import type { Variant } from '#lib/episode/publish-schema';
-import type { EpisodeFile } from '#lib/episode/schema';
+import type { EpisodeFile, RecipeLine } from '#lib/episode/schema';
 import { amountsDiffer } from '#lib/swap/apply-swap';
 
 /** What the figures of a swap cannot say, in words. */
 export interface SwapRemark {
-  readonly code: 'state' | 'oven' | 'finished' | 'leftBehind' | 'byGrams';
+  readonly code: 'unconfirmed' | 'state' | 'oven' | 'finished' | 'leftBehind' | 'byGrams';
   readonly lineId: string | null;
   readonly text: string;
 }
@@ -51,7 +51,18 @@ export function swapRemarks(
       const text = `${second.name} has no measure of that name: the same grams are taken.`;
       return { code: 'byGrams', lineId: line.id, text };
     });
-  return [...states, ...byGrams, ...left, ...ovenRemark(was), ...finishedRemark()];
+  const oneOf = (line: RecipeLine) => ({ ...was.recipe, lines: [line] });
+  const unconfirmed = was.recipe.lines
+    .filter(({ match }) => match === 'provisional')
+    .filter((line) => {
+      const is = becomes.recipe.lines.find(({ id }) => id === line.id);
+      return !is || is.foodId !== line.foodId || amountsDiffer(oneOf(line), oneOf(is));
+    })
+    .map((line): SwapRemark => {
+      const text = `The food of ${line.text} waits for your word, and these numbers rest on it: confirm it before you answer with them.`;
+      return { code: 'unconfirmed', lineId: line.id, text };
+    });
+  return [...unconfirmed, ...states, ...byGrams, ...left, ...ovenRemark(was), ...finishedRemark()];
 
   function finishedRemark(): SwapRemark[] {
     if (!was?.recipe.weighings.some(({ kind }) => kind === 'finished') || !becomes) return [];

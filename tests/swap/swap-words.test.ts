@@ -201,6 +201,12 @@ describe('what else a swap changes', () => {
     expect(cell(250)).toEqual(['costs the same']);
   });
 
+  it('rests on a food that nobody has confirmed, where that is swapped, and says so', () => {
+    const waiting = LINES.map((line) => ({ ...line, match: 'provisional' as const }));
+    const { remarks } = told(kitchen(waiting), [toRich]);
+    expect(remarks.map(({ code, lineId }) => [code, lineId])).toEqual([['unconfirmed', 'curd']]);
+  });
+
   it('is the oven and what was stated raw or cooked, in words', () => {
     const file = kitchen(LINES);
     const cooked = file.foods.map((food) =>

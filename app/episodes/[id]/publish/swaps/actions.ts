@@ -81,7 +81,7 @@ function tried({ episodeId, segmentId, variantId, steps }: Trying, step: SwapSte
 
 /** What one piece of an ingredient weighs in the dish as it is tried out. */
 async function oneAsTried({ episodeId, segmentId, steps }: Trying, lineId: string) {
-  const read = await readSwaps(episodeId, steps);
+  const read = await readSwaps(episodeId, steps, segmentId);
   const applied = read && applySwap(read.file, { id: 'tried', segmentId, steps: [...steps] });
   if (!applied?.ok) return null;
   const dish = dishesOf(applied.value.episode.segments).find(({ id }) => id === segmentId);
@@ -94,7 +94,7 @@ export async function saveSwap(state: FormState, form: FormData): Promise<FormSt
   return parseThenAct(saveSwapForm, state, form, async ({ name, rev, ...trying }) => {
     const { episodeId, segmentId, variantId, steps } = trying;
     if (steps.length === 0) return gone('Nothing is swapped yet: try something first.');
-    const read = await readSwaps(episodeId, steps);
+    const read = await readSwaps(episodeId, steps, segmentId);
     if (!read) return gone('This episode is no longer there.');
     const applied = applySwap(read.file, { id: 'tried', segmentId, steps: [...steps] });
     if (!applied.ok) return failed(...applied.problems.map((each) => ({ ...each, path: '' })));

@@ -15,13 +15,12 @@ export default async function SwapsPage({ params }: Props) {
   const { id } = await params;
   const read = await readSwaps(id);
   if (!read) notFound();
-  const { file, live, published, revs } = read;
+  const { file, live, standing, revs } = read;
   const variants = live.publish?.variants ?? [];
   return (
     <SwapsView
       page={{
-        ...{ file, variants, revs },
-        standing: published.standing,
+        ...{ file, variants, revs, standing },
         table: swapTable(file, variants),
         last: await lastAct(live),
       }}

@@ -22,7 +22,7 @@ export async function readDishSwaps(
   segmentId: string,
   { steps = [], variantId = null, line = null }: SwapPlace,
 ): Promise<DishSwaps | null> {
-  const read = await readSwaps(episodeId, steps);
+  const read = await readSwaps(episodeId, steps, segmentId);
   const dish = read && dishesOf(read.file.episode.segments).find(({ id }) => id === segmentId);
   if (!read || !dish) return null;
   const { file } = read;
@@ -38,7 +38,7 @@ export async function readDishSwaps(
   const open = dish.recipe.lines.find(({ id }) => id === line);
   return {
     ...{ file, dish, steps, variant, name, line, view },
-    standing: read.published.standing,
+    standing: read.standing,
     stepWords: steps.map((step) => stepWords(step, dish.recipe, context)),
     lines: triedLines(file, view?.after ?? file, segmentId),
     problems: told && !told.ok ? told.problems.map(({ message }) => message) : [],

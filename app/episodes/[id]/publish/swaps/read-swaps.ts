@@ -1,8 +1,10 @@
 import 'server-only';
+import { dishesOf } from '#lib/episode/context';
 import type { SwapStep } from '#lib/episode/publish-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
+import type { LockStanding } from '#lib/lock/lock-standing';
 import { episodeFigures } from '#lib/figures/episode-figures';
-import { numbersToPublish, type NumbersToPublish } from '#lib/publish/from-lock';
+import { numbersToPublish } from '#lib/publish/from-lock';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { readStoredFood } from '#lib/store/read-foods';
 import { readLastLock } from '#lib/store/read-locks';
@@ -11,24 +13,32 @@ import { readLastLock } from '#lib/store/read-locks';
 export interface SwapsFile {
   /** As it is now, with saved swaps and replies. */
   readonly live: EpisodeFile;
-  readonly published: NumbersToPublish;
+  /** Whether what swaps are told of is as it was locked. */
+  readonly standing: LockStanding;
   /** What swaps are told of: the numbers that go out, with the foods that the steps bring in. */
   readonly file: EpisodeFile;
   readonly revs: Readonly<Record<string, number>>;
 }
 
-/** An episode for its swaps; null if there is none. */
+/**
+ * An episode for its swaps; null if there is none.
+ * @param segmentId the dish that is swapped: where it is new since the lock, all is told as it is now
+ */
 export async function readSwaps(
   episodeId: string,
   steps: readonly SwapStep[] = [],
+  segmentId: string | null = null,
 ): Promise<SwapsFile | null> {
   const revs = await readRevisions(episodeId);
   const live = await readEpisodeFile(episodeId, new Date().toISOString(), { publish: true });
   if (!live) return null;
   const lock = await readLastLock(episodeId);
   const published = numbersToPublish(live, lock?.snapshot ?? null, episodeFigures(live));
-  const file = await withFoods(published.file, steps);
-  return { live, published, file, revs };
+  const isIn = ({ episode }: EpisodeFile) =>
+    segmentId === null || dishesOf(episode.segments).some(({ id }) => id === segmentId);
+  const isNew = !isIn(published.file);
+  const file = await withFoods(isNew ? live : published.file, steps);
+  return { live, file, revs, standing: isNew ? 'draft' : published.standing };
 }
 
 /** A file with the foods that steps name and that it does not carry yet, and their packs. */
