@@ -53,7 +53,7 @@ export function drawCard(card: Card, { size, ground, colours }: CardLook): reado
   const tried = SHARES.flatMap((share) =>
     (several ? [1, 2] : [1]).map((columns) => ({ share, columns })),
   );
-  const attempt = ({ share, columns }: (typeof tried)[number]) =>
+  const attempt = ({ share, columns }: { readonly share: number; readonly columns: number }) =>
     laidOut(card, { inks, room, most, type: typeOf(share, frame.leastType, huge), columns });
   const whole = tried.map(attempt).find(({ parts }) => isWideEnough(parts) && fitsOne(parts));
   const columns = several ? 2 : 1;
