@@ -78,13 +78,16 @@ export function correctionNeeded(snapshot: string, now: NumbersNow): CorrectionN
   if (!locked?.file) return { ...NOTHING, kind: 'unread', inputs, otherEngine };
   const then = confirmedOnly(publishedNumbers(locked.file, locked.figures));
   const since = confirmedOnly(publishedNumbers(now.file, now.figures));
-  const published = difference.numbers.filter((each) => isPublished(each, now.file));
+  const published = difference.numbers.filter((each) =>
+    isPublished(each, locked.figures, now.file),
+  );
   const ranges = published.filter(({ rangeOnly }) => rangeOnly);
   const written = published
     .filter((each) => !each.rangeOnly)
     .flatMap((each) => corrected(each, { locked, then, now, since }));
   const said = spokenOnly({ locked, then, now, since }, published);
-  const numbers = [...written, ...said.filter((each) => !written.some(isSameAs(each)))];
+  const all = [...written, ...said.filter((each) => !written.some(isSameAs(each)))];
+  const numbers = inOrderOf(difference.numbers, all);
   const kind = numbers.length > 0 ? 'numbers' : 'rangesOnly';
   return { kind, numbers, ranges, inputs, otherEngine };
 }
@@ -96,11 +99,33 @@ interface BothSides {
   readonly since: PublishedNumbers;
 }
 
-/** Whether a description says it: energy and macros, with kilojoules in the EU. */
-function isPublished({ nutrient, scope }: NumberChange, { episode, creator }: EpisodeFile) {
+/** Whether a description says it: energy and macros, with kilojoules in the EU; the day where it is more than one dish. */
+function isPublished(
+  { nutrient, scope }: NumberChange,
+  { dishes, dayIsWhole }: EpisodeFigures,
+  { episode, creator }: EpisodeFile,
+): boolean {
+  if (scope.kind === 'day' && dishes.length < 2 && !dayIsWhole) return false;
   if (scope.kind === 'per100g' && creator.layout?.dish.includes('per100g') !== true) return false;
   if (nutrient === 'energyKj') return episode.region === 'EU';
   return HEADLINE_NUTRIENTS.some((each) => each === nutrient);
+}
+
+/** As a line of numbers is written: kilojoules, calories, protein, fat, carbohydrate. */
+function rankOf(nutrient: Nutrient): number {
+  return HEADLINE_NUTRIENTS.findIndex((each) => each === nutrient);
+}
+
+/** Amount by amount, in the order in which the lock's difference tells them. */
+function inOrderOf(
+  changes: readonly NumberChange[],
+  numbers: readonly CorrectedNumber[],
+): readonly CorrectedNumber[] {
+  const scopes = [...new Set(changes.map(({ scope }) => JSON.stringify(scope)))];
+  const place = ({ scope }: CorrectedNumber) => scopes.indexOf(JSON.stringify(scope));
+  return [...numbers].sort(
+    (a, b) => place(a) - place(b) || rankOf(a.nutrient) - rankOf(b.nutrient),
+  );
 }
 
 function corrected(

@@ -8,7 +8,10 @@ import { readEpisodeFile } from '#lib/store/read-episode';
 import { readHistory, readSnapshotText } from '#lib/store/read-history';
 import { lockEntryName, photoEntryName } from '#lib/work/bundle/read-bundle';
 import type { BundleEntry } from '#lib/work/bundle/write-bundle';
+import { drawn } from '#lib/work/drawings';
 import { madeOutputs } from '#lib/work/made-outputs';
+import { readLook } from '../../cards/look';
+import { readCards } from '../../cards/read-cards';
 import { readEvidence } from '../../evidence/read-evidence';
 
 /** The seed of the planner, as `npm run sheet` has it. */
@@ -21,16 +24,21 @@ history.json   locks, copied texts, corrections, photos of labels
 locks/         each numbers lock as it was taken; the name is the SHA-256 of its bytes
 photos/        photos of labels; the name is the SHA-256 of their bytes
 evidence.json  the numbers with their working, sources and statements
+cards/         cards with the numbers, as they are offered first
 outputs/       description, day sheet, shopping list and the like, to read and print
 
 "Bring in an episode file" on the first page takes this zip as it is. It reads episode.json, history.json, locks and
 photos, and nothing else.
 `;
 
-/** The files of an episode's bundle; null where there is no such episode. */
+/**
+ * The files of an episode's bundle; null where there is no such episode.
+ * @param signal ends what is not drawn yet
+ */
 export async function bundleEntries(
   episodeId: string,
   at: Date,
+  signal: AbortSignal,
 ): Promise<{ readonly title: string; readonly entries: readonly BundleEntry[] } | null> {
   const file = await readEpisodeFile(episodeId, at.toISOString(), { edit: true, publish: true });
   if (!file) return null;
@@ -62,6 +70,7 @@ export async function bundleEntries(
         bytes: async () => stableJson((await readEvidence(episodeId))?.evidence ?? null),
       },
       ...(await outputEntries(file)),
+      ...(await cardEntries(episodeId, signal)),
     ],
   };
 }
@@ -93,4 +102,16 @@ async function outputEntries(file: EpisodeFile): Promise<readonly BundleEntry[]>
     const why = error instanceof Error ? error.message : String(error);
     return [text('outputs/not-made.txt', `The outputs could not be made: ${why}\n`)];
   }
+}
+
+async function cardEntries(
+  episodeId: string,
+  signal: AbortSignal,
+): Promise<readonly BundleEntry[]> {
+  const cards = await readCards(episodeId, readLook({}));
+  return (cards?.files ?? []).map(({ name, svg }) => ({
+    name: `cards/${name}.png`,
+    compress: false,
+    bytes: () => drawn({ svg, as: 'png' }, signal),
+  }));
 }

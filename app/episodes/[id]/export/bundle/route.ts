@@ -9,9 +9,9 @@ interface Context {
 }
 
 /** All of an episode as one zip, sent as it is packed. */
-export async function GET(_request: Request, { params }: Context): Promise<Response> {
+export async function GET(request: Request, { params }: Context): Promise<Response> {
   const at = new Date();
-  const bundle = await bundleEntries((await params).id, at);
+  const bundle = await bundleEntries((await params).id, at, request.signal);
   if (!bundle) return new Response('There is no such episode.\n', { status: 404 });
   const body = Readable.toWeb(bundleStream(bundle.entries, at)) as ReadableStream<Uint8Array>;
   return new Response(body as BodyInit, {

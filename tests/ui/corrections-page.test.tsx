@@ -1,0 +1,180 @@
+import { renderToStaticMarkup } from 'react-dom/server';
+import { describe, expect, test, vi } from 'vitest';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { importEpisodeFile } from '#lib/store/import-file';
+import { versionRow } from '#lib/store/food-rows';
+import { readCorrections } from '#lib/store/read-corrections';
+import { readEpisodeChanges } from '#lib/store/read-episode-changes';
+import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readLocks } from '#lib/store/read-locks';
+import { undo } from '#lib/store/undo';
+import { write } from '#lib/store/write';
+import { CorrectionsView } from '../../app/episodes/[id]/corrections/_components/corrections-view';
+import { makeCorrection } from '../../app/episodes/[id]/corrections/actions';
+import { readCorrectionsPage } from '../../app/episodes/[id]/corrections/read-corrections-page';
+import { correctionTexts } from '../../app/episodes/[id]/corrections/told-correction';
+import { lockNumbers } from '../../app/episodes/[id]/publish/actions';
+import { withFreshDatabase } from '../store/database';
+import { aDish, aFile, aFood, aRecipe, grams } from '../support/build';
+import { send, words } from './page-support';
+
+vi.mock('next/cache', () => ({ revalidatePath: vi.fn() }));
+vi.mock('next/navigation', () => ({
+  redirect: vi.fn(),
+  usePathname: () => '/episodes/e1/corrections',
+  useRouter: () => ({ push: () => undefined, refresh: () => undefined }),
+}));
+withFreshDatabase();
+
+const NOW = new Date('2026-11-30T12:00:00Z');
+
+/** Macros that come to the calories of 100 g by 4-4-9; 404 kcal and 40 g of protein in 400 g. */
+const BEAN = aFood(
+  'bean',
+  { energyKcal: '101', protein: '10.0', fat: '1.0', carbohydrate: '13.0' },
+  { kind: 'label', name: 'Harbour beans' },
+);
+
+async function begin(title: string): Promise<string> {
+  const stew = aRecipe('stew', [grams('beans', 'bean', 400)]);
+  const of = aFile([aDish('s', stew, { title: 'Stew' })], [BEAN]);
+  const file = { ...of, episode: { ...of.episode, title } };
+  const done = await importEpisodeFile(file, NOW);
+  if (!done.ok) throw new Error(JSON.stringify(done.problems));
+  return done.value.episodeId;
+}
+
+async function fileOf(episodeId: string): Promise<EpisodeFile> {
+  const file = await readEpisodeFile(episodeId, NOW.toISOString());
+  if (!file) throw new Error('no episode');
+  return file;
+}
+
+async function page(episodeId: string) {
+  const read = await readCorrectionsPage(episodeId, NOW, undefined);
+  if (!read) throw new Error('no page');
+  return { read, text: words(renderToStaticMarkup(<CorrectionsView page={read} first />)) };
+}
+
+/** Locks the numbers, and keeps a text as if it had been copied. */
+async function goesOut(episodeId: string): Promise<void> {
+  const { read } = await page(episodeId);
+  const { inputsSha256 } = read;
+  await send(lockNumbers, { episodeId, inputsSha256 });
+  const [lock] = await readLocks(episodeId);
+  const row = { id: `out-${episodeId}`, lockId: lock?.id ?? '', text: 'As pasted', at: NOW };
+  await acts([{ op: 'create', entity: 'Published', row }]);
+}
+
+async function acts(edits: Parameters<typeof write>[0]['edits']): Promise<void> {
+  const done = await write({ actor: 'test', label: 'test', at: NOW, edits });
+  if (!done.ok) throw new Error(JSON.stringify(done.problems));
+}
+
+async function weighs(episodeId: string, mg: number): Promise<void> {
+  const [segment] = (await fileOf(episodeId)).episode.segments;
+  const id = segment?.recipe?.lines[0]?.id ?? '';
+  const rev = (await readRevisions(episodeId))[id] ?? 0;
+  const patch = { plannedLowMg: mg, plannedMg: mg, plannedHighMg: mg };
+  await acts([{ op: 'update', entity: 'RecipeLine', id, rev, patch }]);
+}
+
+async function correct(episodeId: string, reason = 'Weighed again') {
+  const { read } = await page(episodeId);
+  const lockId = read.went?.lockId ?? '';
+  const { inputsSha256 } = read;
+  return send(makeCorrection, { episodeId, lockId, inputsSha256, reason, on: '2026-11-30' });
+}
+
+describe('what went out', () => {
+  test('and was changed: old and new, made in one act with its lock, told, and undone with it', async () => {
+    const id = await begin('First');
+    expect((await page(id)).text).toContain('Nothing has gone out yet');
+    await goesOut(id);
+    expect((await page(id)).text).toContain('Nothing to correct');
+
+    await weighs(id, 500_000);
+    const before = await page(id);
+    // 500 g × 1.01 kcal and × 0.10 g, by hand.
+    expect(before.text).toContain('404 kcal');
+    expect(before.text).toContain('505 kcal');
+    expect(before.text).toContain('50 g protein');
+    expect(before.read.went?.reason).toContain('500 g instead of 400 g');
+
+    const { state } = await correct(id);
+    expect(state.done).toContain('The correction is made');
+    const after = await page(id);
+    const foot =
+      'Correction, 30 Nov 2026: Stew, the whole dish: 505 kcal (not 404), 50 g protein (not 40),';
+    expect(after.text).toContain(foot);
+    expect(after.text).toContain('copy it again');
+    expect((await correctionTexts(id))[0]).toContain(foot);
+    expect((await readLocks(id)).map(({ seq }) => seq)).toEqual([2, 1]);
+
+    const { acts: done } = await readEpisodeChanges(id, { take: 1 });
+    await undo(done[0]?.groupId ?? '', { actor: 'test', at: NOW });
+    expect((await readLocks(id)).map(({ seq }) => seq)).toEqual([1]);
+    expect((await page(id)).read.recorded).toEqual([]);
+  });
+
+  test('is put right twice in a row, and by a lock that was taken by hand, without another one', async () => {
+    const id = await begin('Second');
+    await goesOut(id);
+    await weighs(id, 500_000);
+    await correct(id);
+    await weighs(id, 600_000);
+    const { inputsSha256 } = (await page(id)).read;
+    await send(lockNumbers, { episodeId: id, inputsSha256 });
+    await correct(id, 'And once more');
+    expect((await readLocks(id)).map(({ seq }) => seq)).toEqual([3, 2, 1]);
+    const { rows } = await readCorrections({ episodeId: id });
+    expect(rows.map(({ before, after }) => [before.seq, after.seq])).toEqual([
+      [2, 3],
+      [1, 2],
+    ]);
+    const [last] = await correctionTexts(id);
+    expect(last).toContain('606 kcal (not 505)');
+  });
+
+  test('is not corrected to numbers that nobody saw, nor where nothing is written otherwise', async () => {
+    const id = await begin('Third');
+    await goesOut(id);
+    await weighs(id, 500_000);
+    const { read } = await page(id);
+    const { inputsSha256 } = read;
+    const lockId = read.went?.lockId ?? '';
+    await weighs(id, 700_000);
+    const sent = { episodeId: id, lockId, inputsSha256, reason: 'Why', on: '2026-11-30' };
+    const { state } = await send(makeCorrection, sent);
+    expect(state.problems).toMatchObject([{ code: 'changed' }]);
+    expect(state.typed.reason).toBe('Why');
+    await weighs(id, 400_000);
+    const same = await correct(id);
+    expect(same.state.problems).toMatchObject([{ code: 'none' }]);
+    expect((await readCorrections({ episodeId: id })).rows).toEqual([]);
+    const empty = await correct(id, ' ');
+    expect(empty.state.problems).toMatchObject([{ path: 'reason' }]);
+  });
+
+  test('with a label that was misread leads to the other episodes that used it', async () => {
+    const [id, other] = [await begin('Fourth'), await begin('Fifth')];
+    await goesOut(id);
+    await goesOut(other);
+    const file = await fileOf(id);
+    const [food] = file.foods;
+    if (!food) throw new Error('its food is there');
+    const values = {
+      ...food.version.values,
+      energyKcal: { kind: 'eq', mantissa: 121, scale: 0 } as const,
+    };
+    const version = { ...food.version, id: 'read-again', seq: food.version.seq + 1, values };
+    await acts([{ op: 'create', entity: 'FoodVersion', row: versionRow(food.id, version) }]);
+    const { read, text } = await page(id);
+    const [wrong] = read.went?.wrongFoods ?? [];
+    const found = wrong?.episodes.find(({ episodeId }) => episodeId === other);
+    expect(found).toMatchObject({ title: 'Fifth', lock: 'old', uses: [{ dish: 'Stew' }] });
+    expect(text).toContain('Where else the old value was used');
+    expect(text).toContain('what is locked rests on the old value');
+    expect(text).toContain('121 kcal, was 101 kcal');
+  });
+});
