@@ -10,6 +10,7 @@ import { apartEnergy, type ApartEnergy } from '#lib/publish/description/notes-bl
 import { openNumbers, type OpenNumber } from '#lib/publish/description/open-numbers';
 import { whatToDrop, type Drop, type Droppable } from '#lib/publish/description/what-to-drop';
 import { render, textLength, type TextLength } from '#lib/publish/document/render';
+import { swapTexts } from '#lib/publish/swap-texts';
 import { numbersToPublish, type NumbersToPublish } from '#lib/publish/from-lock';
 
 /** A text with what the person should know before pasting. */
@@ -39,8 +40,6 @@ export interface DescriptionOptions {
   readonly form?: DescriptionForm;
   /** What to leave out of this one text, whatever the layout says. */
   readonly without?: readonly Droppable[];
-  /** One line for each saved swap. */
-  readonly swaps?: readonly string[];
   /** One text for each correction, the newest first. */
   readonly corrections?: readonly string[];
 }
@@ -53,8 +52,10 @@ export function descriptionOf(
   publish: NumbersToPublish,
   options: DescriptionOptions = {},
 ): Description {
-  const { form = 'plain', without = [], swaps = [], corrections = [] } = options;
+  const { form = 'plain', without = [], corrections = [] } = options;
   const layout = houseLayout(options.layout ?? publish.file.creator.layout);
+  const hasSwaps = layout.blocks.some(({ kind, shown }) => kind === 'swaps' && shown);
+  const swaps = hasSwaps ? swapTexts(publish.file) : [];
   const contextWithout = (parts: readonly Droppable[]) => {
     const left = new Set<string>(parts);
     const kinds = layout.blocks.flatMap(({ kind, shown }) => (shown ? kind : []));

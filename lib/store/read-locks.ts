@@ -23,6 +23,8 @@ export interface StoredLock {
 export interface PublishedText {
   readonly id: string;
   readonly text: string;
+  /** "plain", "markdown" or "html". */
+  readonly form: string;
   readonly at: Date;
 }
 
@@ -30,7 +32,7 @@ const WITH_TEXTS = {
   published: {
     where: ALIVE,
     orderBy: [{ at: 'desc' as const }, { id: 'desc' as const }],
-    select: { id: true, text: true, at: true },
+    select: { id: true, text: true, form: true, at: true },
   },
 };
 const NEWEST_FIRST = [{ seq: 'desc' as const }, { id: 'desc' as const }];
@@ -76,7 +78,7 @@ export async function readPublished(
   const found = await database().published.findFirst({
     where: { ...ALIVE, lock: { episodeId, ...ALIVE } },
     orderBy: [{ at: 'desc' }, { id: 'desc' }],
-    select: { id: true, text: true, at: true, lock: { include: WITH_TEXTS } },
+    select: { id: true, text: true, form: true, at: true, lock: { include: WITH_TEXTS } },
   });
   if (!found) return null;
   const historyOnly = isHistoryOnly(found.lock.snapshot, episodeId);

@@ -8,6 +8,7 @@ import { HEADLINE_NUTRIENTS, SHOWN_NUTRIENTS } from '#lib/figures/shown-nutrient
 import { inputsHash } from '#lib/lock/numbers-lock';
 import { isNutrient } from '#lib/foods/nutrients';
 import { description } from '#lib/publish/description';
+import { DEFAULT_LAYOUT } from '#lib/publish/description/layout';
 import { structuredData } from '#lib/publish/structured/structured-data';
 import { EpisodeView } from '../../app/episodes/[id]/_components/episode-view';
 import { NumbersView } from '../../app/episodes/[id]/numbers/_components/numbers-view';
@@ -32,6 +33,7 @@ function pages(file: EpisodeFile) {
     ...{ file, figures, numbers: confirmedOnly(numbers), description: text, revs: {} },
     ...{ lock: null, inputsSha256: inputsHash(file), copied: [], said: [] },
     structured: structuredData({ file, figures, numbers }),
+    ...{ ofLock: false, changed: [], layout: DEFAULT_LAYOUT },
   };
   return {
     episode: renderToStaticMarkup(

@@ -2,11 +2,15 @@ import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { lockStanding } from '#lib/lock/lock-standing';
 import { inputsHash } from '#lib/lock/numbers-lock';
 import { importEpisodeFile } from '#lib/store/import-file';
-import { readEpisodeFile } from '#lib/store/read-episode';
+import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
+import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { write } from '#lib/store/write';
+import { dishesOf } from '#lib/episode/context';
+import { numbersToPublish } from '#lib/publish/from-lock';
 import { readLocks } from '#lib/store/read-locks';
 import { copyDescription, lockNumbers } from '../../app/episodes/[id]/publish/actions';
 import { GET as evidenceFile } from '../../app/episodes/[id]/evidence/evidence.json/route';
-import { description } from '#lib/publish/description';
+import { description, descriptionOf } from '#lib/publish/description';
 import { AT, withFreshDatabase } from '../store/database';
 import { demoFile, send } from './page-support';
 
@@ -41,14 +45,14 @@ describe('a lock taken by hand', () => {
     expect(lockStanding(lock?.snapshot ?? null, file)).toBe('locked');
   });
 
-  test('is not taken twice while nothing has changed, and copying takes one of its own', async () => {
+  test('is not taken twice while nothing has changed, and a text that is copied is kept with it', async () => {
     const file = await read(id);
     const sent = await send(lockNumbers, { episodeId: id, inputsSha256: inputsHash(file) });
     expect(sent.state.done).toContain('locked already');
-    await send(copyDescription, { episodeId: id, text: description(file).text });
+    const copied = await send(copyDescription, { episodeId: id, text: description(file).text });
+    expect(copied.state.done).toContain('lock 1');
     expect((await readLocks(id)).map(({ seq, published }) => [seq, published.length])).toEqual([
-      [2, 1],
-      [1, 0],
+      [1, 1],
     ]);
   });
 
@@ -58,17 +62,47 @@ describe('a lock taken by hand', () => {
     expect(refused.state.problems).toMatchObject([{ code: 'changed' }]);
     const mistyped = await send(lockNumbers, { episodeId: id, inputsSha256: 'x' });
     expect(mistyped.state.problems).not.toEqual([]);
-    expect(await readLocks(id)).toHaveLength(2);
+    expect(await readLocks(id)).toHaveLength(1);
   });
 
   test('is in the evidence; no episode has none', async () => {
     const answer = await evidenceFile(new Request('http://localhost/'), asked(id));
     expect(await answer.json()).toMatchObject({
       format: 'scale-and-slate/evidence',
-      lock: { seq: 2, holds: true },
+      lock: { seq: 1, holds: true },
       difference: null,
     });
     const nothing = await evidenceFile(new Request('http://localhost/'), asked('nobody'));
     expect(nothing.status).toBe(404);
+  });
+
+  test('that is broken stays as it is when a text is copied: its numbers go out, in any form', async () => {
+    const before = await read(id);
+    const [line] = dishesOf(before.episode.segments)[0]?.recipe.lines ?? [];
+    const revs = await readRevisions(id);
+    const planned = { plannedLowMg: 400_000, plannedMg: 400_000, plannedHighMg: 400_000 };
+    const edit = { op: 'update', entity: 'RecipeLine', id: line?.id ?? '' } as const;
+    const rev = revs[edit.id] ?? 0;
+    const done = await write({
+      ...{ actor: DEFAULT_CREATOR_ID, label: 'More barley', at: new Date(NOW) },
+      edits: [{ ...edit, rev, patch: planned }],
+    });
+    expect(done.ok).toBe(true);
+    const now = await read(id);
+    const [lock] = await readLocks(id);
+    expect(lockStanding(lock?.snapshot ?? null, now)).toBe('broken');
+    const form = 'markdown';
+    const { text } = descriptionOf(numbersToPublish(now, lock?.snapshot ?? null), { form });
+    expect(text).toContain('The whole dish: 1409 kcal');
+    const refused = await send(copyDescription, { episodeId: id, form, text: `${text} and more` });
+    expect(refused.state.problems).toMatchObject([{ code: 'changed' }]);
+    const copied = await send(copyDescription, { episodeId: id, form, text });
+    expect(copied.state).toMatchObject({ problems: [] });
+    const [only, ...others] = await readLocks(id);
+    expect(others).toEqual([]);
+    expect(only?.published.map((each) => [each.form, each.text === text])).toEqual([
+      ['markdown', true],
+      ['plain', false],
+    ]);
   });
 });

@@ -8,6 +8,7 @@ import { confirmedOnly, publishedNumbers } from '#lib/figures/published-numbers'
 import { whyBroken } from '#lib/lock/lock-standing';
 import { allergenAnswers, allergenQuestions } from '#lib/publish/allergen-questions';
 import { description } from '#lib/publish/description';
+import { DEFAULT_LAYOUT } from '#lib/publish/description/layout';
 import { structuredData } from '#lib/publish/structured/structured-data';
 import { amountWords, timesWords } from '#lib/shopping/list-words';
 import { episodeScope } from '#lib/shopping/list-events';
@@ -127,6 +128,7 @@ function publishPage(file: EpisodeFile, lock: PublishPage['lock'] = null): strin
     copied: [],
     said: [],
     structured: structuredData({ file, figures, numbers }),
+    ...{ ofLock: lock !== null, changed: [], layout: DEFAULT_LAYOUT },
   };
   return renderToStaticMarkup(<PublishView page={{ ...page, revs: {} }} />);
 }

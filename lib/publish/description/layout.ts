@@ -11,9 +11,12 @@ export const DESCRIPTION_LIMIT = 5000;
 /** What is in every description, wherever it stands: people may be hurt or misled without it. */
 export const ALWAYS_SHOWN: readonly BlockKind[] = ['allergens', 'cautions', 'disclosure'];
 
-/** How descriptions are laid out as long as nobody has said otherwise. */
+/**
+ * How descriptions are laid out as long as nobody has said otherwise: with everything but swaps, which are long and
+ * answer under a comment as well.
+ */
 export const DEFAULT_LAYOUT: DescriptionLayout = {
-  blocks: BLOCK_KINDS.map((kind) => ({ kind, shown: true })),
+  blocks: BLOCK_KINDS.map((kind) => ({ kind, shown: kind !== 'swaps' })),
   dish: [...DISH_PARTS],
   limit: DESCRIPTION_LIMIT,
 };
@@ -31,7 +34,7 @@ export function houseLayout(layout: DescriptionLayout = DEFAULT_LAYOUT): Descrip
     if (blocks.some((block) => block.kind === kind)) return;
     const before = BLOCK_KINDS[index - 1];
     const at = blocks.findIndex((block) => block.kind === before);
-    blocks.splice(at + 1, 0, { kind, shown: true });
+    blocks.splice(at + 1, 0, { kind, shown: kind !== 'swaps' });
   });
   return { ...layout, blocks };
 }

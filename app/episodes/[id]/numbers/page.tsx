@@ -5,9 +5,9 @@ import { ENERGY_STEPS } from '#lib/episode/schema';
 import { publishedNumbers } from '#lib/figures/published-numbers';
 import { countedNutrients } from '#lib/figures/shown-nutrients';
 import { saidStandings } from '#lib/overview/said-standing';
-import { description } from '#lib/publish/description';
-import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readRevisions } from '#lib/store/read-episode';
 import { othersOf } from '../others';
+import { readDescription } from '../publish/read-description';
 import { NumbersView } from './_components/numbers-view';
 
 export const metadata: Metadata = { title: 'Numbers' };
@@ -20,8 +20,9 @@ interface Props {
 export default async function NumbersPage({ params, searchParams }: Props) {
   const { id } = await params;
   const { step } = await searchParams;
-  const file = await readEpisodeFile(id, new Date().toISOString());
-  if (!file) notFound();
+  const read = await readDescription(id, new Date());
+  if (!read) notFound();
+  const { file } = read;
   // Whoever asks for net carbohydrate finds it here; what is copied has it only where a target or sentence does.
   const nutrients = new Set([...countedNutrients(file.episode), 'netCarbohydrate' as const]);
   const figures = episodeFigures(file, [...nutrients]);
@@ -35,7 +36,7 @@ export default async function NumbersPage({ params, searchParams }: Props) {
         others: await othersOf(file),
         editing: null,
       }}
-      description={description(file)}
+      description={read.describe({ form: 'plain', without: [] })}
       said={saidStandings(file, figures)}
       energyStep={ENERGY_STEPS.find((each) => String(each) === step)}
     />

@@ -6,7 +6,6 @@ import type { EpisodeFile } from '#lib/episode/schema';
 import { episodeFigures, type EpisodeFigures } from '#lib/figures/episode-figures';
 import { lockStanding } from '#lib/lock/lock-standing';
 import { inputsHash, takeLock } from '#lib/lock/numbers-lock';
-import { description } from '#lib/publish/description';
 import { failed, ok } from '#lib/result';
 import { nextPlace } from '#lib/store/next-place';
 import { readEpisodeFile } from '#lib/store/read-episode';
@@ -14,6 +13,7 @@ import { nextLockSeq, readLastLock } from '#lib/store/read-locks';
 import { parseThenAct } from '../../../_forms/parse-then-act';
 import type { FormState } from '../../../_ui/form/form-state';
 import { change } from '../change';
+import { readDescription } from './read-description';
 import {
   allergenForm,
   askAgainForm,
@@ -25,37 +25,44 @@ import {
 } from './schema';
 
 /**
- * Locks the numbers of a text that was copied, and keeps the text with the lock. A text that is not the
- * description as it stands now is refused: a lock must hold the numbers that were pasted.
+ * Keeps a text that was copied with the lock whose numbers it has; where nothing is locked yet, or the lock cannot be
+ * read any more, its numbers are locked now. A broken lock is never taken anew here: what was said and published stands
+ * until the person locks again. A text that is not the description as it stands now is refused: what is kept must be
+ * what was pasted.
  */
 export async function copyDescription(state: FormState, form: FormData): Promise<FormState> {
-  return parseThenAct(copyForm, state, form, async ({ episodeId, text }) => {
+  return parseThenAct(copyForm, state, form, async ({ episodeId, text, ...which }) => {
     const at = new Date();
-    const file = await readEpisodeFile(episodeId, at.toISOString());
-    if (!file) {
+    const read = await readDescription(episodeId, at);
+    if (!read) {
       return failed({ path: '', code: 'gone', message: 'This episode is no longer there.' });
     }
-    const figures = episodeFigures(file);
-    if (description(file, figures).text !== text) {
+    if (read.describe(which).text !== text) {
       revalidatePath(`/episodes/${episodeId}`, 'layout');
       return failed({
         path: '',
         code: 'changed',
         message:
-          'Something changed since this page was opened, so that text is old: nothing was locked. Look at the new one and copy it again.',
+          'Something changed since this page was opened, so that text is old: nothing was kept or locked. Look at the new one and copy it again.',
       });
     }
-    const lock = await newLock(episodeId, file, figures, at);
+    const { lock: last, publish, file, figures } = read;
+    const held = publish.ofLock ? last : null;
+    const lock = held ? null : await newLock(episodeId, file, figures, at);
+    const lockId = held?.id ?? lock?.id ?? '';
+    const row = { id: uuid(), lockId, text, form: which.form, at };
     const done = await change(
       episodeId,
       'Copy the description',
       [
-        { op: 'create', entity: 'NumbersLock', row: lock },
-        { op: 'create', entity: 'Published', row: { id: uuid(), lockId: lock.id, text, at } },
+        ...(lock ? [{ op: 'create', entity: 'NumbersLock', row: lock } as const] : []),
+        { op: 'create', entity: 'Published', row },
       ],
       at,
     );
-    return done.ok ? ok('The numbers in it are locked, and the text is kept.') : done;
+    if (!done.ok) return done;
+    if (!held) return ok('The numbers in it are locked, and the text is kept.');
+    return ok(`The text is kept with lock ${held.seq}, whose numbers it has.`);
   });
 }
 

@@ -1,57 +1,77 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
-import { episodeFigures } from '#lib/figures/episode-figures';
-import { confirmedOnly, publishedNumbers } from '#lib/figures/published-numbers';
+import { DESCRIPTION_FORMS } from '#lib/episode/publish-schema';
 import { lockDifference } from '#lib/lock/lock-difference';
-import { whyBroken } from '#lib/lock/lock-standing';
 import { inputsHash } from '#lib/lock/numbers-lock';
 import { saidStandings } from '#lib/overview/said-standing';
-import { description } from '#lib/publish/description';
-import { numbersToPublish } from '#lib/publish/from-lock';
+import { changedLines } from '#lib/publish/changed-lines';
+import { houseLayout } from '#lib/publish/description/layout';
 import { structuredData } from '#lib/publish/structured/structured-data';
-import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readRevisions } from '#lib/store/read-episode';
 import { readLocks } from '#lib/store/read-locks';
 import { localMoment } from '#lib/units/local-date';
 import { PublishView } from './_components/publish-view';
+import { readDescription, type ReadDescription } from './read-description';
+import { droppable } from './schema';
 
 export const metadata: Metadata = { title: 'Publish' };
 
 interface Props {
   readonly params: Promise<{ readonly id: string }>;
+  readonly searchParams: Promise<Readonly<Record<string, string | readonly string[] | undefined>>>;
 }
 
-export default async function PublishPage({ params }: Props) {
+export default async function PublishPage({ params, searchParams }: Props) {
   const { id } = await params;
-  const file = await readEpisodeFile(id, new Date().toISOString());
-  if (!file) notFound();
-  const locks = await readLocks(id);
-  const [newest] = locks;
-  const figures = episodeFigures(file);
+  const asked = await searchParams;
+  const read = await readDescription(id, new Date());
+  if (!read) notFound();
+  const { file, figures, publish, lock } = read;
+  const form = DESCRIPTION_FORMS.find((each) => each === asked.form) ?? 'plain';
+  const without = droppable(String(asked.without ?? ''));
   const moment = (at: Date) => localMoment(at, file.kitchen.zone);
-  const copied = locks.flatMap(({ published }) =>
-    published.map(({ id: textId, at, text }) => ({ id: textId, at: moment(at), text })),
-  );
-  const lock = newest && {
-    at: moment(newest.at),
-    seq: newest.seq,
-    sha256: newest.sha256,
-    difference: lockDifference(newest.snapshot, file, figures),
-    broken: whyBroken(newest.snapshot, file, figures),
-  };
   return (
     <PublishView
       page={{
         file,
-        description: description(file, figures),
-        figures,
-        numbers: confirmedOnly(publishedNumbers(file, figures)),
+        description: read.describe({ form, without }),
+        figures: publish.figures,
+        numbers: publish.numbers,
         revs: await readRevisions(id),
-        lock: lock ?? null,
+        lock: lock && {
+          at: moment(lock.at),
+          seq: lock.seq,
+          sha256: lock.sha256,
+          difference: lockDifference(lock.snapshot, file, figures),
+          broken: publish.changed?.reason ?? null,
+        },
+        ofLock: publish.ofLock,
+        changed: publish.changed?.dishes ?? [],
+        layout: houseLayout(file.creator.layout),
         inputsSha256: inputsHash(file),
         said: saidStandings(file, figures),
-        structured: structuredData(numbersToPublish(file, newest?.snapshot ?? null, figures)),
-        copied,
+        structured: structuredData(publish),
+        copied: await copiedTexts(id, read, moment),
       }}
     />
+  );
+}
+
+/** Texts that were copied, each held against the same text as it is now. */
+async function copiedTexts(
+  id: string,
+  { describe }: ReadDescription,
+  moment: (at: Date) => string,
+) {
+  const locks = await readLocks(id);
+  const now = new Map(
+    DESCRIPTION_FORMS.map((form) => [form, describe({ form, without: [] }).text] as const),
+  );
+  return locks.flatMap(({ seq, published }) =>
+    published.map(({ id: textId, at, text, form: kept }) => {
+      const form = DESCRIPTION_FORMS.find((each) => each === kept) ?? 'plain';
+      const since = changedLines(text, now.get(form) ?? '');
+      return { id: textId, at: moment(at), form, seq, text, since };
+    }),
   );
 }

@@ -73,6 +73,8 @@ export function NumbersView({ view, description, said = [], energyStep }: Props)
               <CopyAndLock
                 episodeId={episode.id}
                 text={description.text}
+                form={description.form}
+                without=""
                 shownIn={TEXT}
                 label="Copy the description"
               />

@@ -3,21 +3,17 @@ import { ButtonForm } from '../../../../_forms/button-form';
 import { SlateHead } from '../../../../_ui/slate-head';
 import { printDay } from '#lib/units/print-date';
 import { isBroken } from '#lib/overview/said-standing';
-import type { Description } from '#lib/publish/description';
-import { printCount } from '#lib/units/print';
 import { DayAnswerForm } from '../../_components/day-answer-form';
 import { SaidList } from '../../_components/said-list';
-import { WrittenStep } from '../../_components/written-step';
 import { removeWebLink } from '../actions';
 import { AllergenPart } from './allergen-part';
-import { CopyAndLock } from './copy-and-lock';
+import { DescriptionPart } from './description-part';
+import { HistoryPart } from './history-part';
 import { LockPart } from './lock-part';
 import { NumbersInIt } from './numbers-in-it';
 import { TextsForm, WebLinkForm } from './texts-form';
 import { StructuredPart } from './structured-part';
 import { revOf, type PublishPage } from './view';
-
-const TEXT = 'description-text';
 
 /** The description as it is pasted, what stands in its way, and the words that are the person's own. */
 export function PublishView({ page }: { readonly page: PublishPage }) {
@@ -41,6 +37,7 @@ export function PublishView({ page }: { readonly page: PublishPage }) {
           <InTheWay page={page} />
           <LockPart page={page} />
           <NumbersInIt page={page} />
+          <ForThePicture episodeId={episode.id} />
           <Viewers episodeId={episode.id} />
           <section id="day-answer-part" aria-labelledby="whole-day">
             <h2 id="whole-day" className="mb-3">
@@ -70,9 +67,26 @@ export function PublishView({ page }: { readonly page: PublishPage }) {
           <WebLinks page={page} />
         </section>
         <StructuredPart episodeId={episode.id} data={page.structured} />
-        <History page={page} />
+        <HistoryPart copied={page.copied} />
       </div>
     </>
+  );
+}
+
+/** What goes on the picture with the same numbers. */
+function ForThePicture({ episodeId }: { readonly episodeId: string }) {
+  return (
+    <section aria-labelledby="for-the-picture">
+      <h2 id="for-the-picture">On the picture</h2>
+      <p className="mt-1">
+        <Link
+          className="link inline-flex min-h-8 items-center"
+          href={`/episodes/${episodeId}/cards`}
+        >
+          Cards with these numbers
+        </Link>
+      </p>
+    </section>
   );
 }
 
@@ -103,58 +117,16 @@ function standingWord({ lock, said }: PublishPage): string {
   return lock ? 'locked' : 'draft';
 }
 
-function DescriptionPart({ page }: { readonly page: PublishPage }) {
-  const { text, length, limit, fits } = page.description;
-  const { lock } = page;
-  const used = `${printCount(length.codePoints)} of ${printCount(limit)}`;
-  return (
-    <section aria-labelledby="description" className="min-w-0">
-      <h2 id="description">Description, as it will be pasted</h2>
-      <div className="mt-3">
-        <CopyAndLock
-          episodeId={page.file.episode.id}
-          text={text}
-          shownIn={TEXT}
-          label={`Copy, ${used}`}
-        />
-      </div>
-      <WrittenStep episode={page.file.episode} rev={revOf(page, page.file.episode.id)} />
-      <p className="mt-2">{lockWords(lock)}</p>
-      <p className={`text-fine ${fits ? 'text-soft' : 'font-semibold text-hand'}`}>
-        {fits ? '' : 'Too long: shorten a method or the hook. '}
-        {lengthWords(length, limit)}
-      </p>
-      <pre
-        id={TEXT}
-        className="mt-4 border border-line bg-raised px-4 py-3 font-sans text-fine break-words whitespace-pre-wrap md:px-6 md:py-5 print:border-0 print:p-0"
-      >
-        {text}
-      </pre>
-    </section>
-  );
-}
-
-/** `4,322 of 5,000 characters`; the count in UTF-16 units beside it where some counters count otherwise. */
-function lengthWords(length: Description['length'], limit: number): string {
-  const words = `${printCount(length.codePoints)} of ${printCount(limit)} characters`;
-  if (length.utf16Units === length.codePoints) return `${words}.`;
-  return `${words}, ${printCount(length.utf16Units)} as some counters count.`;
-}
-
-function lockWords(lock: PublishPage['lock']): string {
-  if (!lock) return 'A draft: copying locks the numbers in it.';
-  if (lock.broken === null) return `Numbers locked ${lock.at}, nothing under them has changed.`;
-  return `Lock of ${lock.at} broken: ${lock.broken}. Copying locks the numbers again.`;
-}
-
 function InTheWay({ page }: { readonly page: PublishPage }) {
   const { chapterFaults, open, unconfirmedAllergens } = page.description;
+  // What has a reason stands in the text with it.
+  const apart = page.description.apart.filter(({ remark }) => remark.reason === null);
   const isAllSaid = page.said.every((line) => line.change === null && !line.clashes);
   const episodeHref = `/episodes/${page.file.episode.id}`;
   return (
     <section aria-labelledby="in-the-way">
       <h2 id="in-the-way">Before you paste it</h2>
-      {chapterFaults.length + open.length + unconfirmedAllergens.length === 0 && (
+      {chapterFaults.length + open.length + unconfirmedAllergens.length + apart.length === 0 && (
         <p className="mt-1 text-soft">Nothing is open: every number is known.</p>
       )}
       {page.said.length > 0 && (
@@ -171,8 +143,42 @@ function InTheWay({ page }: { readonly page: PublishPage }) {
       )}
       {page.lock?.broken != null && (
         <p className="mt-1 font-semibold text-hand">
-          The numbers you copied on {page.lock.at} are no longer these: {page.lock.broken}.
+          The numbers locked on {page.lock.at} are no longer those of now: {page.lock.broken}.{' '}
+          <a className="link" href="#numbers-lock">
+            Lock again
+          </a>
         </p>
+      )}
+      {page.changed.length > 0 && (
+        <ul className="mt-1">
+          {page.changed.map(({ segmentId, title, kind, words }) => (
+            <li key={segmentId} className="hatch border-b border-line py-2">
+              <b className="font-semibold">{title}</b>: {words}.{' '}
+              {kind !== 'gone' && (
+                <Link className="link" href={`${episodeHref}#row-${segmentId}`}>
+                  To its ingredients
+                </Link>
+              )}
+            </li>
+          ))}
+        </ul>
+      )}
+      {apart.length > 0 && (
+        <>
+          <h3 className="mt-3">Calories and macros apart</h3>
+          <ul className="mt-1">
+            {apart.map(({ segmentId, title, remark }) => (
+              <li key={title} className="border-b border-line py-2">
+                <b className="font-semibold">{title}</b>: {remark.words}{' '}
+                {segmentId !== null && (
+                  <Link className="link" href={`${episodeHref}#row-${segmentId}`}>
+                    To its ingredients
+                  </Link>
+                )}
+              </li>
+            ))}
+          </ul>
+        </>
       )}
       {unconfirmedAllergens.length > 0 && (
         <>
@@ -250,26 +256,5 @@ function WebLinks({ page }: { readonly page: PublishPage }) {
       </ul>
       <WebLinkForm episodeId={episode.id} />
     </div>
-  );
-}
-
-function History({ page }: { readonly page: PublishPage }) {
-  if (page.copied.length === 0) return null;
-  return (
-    <section aria-labelledby="copied" className="mt-10">
-      <h2 id="copied">Copied so far</h2>
-      <ul className="mt-2">
-        {page.copied.map(({ id, at, text }) => (
-          <li key={id} className="border-b border-line">
-            <details>
-              <summary className="link min-h-11 content-center">{at}</summary>
-              <pre className="mb-3 border border-line bg-raised px-4 py-3 font-sans text-fine break-words whitespace-pre-wrap">
-                {text}
-              </pre>
-            </details>
-          </li>
-        ))}
-      </ul>
-    </section>
   );
 }

@@ -36,7 +36,7 @@ export function TextsForm({ episodeId, rev, hook, disclosure }: Props) {
             form={form}
             name="disclosure"
             label="Disclosure"
-            hint="Where something was given or paid, in your own words; empty for none."
+            hint="Where something was given or paid, in your own words; empty for none. It belongs in the video too, where it is seen and heard (16 CFR 255)."
             state={state}
             initial={disclosure}
             control={{ rows: 2 }}

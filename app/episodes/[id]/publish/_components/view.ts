@@ -4,15 +4,11 @@ import type { LockDifference } from '#lib/lock/lock-difference';
 import type { PublishedNumbers } from '#lib/figures/published-numbers';
 import type { SaidStanding } from '#lib/overview/said-standing';
 import type { Description } from '#lib/publish/description';
+import type { DescriptionLayout } from '#lib/episode/publish-schema';
+import type { ChangedDish } from '#lib/publish/changed-since-lock';
 import type { StructuredData } from '#lib/publish/structured/structured-data';
 
-/** A text that was copied, with the lock that was taken with it. */
-export interface Copied {
-  readonly id: string;
-  /** The moment as read: "Sat 12 Dec, 18:02". */
-  readonly at: string;
-  readonly text: string;
-}
+import type { Copied } from './history-part';
 
 /** The newest lock: when it was taken, and why it holds no more, or null while it holds. */
 export interface NewestLock {
@@ -33,6 +29,12 @@ export interface PublishPage {
   readonly numbers: PublishedNumbers;
   readonly revs: Readonly<Record<string, number>>;
   readonly lock: NewestLock | null;
+  /** The numbers of the text are the lock's, also where it is broken. */
+  readonly ofLock: boolean;
+  /** Dishes that are not as they were locked. */
+  readonly changed: readonly ChangedDish[];
+  /** The house layout in use. */
+  readonly layout: DescriptionLayout;
   /** Hash of what the numbers rest on now. */
   readonly inputsSha256: string;
   /** What was said in front of the camera, as it stands now. */

@@ -1,0 +1,153 @@
+import Link from 'next/link';
+import { DESCRIPTION_FORMS, type DescriptionForm } from '#lib/episode/publish-schema';
+import type { Description } from '#lib/publish/description';
+import { PART_WORDS } from '#lib/publish/description/change-layout';
+import type { Droppable } from '#lib/publish/description/what-to-drop';
+import { printCount } from '#lib/units/print';
+import { WrittenStep } from '../../_components/written-step';
+import { CopyAndLock } from './copy-and-lock';
+import { LayoutPart } from './layout-part';
+import { revOf, type PublishPage } from './view';
+
+const TEXT = 'description-text';
+
+export const FORM_WORDS: Readonly<Record<DescriptionForm, string>> = {
+  plain: 'Plain text',
+  markdown: 'Markdown',
+  html: 'HTML',
+};
+
+/** The text exactly as it is pasted, in the form that is wanted, and what it is long. */
+export function DescriptionPart({ page }: { readonly page: PublishPage }) {
+  const { episode } = page.file;
+  const { text, form, without, length, limit, fits, drops } = page.description;
+  const used = `${printCount(length.codePoints)} of ${printCount(limit)}`;
+  return (
+    <section aria-labelledby="description" className="min-w-0">
+      <h2 id="description">Description, as it will be pasted</h2>
+      <FormSwitch episodeId={episode.id} form={form} without={without} />
+      <div className="mt-3">
+        <CopyAndLock
+          episodeId={episode.id}
+          text={text}
+          form={form}
+          without={without.join(',')}
+          shownIn={TEXT}
+          label={`Copy, ${used}`}
+        />
+      </div>
+      <WrittenStep episode={episode} rev={revOf(page, episode.id)} />
+      <p className="mt-2">{lockWords(page)}</p>
+      <p className={`text-fine ${fits ? 'text-soft' : 'font-semibold text-hand'}`}>
+        {fits ? '' : 'Too long. '}
+        {lengthWords(length, limit)}
+      </p>
+      {(drops.length > 0 || without.length > 0) && (
+        <Drops episodeId={episode.id} description={page.description} />
+      )}
+      <pre
+        id={TEXT}
+        className="mt-4 border border-line bg-raised px-4 py-3 font-sans text-fine break-words whitespace-pre-wrap md:px-6 md:py-5 print:border-0 print:p-0"
+      >
+        {text}
+      </pre>
+      <LayoutPart episodeId={episode.id} layout={page.layout} />
+    </section>
+  );
+}
+
+function href(episodeId: string, form: DescriptionForm, without: readonly Droppable[]): string {
+  const asked = [
+    ...(form === 'plain' ? [] : [`form=${form}`]),
+    ...(without.length === 0 ? [] : [`without=${without.join(',')}`]),
+  ];
+  const query = asked.length === 0 ? '' : `?${asked.join('&')}`;
+  return `/episodes/${episodeId}/publish${query}`;
+}
+
+type SwitchProps = Pick<Description, 'form' | 'without'> & { readonly episodeId: string };
+
+function FormSwitch({ episodeId, form, without }: SwitchProps) {
+  return (
+    <nav aria-label="Form of the description" className="mt-2 print:hidden">
+      <ul className="flex flex-wrap gap-x-6">
+        {DESCRIPTION_FORMS.map((each) => (
+          <li key={each}>
+            <Link
+              className={`link inline-flex min-h-11 items-center ${each === form ? 'font-semibold' : ''}`}
+              aria-current={each === form ? 'true' : undefined}
+              href={href(episodeId, each, without)}
+              scroll={false}
+            >
+              {FORM_WORDS[each]}
+            </Link>
+          </li>
+        ))}
+      </ul>
+    </nav>
+  );
+}
+
+/** What to leave out of this one text, what is missed least first; the house layout stays as it is. */
+function Drops(props: { readonly episodeId: string; readonly description: Description }) {
+  const { form, without, drops, limit } = props.description;
+  const needed = drops.filter((drop) => drop.needed);
+  const last = needed.at(-1);
+  const all = [...without, ...needed.map(({ part }) => part)];
+  return (
+    <div className="mt-2 border-l-[3px] border-line pl-3 print:hidden">
+      {last && (
+        <p>
+          Leave out first: {needed.map(({ part }) => PART_WORDS[part].toLowerCase()).join(', ')}.
+          Then it has {printCount(last.left)} of {printCount(limit)}.{' '}
+          <Link className="link" href={href(props.episodeId, form, all)} scroll={false}>
+            Leave out of this text
+          </Link>
+        </p>
+      )}
+      {drops.length > 0 && (
+        <details>
+          <summary className="link min-h-11 content-center">What each part takes</summary>
+          <ul>
+            {drops.map(({ part, saves }) => (
+              <li key={part}>
+                <Link
+                  className="link inline-flex min-h-8 items-center"
+                  href={href(props.episodeId, form, [...without, part])}
+                  scroll={false}
+                >
+                  Without {PART_WORDS[part].toLowerCase()}
+                </Link>
+                : {printCount(saves)} less
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      {without.length > 0 && (
+        <p>
+          Left out of this text: {without.map((part) => PART_WORDS[part].toLowerCase()).join(', ')}.{' '}
+          <Link className="link" href={href(props.episodeId, form, [])} scroll={false}>
+            Put back
+          </Link>
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** `4,322 of 5,000 characters`; the count in UTF-16 units beside it where some counters count otherwise. */
+function lengthWords(length: Description['length'], limit: number): string {
+  const words = `${printCount(length.codePoints)} of ${printCount(limit)} characters`;
+  if (length.utf16Units === length.codePoints) return `${words}.`;
+  return `${words}, ${printCount(length.utf16Units)} as some counters count.`;
+}
+
+function lockWords({ lock, ofLock }: PublishPage): string {
+  if (!lock) return 'A draft: copying locks the numbers in it.';
+  if (lock.broken === null) return `Numbers locked ${lock.at}, nothing under them has changed.`;
+  if (!ofLock) {
+    return `Lock of ${lock.at} broken: ${lock.broken}. The numbers are those of now; copying locks them.`;
+  }
+  return `Lock of ${lock.at} broken: ${lock.broken}. The text keeps to the numbers of that lock until you lock again.`;
+}

@@ -1,0 +1,43 @@
+/** A line that only one of two texts has. */
+export interface ChangedLine {
+  readonly side: 'then' | 'now';
+  readonly text: string;
+}
+
+/** Lines of a text at most, beyond which it is compared no further. */
+const MOST = 2000;
+
+/**
+ * Lines that one text has and the other has not, in their order, by a longest common subsequence.
+ * @example changedLines('a\nb', 'a\nc') // [{ side: 'then', text: 'b' }, { side: 'now', text: 'c' }]
+ */
+export function changedLines(then: string, now: string): readonly ChangedLine[] {
+  const [a, b] = [then, now].map((text) => text.split('\n').slice(0, MOST));
+  if (!a || !b) return [];
+  // common[i][j]: how many lines a from i on and b from j on have in common, in order.
+  const common = Array.from({ length: a.length + 1 }, () => new Uint16Array(b.length + 1));
+  const at = (i: number, j: number) => common[i]?.[j] ?? 0;
+  for (let i = a.length - 1; i >= 0; i -= 1) {
+    const row = common[i];
+    if (!row) continue;
+    for (let j = b.length - 1; j >= 0; j -= 1) {
+      row[j] = a[i] === b[j] ? at(i + 1, j + 1) + 1 : Math.max(at(i + 1, j), at(i, j + 1));
+    }
+  }
+  const changes: ChangedLine[] = [];
+  let [i, j] = [0, 0];
+  while (i < a.length || j < b.length) {
+    const [was, is] = [a[i], b[j]];
+    if (was !== undefined && was === is) {
+      i += 1;
+      j += 1;
+    } else if (was !== undefined && (is === undefined || at(i + 1, j) >= at(i, j + 1))) {
+      changes.push({ side: 'then', text: was });
+      i += 1;
+    } else {
+      changes.push({ side: 'now', text: is ?? '' });
+      j += 1;
+    }
+  }
+  return changes.filter(({ text }) => text !== '');
+}

@@ -1,0 +1,11 @@
+import type { EpisodeFile } from '#lib/episode/schema';
+import { swapDifference } from '#lib/swap/swap-difference';
+import { swapSentence } from '#lib/swap/swap-words';
+
+/** One line for each saved swap; none for a swap of what the file does not have any more. */
+export function swapTexts(file: EpisodeFile): readonly string[] {
+  return (file.publish?.variants ?? []).flatMap((variant) => {
+    const told = swapDifference(file, variant);
+    return told.ok ? [swapSentence(file, told.value)] : [];
+  });
+}
