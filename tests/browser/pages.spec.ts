@@ -259,6 +259,9 @@ test.describe('on a database of its own', () => {
     await page.getByLabel('Anything else today').selectOption('nothing');
     await page.getByRole('button', { name: 'Save the answer' }).click();
     await expect(page.getByText(/^Lock of .* broken:/)).toBeVisible();
+    // What went out stands until the person locks again.
+    await expect(page.locator('pre').first()).toContainText('THE DISHES SHOWN');
+    await page.getByRole('button', { name: 'Lock again' }).click();
     await expect(page.locator('pre').first()).toContainText('THE WHOLE DAY');
   });
 
