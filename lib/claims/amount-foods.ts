@@ -33,6 +33,11 @@ export function foodBehind(text: Text, quantity: Quantity, measured: boolean): N
   if (text.marks.at('ofThem', at)) return null;
   const of = language.numbers.of.has(tokens[at]?.folded ?? '');
   if (of) at += 1;
+  // 'five hundred grams of five percent mince'
+  const share = text.marks.at('unit', at + 1);
+  const counted =
+    tokens[at]?.kind === 'number' || language.numbers.cardinals.has(tokens[at]?.folded ?? '');
+  if (counted && share?.role.of === 'share') at = share.to;
   const known = text.food(at);
   if (known) return { name: known.name, to: known.to, adjacent };
   if (!measured && !isLine(text, quantity)) return null;

@@ -53,6 +53,8 @@ function runsOf(text: Text, elements: readonly Element[]): Element[][] {
 function gapIs(text: Text, from: number, to: number): boolean {
   if (to < from) return false;
   if (only(text, from, to, GAP)) return true;
+  const part = text.marks.at('scope', from);
+  if (part?.to === to && part.role.link === 'free' && text.marks.before('noun', from)) return true;
   const at = text.tokens.slice(from, to).findIndex(({ kind }) => kind === 'line');
   return at >= 0 && only(text, from, from + at, GAP) && only(text, from + at + 1, to, GAP);
 }
@@ -87,6 +89,9 @@ function linked(text: Text, last: Element, next: Element): boolean {
     if (them && only(text, them.to, next.from, ['copula', 'filler'])) return true;
     return only(text, last.to, next.from, ['filler', 'asWord']);
   }
+  // 'protein per bowl forty three'
+  const part = text.marks.at('scope', last.to);
+  if (part?.to === next.from && part.role.link === 'free') return true;
   return only(text, last.to, next.from, ['copula', 'hedge', 'filler', 'which', 'at']);
 }
 

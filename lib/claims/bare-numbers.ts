@@ -15,6 +15,9 @@ const AGAIN = 0.05;
 /** With several topics, by which factor the nearest must be nearer than the next. */
 const CLEARLY = 3;
 
+/** Most parts that somebody eats. */
+const FEW = 6;
+
 /** Where names of dishes begin and end. */
 export interface NamedDishes {
   readonly begins: ReadonlySet<number>;
@@ -42,8 +45,14 @@ export function mayFollow(
     return false;
   if (unit !== null && !(unit.of === 'mass' && row.some(({ said }) => said.unit === unit.unit)))
     return false;
-  if (unit === null && !endsBare(text, end)) return false;
+  if (unit === null && (!endsBare(text, end) || isOutOf(text, end))) return false;
+  // 'costs about 1.80 a bowl'
+  const soft = marks.before('hedge', begin)?.from ?? begin;
+  const paid = marks.before('cost', soft) && !marks.before('comesTo', soft);
+  if (paid && row.every(({ of }) => of !== 'price')) return false;
   if (unit !== null || inRow || fillsRow) return true;
+  // 'if you have three, and I did, that is twenty seven'
+  if (quantity.high <= FEW && marks.before('eat', begin)) return false;
   if (quantity.hedge === 'about' && marks.before('hedge', begin) === undefined) return true;
   const part = marks.at('scope', end)?.role;
   // 'I checked two shop ones'
@@ -61,6 +70,10 @@ export function mayFollow(
   for (const category of ['copula', 'so', 'which', 'correct', 'scope', 'adds', 'alone'] as const) {
     if (marks.before(category, begin)) return true;
   }
+  if (isOtherwise(text, begin)) return true;
+  // 'the fat, because of the peanut butter, is up at twenty four'
+  const at = marks.before('at', begin);
+  if (at && at.to - at.from > 1) return true;
   // 'and the stew at four thirty two'
   if (additionFood(text, quantity) !== null || isOtherWay(text, quantity)) return true;
   const lead = marks.before('lead', begin);
@@ -76,6 +89,24 @@ export function mayFollow(
     last.low === null &&
     only(text, last.end, begin, ['scope', 'joiner', 'copula', 'filler', 'small'])
   );
+}
+
+/** 'a hundred and forty of the four twenty is dressing': so much of another number. */
+function isOutOf({ tokens, language, marks }: Text, end: number): boolean {
+  const { of, cardinals } = language.numbers;
+  if (!of.has(tokens[end]?.folded ?? '')) return false;
+  const next = tokens[marks.at('filler', end + 1)?.to ?? end + 1];
+  return next?.kind === 'number' || cardinals.has(next?.folded ?? '');
+}
+
+/** 'Without the sauce, 490.': the dish in another way. */
+function isOtherwise({ tokens, marks, food }: Text, begin: number): boolean {
+  if (tokens[begin - 1]?.text !== ',') return false;
+  for (let at = Math.max(0, begin - 4); at < begin - 1; at += 1) {
+    const lead = marks.before('not', marks.before('filler', at)?.from ?? at);
+    if (food(at)?.to === begin - 1 && lead && tokens[lead.from]?.kind === 'word') return true;
+  }
+  return false;
 }
 
 /** 'the calories. without sauce. five forty.': a number between marks that the noun before it waits for. */

@@ -47,7 +47,8 @@ function breaks(tokens: readonly Token[], stop: number, language: Language): boo
     if (cut && ones > 0 && ones < 10) return true;
     const counted = phraseOf(tokens, next, language, COUNTED);
     // 'forty. Fat is eleven.': the noun begins what follows.
-    const goesOn = counted === null || number(counted);
+    const part = counted === null ? null : phraseOf(tokens, counted, language, ['scope']);
+    const goesOn = counted === null || number(counted) || (part !== null && number(part));
     return !goesOn && phraseOf(tokens, counted, language, ['copula']) === null;
   }
   if (numbers.of.has(word(next)) && leadsTo(tokens, stop, language, ['unit'])) return true;

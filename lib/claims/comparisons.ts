@@ -97,3 +97,20 @@ export function shareOf(text: Text, quantity: Quantity, before: readonly Quantit
   quantity.end = energy.to;
   return { kind: 'nutrient', nutrient: noun.role.nutrient, unit: '%' };
 }
+
+/** Tokens from a nutrient to the share of a daily value that it is. */
+const DAILY = 20;
+
+/** 'calcium, they go soft, 310 milligrams, that is thirty one percent of your daily': of the nutrient said last. */
+export function sayDailyValues(quantities: readonly Quantity[]): void {
+  let last: Quantity | undefined;
+  for (const quantity of quantities) {
+    const { said, killed, unit, begin } = quantity;
+    if (killed !== null) continue;
+    const nutrient = last?.said?.nutrient;
+    const near = last !== undefined && begin - last.end <= DAILY;
+    if (said === null && unit?.unit === '%DV' && near && nutrient !== undefined)
+      quantity.said = { kind: 'nutrient', nutrient, unit: '%DV' };
+    if (said?.kind === 'nutrient') last = quantity;
+  }
+}

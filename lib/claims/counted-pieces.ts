@@ -11,6 +11,9 @@ const EACH_REACH = 8;
 /** 'six balls, ninety grams each'. */
 function isEach({ marks, tokens, language }: Text, to: number): boolean {
   const each = marks.firstIn('scope', to, to + EACH_REACH);
+  // 'two sandwiches, each sandwich 380 calories'
+  const comma = tokens[to]?.text === ',' && each?.from === to + 1;
+  if (comma && each.role.scope === 'each' && each.role.link === 'free') return true;
   if (each?.role.link !== 'counted') return false;
   return tokens
     .slice(to, each.from)

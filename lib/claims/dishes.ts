@@ -40,11 +40,21 @@ export function dishMentions(text: Text): DishMention[] {
       .sort((a, b) => b.words - a.words);
     const [first, second] = best;
     if (!first || (second && second.words === first.words)) return;
-    if (first.words === 0 && (marks.at('thing', at) || marks.at('unit', at))) return;
+    const part = marks.at('thing', at) ?? marks.at('unit', at);
+    if (first.words === 0 && part && !isNamedAlone(text, at)) return;
     const title = first.title.title === context.dish ? null : first.title.title;
     found.push({ from: at - first.words, to: at + 1, title });
   });
   return found;
+}
+
+/** 'then the wrap, five sixty', where no dish is talked about more than another: a dish by a word that is one for a part. */
+function isNamedAlone({ context, tokens, language }: Text, at: number): boolean {
+  if (context.dish !== undefined) return false;
+  const before = tokens[at - 1];
+  return before?.kind !== 'word'
+    ? before?.kind !== 'number'
+    : language.numbers.pointers.has(before.folded);
 }
 
 function wordsBefore({ tokens, language }: Text, at: number, { stems }: Title): number {

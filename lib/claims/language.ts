@@ -93,6 +93,10 @@ export type Role =
   | Named<'dear'>
   /** Behind what another dish is made with: 'the pork version'. */
   | Named<'kindOf'>
+  /** Gives a reason or a time, and ends no row of numbers. */
+  | Named<'reason'>
+  /** From all that went in to what it has: 'comes out at', 'lands on'. */
+  | Named<'comesTo'>
   /** Between a nutrient and its number without a verb: 'protein at forty'. */
   | Named<'at'>
   | Named<'which' | 'copula' | 'joiner' | 'so' | 'of' | 'not' | 'small' | 'filler' | 'verb'>;

@@ -37,7 +37,7 @@ function rowsOf(text: Text, free: readonly Noun[]): Noun[][] {
   const rows: Noun[][] = [];
   for (const noun of free) {
     const last = rows.at(-1)?.at(-1);
-    if (last && only(text, last.to, noun.from, ['joiner'])) rows.at(-1)?.push(noun);
+    if (last && only(text, last.to, noun.from, ['joiner', 'so', 'filler'])) rows.at(-1)?.push(noun);
     else rows.push([noun]);
   }
   return rows;
@@ -52,6 +52,9 @@ function endsThere({ marks, tokens, language }: Text, nouns: readonly Noun[]): b
     const next = tokens[to + 1];
     return token?.text !== ',' || !isNumber(next, language);
   }
+  // 'calories that is'
+  const which = marks.at('which', to);
+  if (which && /^[.,]?$/.test(tokens[which.to]?.text ?? '')) return true;
   const copula = marks.at('copula', to) !== undefined;
   if (copula || isNumber(token, language)) return false;
   const part = marks.at('scope', to);

@@ -31,5 +31,9 @@ export function besideMacro({ tokens, language }: Text, at: number): boolean {
   );
   return tokens
     .slice(Math.max(0, at - MACRO_REACH), at + MACRO_REACH)
-    .some(({ text, glued }) => glued && letters.has(text));
+    .some(
+      ({ text, glued }, place, all) =>
+        letters.has(text) &&
+        (glued || language.numbers.cardinals.has(all[place - 1]?.folded ?? '')),
+    );
 }

@@ -29,6 +29,9 @@ export function shareOf(
     before?.said?.scope === 'compared' &&
     from - before.end <= JOINED &&
     text.marks.before('joiner', from) !== undefined;
+  // 'a third of the fat in here is the cheddar': what one food has of it.
+  const copula = of && text.marks.firstIn('copula', of.to, of.to + 3);
+  if (copula && (text.food(copula.to) ?? text.food(copula.to + 1))) return null;
   if (!noun || (!of && !joined) || text.marks.at('noun', noun.to + 1)) return null;
   return made(text, from, noun.to, factor * 100, factor * 100, factor < 1, {
     kind: 'nutrient',
@@ -76,7 +79,8 @@ export function timesOf(
   return [{ ...quantity, list }];
 }
 
-function made(
+/** A quantity that words without a number come to. */
+export function made(
   text: Text,
   from: number,
   to: number,

@@ -33,7 +33,7 @@ export function portionsOf(
   // '10 meals for $23'
   const paid = thing && marks.at('serveTitle', thing.to) && isMoney(text, thing.to + 1);
   const led = first ?? (out || paid ? 'any' : null);
-  const as = thing?.role.as === 'meal' ? (led === null ? undefined : 'portion') : thing?.role.as;
+  const as = servedAs(thing?.role.as, led, out !== undefined && quantity.low > 1);
   if (as === undefined && thing?.role.as === 'meal') return null;
   if (!thing && out && quantity.low > 1) {
     const head = titleHead(text);
@@ -44,7 +44,9 @@ export function portionsOf(
   }
   const again = ofThem(text, quantity, led);
   if (again) return again;
-  if (thing && led === null && markBefore(text, quantity, 'eat', 1)) return null;
+  const eat = thing && markBefore(text, quantity, 'eat', 1);
+  // 'if you have two bowls' says what somebody eats, and not how many there are.
+  if (eat && (led === null || (serve && eat.from < serve.from))) return null;
   if (thing && as && as !== 'whole' && as !== 'person') {
     if (!counts(text, quantity, thing.to, as, led)) return null;
     quantity.end = thing.to;
@@ -53,11 +55,12 @@ export function portionsOf(
   if (as === 'person' || marks.at('serveBehind', quantity.end)) {
     const fed =
       led === 'portion' ||
+      led === 'slice' ||
       (as === 'person' && quantity.low > 1 && isFor(text, quantity.begin)) ||
       markBehind(text, thing?.to ?? quantity.end, 'serveBehind', 0);
     if (!fed || marks.at('who', thing?.to ?? quantity.end)) return null;
     if (thing) quantity.end = thing.to;
-    return { kind: 'portions', unit: 'portion' };
+    return { kind: 'portions', unit: led === 'slice' ? 'slice' : 'portion' };
   }
   // 'under a fiver for four'
   const price = before?.said?.kind === 'price' && quantity.begin - before.end === 1;
@@ -73,7 +76,21 @@ export function portionsOf(
   if (led === 'any' && dozen && isBare(text, quantity)) return { kind: 'portions', unit: 'piece' };
   if (led === null || led === 'any' || as === 'whole') return null;
   const fed = serve?.role.as === 'portion' && isFed(text, quantity);
-  return fed || isBare(text, quantity) ? { kind: 'portions', unit: led } : null;
+  if (!fed && !isBare(text, quantity)) return null;
+  // 'per portion (makes 5)'
+  const part = serve && lastBefore(text, serve.from, 'scope', 3)?.role.scope;
+  const unit = led === 'piece' && part === 'portion' ? part : led;
+  return { kind: 'portions', unit };
+}
+
+/** Meals are portions where they are made, vessels where so many come out of one dish: 'six pots out of this'. */
+function servedAs(
+  as: 'portion' | 'slice' | 'piece' | 'whole' | 'person' | 'meal' | undefined,
+  led: string | null,
+  several: boolean,
+) {
+  if (as === 'meal') return led === null ? undefined : 'portion';
+  return as === 'whole' && several ? 'portion' : as;
 }
 
 /** 'there's eight of those', where slices, pieces or portions were said just before. */
@@ -114,6 +131,7 @@ function ownPieces(
   if (led === 'portion' || (led === null && food(end) !== null)) return undefined;
   const plain = language.foods.plain.has(tokens[end]?.folded ?? '') ? end + 1 : end;
   for (const at of [plain, plain + 1]) {
+    if (at > plain && (marks.at('filler', plain) ?? marks.at('small', plain))) break;
     const word = language.singular(tokens[at]?.folded ?? '');
     const title = (context.dish ?? '')
       .toLowerCase()

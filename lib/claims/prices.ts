@@ -58,7 +58,10 @@ function moneyOf(text: Text, { unit, factor }: { readonly unit: string; readonly
 
 /** 'two fifty a head, that's dollars', and 'the salmon was eleven ninety nine' where the text has prices. */
 function bareMoney(text: Text, quantity: Quantity, before: Quantity | undefined): Said | null {
-  const { money, unit, noun, end } = quantity;
+  const { unit, noun, end } = quantity;
+  const money = quantity.money ?? inHundredths(text, quantity);
+  const pence = unit === null && noun === null ? barePence(text, quantity, before) : null;
+  if (pence) return pence;
   if (money === undefined || unit !== null || noun !== null) return null;
   const named = text.marks.firstIn('unit', end, end + 7);
   const pounds = text.language.moneyUnits.get(named?.role.unit ?? '');
@@ -67,6 +70,12 @@ function bareMoney(text: Text, quantity: Quantity, before: Quantity | undefined)
     quantity.low = quantity.high = money;
     return { kind: 'price', unit: unitSaid, ...ofFood(text, quantity) };
   }
+  // 'two ninety nine for the pork shoulder', where the text has prices
+  const paidFor = currencyFor(text, end);
+  if (paidFor) {
+    quantity.low = quantity.high = money;
+    return { kind: 'price', unit: paidFor.unit, scope: 'ingredient', food: paidFor.food };
+  }
   // 'the beans were eighty nine cents and the tomatoes one twenty nine'
   const goesOn = before?.said?.kind === 'price' && quantity.begin - before.end <= NEAR;
   const food = foodBefore(text, quantity) ?? (goesOn ? foodBeside(text, quantity) : null);
@@ -74,6 +83,45 @@ function bareMoney(text: Text, quantity: Quantity, before: Quantity | undefined)
   if (food === null || currency === undefined) return null;
   quantity.low = quantity.high = money;
   return { kind: 'price', unit: currency, scope: 'ingredient', food };
+}
+
+/** '1.80', as only money is written. */
+const inHundredths = ({ tokens }: Text, { digits, low, high, to }: Quantity) =>
+  digits && low === high && /^\d+\.\d\d$/.test(tokens[to - 1]?.text ?? '') ? low : undefined;
+
+/** Most cents that are said as such. */
+const MOST_CENTS = 99;
+
+/**
+ * 'chickpeas eighty nine p, tomatoes fifty five': cents go on in a row of prices, each beside its food; and 'seventy
+ * pence or maybe seventy five' of the same.
+ */
+function barePence(text: Text, quantity: Quantity, before: Quantity | undefined): Said | null {
+  const cents = before?.unit?.of === 'money' && before.unit.factor < 1;
+  const { low, high, begin, end } = quantity;
+  if (before?.said?.kind !== 'price' || !cents || low !== high || quantity.parts) return null;
+  if (!Number.isInteger(low) || low < 5 || low > MOST_CENTS || begin - before.end > NEAR)
+    return null;
+  if (text.food(end) ?? text.marks.at('thing', end) ?? text.marks.at('trapBehind', end))
+    return null;
+  const or = text.language.numbers.either.has(text.tokens[before.end]?.folded ?? '');
+  const again = or && only(text, before.end + 1, begin, ['hedge', 'filler']);
+  const food = again ? null : (foodBefore(text, quantity) ?? foodBeside(text, quantity));
+  if (food === null && !again) return null;
+  quantity.low = quantity.high = round(low / 100);
+  const { unit, scope } = before.said;
+  return food === null
+    ? { kind: 'price', unit, ...(scope ? { scope } : {}) }
+    : { kind: 'price', unit, scope: 'ingredient', food };
+}
+
+/** A food behind 'for the', and the currency of the text. */
+function currencyFor(text: Text, end: number) {
+  const lead = text.marks.at('serveTitle', end);
+  const the = lead && text.marks.at('filler', lead.to);
+  const food = the ? text.food(the.to) : null;
+  const unit = food?.from === the?.to ? text.currency() : undefined;
+  return food && unit !== undefined && !isDish(text, food.name) ? { unit, food: food.name } : null;
 }
 
 /** Whether a number stands before a unit. */
@@ -152,10 +200,17 @@ export function foodBefore(text: Text, quantity: Quantity): string | null {
     const { denied } = text.language.claims;
     const no = food && denied.has(text.tokens[food.from - 1]?.folded ?? '');
     if (food && (no || text.marks.before('not', food.from))) return null;
+    // 'With bun: 308 kcal' is of the dish with it.
+    const colon = text.tokens[link.from]?.text === ':';
+    if (food && colon && text.marks.before('use', food.from)) return null;
     // 'Weeknight cod: 27 g of protein': what it is called.
     const title = text.tokens[link.from]?.text === ':' && food && food.from > 0 && link.from <= 4;
     if (title) return null;
-    if (food?.to === link.from && !part && !isDish(text, food.name)) return food.name;
+    // 'the cheese on top is eighty calories'
+    const where =
+      food && link.from - food.to <= 3 && only(text, food.to, link.from, ['small', 'into']);
+    if (food && food.to <= link.from && where && !part && !isDish(text, food.name))
+      return food.name;
   }
   return null;
 }

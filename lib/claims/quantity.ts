@@ -27,7 +27,7 @@ export interface Quantity {
   fraction: boolean;
   readonly parts: readonly Part[] | undefined;
   readonly money: number | undefined;
-  readonly unsure: boolean;
+  unsure: boolean;
   hedge: Hedge;
   unit: UnitRole | null;
   /** Token behind the unit, or behind the number where it has none. */

@@ -127,7 +127,10 @@ function quantityOf(
     return true;
   };
   const unitAt = (place: number) => {
-    const skip = language.foods.plain.has(tokens[place]?.folded ?? '') ? place + 1 : place;
+    // 'three ninety nine a pack' counts no packs.
+    const one = language.numbers.article.has(tokens[place]?.folded ?? '');
+    const plain = !one && language.foods.plain.has(tokens[place]?.folded ?? '');
+    const skip = plain ? place + 1 : place;
     const more = marks.at('than', place);
     const later = more && marks.at('unit', more.to);
     // 'ten more minutes'

@@ -1,7 +1,10 @@
 import { amountOf } from './amounts';
 import { attachNouns } from './attach-nouns';
+import { sayBareEnergy, sayColumns } from './bare-energy';
+import { sayBareMeasures } from './bare-measures';
 import { claimsOf } from './claims';
 import { compareDays } from './compare-days';
+import { sayDailyValues } from './comparisons';
 import { withdraw } from './corrections';
 import { dishMentions, dishOf } from './dishes';
 import { emit, emitClaim, emitFood } from './emit';
@@ -16,8 +19,10 @@ import { portionsOf } from './portions';
 import { priceOf } from './prices';
 import type { Quantity, Said } from './quantity';
 import { readQuantities } from './read-quantities';
+import { sameAgain } from './same-again';
 import { giveScopes } from './scopes';
 import type { Statement, TextContext } from './statement';
+import { sayParts } from './sums';
 import { temperatureOf } from './temperature';
 import { prepare, type Text } from './text';
 import { timeOf } from './times';
@@ -54,11 +59,19 @@ export function readStatements(
     if (quantity.killed === 'aim' && quantity.said && AIMED.has(quantity.said.kind))
       quantity.killed = null;
   }
-  withdraw(prepared, quantities);
   const dishes = dishMentions(prepared);
-  const all = [...quantities, ...followTopics(prepared, quantities, free, dishes)].sort(
-    (a, b) => a.begin - b.begin,
-  );
+  sayColumns(prepared, quantities, dishes);
+  sayBareMeasures(prepared, quantities);
+  sayParts(prepared, quantities);
+  sayBareEnergy(prepared, quantities);
+  withdraw(prepared, quantities);
+  const all = [
+    ...quantities,
+    ...followTopics(prepared, quantities, free, dishes),
+    ...sameAgain(prepared, quantities),
+  ].sort((a, b) => a.begin - b.begin);
+  sayBareEnergy(prepared, all);
+  sayDailyValues(all);
   killRunOn(prepared, all);
   softenAll(prepared, all);
   nameDishes(prepared, all, dishes);

@@ -1,15 +1,25 @@
 import { atOrBehind } from './at-or-behind';
 import type { Mark } from './marks';
 import type { Quantity } from './quantity';
-import { followedByCopula, type Mention } from './scope-mentions';
+import { followedByCopula, isDescribed, type Mention } from './scope-mentions';
 import { only, type Text } from './text';
 
 /** Tokens between a number and the part it is said of. */
 export const GAP = 5;
 
+/** Tokens from one number of a row to the next, with an aside between. */
+const ROW = 20;
+
+/** Whether a word draws a conclusion between; one that gives a reason ends no row. */
+function concludes({ marks }: Text, from: number, to: number): boolean {
+  for (let at = from; at < to; at += 1)
+    if (marks.at('so', at) && !marks.at('reason', at)) return true;
+  return false;
+}
+
 /** Whether a number goes on with the row of the one before. */
 export function sameRow(text: Text, last: Quantity, next: Quantity): boolean {
-  if (next.begin - last.end > 14 || text.marks.firstIn('so', last.end, next.begin)) return false;
+  if (next.begin - last.end > ROW || concludes(text, last.end, next.begin)) return false;
   const blank = text.tokens
     .slice(last.end, next.begin)
     .filter(({ kind }) => kind === 'line').length;
@@ -39,12 +49,14 @@ export function isBehind(
 ): boolean {
   if (!last || mark.role.link === 'ahead') return false;
   const { marks, tokens } = text;
-  const gap = mark.from - last.end;
+  // 'seven hundred and four. that is calories for the whole wok': right behind the noun that was said afterwards.
+  const noun = last.noun && last.noun.from >= last.end ? last.noun.to : last.end;
+  const gap = mark.from - (noun <= mark.from ? noun : last.end);
   const { link } = mark.role;
   const right =
     gap === 0 &&
     (link === 'behind' || link === 'counted' || marks.at('which', mark.to) !== undefined);
-  if (!right && followedByCopula(text, mark.to)) return false;
+  if (!right && (followedByCopula(text, mark.to) || isDescribed(text, mark))) return false;
   if (gap < 0 || gap > 14) return false;
   if (gap === 0) return true;
   const next = atOrBehind(all, mark.to);
@@ -76,5 +88,6 @@ export function isTable(
   const { to } = before.mark;
   const behind = row.at(-1);
   if (behind && behind.end > before.mark.from - GAP) return false;
-  return to < mark.from && only(text, to, mark.from, ['joiner']) && followedByCopula(text, mark.to);
+  const heads = followedByCopula(text, mark.to) || text.tokens[mark.to]?.kind === 'line';
+  return to < mark.from && only(text, to, mark.from, ['joiner']) && heads;
 }

@@ -1,10 +1,13 @@
+import { sentenceEnd, sentenceStart } from './context';
 import type { DishMention } from './dishes';
 import type { Mark } from './marks';
+import { phraseAt } from './phrases';
 import { isDish } from './prices';
 import type { Quantity } from './quantity';
 import type { Against, Scope } from './statement';
 import { unnamedParts } from './unnamed-parts';
 import { only, type Text } from './text';
+import { tokenize } from './tokens';
 
 /** A part that is said. */
 export interface Mention {
@@ -25,6 +28,9 @@ export function followedByCopula({ marks, tokens, language }: Text, from: number
   const goesOn = comma === at && language.numbers.pointers.has(word);
   const subject = language.claims.subjects.has(word) && !goesOn;
   if (subject && marks.at('copula', comma + 1)) return true;
+  const aside = behindAside(tokens, at, language);
+  if (aside !== null && (marks.at('copula', aside) || isNumber(tokens[aside], language)))
+    return true;
   // 'a quarter's four ten calories'
   if (/['’]s$/.test(tokens[at - 1]?.text ?? '')) return true;
   return (
@@ -33,6 +39,62 @@ export function followedByCopula({ marks, tokens, language }: Text, from: number
     marks.at('adds', at) !== undefined ||
     marks.at('cost', at) !== undefined
   );
+}
+
+/** What the title counts, where it counts portions: each of 'Overnight wheat biscuit pots'. */
+function titled({ context, language }: Text): 'portion' | undefined {
+  const last = tokenize(context.dish ?? '').at(-1);
+  if (!last || language.singular(last.folded) === last.folded) return undefined;
+  const roles = phraseAt(language.lexicon, [last], 0)?.value ?? [];
+  const part = roles.find((role) => role.cat === 'thing');
+  return part?.cat === 'thing' && (part.as === 'portion' || part.as === 'whole')
+    ? 'portion'
+    : undefined;
+}
+
+/** Tokens from 'each' to the persons that are meant: 'each for four of us'. */
+const FED = 4;
+
+/** Tokens of an aside between commas. */
+const ASIDE = 10;
+
+const isNumber = (token: Text['tokens'][number] | undefined, { numbers }: Text['language']) =>
+  token?.kind === 'number' || numbers.cardinals.has(token?.folded ?? '');
+
+/** Token behind an aside without a number: 'a sixth, which is what you see, is'; null where none begins. */
+function behindAside(tokens: Text['tokens'], at: number, { numbers }: Text['language']) {
+  if (tokens[at]?.text !== ',') return null;
+  for (let next = at + 1; next <= at + ASIDE; next += 1) {
+    const token = tokens[next];
+    if (token?.text === ',') return next > at + 1 ? next + 1 : null;
+    if (token?.kind !== 'word' || numbers.cardinals.has(token.folded)) return null;
+  }
+  return null;
+}
+
+/** Words that say which part is meant, up to its verb. */
+const DESCRIBED = 6;
+
+/** 'a bowl like that is', 'the plate in front of you is': words that say which, and then the verb. */
+export function isDescribed(
+  { marks, tokens, language: { numbers, singular } }: Text,
+  { role, from: begin, to: from }: Mark<'scope'>,
+): boolean {
+  if (role.link !== 'subject' || from - begin < 2) return false;
+  if (marks.before('asWord', begin) || marks.before('serveTitle', begin)) return false;
+  // 'the pancakes from this morning' are more than one.
+  const last = tokens[from - 1];
+  if (last && /s$/.test(last.text) && singular(last.folded) !== last.folded) return false;
+  const starts = marks.at('small', from) ?? marks.at('asWord', from) ?? marks.at('which', from);
+  if (!starts || marks.at('joiner', from)) return false;
+  for (let at = from; at <= from + DESCRIBED; at += 1) {
+    const token = tokens[at];
+    if (at > from && marks.at('copula', at)) return true;
+    if (token?.kind !== 'word' || numbers.cardinals.has(token.folded)) return false;
+    if (marks.at('noun', at) ?? marks.at('joiner', at) ?? marks.at('so', at)) return false;
+    if (at > from && marks.at('scope', at)) return false;
+  }
+  return false;
 }
 
 /** Tokens from the name of a dish to 'each', which then is a piece of that dish. */
@@ -60,7 +122,7 @@ export function mentionsOf(
   const others = unnamedParts(text, quantities);
   for (const mark of [...text.marks.all('scope'), ...others].sort((a, b) => a.from - b.from)) {
     const ahead = mark.role.scope === 'whole' && begins.has(mark.to) && isTotal(text, mark);
-    if (mark.from < free || !(ahead || isSaid(text, mark, ends))) continue;
+    if (mark.from < free || !(ahead || isSaid(text, mark, ends, begins))) continue;
     // 'in total for the day' is of the day.
     const day = text.marks.at('scope', mark.to)?.role.scope;
     if (mark.role.scope === 'whole' && (day === 'day' || day === 'soFar')) continue;
@@ -78,11 +140,13 @@ export function mentionsOf(
     const dish = dishes[naming - 1];
     const named = dish && dish.from > mark.from - NAMED ? dish : undefined;
     const counts = text.marks.lastIn('thing', named?.to ?? 0, mark.from);
+    const fed = text.marks.firstIn('thing', mark.to, mark.to + FED)?.role.as;
+    const person = thing === 'person' || fed === 'person' ? 'portion' : undefined;
     const said =
       unit === 'portion' && text.language.titleParts(text.context.dish ?? '') ? 'piece' : unit;
     const vessel = named && text.marks.at('thing', named.to - 1)?.role.as === 'portion';
     const own = named && (vessel ? 'portion' : 'piece');
-    const as = own && !counts ? own : (said ?? thing);
+    const as = own && !counts ? own : (said ?? person ?? thing ?? titled(text));
     const scope = as === 'portion' || as === 'slice' ? as : 'each';
     found.push({ mark, scope });
   }
@@ -116,19 +180,54 @@ function isDenied({ marks, tokens }: Text, { from, to, role }: Mark<'scope'>): b
   return total || need || (role.link === 'free' && marks.before('not', from) !== undefined);
 }
 
+/** Tokens from a part that stands first to its number. */
+const FRONTED = 8;
+/** Tokens before it in which no number stands. */
+const FIRST = 20;
+
+/**
+ * 'for a bowl without rice 290 calories', and 'TINNED 560 kcal' on a line of its own: a part that is said before any
+ * number of its sentence is one of what follows.
+ */
+function isFronted(text: Text, { from, to, role }: Mark<'scope'>, begins: ReadonlySet<number>) {
+  const { tokens, spoken } = text;
+  if (!spoken && begins.has(to) && (tokens[from - 1]?.kind ?? 'line') === 'line') return true;
+  if (role.link !== 'behind' || !text.marks.at('serveTitle', from)) return false;
+  const start = Math.max(sentenceStart(text, from), from - FIRST);
+  for (let at = start; at < from; at += 1) if (begins.has(at)) return false;
+  const end = Math.min(sentenceEnd(text, from), to + FRONTED);
+  for (let at = to; at < end; at += 1) if (begins.has(at)) return true;
+  return false;
+}
+
 /** Tokens from 'of' to the end of the food that a vessel holds. */
 const LONGEST_FOOD = 4;
 
-function isSaid(text: Text, mark: Mark<'scope'>, ends: ReadonlySet<number>): boolean {
+function isSaid(
+  text: Text,
+  mark: Mark<'scope'>,
+  ends: ReadonlySet<number>,
+  begins: ReadonlySet<number>,
+): boolean {
   const { role, from, to } = mark;
   if (holdsFood(text, mark)) return false;
+  // 'six out of this dish' says how many.
+  const out = text.marks.lastIn('outOf', from - 3, to + 1);
+  if (out && out.from < from && out.to >= to) return false;
+  // 'I eat half of that' says how much of what was said, and no part of what stands around it.
+  for (let at = from + 1; at < to; at += 1)
+    if ((text.marks.at('times', at)?.to ?? 0) > to) return false;
   // 'per hundred calories'
   if (role.scope === 'per100g' && text.marks.at('noun', to)) return false;
   if (role.link === 'free' || role.link === 'counted' || role.link === 'ahead') return true;
-  if (followedByCopula(text, to)) return true;
+  if (followedByCopula(text, to) || isDescribed(text, mark)) return true;
+  if (isFronted(text, mark, begins)) return true;
   if (role.scope === 'whole' && text.marks.at('noun', to)) return false;
   // 'seven pounds the pot'
   if (role.link === 'subject') return role.scope === 'whole' && ends.has(from);
+  // 'nine grams. for a full plate.'
+  const stop = text.tokens[from - 1]?.text === '.' && ends.has(from - 1);
+  if (stop && (text.tokens[to]?.text ?? '.') === '.') return true;
   for (let back = 0; back <= 3; back += 1) {
     const at = from - back;
     // '346 calories, that's a bowl'

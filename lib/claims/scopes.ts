@@ -48,7 +48,10 @@ export function giveScopes(
         continue;
       }
       if (before && isPredicate(text, before, mention)) continue;
-      if (isTable(text, before, mention, row)) table = text.sentences.of[mention.mark.from] ?? null;
+      if (isTable(text, before, mention, row)) {
+        const { from, to } = mention.mark;
+        table = text.sentences.of[text.tokens[to]?.kind === 'line' ? to + 1 : from] ?? null;
+      }
       before = mention;
       last = mention.mark.to;
       if (isBehind(text, mention.mark, row.at(-1), quantities)) {
@@ -80,9 +83,13 @@ export function giveScopes(
 }
 
 /** 'a portion is a sixth of the tray': how much the part is, and no other part. */
-function isPredicate({ marks }: Text, before: Mention, { mark, scope }: Mention): boolean {
+function isPredicate({ marks, tokens }: Text, before: Mention, { mark, scope }: Mention): boolean {
   const copula = marks.at('copula', before.mark.to);
+  const comma = tokens[before.mark.to]?.text === ',' ? before.mark.to + 1 : -1;
   if (before.scope === 'dish' || before.scope === 'compared' || scope === 'compared') return false;
+  // 'for one bowl, so a fifth of the pot, it is'
+  const aside = mark.from === (marks.at('so', comma)?.to ?? comma);
+  if (scope === 'unknown' && before.scope !== 'unknown' && aside) return true;
   return copula?.to === mark.from && marks.at('copula', mark.to) === undefined;
 }
 
@@ -133,8 +140,12 @@ function takes(
       (mark.from === quantity.end && scope !== 'whole')
     );
   if (quantity.said?.kind === 'amount') return false;
-  return known === undefined;
+  return known === undefined || (mark.role.link === 'counted' && isFurther(known, quantity));
 }
+
+/** Whether a part was said further back than right before a number: 'two of them is 344, so 172 and 18 each'. */
+const isFurther = ({ mark, scope }: Mention, { begin }: Quantity) =>
+  scope === 'unknown' && begin - mark.to > GAP;
 
 /** Whether a part that was said before holds for a number: for foods, only where it stands right before. */
 function appliesTo(held: Mention, { said, begin }: Quantity): boolean {

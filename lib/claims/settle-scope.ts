@@ -18,12 +18,14 @@ export function settle(text: Text, quantity: Quantity, mention: Mention | undefi
   const half =
     partOf === 1 / 2 ||
     (quantity.fraction && text.marks.at('times', quantity.from)?.role.of === 'that');
-  if (partOf !== undefined && partOf !== 1 / 2 && said.kind === 'nutrient') {
+  const behind = mention && mention.mark.from >= quantity.end;
+  if (partOf !== undefined && partOf !== 1 / 2 && said.kind === 'nutrient' && !behind) {
     quantity.said = { ...said, scope: 'unknown' };
     return;
   }
   if (mention && half && mention.scope !== 'half' && mention.mark.from < quantity.begin) {
-    quantity.said = { ...rest, ...foodKept, scope: mention.scope === 'whole' ? 'half' : 'unknown' };
+    const scope = mention.scope === 'unknown' ? 'unknown' : 'half';
+    quantity.said = { ...rest, ...foodKept, scope };
     return;
   }
   if (mention) {

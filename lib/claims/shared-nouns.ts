@@ -22,6 +22,14 @@ export function shareNouns(
   const numbers = run.flatMap((element) => (element.of === 'number' ? [element.quantity] : []));
   const nouns = run.flatMap((element) => (element.of === 'noun' ? [element.noun] : []));
   const order = run.map(({ of }) => (of === 'number' ? 'q' : 'n')).join('');
+  if (/^(?:nq){2,}$/.test(order) && isParted(run)) {
+    // 'protein, forty ish, fat, no more than twelve'
+    numbers.forEach((quantity, index) => {
+      quantity.noun = nouns[index] ?? null;
+      quantity.list = true;
+    });
+    return true;
+  }
   if (nouns.length < 2 || !/^(?:n+q+|q+n+)$/.test(order)) return false;
   const anew = cutAnew(text, numbers, nouns);
   if (anew !== null) return giveAnew(numbers, nouns, anew, split);
@@ -45,6 +53,10 @@ export function shareNouns(
   });
   return true;
 }
+
+/** Whether no noun of a row stands right beside a number. */
+const isParted = (run: readonly Element[]) =>
+  run.every(({ from }, index) => index === 0 || from > (run[index - 1]?.to ?? 0));
 
 /** Gives each noun its part of a row that was cut anew; where nobody can say, the numbers say nothing. */
 function giveAnew(

@@ -55,8 +55,13 @@ function placeOf(
   before: Quantity | undefined,
   degrees: boolean | 0,
 ): 'oven' | 'inside' | null {
-  const behind = markBehind(text, quantity.end, 'place', 3)?.role.place;
+  const word = markBehind(text, quantity.end, 'place', 3);
+  // 'at two hundred, seventy one in the middle'
+  const behind = word && !numberIn(text, quantity.end, word.from) ? word.role.place : undefined;
   const mark = lastBefore(text, quantity.begin, 'place', degrees ? REACH : BARE_REACH);
+  // 'it comes out at one ten' says no place.
+  if (!degrees && text.marks.before('comesTo', quantity.begin) && mark?.to === quantity.begin)
+    return null;
   const linked = degrees || isLed(text, quantity, before) || isBeforeMinutes(text, quantity);
   if (!linked && behind !== 'inside') return null;
   const elsewhere = mark?.role.place === 'elsewhere' && quantity.begin - mark.to <= ELSEWHERE;

@@ -53,7 +53,7 @@ export function prepare(text: string, context: TextContext, language: Language):
 function onlyCurrency(
   tokens: readonly Token[],
   marks: Marks,
-  { currencies, moneyUnits }: Language,
+  { currencies, moneyUnits, numbers }: Language,
 ): string | undefined {
   // Cents are of more than one money, pence of one.
   const own = [...moneyUnits.values()];
@@ -63,6 +63,12 @@ function onlyCurrency(
       role.of === 'money' && (role.factor >= 1 || own.includes(role.unit)) ? [role.unit] : [],
     );
   const signs = tokens.flatMap(({ text }) => currencies.get(text) ?? []);
+  // 'eighty nine p'
+  const pence = tokens.some(
+    ({ text, kind }, at) =>
+      text === 'p' && kind === 'word' && numbers.cardinals.has(tokens[at - 1]?.folded ?? ''),
+  );
+  if (pence) signs.push('GBP');
   const all = new Set([...named, ...signs]);
   return all.size === 1 ? [...all][0] : undefined;
 }

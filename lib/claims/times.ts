@@ -38,7 +38,10 @@ export function timeOf(text: Text, quantity: Quantity, before: Quantity | undefi
     return null;
   }
   const brief = quantity.high < BRIEF && led === undefined;
-  if (brief || lastBefore(text, quantity.begin, 'self', SELF)) {
+  // 'drop it to one sixty for fifty minutes' is said of the oven.
+  const own = lastBefore(text, quantity.begin, 'self', SELF);
+  const self = own && !text.marks.at('place', own.from);
+  if (brief || self) {
     quantity.killed = 'not of an action on the dish';
     return null;
   }
@@ -146,5 +149,9 @@ function bareTime(text: Text, quantity: Quantity, before: Quantity | undefined):
     quantity.high <= PLACED &&
     text.marks.at('timeBehind', quantity.end)?.role.as === 'place';
   const left = gap <= 14 && quantity.high <= PLACED && isLeft(text, quantity);
-  return ofThem || more || extra || placed || left ? { kind: 'minutes', unit: 'min' } : null;
+  // 'nine minutes, ten tops'
+  const most = gap <= 2 && quantity.hedge === 'atMost' && endsPlainly(text, quantity.end);
+  return ofThem || more || extra || placed || left || most
+    ? { kind: 'minutes', unit: 'min' }
+    : null;
 }

@@ -76,7 +76,9 @@ export function isWaiting(
   row: readonly Topic[],
 ): boolean {
   const energy = said.unit === 'kcal' && unit === null && low >= LEAST_ENERGY;
-  const led = marks.at('scope', to) !== undefined && marks.before('copula', begin) !== undefined;
+  const led =
+    (marks.at('scope', to) !== undefined && marks.before('copula', begin) !== undefined) ||
+    marks.before('comesTo', begin) !== undefined;
   if (energy && row.every(({ said: other }) => other.unit === 'kcal'))
     return led && begin - end <= WAITS;
   if (unit?.of !== 'mass' || unit.unit !== said.unit || begin - end > WAITS) return false;

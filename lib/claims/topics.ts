@@ -68,6 +68,8 @@ export function followTopics(
       const { mark } = event;
       skipTo = mark.to;
       const { factor, of } = mark.role;
+      if (factor === 1 && before?.said?.kind === 'amount' && before.said.food !== undefined)
+        continue;
       if (of === 'less' || of === 'more') {
         const share = lessBy(text, mark.from, mark.to, factor, of);
         if (share) made.push(share);
@@ -79,6 +81,11 @@ export function followTopics(
         else multiple = mark.from;
         continue;
       }
+      // 'half of that is two hundred and five calories', where nothing was counted before
+      const own = atOrBehind(quantities, mark.to);
+      const counted = own?.said?.kind === 'nutrient' && own.begin - mark.to <= 3;
+      if (counted && factor !== 1 && only(text, mark.to, own.begin, ['copula', 'hedge']))
+        own.partOf = factor;
       if (near(row, mark.from, REACH)) {
         const made2 = row.flatMap((topic) =>
           timesOf(text, topic, mark.from, mark.to, factor, row.length > 1),
@@ -97,6 +104,8 @@ export function followTopics(
     before = quantity;
     const asked = quantity.killed === 'asked' || quantity.killed === 'aim';
     const own = quantity.said ? topicOf(quantity) : null;
+    // What a food weighs follows no weight of the dish.
+    if (quantity.said?.kind === 'amount' && !own && row[0]?.of === 'weight') row = [];
     const topic = own && asked ? { ...own, low: null, high: null } : own;
     if (topic && (quantity.killed === null || COUNTED.has(quantity.killed))) {
       const goesOn =

@@ -141,7 +141,10 @@ function isAim(text: Text, quantity: Quantity): boolean {
   const today = text.marks.at('scope', end)?.role.scope;
   // 'I have eaten fourteen hundred calories today so far'
   const eaten = today === 'soFar' || (today === 'day' && text.marks.at('now', end) !== undefined);
-  if (mark && !than && !eaten && only(text, mark.to, quantity.begin, links)) return true;
+  // 'with rice you add 180 calories'
+  const adds = mark && text.marks.before('adds', mark.to);
+  const added = adds && adds.from < mark.from;
+  if (mark && !than && !eaten && !added && only(text, mark.to, quantity.begin, links)) return true;
   const behind = text.marks.at('targetBehind', end);
   return behind !== undefined;
 }

@@ -10,6 +10,8 @@ export const unnamedParts = (text: Text, quantities: readonly Quantity[]): Mark<
   ...portionsOfIt(text, quantities),
   ...shares(text, quantities),
   ...eaten(text, quantities),
+  ...soManyFor(text, quantities),
+  ...vesselsOf(text, quantities),
   ...perWord(text),
   ...otherKinds(text),
   ...usualKinds(text),
@@ -82,12 +84,34 @@ function eaten({ marks }: Text, all: readonly Quantity[]): Mark<'scope'>[] {
   });
 }
 
+/** '2 for 420 calories': so many of what the title counts. */
+function soManyFor({ marks }: Text, all: readonly Quantity[]): Mark<'scope'>[] {
+  return all.flatMap(({ said, unit, noun, low, high, begin, end, fraction }, index) => {
+    const next = all[index + 1];
+    const few = low === high && low >= 2 && low <= MOST_EATEN && Number.isInteger(low);
+    if (said !== null || unit || noun || fraction || !few) return [];
+    const linked = marks.at('serveTitle', end)?.to === next?.begin;
+    return linked && next?.said?.kind === 'nutrient' ? [{ role: PART, from: begin, to: end }] : [];
+  });
+}
+
+/** 'batch of 18: 1,692 kcal', 'the tray of nine you are looking at': all of it, with how many that is. */
+function vesselsOf({ marks, tokens, language }: Text, all: readonly Quantity[]): Mark<'scope'>[] {
+  return all.flatMap(({ said, unit, noun, begin, end }) => {
+    if ((said !== null && said.kind !== 'portions') || unit || noun) return [];
+    if (!language.numbers.of.has(tokens[begin - 1]?.folded ?? '')) return [];
+    const vessel = marks.before('thing', begin - 1);
+    return vessel?.role.as === 'whole' ? [{ role: WHOLE, from: vessel.from, to: end }] : [];
+  });
+}
+
 /** 'per lolly': whatever it is, one of them. */
-function perWord({ marks, tokens }: Text): Mark<'scope'>[] {
+function perWord({ marks, tokens, language }: Text): Mark<'scope'>[] {
   return marks.all('per').flatMap(({ from, to }) => {
     const known = marks.at('scope', from) ?? marks.at('perUnit', from) ?? marks.at('unit', to);
     const word = tokens[to];
     if (known || word?.kind !== 'word' || marks.at('noun', to)) return [];
+    if (language.numbers.cardinals.has(word.folded)) return [];
     return [{ role: { cat: 'scope', scope: 'each', link: 'free' } as const, from, to: to + 1 }];
   });
 }

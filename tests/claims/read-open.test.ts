@@ -6,8 +6,11 @@ import { report, score, wilson } from './score';
 describe.each([
   { name: 'statements-open.json', right: 0.97, found: 0.95, kind: 0.85 },
   { name: 'statements-open-2.json', right: 0.97, found: 0.95, kind: 0.85 },
-  { name: 'statements-open-3.json', right: 0.925, found: 0.895, kind: 0.75 },
-  { name: 'statements-open-4.json', right: 0.925, found: 0.87, kind: 0.75 },
+  { name: 'statements-open-3.json', right: 0.935, found: 0.92, kind: 0.75 },
+  { name: 'statements-open-4.json', right: 0.94, found: 0.915, kind: 0.75 },
+  // What stands here mostly is what the reading found hard: rows without nouns and units, parts said far away.
+  { name: 'statements-open-5.json', right: 0.855, found: 0.77, kind: 0.5 },
+  { name: 'statements-open-6.json', right: 0.87, found: 0.85, kind: 0.5 },
 ])('$name', ({ name, right, found, kind: least }) => {
   const scores = score(labelled(name).texts);
 

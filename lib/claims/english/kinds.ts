@@ -22,7 +22,7 @@ export const KINDS: [string, Role][] = [
   ),
   ...all<Role>('gas mark, gas', { cat: 'gas' }),
   ...all<Role>(
-    "fan, convection, fan oven, fan assisted, fan forced, (fan), if it's a fan, if its a fan, if it's fan, if you have a fan, if you've a fan, if you've got a fan, if you have a fan oven, if yours is a fan, if it's a fan oven, with the fan on, with the fan, in a fan, in a fan oven, on fan, for fan, for a fan, for a fan oven, on convection, with a fan, fan on",
+    "fan, convection, fan oven, fan assisted, fan forced, (fan), if it's a fan, if it is a fan, if it's a fan one, if it is a fan one, if it is fan, if yours is fan, if its a fan, if it's fan, if you have a fan, if you've a fan, if you've got a fan, if you have a fan oven, if yours is a fan, if it's a fan oven, with the fan on, with the fan, in a fan, in a fan oven, on fan, for fan, for a fan, for a fan oven, on convection, with a fan, fan on",
     { cat: 'fan' },
   ),
 
@@ -31,11 +31,11 @@ export const KINDS: [string, Role][] = [
     { cat: 'time', as: 'ready' },
   ),
   ...all<Role>(
-    "from opening the fridge, from the fridge, from cold, from start, from nothing, to sitting down, from the packet, from a cold start, start to finish, dinner, lunch, breakfast, job done, from start to end, end to end, soup to nuts, all up, tea, midweek dinner, midweek meal, weeknight meal, and you're eating it, and you're sat down, and it's done, and it's on the table, and it's on your plate, and tea's ready, and you're fed, from fridge to plate, fridge to table, fridge to plate, all told, supper, meal, flat, all in, in total, total, from start to finish, dish, recipe, weeknight dinner, to the table, door to table, from scratch, door to door, all told, beginning to end, soup, bowl, tray bake, traybake, dinners, lunches, meals, dessert, snack, to make, from fridge to table, end to end, altogether, and it is on the table, and dinner is on the table, you've got dinner, you have dinner, dinner is ready, dinner is done, dinner's ready, dinner's done, and done, and it's ready, it's on the table, and you're done, and you are done, and you're eating, from the fridge door, including",
+    "job, from opening the fridge, from the fridge, from cold, from start, from nothing, to sitting down, from the packet, from a cold start, start to finish, dinner, lunch, breakfast, job done, from start to end, end to end, soup to nuts, all up, tea, midweek dinner, midweek meal, weeknight meal, and you're eating it, and you're sat down, and it's done, and it's on the table, and it's on your plate, and tea's ready, and you're fed, from fridge to plate, fridge to table, fridge to plate, all told, supper, meal, flat, all in, in total, total, from start to finish, dish, recipe, weeknight dinner, to the table, door to table, from scratch, door to door, all told, beginning to end, soup, bowl, tray bake, traybake, dinners, lunches, meals, dessert, snack, to make, from fridge to table, end to end, altogether, and it is on the table, and dinner is on the table, you've got dinner, you have dinner, dinner is ready, dinner is done, dinner's ready, dinner's done, and done, and it's ready, it's on the table, and you're done, and you are done, and you're eating, from the fridge door, including",
     { cat: 'timeBehind', as: 'ready' },
   ),
   ...all<Role>(
-    "every, after, for the last, for the first, the last, the first, in the last, within, back in, see you in, keeps for, keeps, lasts, last for, lasts for, another take of, wait, battery, check it at, check at, check on it at, check them at, look at it at, turn it at, flip it at, stir it at, have a look at, two seconds, give me a, give us, takes mine, be back in, hold on for, on hold for, queued for, drove for, drive for, on the bus for, chatting for, rambling for, talking for, filming for, stand for a, stay good for, will keep for, they'll keep for, it'll keep for, keeps well for, a break of, break for, video is, timer at, at minute, until minute, give me, once every, for the final, the final, skip the, skip to, halfway at, by minute, about every, after about, roughly every, after around, walked, ran, run, freeze for, frozen for, keep for, good for, spent, edit took, edited for, talked for, waited, sleep, slept, reheat for",
+    "tastes like, taste like, looks like, like it took, last, final, every, after, for the last, for the first, the last, the first, in the last, within, back in, see you in, keeps for, keeps, lasts, last for, lasts for, another take of, wait, battery, check it at, check at, check on it at, check them at, look at it at, turn it at, flip it at, stir it at, have a look at, two seconds, give me a, give us, takes mine, be back in, hold on for, on hold for, queued for, drove for, drive for, on the bus for, chatting for, rambling for, talking for, filming for, stand for a, stay good for, will keep for, they'll keep for, it'll keep for, keeps well for, a break of, break for, video is, timer at, at minute, until minute, give me, once every, for the final, the final, skip the, skip to, halfway at, by minute, about every, after about, roughly every, after around, walked, ran, run, freeze for, frozen for, keep for, good for, spent, edit took, edited for, talked for, waited, sleep, slept, reheat for",
     { cat: 'time', as: 'none' },
   ),
   ...all<Role>(
@@ -84,7 +84,7 @@ export const KINDS: [string, Role][] = [
     as: 'piece',
   }),
   ...all<Role>(
-    'cut into, cut in, cuts into, cuts in, slice into, sliced into, cut it into, cut this into, slices into, cut that into, slice it into, slice this into, cut them into, cut in to, i cut it into, i cut this into, cut the lot into, portion it out into, score it into, slice that into, cut up into, cut it in to, cut it in, cut this in',
+    'slice it, slice this, cut it, cut this, cut into, cut in, cuts into, cuts in, slice into, sliced into, cut it into, cut this into, slices into, cut that into, slice it into, slice this into, cut them into, cut in to, i cut it into, i cut this into, cut the lot into, portion it out into, score it into, slice that into, cut up into, cut it in to, cut it in, cut this in',
     { cat: 'serve', as: 'slice' },
   ),
   ...all<Role>(
@@ -105,7 +105,7 @@ export const KINDS: [string, Role][] = [
     { cat: 'use' },
   ),
   ...all<Role>(
-    'tub, tubs, pack, packs, packet, packets, bag, bags, box, boxes, bottle, bottles, block, blocks, tin, tins, can, cans, pouch, jar, jars, carton, cartons, sack, container, punnet, tray of, size, sized',
+    'ones, tub, tubs, pack, packs, packet, packets, bag, bags, box, boxes, bottle, bottles, block, blocks, tin, tins, can, cans, pouch, jar, jars, carton, cartons, sack, container, punnet, tray of, size, sized',
     { cat: 'pack' },
   ),
   ...all<Role>(
@@ -125,7 +125,7 @@ export const KINDS: [string, Role][] = [
     { cat: 'alone' },
   ),
   ...all<Role>(
-    'adds, adds another, gives, gives you, gives it, gives us, bring, bring another, has another, have another, gets you, provides, provide, give you, give another, add up to, puts in, kicks in, chuck in another, adds about, add another, brings, brings another, gives another, that adds, contributes, is another, on top of that is, puts on another, chips in, throws in, accounts for',
+    'you add, it adds, you are adding, adds, adds another, gives, gives you, gives it, gives us, bring, bring another, has another, have another, gets you, provides, provide, give you, give another, add up to, puts in, kicks in, chuck in another, adds about, add another, brings, brings another, gives another, that adds, contributes, is another, on top of that is, puts on another, chips in, throws in, accounts for',
     { cat: 'adds' },
   ),
   ...[

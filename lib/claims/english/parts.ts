@@ -16,7 +16,7 @@ export const PORTION = phrasesOf(
 );
 export const SLICE = phrasesOf('slice, square, wedge');
 export const EACH = phrasesOf(
-  'muffin, patty, fritter, pancake, fillet, cookie, burger, ball, meatball, piece, taco, wrap, burrito, bar, bite, skewer, roll, bun, parcel, flatbread, waffle, cupcake, scone, dumpling, nugget, drumstick, egg cup, biscuit, brownie, bagel, pepper, tart, quesadilla, falafel, kofta, kebab, enchilada, sandwich, doughnut, donut, crepe, blini, roulade, cutlet, steak, breast, thigh, sausage, pastry, omelette, toast, boat, pocket, roll-up, pita, samosa, spring roll, cake, popsicle, truffle, stuffed pepper, egg muffin, rissole, croquette, finger',
+  'muffin, patty, fritter, pancake, fillet, cookie, burger, ball, meatball, piece, taco, wrap, burrito, bar, bite, skewer, roll, bun, parcel, flatbread, waffle, cupcake, scone, dumpling, nugget, drumstick, egg cup, biscuit, brownie, bagel, pepper, tart, quesadilla, falafel, kofta, kebab, enchilada, sandwich, doughnut, donut, crepe, blini, roulade, cutlet, steak, breast, thigh, sausage, pastry, omelette, toast, boat, pocket, roll-up, pita, samosa, spring roll, cake, popsicle, truffle, stuffed pepper, pitta, egg muffin, rissole, croquette, finger',
 );
 
 /** The plural of a part. */

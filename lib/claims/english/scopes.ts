@@ -14,7 +14,7 @@ const BARE_PARTS = phrasesOf('portion, serving, bowl, plate, portions, servings'
 const PLAIN: [string, Role][] = [
   ...scope(
     phrasesOf(
-      'grand total, the grand total, total cost, total bill, total spend, the total, the total cost, total damage, the damage',
+      'total for the shop, total for the lot, grand total, the grand total, total cost, total bill, total spend, the total, the total cost, total damage, the damage',
     ),
     'whole',
     'subject',
@@ -120,7 +120,7 @@ const PLAIN: [string, Role][] = [
   ),
   ...scope(
     phrasesOf(
-      'two of them, two of those, two of these, three of them, three of those, three of these, four of them, both of them, 2 of them, 3 of them, for two of them, a third of it, a quarter of it, a fifth of it, one fifth of it, a tenth of it, a third of this, a quarter of this, a fifth of this, five of them, six of them, five of these, four of these, four of those, a couple of them, a couple of these, a pair of them, a pair of these, half a portion, a sixth of it, an eighth of it, two thirds of it, three quarters of it',
+      'half of one of them, two of them, two of those, two of these, three of them, three of those, three of these, four of them, both of them, 2 of them, 3 of them, for two of them, a third of it, a quarter of it, a fifth of it, one fifth of it, a tenth of it, a third of this, a quarter of this, a fifth of this, five of them, six of them, five of these, four of these, four of those, a couple of them, a couple of these, a pair of them, a pair of these, half a portion, a sixth of it, an eighth of it, two thirds of it, three quarters of it',
     ),
     'unknown',
     'free',

@@ -44,7 +44,7 @@ export const OTHER_DAYS: [string, Role][] = [
 /** Words that take back a number said before. */
 export const CORRECTIONS: [string, Role][] = [
   ...all<Role>(
-    "no ., no it doesn't, no it isn't, no they don't, no it's not, no that's not, ignore that, no i tell a lie, i tell a lie, tell a lie, no wait, wait no, oh wait, wait, sorry, oh sorry, scratch that, i mean, make that, make it, let's make it, no sorry, sorry no, i meant, actually no, no actually, strike that, not that, that's wrong, that is wrong, that was wrong, not right, old number, is wrong, which is wrong, let me correct that, my bad, my mistake, i lied, hang on, hold on, oops, whoops, or rather, rather, no no, excuse me, pardon, i misspoke, let me start again, let me start over, start over, starting over, no make that, let me try again, no it's, no its, no that's, wait sorry, er no, uh no, um no, nope, i should say, let me fix that, let's call it, well actually",
+    "no ., no it doesn't, no it isn't, no they don't, no it's not, no that's not, ignore that, no i tell a lie, i tell a lie, tell a lie, i lie, actually i lie, i am lying, no wait, wait no, oh wait, wait, sorry, oh sorry, scratch that, i mean, make that, make it, let's make it, no sorry, sorry no, i meant, actually no, no actually, strike that, not that, that's wrong, that is wrong, that was wrong, not right, old number, is wrong, which is wrong, let me correct that, my bad, my mistake, i lied, hang on, hold on, oops, whoops, or rather, rather, no no, excuse me, pardon, i misspoke, let me start again, let me start over, start over, starting over, no make that, let me try again, no it's, no its, no that's, wait sorry, er no, uh no, um no, nope, i should say, let me fix that, let's call it, well actually",
     { cat: 'correct', how: 'strong' },
   ),
   ...all<Role>('no, actually, well', { cat: 'correct', how: 'weak' }),
@@ -80,7 +80,10 @@ export const TIMES: [string, Role][] = [
       [2, 'twice that, double that, two times that, double it, twice as much, 2x that'],
       [3, 'three times that, triple that, triple it, 3 times that'],
       [4, 'four times that, quadruple that'],
-      [1, 'the same again, same again'],
+      [
+        1,
+        'the same again, same again, the same of, same of, the same amount of, same amount of, the same weight of, same weight of',
+      ],
     ] as const
   ).flatMap(([factor, words]) => all<Role>(words, { cat: 'times', factor, of: 'that' })),
   ...(

@@ -1,0 +1,142 @@
+import { isDish } from './prices';
+import { isOpen } from './bare-energy';
+import type { FoodSpan } from './foods';
+import type { Quantity } from './quantity';
+import type { Text } from './text';
+
+/** Tokens from one amount of a list to the next. */
+const GAP = 12;
+/** Nobody counts so many of a food, and from so many on of one that is not said in the plural. */
+const BEYOND_COUNT = 100;
+const MEASURED = 10;
+const MOST_GRAMS = 3000;
+/** Tokens behind a list in which its unit may be said of all. */
+const UNIT_BEHIND = 8;
+
+interface Entry {
+  readonly quantity: Quantity;
+  readonly food: FoodSpan;
+  readonly of: boolean;
+  readonly side: 'behind' | 'before';
+}
+
+/**
+ * Numbers of a list of foods that are said without their unit: 'five hundred flour, three twenty water, ten salt', 'two
+ * tablespoons of soy and one of honey', 'ground almonds, fifty'. In a list where grams are said, or a number that nobody
+ * counts, they are grams, and unsure unless grams are said.
+ */
+export function sayBareMeasures(text: Text, quantities: readonly Quantity[]): void {
+  let list: (Entry | Quantity)[] = [];
+  let last: Quantity | undefined;
+  const close = () => {
+    sayList(text, list);
+    list = [];
+  };
+  for (const quantity of quantities) {
+    if (last && (quantity.begin - last.end > GAP || counts(last))) close();
+    const entry = entryOf(text, quantity, last);
+    if (entry) list.push(entry);
+    else if (quantity.said?.kind === 'amount' && quantity.killed === null) list.push(quantity);
+    last = quantity;
+  }
+  close();
+}
+
+/** A nutrient or a price ends a list of amounts. */
+const counts = ({ said }: Quantity) => said?.kind === 'nutrient' || said?.kind === 'price';
+
+const isEntry = (one: Entry | Quantity): one is Entry => 'side' in one;
+
+/** A number without unit beside a food: right before it, before 'of', or behind it and a pause. */
+function entryOf(text: Text, quantity: Quantity, last: Quantity | undefined): Entry | null {
+  const { unit, killed, said, fraction, low, high, to, begin } = quantity;
+  if (unit || killed !== null || fraction || low !== high) return null;
+  if (text.marks.at('thing', to) || text.marks.at('trapBehind', to)) return null;
+  const { numbers, foods } = text.language;
+  const of = numbers.of.has(text.tokens[to]?.folded ?? '');
+  const at = of ? to + 1 : to;
+  const food = text.food(at);
+  const plain = food && foods.plain.has(text.tokens[at]?.folded ?? '');
+  if (food && (food.from === at || plain) && !isDish(text, food.name)) {
+    const piece = said === null || (said.kind === 'amount' && said.unit === 'piece');
+    // 'ten of salt' is salt, and no nutrient, in a list of foods.
+    const salt = said?.kind === 'nutrient' && quantity.noun?.from === food.from;
+    return piece || salt ? { quantity, food, of, side: 'behind' } : null;
+  }
+  if (of || said !== null || !isOpen(text, quantity)) return null;
+  const before = foodBefore(text, begin, last?.end ?? 0);
+  return before ? { quantity, food: before, of, side: 'before' } : null;
+}
+
+/** Tokens from a food to its number, with words for how it is between: 'chicken thigh, boneless, 740'. */
+const ASIDE = 6;
+
+function foodBefore(text: Text, begin: number, from: number): FoodSpan | null {
+  const { tokens, marks } = text;
+  if (!/^[,:]$/.test(tokens[begin - 1]?.text ?? '')) return null;
+  let found: FoodSpan | null = null;
+  for (let at = Math.max(from, begin - ASIDE); at < begin;) {
+    const food = text.food(at);
+    if (food && food.to <= begin) found = food;
+    at = food ? food.to : at + 1;
+  }
+  if (!found || isDish(text, found.name)) return null;
+  const between = [found.to, begin] as const;
+  const other = marks.firstIn('copula', ...between) ?? marks.firstIn('noun', ...between);
+  return other ? null : found;
+}
+
+function sayList(text: Text, list: readonly (Entry | Quantity)[]): void {
+  const entries = list.filter(isEntry);
+  if (entries.length === 0) return;
+  const grams = list.some((one) => !isEntry(one) && one.said?.unit === 'g');
+  const all = isNamedBehind(text, entries.at(-1)?.quantity.end ?? 0);
+  const named = grams || all;
+  const beyond = entries.filter((entry) => isBeyond(entry) && entry.side === 'behind').length;
+  if (!named && beyond === 0 && !entries.some(({ of }) => of)) return;
+  if (!named && list.length < 2) return;
+  let measure: string | null = null;
+  for (const one of list) {
+    if (!isEntry(one)) {
+      measure = one.said?.unit ?? null;
+      continue;
+    }
+    const unit = unitOf(text, one, { named, all, measure });
+    if (unit === null) continue;
+    const { quantity, food, side } = one;
+    quantity.said = { kind: 'amount', unit, food: food.name };
+    quantity.noun = null;
+    if (side === 'behind') quantity.end = Math.max(quantity.end, food.to);
+    if (!named && unit === 'g') quantity.unsure = true;
+  }
+}
+
+const isBeyond = ({ quantity: { low } }: Entry) => low >= BEYOND_COUNT && low <= MOST_GRAMS;
+
+/** What a number of the list is measured in; null where it may be a count. */
+function unitOf(
+  text: Text,
+  { quantity: { low }, food, of, side }: Entry,
+  list: { readonly named: boolean; readonly all: boolean; readonly measure: string | null },
+): string | null {
+  if (low > MOST_GRAMS) return null;
+  // 'two tablespoons of soy and one of honey'
+  const spoons = list.measure !== null && !['g', 'piece', 'kg', 'ml'].includes(list.measure);
+  if (of && low < MEASURED) return spoons ? list.measure : list.named ? 'g' : null;
+  if (side === 'before') return list.named && low >= 1 ? 'g' : null;
+  if (low >= BEYOND_COUNT) return 'g';
+  const last = text.tokens[food.to - 1]?.folded ?? '';
+  const plural = text.language.singular(last) !== last;
+  if (low < MEASURED) return list.all && !plural && low > 1 ? 'g' : null;
+  return of || !plural || low >= BEYOND_COUNT / 4 ? 'g' : null;
+}
+
+/** 'everything in grams', 'all grams' behind the list. */
+function isNamedBehind(text: Text, end: number): boolean {
+  const unit = text.marks.firstIn('unit', end, end + UNIT_BEHIND);
+  if (unit?.role.of !== 'mass' || unit.role.unit !== 'g') return false;
+  const before = text.tokens[unit.from - 1];
+  const number =
+    before?.kind === 'number' || text.language.numbers.cardinals.has(before?.folded ?? '');
+  return !number;
+}
