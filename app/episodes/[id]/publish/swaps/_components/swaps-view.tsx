@@ -134,6 +134,12 @@ function Saved({ page }: { readonly page: SwapsPage }) {
       <h3 className="mt-8">As text</h3>
       <div className="mt-2">
         <CopyButton text={table.text} label="Copy all swaps" shownIn={TEXT} />
+        <Link
+          className="link ml-5 inline-flex min-h-11 items-center print:hidden"
+          href={`/episodes/${episodeId}/cards`}
+        >
+          As cards
+        </Link>
       </div>
       <pre
         id={TEXT}
