@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import { labelled } from './labelled';
 import { report, score } from './score';
 
-/** Below these the reading has become worse than when it was measured: 81 % found, 87 % of what was read right. */
-const LEAST = { found: 0.8, right: 0.855 } as const;
+/** Below these the reading has become worse than when it was measured: 82 % found, 87 % of what was read right. */
+const LEAST = { found: 0.81, right: 0.86 } as const;
 
 /**
  * Texts that were written, with what they state, without sight of the grammar. Whoever changes the grammar looks at

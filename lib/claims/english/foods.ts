@@ -35,7 +35,7 @@ const HEADS = set(`
   lager gin rum prosecco champagne sherry port mirin sake bouillon concentrate nugget floret nib sambal harissa furikake dukkah
   gochujang aioli remoulade vinaigrette ranch creamer tapenade chimichurri raita streusel fries wedge bap pumpernickel rye
   spud kumara rajma roti chapati paratha poppadom papad poha idli dosa sambar rasam chana chole bhindi okra methi jaggery jeera masala atta rava sooji curd tamarind snag rasher black-pudding barley tinned-tomato passata crumpet scone porridge weetabix granola sprinkles courgetti rocket broccolini bok-choy pak-choi edamame silverbeet pumpkin gochugaru doubanjiang ciabatta flatbread cracker oatcake ricecake crispbread sundae gelato marzipan praline nougat toffee fudge
-  water mash wasabi chia pasty pasties shell filling topping batter dough crust glaze marinade brine amaranth
+  water wasabi chia pasty pasties shell filling topping batter dough crust glaze marinade brine amaranth
   millet teff spelt freekeh vermicelli rigatoni fusilli macaroni tagliatelle fettuccine pappardelle farfalle
   conchiglie ravioli tortellini cannelloni lasagna ditalini ramen udon soba spaetzle toor moong masoor urad channa
   dhal daal dahl khichdi pulao biryani upma bhaji pakora samosa kheer ladoo barfi halwa lassi malai khoya mawa
