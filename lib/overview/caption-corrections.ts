@@ -52,10 +52,11 @@ function correctionOf(
   { verdict, sayInstead, statement, place, why }: Judged,
   said: string,
 ): CaptionCorrection[] {
-  const { start, end, words } = statement;
   // Where the person said what was really heard, the words stand nowhere in the file.
-  const isThere = said.slice(start, end) === words;
+  const isThere = said.slice(statement.start, statement.end) === statement.words;
   if (verdict !== 'off' || sayInstead === null || !isThere) return [];
+  const { start, end } = stretchOf(statement);
+  const words = said.slice(start, end);
   const at = place.startMs === null ? '' : printRuntime(Math.floor(place.startMs / 1000));
   return [
     {
@@ -69,6 +70,24 @@ function correctionOf(
     },
   ];
 }
+
+/** What the right words stand for: of an amount the number and its unit alone, since they do not name the food again. */
+function stretchOf(statement: Judged['statement']): {
+  readonly start: number;
+  readonly end: number;
+} {
+  const { start, end } = statement;
+  if (statement.kind !== 'amount' || statement.unit === 'piece') return { start, end };
+  const told = statement.how.filter(({ stage }) => AMOUNT.has(stage));
+  const within = told.filter((step) => step.start >= start && step.end <= end);
+  if (!within.some(({ stage }) => stage === 'unit')) return { start, end };
+  return {
+    start: Math.min(...within.map((step) => step.start)),
+    end: Math.max(...within.map((step) => step.end)),
+  };
+}
+
+const AMOUNT: ReadonlySet<string> = new Set(['hedge', 'number', 'unit']);
 
 /**
  * The captions with the corrections that the person accepted, in their own format to the byte, or in the other.

@@ -47,4 +47,19 @@ describe('captions that may be corrected', () => {
     const { text: vtt } = acceptedInto(captions, () => true, 'webvtt');
     expect(vtt).toMatch(/^WEBVTT\n\n1\n00:01\.000 --> 00:03\.000\nThe whole tray is .*600/);
   });
+
+  it('keep the food that an amount is of', () => {
+    const spoken = SRT.replace(
+      'With 40 grams of protein in all of it.',
+      'First, 300 grams of oats.',
+    );
+    const edit = { texts: [text('amount', spoken)], mends: [], named: [] };
+    const [amounts] = correctableCaptions({ ...base, edit }, NO_FACTS);
+    const oats = amounts?.corrections.find(({ said }) => said.includes('300'));
+    expect(oats?.said).toBe('300 grams');
+    const { text: corrected } = amounts
+      ? acceptedInto(amounts, (key) => key === oats?.key, 'subrip')
+      : { text: '' };
+    expect(corrected).toMatch(/^First, .*400.* of oats\.\r$/m);
+  });
 });
