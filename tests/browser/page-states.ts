@@ -253,6 +253,23 @@ const keysOpen = async (page: Page) => {
   await expect(page.getByRole('dialog')).toBeVisible();
 };
 
+const recipePasted = (text: string, shown: string) => async (page: Page) => {
+  await page.getByLabel('Recipe data, or the HTML of its page').fill(text);
+  await page.getByRole('button', { name: 'Read the recipe' }).click();
+  await expect(page.getByText(shown).first()).toBeVisible();
+};
+const RECIPE_DATA = JSON.stringify({
+  '@type': 'Recipe',
+  name: 'Plum pots',
+  recipeIngredient: ['200 g skyr', '3 plums', true],
+  recipeInstructions: 'Stir.\nChill for 30 minutes.',
+  nutrition: { calories: '180 calories' },
+});
+
+/** A recipe as data whose parts wait for their ticks, and data that breaks off. */
+const recipeRead = recipePasted(RECIPE_DATA, 'Plum pots');
+const recipeRefused = recipePasted('{"@type": "Recipe"', 'The data cannot be read from line 1');
+
 /** Every page with the demo in it, in every state that a person meets. */
 export const WITH_DEMO: readonly PageState[] = [
   { name: 'season', path: '/' },
@@ -315,6 +332,12 @@ export const WITH_DEMO: readonly PageState[] = [
     path: './cards?size=1080x1920&ground=outline&over=light',
     byDay: true,
   },
+  { name: 'captions with corrections', path: './publish/captions' },
+  { name: 'recipe from a page', path: './edit/recipe', byDay: true },
+  { name: 'recipe from a page, read', path: './edit/recipe', enter: recipeRead },
+  { name: 'recipe from a page, refused', path: './edit/recipe', enter: recipeRefused, byDay: true },
+  { name: 'reading view', path: './reading' },
+  { name: 'reading view, remote', path: './reading?remote' },
   { name: 'evidence', path: './evidence' },
   { name: 'corrections, nothing out', path: './corrections', byDay: true },
   { name: 'corrections of all episodes', path: '/corrections', byDay: true },
@@ -380,6 +403,8 @@ export const EMPTY: readonly PageState[] = [
   { name: 'draft from the texts', path: './edit/draft' },
   { name: 'publish', path: './publish', enter: unfold },
   { name: 'cards', path: './cards' },
+  { name: 'captions with corrections', path: './publish/captions' },
+  { name: 'reading view', path: './reading' },
   { name: 'corrections', path: './corrections' },
   { name: 'corrections of all episodes', path: '/corrections' },
   { name: 'saved swaps', path: './publish/swaps' },
