@@ -49,13 +49,14 @@ test.describe('captions with corrections', () => {
   const SRT = '1\n00:00:01,000 --> 00:00:04,000\nThe whole skillet is 90 calories.\n';
 
   test('change where a correction is ticked, and nowhere else', async ({ page }) => {
+    test.slow();
     const episode = await demo(page);
     await page.goto(`${episode}/edit`);
     await page.evaluate(() =>
       document.querySelectorAll('details').forEach((part) => (part.open = true)),
     );
     const form = page.locator('form#new-text');
-    await form.getByLabel('Text', { exact: true }).fill(SRT);
+    await form.locator('[name=text]').fill(SRT);
     await form.locator('[name=name]').fill('Short cut');
     await form.locator('[name=kind]').selectOption('captions');
     await form.getByRole('button').last().click();
