@@ -9,6 +9,8 @@ import { takeLock } from '#lib/lock/numbers-lock';
 import { editFactsOf } from '#lib/overview/edit-facts-of';
 import { description } from '#lib/publish/description';
 import { evidence } from '#lib/publish/evidence';
+import { numbersToPublish } from '#lib/publish/from-lock';
+import { pieceText } from '#lib/publish/pieces';
 import { dayCalendar } from '#lib/shoot/day-calendar';
 import { dayFacts } from '#lib/shoot/day-facts';
 import { daySheetCsv } from '#lib/shoot/day-sheet-csv';
@@ -53,6 +55,7 @@ export function outputs(file: EpisodeFile, clock: SheetClock): Outputs {
     ...DESCRIPTION_FILES.map(([name, form]): [string, string] => {
       return [name, `${description(file, figures, { form }).text}\n`];
     }),
+    ...piecesFile(file, figures),
     ['evidence.json', stableJson(evidenceData(file, figures, shopping, clock))],
   ]);
   if (file.day) {
@@ -69,6 +72,15 @@ export function outputs(file: EpisodeFile, clock: SheetClock): Outputs {
     files.set('day-sheet.ics', dayCalendar(file, plan, clock.now));
   }
   return files;
+}
+
+/** The texts of all that goes out by itself, one after the other; none where there is nothing of the kind. */
+function piecesFile(file: EpisodeFile, figures: EpisodeFigures): [string, string][] {
+  const pieces = file.publish?.pieces ?? [];
+  if (pieces.length === 0) return [];
+  const publish = numbersToPublish(file, null, figures);
+  const texts = pieces.map((piece) => `${pieceText(publish, piece).text}\n`);
+  return [['pieces.txt', texts.join('\n---\n\n')]];
 }
 
 /** Of the lock that this run takes; no day's log is in a file. */

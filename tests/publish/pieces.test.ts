@@ -1,0 +1,61 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { parseEpisodeFile } from '#lib/episode/file';
+import type { Piece } from '#lib/episode/publish-schema';
+import { takeLock } from '#lib/lock/numbers-lock';
+import { numbersToPublish } from '#lib/publish/from-lock';
+import { pieceText } from '#lib/publish/pieces';
+
+const url = new URL('../../seed/demo.episode.json', import.meta.url);
+const parsed = parseEpisodeFile(readFileSync(url, 'utf8'));
+if (!parsed.ok) throw new Error('the demo must be readable');
+const demo = parsed.value;
+const publish = numbersToPublish(demo, null);
+const piece = (more: Partial<Piece> = {}): Piece => ({
+  ...{ id: 'p', kind: 'clip', title: 'Loaf in a minute', segmentIds: ['seg-loaf'], limit: 5000 },
+  ...more,
+});
+
+describe('a piece', () => {
+  it('has its own title, and the numbers of its dish alone, with ingredients and cautions', () => {
+    const { text, fits, without } = pieceText(publish, piece());
+    expect(text.split('\n')[0]).toBe('Loaf in a minute');
+    expect(text).toContain('The whole dish: 1362 kcal · 127 g protein');
+    expect(text).toContain('- 500 g ground turkey, 93 % lean (498 g, raw)');
+    expect(text).not.toContain('barley');
+    // FoodSafety.gov chart: ground poultry 165 °F, 73.9 °C.
+    expect(text).toContain('74 °C (165 °F) inside');
+    expect([fits, without]).toEqual([true, []]);
+  });
+
+  it('of the day has the day’s numbers', () => {
+    expect(pieceText(publish, piece({ segmentIds: null })).text).toContain(
+      'The dishes shown: 1685 kcal',
+    );
+  });
+
+  it('leaves out what is missed least until it fits, and never numbers, allergens or cautions', () => {
+    const short = pieceText(publish, piece({ limit: 1000 }));
+    expect(short.without).toEqual(['ingredients']);
+    expect(short.fits).toBe(true);
+    const least = pieceText(publish, piece({ limit: 20 }));
+    expect(least.fits).toBe(false);
+    for (const words of ['1362 kcal', 'Allergens in the episode: milk', '74 °C']) {
+      expect(least.text).toContain(words);
+    }
+  });
+
+  it('has the numbers of its episode’s lock, also where that is broken', () => {
+    const { edit: _, ...file } = demo;
+    const { snapshot } = takeLock(file);
+    const other = structuredClone(file);
+    for (const food of other.foods) food.version = { ...food.version, values: {} };
+    const broken = numbersToPublish(other, snapshot);
+    expect(broken.standing).toBe('broken');
+    expect(pieceText(broken, piece()).text).toBe(pieceText(publish, piece()).text);
+  });
+
+  it('says that its dishes are gone', () => {
+    expect(pieceText(publish, piece({ segmentIds: ['nowhere'] })).empty).toBe(true);
+  });
+});
