@@ -61,7 +61,7 @@ export function correctionReply(
   { reason, on }: CorrectionSaid,
 ): string {
   const parts = [
-    `I have put a number right on ${dayWords(on)}.`,
+    `I have put ${numbers.length > 1 ? 'numbers' : 'a number'} right on ${dayWords(on)}.`,
     ...partsWords(numbers),
     sentenceOf(reason),
     ...spokenWords(numbers),

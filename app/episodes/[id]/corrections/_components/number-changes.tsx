@@ -1,4 +1,4 @@
-import { numberWords, type CorrectedNumber } from '#lib/publish/correction/correction-of';
+import type { CorrectedNumber } from '#lib/publish/correction/correction-of';
 import { byPart } from '#lib/publish/correction/correction-words';
 import { RowHead, Table, Td, Th, Tr } from '../../../../_ui/table';
 
@@ -31,7 +31,7 @@ export function NumberChanges({ caption, numbers }: Props) {
               )}
             </RowHead>
             <Td>
-              {numberWords(number, number.from.text)}
+              <Amount text={number.from.text} unit={number.unit} />
               <span className="block text-fine text-soft">{number.from.range}</span>
             </Td>
             <Td>
@@ -39,7 +39,9 @@ export function NumberChanges({ caption, numbers }: Props) {
                 'no longer counted'
               ) : (
                 <>
-                  <b className="font-semibold">{numberWords(number, number.to.text)}</b>
+                  <b className="font-semibold">
+                    <Amount text={number.to.text} unit={number.unit} />
+                  </b>
                   <span className="block text-fine text-soft">{number.to.range}</span>
                 </>
               )}
@@ -49,4 +51,9 @@ export function NumberChanges({ caption, numbers }: Props) {
       )}
     </Table>
   );
+}
+
+/** The row says of what it is. */
+function Amount({ text, unit }: { readonly text: string; readonly unit: string }) {
+  return <>{text === 'open' ? text : `${text} ${unit}`}</>;
 }
