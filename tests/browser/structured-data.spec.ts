@@ -59,8 +59,8 @@ test.describe('captions with corrections', () => {
     await form.locator('[name=text]').fill(SRT);
     await form.locator('[name=name]').fill('Short cut');
     await form.locator('[name=kind]').selectOption('captions');
-    await form.getByRole('button').last().click();
-    await expect(page.getByText('Short cut is in')).toBeVisible();
+    await form.getByRole('button', { name: 'Bring it in' }).click();
+    await expect(page.getByText('Short cut').first()).toBeVisible();
     await page.goto(`${episode}/publish/captions`);
     const captions = page.getByRole('form', { name: 'Short cut' });
     const download = async () => {
