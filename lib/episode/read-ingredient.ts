@@ -144,7 +144,10 @@ const HEADING = /^(?:ingredients|method|for the [^\d,½¼¾⅓⅔]{1,60})$/i;
  *
  * @param most how many ingredients are taken, at most
  */
-export function readIngredientList(text: string, most = MOST_INGREDIENTS): ReadIngredientList {
+export function readIngredientList(
+  text: string,
+  most: number = MOST_INGREDIENTS,
+): ReadIngredientList {
   const markup = withoutMarkup(text);
   const seen = withoutUnseen(markup.text);
   const rows = seen.text.split(LINE_BREAK);

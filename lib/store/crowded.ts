@@ -5,7 +5,7 @@ import type { Problem } from '#lib/result';
 import type { Tx } from '#lib/store/client';
 import type { JournalEntry } from '#lib/store/journal';
 import { problemAt } from '#lib/store/refusals';
-import type { EntityName } from '#lib/store/rows';
+import { ENTITY_NAMES, type EntityName } from '#lib/store/rows';
 import { tableOf } from '#lib/store/table';
 
 interface Room {
@@ -57,13 +57,14 @@ export async function crowdProblems(tx: Tx, entries: readonly JournalEntry[]): P
   const problems: Problem[] = [];
   const asked = new Set<string>();
   for (const [index, { entity, before, after }] of entries.entries()) {
-    const room = ROOM[entity];
+    const table = ENTITY_NAMES.find((name) => name === entity);
+    const room = table && ROOM[table];
     const arrives = after?.deletedAt === null && before?.deletedAt !== null;
     const parent = after?.[room?.column ?? ''];
-    if (!room || !arrives || typeof parent !== 'string') continue;
+    if (!table || !room || !arrives || typeof parent !== 'string') continue;
     if (asked.has(`${entity} ${parent}`)) continue;
     asked.add(`${entity} ${parent}`);
-    const there = await tableOf(tx, entity).count({
+    const there = await tableOf(tx, table).count({
       where: { [room.column]: parent, deletedAt: null },
     });
     if (there <= room.most) continue;

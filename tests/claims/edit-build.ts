@@ -5,7 +5,11 @@ import type { EditText, EpisodeEdit } from '#lib/episode/edit-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
 
 /** A text of an edit; captions unless another kind is given. */
-export function aText(text: string, kind: EditText['kind'] = 'captions', id = kind): EditText {
+export function aText(
+  text: string,
+  kind: EditText['kind'] = 'captions',
+  id: string = kind,
+): EditText {
   return { id, kind, name: id, text };
 }
 
