@@ -131,8 +131,12 @@ function WaysOn({ episodeId, dish }: { readonly episodeId: string; readonly dish
       <Link className={link} href={dishSwapsHref(episodeId, dish.id)}>
         Swaps<span className="unseen"> of {dish.title}</span>
       </Link>
-      <Link className={link} href={fitHref(episodeId, dish.id)}>
-        Fit it to a target<span className="unseen">: {dish.title}</span>
+      <Link
+        className={link}
+        href={fitHref(episodeId, dish.id)}
+        aria-label={`Fit it to a target: ${dish.title}`}
+      >
+        Fit it to a target
       </Link>
     </p>
   );

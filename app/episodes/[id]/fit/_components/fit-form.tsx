@@ -171,7 +171,7 @@ function LineFields({ line, state }: { readonly line: FitRow; readonly state: Fo
           initial={fixed}
         />
       </div>
-      <div className="grid grid-cols-3 items-end gap-2 md:w-80">
+      <div className="grid grid-cols-[1fr_1fr_1.5fr] items-end gap-2 md:w-96">
         <TextField
           {...field}
           name={`${FIELD.low}${lineId}`}
