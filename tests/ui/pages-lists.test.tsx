@@ -126,6 +126,7 @@ function publishPage(file: EpisodeFile, lock: PublishPage['lock'] = null): strin
     lock,
     inputsSha256: inputsHash(file),
     copied: [],
+    pieces: [],
     said: [],
     structured: structuredData({ file, figures, numbers }),
     ...{ ofLock: lock !== null, changed: [], layout: DEFAULT_LAYOUT },

@@ -6,6 +6,7 @@ import { inputsHash } from '#lib/lock/numbers-lock';
 import { saidStandings } from '#lib/overview/said-standing';
 import { changedLines } from '#lib/publish/changed-lines';
 import { houseLayout } from '#lib/publish/description/layout';
+import { pieceRows } from '#lib/publish/piece-rows';
 import { structuredData } from '#lib/publish/structured/structured-data';
 import { readRevisions } from '#lib/store/read-episode';
 import { readLocks } from '#lib/store/read-locks';
@@ -51,6 +52,7 @@ export default async function PublishPage({ params, searchParams }: Props) {
         inputsSha256: inputsHash(file),
         said: saidStandings(file, figures),
         structured: structuredData(publish),
+        pieces: pieceRows(publish, file),
         copied: await copiedTexts(id, read, moment),
       }}
     />

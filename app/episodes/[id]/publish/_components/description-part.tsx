@@ -7,6 +7,7 @@ import { printCount } from '#lib/units/print';
 import { WrittenStep } from '../../_components/written-step';
 import { CopyAndLock } from './copy-and-lock';
 import { LayoutPart } from './layout-part';
+import { lengthWords } from './length-words';
 import { revOf, type PublishPage } from './view';
 
 const TEXT = 'description-text';
@@ -134,13 +135,6 @@ function Drops(props: { readonly episodeId: string; readonly description: Descri
       )}
     </div>
   );
-}
-
-/** `4,322 of 5,000 characters`; the count in UTF-16 units beside it where some counters count otherwise. */
-function lengthWords(length: Description['length'], limit: number): string {
-  const words = `${printCount(length.codePoints)} of ${printCount(limit)} characters`;
-  if (length.utf16Units === length.codePoints) return `${words}.`;
-  return `${words}, ${printCount(length.utf16Units)} as some counters count.`;
 }
 
 function lockWords({ lock, ofLock }: PublishPage): string {

@@ -11,6 +11,7 @@ import { DescriptionPart } from './description-part';
 import { HistoryPart } from './history-part';
 import { LockPart } from './lock-part';
 import { NumbersInIt } from './numbers-in-it';
+import { PiecesPart } from './pieces-part';
 import { TextsForm, WebLinkForm } from './texts-form';
 import { StructuredPart } from './structured-part';
 import { revOf, type PublishPage } from './view';
@@ -66,6 +67,7 @@ export function PublishView({ page }: { readonly page: PublishPage }) {
           />
           <WebLinks page={page} />
         </section>
+        <PiecesPart page={page} />
         <StructuredPart episodeId={episode.id} data={page.structured} />
         <HistoryPart copied={page.copied} />
       </div>

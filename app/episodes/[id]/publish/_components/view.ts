@@ -6,6 +6,7 @@ import type { SaidStanding } from '#lib/overview/said-standing';
 import type { Description } from '#lib/publish/description';
 import type { DescriptionLayout } from '#lib/episode/publish-schema';
 import type { ChangedDish } from '#lib/publish/changed-since-lock';
+import type { PieceRow } from '#lib/publish/piece-rows';
 import type { StructuredData } from '#lib/publish/structured/structured-data';
 
 import type { Copied } from './history-part';
@@ -40,6 +41,8 @@ export interface PublishPage {
   /** What was said in front of the camera, as it stands now. */
   readonly said: readonly SaidStanding[];
   readonly structured: StructuredData;
+  /** What goes out by itself, in the order in which it was added. */
+  readonly pieces: readonly PieceRow[];
   /** Newest first. */
   readonly copied: readonly Copied[];
 }
