@@ -20,7 +20,7 @@ export interface PieceText {
   /** In UTF-16 units. */
   readonly limit: number;
   readonly fits: boolean;
-  /** What was left out so that it fits. */
+  /** What it would have had and was left out so that it fits. */
   readonly without: readonly Part[];
   /** It had dishes, and none of them is in the episode any more. */
   readonly empty: boolean;
@@ -40,12 +40,14 @@ export function pieceText(
   const dishes =
     piece.segmentIds === null ? null : all.filter(({ id }) => piece.segmentIds?.includes(id));
   const without: Part[] = [];
-  const made = () => render(sections(publish, piece, dishes, without), form);
-  let text = made();
+  const made = (all: readonly Part[]) => render(sections(publish, piece, dishes, all), form);
+  let text = made(without);
   for (const part of LEAVES_OUT) {
     if (text.length <= piece.limit) break;
+    const shorter = made([...without, part]);
+    if (shorter === text) continue;
     without.push(part);
-    text = made();
+    text = shorter;
   }
   return {
     text,

@@ -45,6 +45,11 @@ describe('a piece', () => {
     }
   });
 
+  it('says of what it left out only what it would have had', () => {
+    expect(pieceText(publish, piece({ limit: 20 })).without).toEqual(['ingredients', 'portions']);
+    expect(pieceText(publish, piece({ segmentIds: null, limit: 20 })).without).toEqual(['hook']);
+  });
+
   it('has the numbers of its episode’s lock, also where that is broken', () => {
     const { edit: _, ...file } = demo;
     const { snapshot } = takeLock(file);
