@@ -11,7 +11,7 @@ import { lastRegion } from '#lib/store/short-episode';
 import { write } from '#lib/store/write';
 import { parseThenAct } from './_forms/parse-then-act';
 import type { FormState } from './_ui/form/form-state';
-import { takeText, type TakenText } from './episodes/[id]/edit/take-text';
+import { chosenFile, takeText, type TakenText } from './episodes/[id]/edit/take-text';
 import { outForm } from './out-schema';
 
 const NONE: TakenText = { text: '', name: '', told: '' };
@@ -58,9 +58,7 @@ export async function beginFromTexts(state: FormState, form: FormData): Promise<
 
 /** The words of the chosen file or of the field; none where neither has any. */
 async function captionsOf(form: FormData, typed: string): Promise<Result<TakenText>> {
-  const file = form.get('file');
-  const chosen = file instanceof File && file.name !== '';
-  if (!chosen && typed.trim() === '') return ok(NONE);
+  if (chosenFile(form) === null && typed.trim() === '') return ok(NONE);
   const taken = await takeText(form, typed);
   if (taken.ok) return taken;
   const [first, ...rest] = taken.problems.map((problem): Problem => ({

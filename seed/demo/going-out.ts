@@ -35,14 +35,14 @@ export const GOING_OUT: EpisodePublish = {
       kind: 'clip',
       title: 'Skyr pots in one minute',
       segmentIds: [SKYR.id],
-      limit: 300,
+      limit: 600,
     },
     {
       id: 'piece-day',
       kind: 'text',
       title: 'The harbor day in numbers',
       segmentIds: null,
-      limit: 280,
+      limit: 800,
     },
   ],
 };

@@ -23,7 +23,7 @@ test('an episode goes to another machine in one zip, with its lock, its copied t
     page.waitForEvent('download'),
     page.getByRole('link', { name: bundleOf }).click(),
   ]);
-  expect(download.suggestedFilename()).toBe('one-oven-three-dishes.bundle.zip');
+  expect(download.suggestedFilename()).toBe('one-oven-three-dishes-a-whole-harbor-day.bundle.zip');
   const path = info.outputPath('bundle.zip');
   await download.saveAs(path);
 
@@ -51,7 +51,10 @@ test('an episode goes to another machine in one zip, with its lock, its copied t
   expect(page.url()).not.toContain(here);
   await expect(page.getByText('Locks kept as history')).toBeVisible();
   await expectAccessible(page);
-  await page.getByRole('main').getByRole('link', { name: 'Publish' }).click();
+  await page
+    .getByRole('navigation', { name: 'Episode' })
+    .getByRole('link', { name: 'Publish' })
+    .click();
   await expect(lock).toContainText('Nothing is locked yet');
 });
 

@@ -22,6 +22,7 @@ test('cards are looked at, asked for otherwise, and taken away one by one and al
   const numbers = skillet.getByRole('img', {
     name: /^numbers: the whole dish; Barley skillet; \d+ kcal/,
   });
+  await numbers.scrollIntoViewIfNeeded();
   await expect(numbers).toBeVisible();
   await expect(numbers).toHaveJSProperty('complete', true);
   await expect

@@ -76,6 +76,7 @@ test('locked, copied, cards downloaded, an input changed: the correction, its te
   await lock.getByRole('link', { name: 'Corrections' }).click();
   const numbers = page.getByRole('table', { name: 'Numbers to put right' });
   const energy = numbers.getByRole('row', { name: /^Barley skillet, the whole dish: calories/ });
+  await expect(energy).toBeVisible();
   const [was, is] = (await energy.getByRole('cell').allTextContents()).map(
     (text) => /^\d+ kcal/.exec(text)?.[0] ?? '',
   );

@@ -45,7 +45,7 @@ test('the description is laid out by keyboard, shortened to a limit, and copied 
   const limit = page.getByLabel('Characters at most');
   await limit.fill('3500');
   await limit.press('Enter');
-  await expect(page.getByText(/^Too long\. /)).toBeVisible();
+  await expect(page.getByText(/^Too long\. .* of 3,500/)).toBeVisible();
   await expectAccessible(page);
   await page.getByRole('link', { name: 'Leave out of this text' }).click();
   await expect(page.getByText(/^Left out of this text:/)).toBeVisible();

@@ -46,7 +46,7 @@ test.describe('structured data', () => {
 
 test.describe('captions with corrections', () => {
   test.use({ alone: true });
-  const SRT = '1\n00:00:01,000 --> 00:00:04,000\nThe whole skillet is 90 calories.\n';
+  const SRT = '1\n00:00:01,000 --> 00:00:04,000\nBarley skillet. The whole tray is 90 calories.\n';
 
   test('change where a correction is ticked, and nowhere else', async ({ page }) => {
     test.slow();
@@ -75,7 +75,7 @@ test.describe('captions with corrections', () => {
     const corrected = await download();
     expect(corrected).not.toBe(SRT);
     expect(corrected.split('\n').slice(0, 2)).toEqual(SRT.split('\n').slice(0, 2));
-    expect(corrected).toMatch(/^The whole skillet is .*\d+ calories\.$/m);
+    expect(corrected).toMatch(/^Barley skillet\. The whole tray is .*\d+ calories\.$/m);
     await expectAccessible(page);
   });
 });

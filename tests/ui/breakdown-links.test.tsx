@@ -31,7 +31,7 @@ function pages(file: EpisodeFile) {
   const text = description(file, figures);
   const page = {
     ...{ file, figures, numbers: confirmedOnly(numbers), description: text, revs: {} },
-    ...{ lock: null, inputsSha256: inputsHash(file), copied: [], pieces: [], said: [] },
+    ...{ lock: null, last: null, inputsSha256: inputsHash(file), copied: [], pieces: [], said: [] },
     structured: structuredData({ file, figures, numbers }),
     ...{ ofLock: false, changed: [], layout: DEFAULT_LAYOUT },
   };

@@ -137,6 +137,11 @@ describe('a text of the edit', () => {
     const state = await bringInText(UNTOUCHED, form);
     expect(state.problems).toMatchObject([{ path: 'file', code: 'two' }]);
     expect(state.typed.text).toBe(SAID);
+    // Where none was chosen, an empty file comes all the same, under some name.
+    for (const name of ['', 'undefined', 'blob']) {
+      const none = await sendFile(episodeId, new Uint8Array(), name);
+      expect(none.problems).toMatchObject([{ path: 'text', code: 'empty' }]);
+    }
     const empty = await sendFile(episodeId, new Uint8Array());
     expect(empty.problems).toMatchObject([{ path: 'file', code: 'empty' }]);
     expect((await read(episodeId)).file.edit).toBeUndefined();

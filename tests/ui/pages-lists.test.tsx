@@ -125,6 +125,7 @@ function publishPage(file: EpisodeFile, lock: PublishPage['lock'] = null): strin
     numbers,
     lock,
     inputsSha256: inputsHash(file),
+    last: null,
     copied: [],
     pieces: [],
     said: [],

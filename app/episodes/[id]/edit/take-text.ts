@@ -20,11 +20,18 @@ const ENCODINGS: Readonly<Record<DecodedText['encoding'], string>> = {
   'windows-1252': 'Western European (Windows-1252)',
 };
 
+/**
+ * The file of a form; null where none was chosen. A browser then sends an empty one, whose name is lost on the way or
+ * becomes some word: an empty file that somebody did choose is known by its name's ending.
+ */
+export function chosenFile(form: FormData): File | null {
+  const file = form.get('file');
+  return file instanceof File && (file.size > 0 || /\.\w+$/.test(file.name)) ? file : null;
+}
+
 /** The text of a form: its file if one was chosen, else what was pasted. Says what it can't take, and why. */
 export async function takeText(form: FormData, pasted: string): Promise<Result<TakenText>> {
-  const chosen = form.get('file');
-  // A browser sends an empty file without a name where none was chosen.
-  const file = chosen instanceof File && chosen.name !== '' ? chosen : null;
+  const file = chosenFile(form);
   if (file && pasted.trim() !== '') return TWO;
   if (!file) {
     // A browser sends its line ends as CRLF.

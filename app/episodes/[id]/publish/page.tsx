@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
-import { DESCRIPTION_FORMS } from '#lib/episode/publish-schema';
+import { DESCRIPTION_FORMS, type DescriptionForm } from '#lib/episode/publish-schema';
 import { lockDifference } from '#lib/lock/lock-difference';
 import { inputsHash } from '#lib/lock/numbers-lock';
 import { saidStandings } from '#lib/overview/said-standing';
@@ -11,6 +11,7 @@ import { structuredData } from '#lib/publish/structured/structured-data';
 import { readRevisions } from '#lib/store/read-episode';
 import { readLocks } from '#lib/store/read-locks';
 import { localMoment } from '#lib/units/local-date';
+import { lastAct } from '../last-act';
 import { PublishView } from './_components/publish-view';
 import { readDescription, type ReadDescription } from './read-description';
 import { droppable } from './schema';
@@ -25,6 +26,8 @@ interface Props {
 export default async function PublishPage({ params, searchParams }: Props) {
   const { id } = await params;
   const asked = await searchParams;
+  // First, so that what changes meanwhile is a conflict and never overwritten.
+  const revs = await readRevisions(id);
   const read = await readDescription(id, new Date());
   if (!read) notFound();
   const { file, figures, publish, lock } = read;
@@ -38,7 +41,8 @@ export default async function PublishPage({ params, searchParams }: Props) {
         description: read.describe({ form, without }),
         figures: publish.figures,
         numbers: publish.numbers,
-        revs: await readRevisions(id),
+        revs,
+        last: await lastAct(file),
         lock: lock && {
           at: moment(lock.at),
           seq: lock.seq,
@@ -66,13 +70,16 @@ async function copiedTexts(
   moment: (at: Date) => string,
 ) {
   const locks = await readLocks(id);
-  const now = new Map(
-    DESCRIPTION_FORMS.map((form) => [form, describe({ form, without: [] }).text] as const),
-  );
+  const now = new Map<DescriptionForm, string>();
+  const textNow = (form: DescriptionForm) => {
+    const text = now.get(form) ?? describe({ form, without: [] }).text;
+    now.set(form, text);
+    return text;
+  };
   return locks.flatMap(({ seq, published }) =>
     published.map(({ id: textId, at, text, form: kept }) => {
       const form = DESCRIPTION_FORMS.find((each) => each === kept) ?? 'plain';
-      const since = changedLines(text, now.get(form) ?? '');
+      const since = changedLines(text, textNow(form));
       return { id: textId, at: moment(at), form, seq, text, since };
     }),
   );

@@ -4,6 +4,7 @@ import { SlateHead } from '../../../../_ui/slate-head';
 import { printDay } from '#lib/units/print-date';
 import { isBroken } from '#lib/overview/said-standing';
 import { DayAnswerForm } from '../../_components/day-answer-form';
+import { LastChange } from '../../_components/last-change';
 import { SaidList } from '../../_components/said-list';
 import { removeWebLink } from '../actions';
 import { AllergenPart } from './allergen-part';
@@ -71,6 +72,7 @@ export function PublishView({ page }: { readonly page: PublishPage }) {
         <StructuredPart episodeId={episode.id} data={page.structured} />
         <HistoryPart copied={page.copied} />
       </div>
+      <LastChange episodeId={episode.id} last={page.last} formOpen />
     </>
   );
 }

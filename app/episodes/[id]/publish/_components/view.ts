@@ -9,6 +9,7 @@ import type { ChangedDish } from '#lib/publish/changed-since-lock';
 import type { PieceRow } from '#lib/publish/piece-rows';
 import type { StructuredData } from '#lib/publish/structured/structured-data';
 
+import type { LastAct } from '../../_components/last-change';
 import type { Copied } from './history-part';
 
 /** The newest lock: when it was taken, and why it holds no more, or null while it holds. */
@@ -29,6 +30,7 @@ export interface PublishPage {
   /** As the description writes them. */
   readonly numbers: PublishedNumbers;
   readonly revs: Readonly<Record<string, number>>;
+  readonly last: LastAct | null;
   readonly lock: NewestLock | null;
   /** The numbers of the text are the lock's, also where it is broken. */
   readonly ofLock: boolean;
