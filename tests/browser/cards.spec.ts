@@ -5,6 +5,9 @@ import { expect, expectAccessible, test } from './fixtures';
 
 test.use({ alone: true });
 
+/** Pictures of the page before are still drawn when the next is asked for. */
+const WHILE_DRAWN = { timeout: 60_000 } as const;
+
 test('cards are looked at, asked for otherwise, and taken away one by one and all in one zip', async ({
   page,
 }) => {
@@ -38,9 +41,9 @@ test('cards are looked at, asked for otherwise, and taken away one by one and al
     .getByRole('link', { name: /upright/ })
     .focus();
   await page.keyboard.press('Enter');
-  await expect(page).toHaveURL(/size=1080x1920/);
+  await expect(page).toHaveURL(/size=1080x1920/, WHILE_DRAWN);
   await page.getByRole('link', { name: /letters with an edge/ }).click();
-  await expect(page).toHaveURL(/ground=outline/);
+  await expect(page).toHaveURL(/ground=outline/, WHILE_DRAWN);
   await expect(page.getByRole('link', { name: /upright/ })).toHaveAttribute('aria-current', 'true');
 
   const png = page.waitForEvent('download');
