@@ -49,7 +49,7 @@ describe('the edit of a file', () => {
       'edit.texts[5]: the id is given twice',
     ]);
     expect(faults(({ mends }) => mends.push(...EDIT.mends.slice(0, 1).map(renamed)))).toEqual([
-      'edit.mends[5]: the same words between the same words are put right once',
+      `edit.mends[${EDIT.mends.length}]: the same words between the same words are put right once`,
     ]);
     expect(faults(({ named }) => named.push(...EDIT.named.slice(0, 1).map(renamed)))).toEqual([
       'edit.named[2]: of each food there is one answer',

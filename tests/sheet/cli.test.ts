@@ -25,7 +25,7 @@ describe('the sheet command', () => {
     expect(sheet(demo, '--out', a)).toMatchObject({ code: 0, err: '' });
     expect(sheet(demo, '--out', b).code).toBe(0);
     const names = readdirSync(a).sort();
-    expect(names).toHaveLength(12);
+    expect(names).toHaveLength(15);
     for (const name of names) {
       expect(readFileSync(path.join(a, name))).toEqual(readFileSync(path.join(b, name)));
     }

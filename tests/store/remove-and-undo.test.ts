@@ -106,17 +106,21 @@ describe('taken out and brought back', () => {
   it.each([
     ['a file that uses every field', FILE],
     ['the demo', demoFile()],
-  ])('every part of %s leaves the file as it was', async (_, file) => {
-    const episodeId = await brought(file);
-    const parts = partsOf(await fileOf(episodeId));
-    expect(new Set(parts.map(({ entity }) => entity)).size).toBeGreaterThanOrEqual(9);
-    // Every dish and talk, and of the rest each kind's first and last.
-    const some = parts.filter(({ entity }, index) => {
-      const kin = parts.filter((other) => other.entity === entity);
-      return entity === 'Segment' || kin[0] === parts[index] || kin.at(-1) === parts[index];
-    });
-    for (const part of some) await expectThereAndBack(episodeId, part);
-  });
+  ])(
+    'every part of %s leaves the file as it was',
+    async (_, file) => {
+      const episodeId = await brought(file);
+      const parts = partsOf(await fileOf(episodeId));
+      expect(new Set(parts.map(({ entity }) => entity)).size).toBeGreaterThanOrEqual(9);
+      // Every dish and talk, and of the rest each kind's first and last.
+      const some = parts.filter(({ entity }, index) => {
+        const kin = parts.filter((other) => other.entity === entity);
+        return entity === 'Segment' || kin[0] === parts[index] || kin.at(-1) === parts[index];
+      });
+      for (const part of some) await expectThereAndBack(episodeId, part);
+    },
+    240_000,
+  );
 
   it.each(Array.from({ length: 5 }, (_, seed) => seed + 1))(
     'a random day’s segments and steps leave the file as it was (seed %i)',

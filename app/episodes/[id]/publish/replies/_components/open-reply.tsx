@@ -67,7 +67,7 @@ export function OpenReply({ page, open }: Props) {
           }}
           text={open.text}
         />
-        <p className="mt-2 text-fine">
+        <div className="mt-2 text-fine">
           <ButtonForm
             action={removeReply}
             values={{ episodeId, replyId: reply.id, rev }}
@@ -76,7 +76,7 @@ export function OpenReply({ page, open }: Props) {
           >
             Take it out
           </ButtonForm>
-        </p>
+        </div>
       </div>
     </section>
   );
