@@ -137,6 +137,9 @@ describe('a text of the edit', () => {
     const state = await bringInText(UNTOUCHED, form);
     expect(state.problems).toMatchObject([{ path: 'file', code: 'two' }]);
     expect(state.typed.text).toBe(SAID);
+    form.set('text', srt('10', '12').replaceAll('\n', '\r\n'));
+    expect((await bringInText(UNTOUCHED, form)).problems).toEqual([]);
+    await undoLast(episodeId);
     // Where none was chosen, an empty file comes all the same, under some name.
     for (const name of ['', 'undefined', 'blob']) {
       const none = await sendFile(episodeId, new Uint8Array(), name);

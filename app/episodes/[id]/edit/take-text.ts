@@ -32,18 +32,21 @@ export function chosenFile(form: FormData): File | null {
 /** The text of a form: its file if one was chosen, else what was pasted. Says what it can't take, and why. */
 export async function takeText(form: FormData, pasted: string): Promise<Result<TakenText>> {
   const file = chosenFile(form);
-  if (file && pasted.trim() !== '') return TWO;
   if (!file) {
     // A browser sends its line ends as CRLF.
     return checked({ text: pasted.replace(/\r\n?/g, '\n'), name: '', told: '' }, 'text');
   }
   if (file.size > LARGEST_FILE) return tooLong(`${printCount(file.size)} bytes`, 'file');
   const { text, encoding, certain } = decodeText(new Uint8Array(await file.arrayBuffer()));
+  // A form that was refused shows the file's words in its field, and the browser still holds the file.
+  if (pasted.trim() !== '' && plain(pasted) !== plain(text)) return TWO;
   const told = certain
     ? ''
     : ` It did not say how its letters are written and was read as ${ENCODINGS[encoding]}; look at its accents.`;
   return checked({ text, name: file.name, told }, 'file');
 }
+
+const plain = (text: string) => text.replace(/\r\n?/g, '\n').trim();
 
 const TWO = failed({
   path: 'file',
