@@ -11,7 +11,9 @@ const TITLE = 'Quick suppers';
 
 /** An episode of the demo's shortest dish alone, in its kitchen, without a day of its own. */
 function supper(): EpisodeFile {
-  const file = JSON.parse(readFileSync('seed/demo.episode.json', 'utf8')) as EpisodeFile;
+  const all = JSON.parse(readFileSync('seed/demo.episode.json', 'utf8')) as EpisodeFile;
+  // Swaps and pieces are of the other dishes too.
+  const { publish: _, ...file } = all;
   const dishes = file.episode.segments.filter(({ recipe, steps }) => recipe && steps.length > 0);
   const [dish] = [...dishes].sort((a, b) => a.steps.length - b.steps.length);
   if (!dish) throw new Error('the demo has a dish with steps');
