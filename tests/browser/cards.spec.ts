@@ -27,9 +27,9 @@ test('cards are looked at, asked for otherwise, and taken away one by one and al
   });
   await numbers.scrollIntoViewIfNeeded();
   await expect(numbers).toBeVisible();
-  await expect(numbers).toHaveJSProperty('complete', true);
+  await expect(numbers).toHaveJSProperty('complete', true, WHILE_DRAWN);
   await expect
-    .poll(() => numbers.evaluate((image: HTMLImageElement) => image.naturalWidth))
+    .poll(() => numbers.evaluate((image: HTMLImageElement) => image.naturalWidth), WHILE_DRAWN)
     .toBe(1920);
   await expect(skillet).toContainText('00:00:45:00 to 00:00:50:00');
   await expect(skillet).toContainText('no place yet');
