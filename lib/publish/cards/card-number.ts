@@ -7,6 +7,7 @@ import {
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
 import type { Nutrient } from '#lib/foods/nutrients';
 import type { CardNumber } from '#lib/publish/cards/card';
+import { markOf } from '#lib/publish/number-mark';
 
 /** What numbers are taken from. */
 export interface NumbersOfCards {
@@ -32,7 +33,7 @@ const MEANT = {
 export function scopeNumbers(of: NumbersOfCards, scope: NumberScope): ScopeNumbers {
   const [energy, ...macros] = HEADLINE_NUTRIENTS;
   const all = HEADLINE_NUTRIENTS.map((nutrient) => of.numbers(nutrient, scope));
-  const marks = HEADLINE_NUTRIENTS.map((nutrient) => markOf(of, nutrient, scope));
+  const marks = HEADLINE_NUTRIENTS.map((nutrient) => markOf(of.numbers(nutrient, scope)));
   const reasons = all
     .filter(({ status }) => status !== 'known')
     .map(({ status, range }) => `${status === 'open' ? 'open: ' : ''}${range}`);
@@ -62,19 +63,12 @@ export function cardNumber(of: NumbersOfCards, nutrient: Nutrient, scope: Number
   return {
     label: nutrient === 'energyKcal' ? '' : label,
     hedge: number === null ? '' : text.slice(0, text.length - number.length).trim(),
-    number: number === null ? null : number + markOf(of, nutrient, scope),
+    number: number === null ? null : number + markOf(of.numbers(nutrient, scope)),
     unit: number === null && nutrient === 'energyKcal' ? label : unit,
     // What the digits allow beyond the likely range is for the page, not for the picture.
     range: isKnown ? (/^likely [^,]*/.exec(range)?.[0] ?? '').replace(`likely ${text}`, '') : '',
     whisker: number === null || !figure ? null : figure,
   };
-}
-
-/** A number that was said and that the ingredients do not support is marked apart from one that only rounding adds up. */
-function markOf({ numbers }: NumbersOfCards, nutrient: Nutrient, scope: NumberScope) {
-  const { status, said, clashes, onlyByRounding } = numbers(nutrient, scope);
-  if (status === 'known' && said?.fixed === true && (said.outside || clashes)) return '†';
-  return onlyByRounding ? '*' : '';
 }
 
 /** `846 kcal · 112 g protein · 41 g fat`: the numbers of a scope in a line. */

@@ -1,10 +1,6 @@
 import type { BlockContext } from '#lib/publish/description/block';
-import {
-  capitalised,
-  ENERGY_WORD,
-  isSaidAgainst,
-  numbersLine,
-} from '#lib/publish/description/numbers-line';
+import { capitalised, ENERGY_WORD, numbersLine } from '#lib/publish/description/numbers-line';
+import { isSaidAgainst } from '#lib/publish/number-mark';
 import { lines, type Section } from '#lib/publish/document/document';
 
 /** What all dishes come to, where there are several, or one that is the whole day. */

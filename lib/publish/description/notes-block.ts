@@ -2,7 +2,7 @@ import { energyRemark, type EnergyRemark } from '#lib/figures/energy-remark';
 import type { NumberScope } from '#lib/figures/published-numbers';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
 import type { BlockContext } from '#lib/publish/description/block';
-import { isSaidAgainst, markOf } from '#lib/publish/description/numbers-line';
+import { isSaidAgainst, markOf } from '#lib/publish/number-mark';
 import { lines, type Section } from '#lib/publish/document/document';
 
 /** What numbers need said beside them: marks explained, and why macros do not make the calories. */

@@ -4,6 +4,7 @@ import type {
   PublishedNumbers,
 } from '#lib/figures/published-numbers';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
+import { markOf } from '#lib/publish/number-mark';
 
 /** What energy is called: calories in the US, energy in the EU. */
 export const ENERGY_WORD = { US: 'calories', EU: 'energy' } as const;
@@ -28,16 +29,6 @@ function numberText(number: PublishedNumber, region: 'US' | 'EU'): string {
   if (number.number === null) return `${isEnergy ? ENERGY_WORD[region] : number.label} open`;
   const words = isEnergy ? '' : ` ${number.label}`;
   return `${number.text}${markOf(number)} ${number.unit}${words}`;
-}
-
-/** A number that was said and that the ingredients do not support, or that cannot add up, is marked apart. */
-export function markOf(number: PublishedNumber): '' | '*' | '†' {
-  if (isSaidAgainst(number)) return '†';
-  return number.onlyByRounding ? '*' : '';
-}
-
-export function isSaidAgainst({ said, clashes, status }: PublishedNumber): boolean {
-  return status === 'known' && said !== null && said.fixed && (said.outside || clashes);
 }
 
 /** Why any headline number of a scope is not a plain number, or null if all are. */

@@ -1,3 +1,4 @@
+import { download } from '../../../download';
 import { lookOfRequest } from './look';
 import { placeLists, readCards } from './read-cards';
 
@@ -6,18 +7,6 @@ export interface Context {
 }
 
 export const NO_EPISODE = 'There is no such episode.\n';
-
-/** A text or picture as a file of its own. */
-export function answer(body: BodyInit, type: string, name: string): Response {
-  return new Response(body, {
-    headers: {
-      'content-type': type,
-      'content-disposition': `attachment; filename="${name}"`,
-      'x-content-type-options': 'nosniff',
-      'cache-control': 'no-store',
-    },
-  });
-}
 
 /** One of the lists of where each card goes. */
 export async function listAnswer(
@@ -32,5 +21,5 @@ export async function listAnswer(
   if (text === undefined) {
     return new Response('At the rate of this cut no timecode is written.\n', { status: 404 });
   }
-  return answer(text, type, name);
+  return download(text, type, name);
 }

@@ -3,12 +3,13 @@
 import { v7 as uuid } from 'uuid';
 import { textStanding } from '#lib/overview/text-standing';
 import type { TextKind } from '#lib/episode/edit-schema';
-import { failed, ok } from '#lib/result';
+import { ok } from '#lib/result';
 import { nextPlace, placeOf } from '#lib/store/next-place';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { parseThenAct } from '../../../_forms/parse-then-act';
 import type { FormState } from '../../../_ui/form/form-state';
 import { change } from '../change';
+import { GONE } from './refusals';
 import { newerTextForm, removeTextForm, textForm } from './schema';
 import { takeText } from './take-text';
 
@@ -20,15 +21,13 @@ const NAMES: Readonly<Record<TextKind, string>> = {
   card: 'Card',
 };
 
-const GONE = { path: '', code: 'gone', message: 'This is no longer there: open the page again.' };
-
 /** Takes a text of the edit in: what was pasted, or a file. */
 export async function bringInText(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(textForm, state, form, async ({ episodeId, kind, name, text: pasted }) => {
     const taken = await takeText(form, pasted);
     if (!taken.ok) return taken;
     const file = await readEpisodeFile(episodeId, new Date().toISOString(), { edit: true });
-    if (!file) return failed(GONE);
+    if (!file) return GONE;
     const there = file.edit?.texts ?? [];
     const { text, told } = taken.value;
     const alike = there.filter((each) => each.kind === kind).length;
@@ -49,7 +48,7 @@ export async function bringInNewer(state: FormState, form: FormData): Promise<Fo
     const file = await readEpisodeFile(episodeId, new Date().toISOString(), { edit: true });
     const texts = file?.edit?.texts ?? [];
     const before = texts.find(({ id }) => id === textId);
-    if (!before) return failed(GONE);
+    if (!before) return GONE;
     const { kind } = before;
     const name = oneLine(taken.value.name || before.name).slice(0, 120);
     const position = (await placeOf('EditText', textId)) ?? 0;

@@ -6,11 +6,9 @@ import {
   type LayoutChange,
 } from '#lib/publish/description/change-layout';
 import { houseLayout } from '#lib/publish/description/layout';
-import { failed, type Result } from '#lib/result';
-import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
-import { act } from '../../../act';
 import { parseThenAct } from '../../../_forms/parse-then-act';
 import type { FormState } from '../../../_ui/form/form-state';
+import { changeCreator } from '../change-creator';
 import { layoutPartForm, limitForm } from './schema';
 
 /** Moves a part of the house layout, or takes it in or out: of all episodes, from now on. */
@@ -28,21 +26,7 @@ export async function changeLimit(state: FormState, form: FormData): Promise<For
   );
 }
 
-async function save(
-  episodeId: string,
-  change: LayoutChange,
-  label: string,
-): Promise<Result<string>> {
-  const file = await readEpisodeFile(episodeId, new Date().toISOString());
-  if (!file) {
-    return failed({ path: '', code: 'gone', message: 'This episode is no longer there.' });
-  }
-  const { id } = file.creator;
-  const layout = changedLayout(houseLayout(file.creator.layout), change);
-  const rev = (await readRevisions(episodeId))[id];
-  return act('/', label, [
-    rev === undefined
-      ? { op: 'create', entity: 'Creator', row: { id, name: '', layout } }
-      : { op: 'update', entity: 'Creator', id, rev, patch: { layout } },
-  ]);
-}
+const save = (episodeId: string, change: LayoutChange, label: string) =>
+  changeCreator(episodeId, label, ({ layout }) => ({
+    layout: changedLayout(houseLayout(layout), change),
+  }));

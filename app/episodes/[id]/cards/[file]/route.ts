@@ -1,7 +1,8 @@
 import { drawn } from '#lib/work/drawings';
 import { overFootage } from '#lib/publish/cards/footage';
 import { THUMBNAIL_SIZE } from '#lib/publish/cards/frame';
-import { answer, NO_EPISODE } from '../answer';
+import { download } from '../../../../download';
+import { NO_EPISODE } from '../answer';
 import { COLOURS, lookOfRequest } from '../look';
 import { readCards } from '../read-cards';
 
@@ -36,5 +37,5 @@ export async function GET(request: Request, { params }: Context): Promise<Respon
     });
   }
   const bytes = await drawn({ svg: file.svg, as }, request.signal);
-  return answer(bytes, as === 'png' ? 'image/png' : 'image/svg+xml', asked);
+  return download(bytes, as === 'png' ? 'image/png' : 'image/svg+xml', asked);
 }

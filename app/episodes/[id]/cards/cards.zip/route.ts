@@ -1,7 +1,8 @@
 import { Readable } from 'node:stream';
 import { plainName } from '#lib/units/plain-name';
 import { cardZip } from '#lib/work/card-zip';
-import { answer, NO_EPISODE, type Context } from '../answer';
+import { download } from '../../../../download';
+import { NO_EPISODE, type Context } from '../answer';
 import { lookOfRequest } from '../look';
 import { placeLists, readCards } from '../read-cards';
 import { zipJob } from '../zip-progress';
@@ -22,5 +23,5 @@ export async function GET(request: Request, { params }: Context): Promise<Respon
   const zip = cardZip({ files, lists: placeLists(places), at }, stop.signal, job.drawn);
   zip.on('close', end);
   const name = `${plainName(source.file.episode.title) || 'episode'}-cards-${look.size}.zip`;
-  return answer(Readable.toWeb(zip) as ReadableStream<Uint8Array>, 'application/zip', name);
+  return download(Readable.toWeb(zip) as ReadableStream<Uint8Array>, 'application/zip', name);
 }

@@ -26,12 +26,6 @@ export function chapterEdit(
   return { op: 'update', entity: 'Segment', id, rev: revs[id] ?? 0, patch: { chapter } };
 }
 
-export const GONE = failed({
-  path: '',
-  code: 'gone',
-  message: 'This is no longer there: open the page again.',
-});
-
 export const CHANGED = failed({
   path: '',
   code: 'changed',

@@ -4,7 +4,7 @@ import { chapterList, cutEndS, type Chapter } from '#lib/cut/chapters';
 import type { Captions } from '#lib/cut/captions';
 import { readSpoken } from '#lib/cut/spoken';
 import { readEpisodeFile } from '#lib/store/read-episode';
-import { download } from '../../day/after/download';
+import { download } from '../../../../download';
 
 export interface Context {
   readonly params: Promise<{ readonly id: string }>;

@@ -1,10 +1,8 @@
 'use server';
 
-import { failed, type Result } from '#lib/result';
-import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { parseThenAct } from '../../../../_forms/parse-then-act';
 import type { FormState } from '../../../../_ui/form/form-state';
-import { act } from '../../../../act';
+import { changeCreator } from '../../change-creator';
 import { speakingForm, forgetForm } from './schema';
 
 /** How many words a minute the person says; every episode is reckoned by it. */
@@ -20,20 +18,5 @@ export async function forgetSpeakingRate(state: FormState, form: FormData): Prom
   );
 }
 
-async function save(
-  episodeId: string,
-  wordsPerMinute: number | null,
-  label: string,
-): Promise<Result<string>> {
-  const file = await readEpisodeFile(episodeId, new Date().toISOString());
-  if (!file) {
-    return failed({ path: '', code: 'gone', message: 'This episode is no longer there.' });
-  }
-  const { id } = file.creator;
-  const rev = (await readRevisions(episodeId))[id];
-  return act('/', label, [
-    rev === undefined
-      ? { op: 'create', entity: 'Creator', row: { id, name: '', wordsPerMinute } }
-      : { op: 'update', entity: 'Creator', id, rev, patch: { wordsPerMinute } },
-  ]);
-}
+const save = (episodeId: string, wordsPerMinute: number | null, label: string) =>
+  changeCreator(episodeId, label, () => ({ wordsPerMinute }));

@@ -10,25 +10,16 @@ import { rowId } from '../../../../_forms/fields';
 import { parseThenAct } from '../../../../_forms/parse-then-act';
 import type { FormState } from '../../../../_ui/form/form-state';
 import { change } from '../../change';
+import { GONE, NOTHING_TICKED } from '../refusals';
 import { readOffer } from './read-draft-page';
 
 const form = z.looseObject({ episodeId: rowId, version: z.string().max(16) });
 
-const GONE = failed({
-  path: '',
-  code: 'gone',
-  message: 'This is no longer there: open the page again.',
-});
 const CHANGED = failed({
   path: '',
   code: 'changed',
   message:
     'The texts were changed since this page was read: open it again and look at what they propose now.',
-});
-const NOTHING = failed({
-  path: '',
-  code: 'none',
-  message: 'Nothing is ticked: tick what is to be added.',
 });
 
 /** Adds what was ticked of what the texts propose, in one act, and shows the edit. */
@@ -41,7 +32,7 @@ export async function addFromDraft(state: FormState, sent: FormData): Promise<Fo
     if (read.version !== typed.version) return CHANGED;
     const chosen = ticked(read.offer, (key) => typed[key] === 'on');
     const count = countOf(chosen);
-    if (count === 0) return NOTHING;
+    if (count === 0) return NOTHING_TICKED;
     const { episode } = read.file;
     const edits = await draftEdits(chosen, {
       episodeId: episode.id,

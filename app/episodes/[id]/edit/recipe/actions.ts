@@ -3,7 +3,6 @@
 import { redirect } from 'next/navigation';
 import { v7 as uuid } from 'uuid';
 import { countOf, ticked } from '#lib/draft/offer';
-import { MOST_TEXTS } from '#lib/episode/edit-schema';
 import { failed, ok } from '#lib/result';
 import { draftEdits } from '#lib/store/draft-edits';
 import type { Edit } from '#lib/store/command';
@@ -12,24 +11,15 @@ import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { parseThenAct, typedTexts } from '../../../../_forms/parse-then-act';
 import type { FormState } from '../../../../_ui/form/form-state';
 import { change } from '../../change';
+import { GONE, NOTHING_TICKED } from '../refusals';
 import { readRecipe, type ReadRecipe } from './read-recipe';
 import { recipeForm } from './schema';
 
-const GONE = failed({
-  path: '',
-  code: 'gone',
-  message: 'This is no longer there: open the page again.',
-});
 const CHANGED = failed({
   path: '',
   code: 'changed',
   message:
     'What was pasted or what the dishes have is another than what was shown: it is read again, look at it and add it then.',
-});
-const NOTHING = failed({
-  path: '',
-  code: 'none',
-  message: 'Nothing is ticked: tick what is to be added.',
 });
 
 /** Reads a recipe's data and offers what is in it; adds what is ticked once the other button is pressed. */
@@ -50,8 +40,7 @@ export async function pasteRecipe(state: FormState, form: FormData): Promise<For
     const chosen = ticked(read.value.offer, isTicked);
     const claims = read.value.claims.filter(({ key }) => isTicked(key));
     const count = countOf(chosen) + claims.length;
-    if (count === 0) return NOTHING;
-    if (claims.length + (file.edit?.texts ?? []).length > MOST_TEXTS) return TOO_MANY;
+    if (count === 0) return NOTHING_TICKED;
     const { rate, segments } = file.episode;
     const edits = [
       ...(await draftEdits(chosen, { episodeId, rate, segments, revs, fresh: false })),
@@ -64,12 +53,6 @@ export async function pasteRecipe(state: FormState, form: FormData): Promise<For
   });
   return { ...next, round: state.round, typed: keptOf(next, form, shown.offer) };
 }
-
-const TOO_MANY = failed({
-  path: '',
-  code: 'too-many',
-  message: `An episode has up to ${MOST_TEXTS} texts: take one out first.`,
-});
 
 /** What was typed, with what is offered; what is first read is ticked as it is offered. */
 function keptOf(next: FormState, form: FormData, offer: string | null): Record<string, string> {

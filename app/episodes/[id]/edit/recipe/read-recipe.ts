@@ -6,6 +6,7 @@ import { offerOf, type Offer, type Offered } from '#lib/draft/offer';
 import { readRecipeData, type Claimed } from '#lib/draft/recipe-data/read-recipe-data';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { ok, type Result } from '#lib/result';
+import { PART_KINDS } from '../draft/part-kinds';
 import type { RecipeOffer, RecipeTick } from './view';
 
 /** Lines left out that are told at once; the rest are counted. */
@@ -37,17 +38,6 @@ export function readRecipe(file: EpisodeFile, pasted: string): Result<ReadRecipe
     view: { ...shown, version: version.digest('hex').slice(0, 16) },
   });
 }
-
-const KIND: Readonly<Record<Offered['kind'], string>> = {
-  hook: 'First words',
-  disclosure: 'Given or paid',
-  link: 'Link',
-  times: 'Place in the edit',
-  portions: 'Portions',
-  line: 'Ingredient',
-  method: 'Method',
-  step: 'Step',
-};
 
 function viewOf(
   { segments }: Offer,
@@ -83,7 +73,7 @@ function tickOf(part: Offered): RecipeTick {
   const { key, kind, words, from } = part;
   return {
     key,
-    kind: KIND[kind],
+    kind: PART_KINDS[kind],
     words,
     has: part.kind === 'line' ? part.has : null,
     ...placed(from),

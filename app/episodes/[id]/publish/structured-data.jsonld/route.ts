@@ -2,7 +2,7 @@ import { numbersToPublish } from '#lib/publish/from-lock';
 import { structuredData } from '#lib/publish/structured/structured-data';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { readLastLock } from '#lib/store/read-locks';
-import { download } from '../../day/after/download';
+import { download } from '../../../../download';
 
 interface Context {
   readonly params: Promise<{ readonly id: string }>;

@@ -2,6 +2,7 @@
 
 import Link from 'next/link';
 import { useCallback, useEffect, useMemo, useRef } from 'react';
+import { useAwake } from '../../../../_ui/use-awake';
 import {
   leftText,
   placeText,
@@ -15,7 +16,6 @@ import { useRelay } from '../_relay/use-relay';
 import { ReadingControls } from './reading-controls';
 import { ScriptText } from './script-text';
 import { useSettings, useStepping } from './settings';
-import { useAwake } from './use-awake';
 import { useReading } from './use-reading';
 
 interface Props {

@@ -12,11 +12,11 @@ import {
 } from '#lib/cut/reading-pace';
 import type { ScriptItem } from '#lib/overview/reading-script';
 import { Button } from '../../../../_ui/button';
+import { useAwake } from '../../../../_ui/use-awake';
 import type { RelayMessage } from '../_relay/message';
 import { useRelay, type RelayStanding } from '../_relay/use-relay';
 import { RateButtons } from './reading-controls';
 import { ScriptText } from './script-text';
-import { useAwake } from './use-awake';
 
 interface Props {
   readonly episodeId: string;

@@ -1,7 +1,8 @@
 import { takesCsv } from '#lib/cut/take-marks';
 import { dayOfRequest } from '../../asked-day';
 import { readAfter } from '../read-after';
-import { download, NO_DAY, type Context } from '../download';
+import { download } from '../../../../../download';
+import { NO_DAY, type Context } from '../takes';
 
 /** Spreadsheets that would take the file for one in the system's own letters are told that it is UTF-8. */
 const BYTE_ORDER_MARK = '\uFEFF';

@@ -1,5 +1,6 @@
 import { takesOtio } from '#lib/cut/takes-otio';
-import { download, NO_CLOCK, NO_DAY, type Context } from '../download';
+import { download } from '../../../../../download';
+import { NO_CLOCK, NO_DAY, type Context } from '../takes';
 import { dayOfRequest } from '../../asked-day';
 import { readAfter } from '../read-after';
 

@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
+import { useAwake } from '../../../../../_ui/use-awake';
 
 /** Between two rings while a timer is out, in milliseconds. */
 const RING_EVERY_MS = 2_500;
@@ -38,19 +39,7 @@ export function useAlarm(ringing: boolean): Alarm {
     return () => clearInterval(timer);
   }, [on, ringing]);
 
-  useEffect(() => {
-    if (!on) return;
-    let lock: Promise<WakeLockSentinel | null> = awake();
-    // The browser lets go whenever the page is hidden.
-    const seen = () => {
-      if (document.visibilityState === 'visible') lock = awake();
-    };
-    document.addEventListener('visibilitychange', seen);
-    return () => {
-      document.removeEventListener('visibilitychange', seen);
-      void lock.then((held) => held?.release());
-    };
-  }, [on]);
+  useAwake(on);
 
   return { on, turnOn, turnOff };
 }
@@ -67,9 +56,4 @@ function beep(audio: AudioContext): void {
 
 function shake(): void {
   if ('vibrate' in navigator) navigator.vibrate(SHAKE_MS);
-}
-
-async function awake(): Promise<WakeLockSentinel | null> {
-  if (!('wakeLock' in navigator)) return null;
-  return navigator.wakeLock.request('screen').catch(() => null);
 }

@@ -4,18 +4,9 @@ import { FormFrame } from '../../../../../_forms/form-frame';
 import { Button } from '../../../../../_ui/button';
 import type { FormState } from '../../../../../_ui/form/form-state';
 import { addFromDraft } from '../actions';
+import { PART_KINDS } from '../part-kinds';
+import { PartTick } from './part-tick';
 import type { DraftView, OfferView } from './view';
-
-const KIND: Readonly<Record<OfferView['kind'], string>> = {
-  hook: 'First words',
-  disclosure: 'Given or paid',
-  link: 'Link',
-  times: 'Place in the edit',
-  portions: 'Portions',
-  line: 'Ingredient',
-  method: 'Method',
-  step: 'Step',
-};
 
 /** All that the texts propose, each with a tick and the place where it was read. Nothing is added before the press. */
 export function DraftForm({ view }: { readonly view: DraftView }) {
@@ -73,18 +64,7 @@ export function DraftForm({ view }: { readonly view: DraftView }) {
 
 function Part({ part, state }: { readonly part: OfferView; readonly state: FormState }) {
   const { key, kind, words, has, from, said } = part;
-  const shown = said.includes(words) ? '' : said;
-  return (
-    <Tick
-      name={key}
-      kind={KIND[kind]}
-      words={words}
-      has={has}
-      from={from}
-      said={shown}
-      state={state}
-    />
-  );
+  return <Tick name={key} kind={PART_KINDS[kind]} {...{ words, has, from, said, state }} />;
 }
 
 interface TickProps {
@@ -93,36 +73,12 @@ interface TickProps {
   readonly words: string;
   readonly has?: string | null;
   readonly from: string;
-  /** The words it was read from, where they are others. */
   readonly said: string;
   readonly state: FormState;
 }
 
-function Tick({ name, kind, words, has = null, from, said, state }: TickProps) {
-  const id = `draft-${name}`;
+function Tick({ state, has = null, ...part }: TickProps) {
   const isSent = Object.keys(state.typed).length > 0;
-  const isTicked = isSent ? state.typed[name] === 'on' : has === null;
-  return (
-    <div className="flex min-h-11 items-start gap-3 border-b border-line py-2">
-      <input
-        key={String(isTicked)}
-        id={id}
-        name={name}
-        type="checkbox"
-        className="mt-0.5 size-5 shrink-0 accent-ink"
-        aria-describedby={`${id}-from`}
-        defaultChecked={isTicked}
-      />
-      <div className="min-w-0">
-        <label htmlFor={id} className="block whitespace-pre-line wrap-anywhere">
-          {words}
-        </label>
-        <p id={`${id}-from`} className="text-fine text-soft wrap-anywhere">
-          {kind}, {from}
-          {said !== '' && `: “${said}”`}
-          {has !== null && `. The dish has “${has}” already: tick this only if it is more of it.`}
-        </p>
-      </div>
-    </div>
-  );
+  const ticked = isSent ? state.typed[part.name] === 'on' : has === null;
+  return <PartTick {...part} form="draft" has={has} ticked={ticked} />;
 }

@@ -4,8 +4,9 @@ import { FormFrame } from '../../../../../_forms/form-frame';
 import { Button } from '../../../../../_ui/button';
 import { AreaField } from '../../../../../_ui/form/field';
 import type { FormState } from '../../../../../_ui/form/form-state';
+import { PartTick } from '../../draft/_components/part-tick';
 import { pasteRecipe } from '../actions';
-import { recipeOffer, type RecipeOffer, type RecipeTick } from '../view';
+import { recipeOffer, type RecipeOffer } from '../view';
 
 const FORM = 'recipe';
 
@@ -74,9 +75,11 @@ function Offer({ offer, state, pending }: OfferProps) {
           <div className="clear-both">
             {!isNew && <p className="text-soft">It is in the episode: what it lacks is offered.</p>}
             {ticks.map((tick) => (
-              <Tick
+              <PartTick
+                {...tick}
                 key={tick.key}
-                tick={tick}
+                form={FORM}
+                name={tick.key}
                 ticked={isShown ? state.typed[tick.key] === 'on' : tick.has === null}
               />
             ))}
@@ -106,33 +109,5 @@ function Offer({ offer, state, pending }: OfferProps) {
         </section>
       )}
     </>
-  );
-}
-
-function Tick({ tick, ticked }: { readonly tick: RecipeTick; readonly ticked: boolean }) {
-  const { key, kind, words, has, from, said } = tick;
-  const id = `${FORM}-${key}`;
-  return (
-    <div className="flex min-h-11 items-start gap-3 border-b border-line py-2">
-      <input
-        key={String(ticked)}
-        id={id}
-        name={key}
-        type="checkbox"
-        className="mt-0.5 size-5 shrink-0 accent-ink"
-        aria-describedby={`${id}-from`}
-        defaultChecked={ticked}
-      />
-      <div className="min-w-0">
-        <label htmlFor={id} className="block whitespace-pre-line wrap-anywhere">
-          {words}
-        </label>
-        <p id={`${id}-from`} className="text-fine text-soft wrap-anywhere">
-          {kind}, {from}
-          {said !== '' && !said.includes(words) && `: “${said}”`}
-          {has !== null && `. The dish has “${has}” already: tick this only if it is more of it.`}
-        </p>
-      </div>
-    </div>
   );
 }

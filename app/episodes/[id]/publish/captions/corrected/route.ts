@@ -1,5 +1,5 @@
 import { acceptedInto } from '#lib/overview/caption-corrections';
-import { download } from '../../../day/after/download';
+import { download } from '../../../../../download';
 import { readCaptions } from '../read-captions';
 
 interface Context {

@@ -1,0 +1,36 @@
+import type { DescriptionLayout } from '#lib/episode/publish-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { failed, type Result } from '#lib/result';
+import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { act } from '../../act';
+
+/** What the person may change of them. */
+interface Ways {
+  readonly wordsPerMinute?: number | null;
+  readonly layout?: DescriptionLayout;
+}
+
+/**
+ * One act on the ways of the person whose episode it is: all episodes read them.
+ * @param ways what they are from now on, told from those that the episode was read with
+ */
+export async function changeCreator(
+  episodeId: string,
+  label: string,
+  ways: (before: EpisodeFile['creator']) => Ways,
+): Promise<Result<string>> {
+  // First, so that what changes meanwhile is a conflict and never overwritten.
+  const revs = await readRevisions(episodeId);
+  const file = await readEpisodeFile(episodeId, new Date().toISOString());
+  if (!file) {
+    return failed({ path: '', code: 'gone', message: 'This episode is no longer there.' });
+  }
+  const { id } = file.creator;
+  const patch = ways(file.creator);
+  const rev = revs[id];
+  return act('/', label, [
+    rev === undefined
+      ? { op: 'create', entity: 'Creator', row: { id, name: '', wordsPerMinute: null, ...patch } }
+      : { op: 'update', entity: 'Creator', id, rev, patch },
+  ]);
+}
