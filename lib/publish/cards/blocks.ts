@@ -229,8 +229,10 @@ export function rowBlock({ words: text, amount }: CardRow, type: Type, inks: Par
     return { beside, left, right };
   });
   const height = (width: number) => {
-    const { left, right } = plan(width);
-    return (left.length + right.length) * leading + 2 * pad;
+    const { beside, left, right } = plan(width);
+    // An amount beside words of blanks alone has a line as well.
+    const least = beside && amount !== '' ? 1 : 0;
+    return Math.max(least, left.length + right.length) * leading + 2 * pad;
   };
   return {
     natural: wide(text, lettering) + (amount === '' ? 0 : gap + own),

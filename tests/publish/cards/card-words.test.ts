@@ -247,6 +247,13 @@ describe('nothing is lost and all fits', () => {
     }
   });
 
+  test('with an amount beside words of blanks alone', () => {
+    for (const look of LOOKS) {
+      const rows = [{ words: ' ', amount: '8' }];
+      expectWhole(swapTableCard({ title: 'a', rows }, 'draft'), look);
+    }
+  });
+
   test('with names by chance', () => {
     const anyLetter = fc.constantFrom(...'abcdefghij klmnop qrstuvwxyz ÅÉßñMW0123456789.,()%½&<"');
     const name = fc.string({ unit: anyLetter, minLength: 1, maxLength: 160 });
