@@ -1,7 +1,7 @@
 import { demo } from './demo';
 import { expect, expectAccessible, test } from './fixtures';
 
-test.describe('the reading view', () => {
+test.describe('read to camera', () => {
   test.use({ alone: true, viewport: { width: 1440, height: 900 } });
 
   test('goes by keys and pedal, stops at shots, and says what is left', async ({ page }) => {
@@ -22,6 +22,25 @@ test.describe('the reading view', () => {
     await page.keyboard.press('Escape');
     await expect(page.getByRole('button', { name: 'Go', exact: true })).toBeVisible();
     await expectAccessible(page);
+  });
+
+  test('is moved by a pedal when a tick has the focus, which keeps the space bar', async ({
+    page,
+  }) => {
+    await page.goto(`${await demo(page)}/reading`);
+    const current = page.getByRole('region', { name: 'What is said' }).locator('[aria-current]');
+    const first = (await current.textContent()) ?? '';
+    for (const tick of ['Mirrored', 'Kitchen night']) {
+      await page.getByLabel(tick).check();
+      await expect(page.getByLabel(tick)).toBeFocused();
+      await page.keyboard.press('PageDown');
+      await expect(current).not.toHaveText(first);
+      await page.keyboard.press('Home');
+      await expect(current).toHaveText(first);
+      await page.keyboard.press('Space');
+      await expect(page.getByLabel(tick)).not.toBeChecked();
+      await expect(page.getByRole('button', { name: 'Go', exact: true })).toBeVisible();
+    }
   });
 
   test('has the numbers filled in, mirrored and at another speed if wished, kept on the device', async ({

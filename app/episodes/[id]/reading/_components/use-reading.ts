@@ -65,9 +65,9 @@ export function useReading(
   return [place, move];
 }
 
-/** Whether what has the focus makes something of the key itself: a field of all, a button or link of the space bar. */
+/** Whether what has the focus makes something of the key itself: a field of all, a tick, button or link of the space bar. */
 function isTaken({ target, key }: KeyboardEvent): boolean {
   if (!(target instanceof HTMLElement)) return false;
-  if (target.closest('input, textarea, select, dialog[open]')) return true;
-  return key === ' ' && target.closest('button, a, summary') !== null;
+  if (target.closest('input:not([type=checkbox]), textarea, select, dialog[open]')) return true;
+  return key === ' ' && target.closest('button, a, summary, input') !== null;
 }
