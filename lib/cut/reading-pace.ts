@@ -1,7 +1,7 @@
 import { secondsToSay, USUAL_WORDS_PER_MINUTE } from '#lib/cut/speaking-rate';
 import { printRuntime } from '#lib/units/print';
 
-/** Something on the way of the reading view: a sentence of so many spoken words, or a shot, at which it stops. */
+/** Something on the way of a reading to the camera: a sentence of so many spoken words, or a shot, at which it stops. */
 export type ReadingItem =
   { readonly kind: 'point'; readonly words: number } | { readonly kind: 'stop' };
 

@@ -12,7 +12,7 @@ export interface ScriptPart {
   readonly open: boolean;
 }
 
-/** What stands on the reading view, in the order of reading. */
+/** What stands on “Read to camera”, in the order of reading. */
 export type ScriptItem = ReadingItem & {
   readonly key: string;
   /** The segment's title, where this is the first of it. */

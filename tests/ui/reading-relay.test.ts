@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { relayMessage, type RelayMessage } from '../../app/episodes/[id]/reading/_relay/message';
 import { Relay } from '../../app/episodes/[id]/reading/_relay/relay';
+import { standingAfter, type RelayEvent } from '../../app/episodes/[id]/reading/_relay/standing';
 
 const next: RelayMessage = { kind: 'move', move: 'next' };
 const place: RelayMessage = { kind: 'place', item: 3, share: 0.5, going: true, perMinute: 150 };
@@ -54,5 +55,27 @@ describe('what devices of a reading tell each other', () => {
     [null],
   ])('takes nothing that is no message: %j', (sent) => {
     expect(relayMessage.safeParse(sent).success).toBe(false);
+  });
+});
+
+describe('how a device stands to the others', () => {
+  const after = (...events: readonly RelayEvent[]) => events.reduce(standingAfter, 'looking');
+
+  test.each<[RelayEvent]>([['told'], ['heard'], ['opened']])(
+    'a message that was lost is forgotten with the next that gets through: %s',
+    (through) => {
+      expect(after('opened', 'lost')).toBe('away');
+      expect(after('opened', 'lost', through)).toBe('here');
+    },
+  );
+
+  test('a refusal is no being away, and lifted as well', () => {
+    expect(after('opened', 'refused')).toBe('refused');
+    expect(after('opened', 'refused', 'told')).toBe('here');
+  });
+
+  test('where too many are connected nothing more is heard', () => {
+    expect(after('full', 'told')).toBe('full');
+    expect(after('full', 'lost')).toBe('full');
   });
 });

@@ -39,7 +39,7 @@ describe('keys', () => {
     expect(nextKey(inEpisode, [], 'j').shortcut).toBeNull();
   });
 
-  test('of the reading view are told there, and left to it', () => {
+  test('of “Read to camera” are told there, and left to it', () => {
     const reading = shortcutsFor('/episodes/e1/reading');
     expect(reading.map(({ keys }) => keys.join(' '))).toContain('PageDown');
     expect(nextKey(reading, [], 'PageDown').shortcut).toBeNull();

@@ -28,7 +28,7 @@ const EDIT_KEYS: readonly Shortcut[] = [
 
 const READING_PATH = /^\/episodes\/[^/]+\/reading$/;
 
-/** The keys of the reading view, which listens to them itself: a pedal knows no list. */
+/** The keys of “Read to camera”, which listens to them itself: a pedal knows no list. */
 const READING_KEYS: readonly Shortcut[] = [
   { keys: ['Space'], words: 'go and stop', does: { kind: 'told' } },
   { keys: ['PageDown'], words: 'next sentence or shot (↓, →, pedal)', does: { kind: 'told' } },

@@ -12,7 +12,7 @@ import { Gaps } from './_components/gaps';
 import { ReadingView } from './_components/reading-view';
 import { RemoteView } from './_components/remote-view';
 
-export const metadata: Metadata = { title: 'Reading view' };
+export const metadata: Metadata = { title: 'Read to camera' };
 
 interface Props {
   readonly params: Promise<{ readonly id: string }>;
@@ -35,7 +35,7 @@ export default async function ReadingPage({ params, searchParams }: Props) {
   return (
     <>
       <SlateHead
-        kind={isRemote ? 'Reading view, remote' : 'Reading view'}
+        kind={isRemote ? 'Read to camera, remote' : 'Read to camera'}
         title={file.episode.title}
         shut={said.standing === 'locked'}
         cells={[

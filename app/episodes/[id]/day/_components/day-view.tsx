@@ -104,7 +104,9 @@ export function DayView({ page }: { readonly page: DayPage }) {
             <ButtonLink href={dayHref(page, '/live')} tone="go">
               On the day
             </ButtonLink>
-            <ButtonLink href={`/episodes/${page.file.episode.id}/reading`}>Reading view</ButtonLink>
+            <ButtonLink href={`/episodes/${page.file.episode.id}/reading`}>
+              Read to camera
+            </ButtonLink>
             <ButtonLink href={dayHref(page, '/evening')}>The evening before</ButtonLink>
             <ButtonLink href={dayHref(page, '/after')}>After the day</ButtonLink>
             <PrintButton>Print the day sheet</PrintButton>

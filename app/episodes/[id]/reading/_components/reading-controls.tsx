@@ -8,8 +8,8 @@ interface Props {
   readonly rate: number;
   readonly move: (move: ReadingMove) => void;
   readonly choose: (patch: Partial<ReadingSettings>) => void;
-  /** Fills the screen with the text, where the browser can. */
-  readonly fill: () => void;
+  /** Fills the screen with the text; null where the browser cannot. */
+  readonly fill: (() => void) | null;
 }
 
 /** What moves the text on the device itself, and how it looks. */
@@ -53,9 +53,11 @@ export function ReadingControls({ going, settings, rate, move, choose, fill }: P
       <div className="flex flex-wrap gap-2">
         <Choice on={mirrored} words="Mirrored" set={(on) => choose({ mirrored: on })} />
         <Choice on={night} words="Kitchen night" set={(on) => choose({ night: on })} />
-        <Button type="button" size="small" onClick={fill}>
-          Fill the screen
-        </Button>
+        {fill && (
+          <Button type="button" size="small" onClick={fill}>
+            Fill the screen
+          </Button>
+        )}
       </div>
     </div>
   );

@@ -15,7 +15,7 @@ import type { RelayMessage } from '../_relay/message';
 import { useRelay } from '../_relay/use-relay';
 import { ReadingControls } from './reading-controls';
 import { ScriptText } from './script-text';
-import { useSettings, useStepping } from './settings';
+import { useCanFill, useSettings, useStepping } from './settings';
 import { useReading } from './use-reading';
 
 interface Props {
@@ -32,6 +32,7 @@ export function ReadingView({ episodeId, items, perMinute }: Props) {
   const pace = useMemo(() => readingPace(items, rate), [items, rate]);
   const [place, move] = useReading(items, pace);
   const stepping = useStepping();
+  const canFill = useCanFill();
   const frame = useRef<HTMLDivElement>(null);
   const pane = useRef<HTMLDivElement>(null);
   const rows = useRef<(HTMLLIElement | null)[]>([]);
@@ -52,7 +53,8 @@ export function ReadingView({ episodeId, items, perMinute }: Props) {
     latest.current = share;
   }, [share]);
   useEffect(() => {
-    if (standing !== 'here') return;
+    // What is told while the others are away may be what finds them again.
+    if (standing === 'looking' || standing === 'full') return;
     tell({ kind: 'place', item, going, share: latest.current, perMinute: rate });
   }, [standing, tell, item, going, rate]);
 
@@ -63,6 +65,7 @@ export function ReadingView({ episodeId, items, perMinute }: Props) {
     pane.current?.scrollTo({ top: readingOffset(place, lies, stepping) });
   }, [place, stepping, settings.size]);
 
+  const fill = () => void frame.current?.requestFullscreen().catch(() => undefined);
   return (
     <div
       ref={frame}
@@ -112,7 +115,7 @@ export function ReadingView({ episodeId, items, perMinute }: Props) {
         rate={rate}
         move={move}
         choose={choose}
-        fill={() => void frame.current?.requestFullscreen?.().catch(() => undefined)}
+        fill={canFill ? fill : null}
       />
       <p className="text-fine text-soft print:hidden">
         Space goes and stops, arrows and the page keys of a pedal go by sentence, Home and End to
@@ -121,6 +124,8 @@ export function ReadingView({ episodeId, items, perMinute }: Props) {
           Use this device as the remote instead
         </Link>
         {standing === 'away' && ' No other device can move it: the program cannot be reached.'}
+        {standing === 'refused' &&
+          ' No other device can move it: the program refuses this one, open this page again.'}
         {standing === 'full' && ' No other device can move it: too many are connected.'}
       </p>
     </div>

@@ -14,7 +14,8 @@ import type { ScriptItem } from '#lib/overview/reading-script';
 import { Button } from '../../../../_ui/button';
 import { useAwake } from '../../../../_ui/use-awake';
 import type { RelayMessage } from '../_relay/message';
-import { useRelay, type RelayStanding } from '../_relay/use-relay';
+import type { RelayStanding } from '../_relay/standing';
+import { useRelay } from '../_relay/use-relay';
 import { RateButtons } from './reading-controls';
 import { ScriptText } from './script-text';
 
@@ -26,8 +27,9 @@ interface Props {
 
 const STANDING: Readonly<Record<RelayStanding, string>> = {
   looking: 'Looking for the program.',
-  here: 'Nothing is read yet: open the reading view on the screen by the camera.',
+  here: 'Nothing is read yet: open “Read to camera” on the screen by the camera.',
   away: 'The program cannot be reached: what is pressed here moves nothing.',
+  refused: 'The program takes nothing from this device: open this page again.',
   full: 'Too many devices are connected: close one and open this page again.',
 };
 

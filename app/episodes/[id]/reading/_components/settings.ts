@@ -79,3 +79,14 @@ export function useStepping(): boolean {
     () => true,
   );
 }
+
+/** Whether the browser lets a part of a page fill the screen (Fullscreen API, WHATWG): phones often do not. */
+export function useCanFill(): boolean {
+  return useSyncExternalStore(
+    NEVER_CHANGES,
+    () => document.fullscreenEnabled === true,
+    () => false,
+  );
+}
+
+const NEVER_CHANGES = () => () => undefined;
