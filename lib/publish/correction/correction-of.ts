@@ -64,9 +64,10 @@ const NOTHING: CorrectionNeeded = {
 };
 
 /**
- * What of the numbers that went out with a lock is written otherwise now: energy and macros of each dish, its portions
- * and all dishes together (with 100 g where the house layout has them), and what was said in front of the camera and is
- * no longer covered. A number that never went out, since its dish is new or its food was not confirmed, is none of it.
+ * What of the numbers that went out with a lock is written otherwise now: energy and macros of each dish, its portions,
+ * 100 g of it and all dishes together, and what was said in front of the camera and is no longer covered. The layout is
+ * not asked: a lock keeps none, and the one of today says nothing of what went out. A number that never went out, since
+ * its dish is new or its food was not confirmed, is none of it.
  * @param snapshot canonical JSON of the lock that the published texts rest on, as `takeLock` made it
  * @example correctionNeeded(takeLock(file).snapshot, { file, figures }).kind // 'none'
  */
@@ -103,10 +104,9 @@ interface BothSides {
 function isPublished(
   { nutrient, scope }: NumberChange,
   { dishes, dayIsWhole }: EpisodeFigures,
-  { episode, creator }: EpisodeFile,
+  { episode }: EpisodeFile,
 ): boolean {
   if (scope.kind === 'day' && dishes.length < 2 && !dayIsWhole) return false;
-  if (scope.kind === 'per100g' && creator.layout?.dish.includes('per100g') !== true) return false;
   if (nutrient === 'energyKj') return episode.region === 'EU';
   return HEADLINE_NUTRIENTS.some((each) => each === nutrient);
 }

@@ -6,7 +6,11 @@ import type { EpisodeFile } from '#lib/episode/schema';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { takeLock } from '#lib/lock/numbers-lock';
 import { changedFoods, restsOn } from '#lib/publish/correction/changed-foods';
-import { correctionNeeded, numberWords } from '#lib/publish/correction/correction-of';
+import {
+  correctionNeeded,
+  numberWords,
+  type CorrectedNumber,
+} from '#lib/publish/correction/correction-of';
 import {
   correctionFoot,
   correctionReply,
@@ -15,6 +19,7 @@ import {
 } from '#lib/publish/correction/correction-words';
 import { recordedCorrection } from '#lib/publish/correction/recorded-correction';
 import { description } from '#lib/publish/description';
+import { DEFAULT_LAYOUT } from '#lib/publish/description/layout';
 
 const url = new URL('../../../seed/demo.episode.json', import.meta.url);
 const parsed = parseEpisodeFile(readFileSync(url, 'utf8'));
@@ -71,6 +76,22 @@ describe('what there is to correct', () => {
     const other = lines(after).filter((line) => !before.includes(line));
     const parts = new Set(numbers.map(({ dish: of, part }) => `${of ?? ''} ${part}`));
     expect(parts.size).toBe(other.length);
+  });
+
+  it('is what 100 g come to, live and between two locks, which keep no layout', () => {
+    const now = changed((copy) => {
+      const finished = dish(copy, 1).recipe.weighings.find(({ kind }) => kind === 'finished');
+      if (finished) finished.grossMg -= 300_000;
+    });
+    const per100g = ({ numbers }: { readonly numbers: readonly CorrectedNumber[] }) =>
+      numbers.filter(({ scope }) => scope.kind === 'per100g');
+    const live = per100g(needed(now));
+    expect(live.map(({ nutrient }) => nutrient)).toContain('energyKcal');
+    const said = { reason: 'Weighed again.', on: '2026-11-30' };
+    expect(per100g(recordedCorrection(said, snapshot, takeLock(now).snapshot))).toEqual(live);
+    const narrow = { ...DEFAULT_LAYOUT, dish: ['whole' as const] };
+    const hidden = changed((copy) => void (copy.creator.layout = narrow), now);
+    expect(per100g(needed(hidden))).toEqual(live);
   });
 
   it('is no correction where only a range moves', () => {
