@@ -1,11 +1,13 @@
 import type { Variant } from '#lib/episode/publish-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
+import { provisionalWords } from '#lib/figures/provisional-words';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { applySwap } from '#lib/swap/apply-swap';
 import { fileDifferences, type DishDifferences } from '#lib/swap/difference';
 import { allergenChanges, type AllergenChanges } from '#lib/swap/swap-allergens';
 import { costDifference, type CostDifference } from '#lib/swap/swap-cost';
 import { swapRemarks, type SwapRemark } from '#lib/swap/swap-remarks';
+import { unconfirmedParts } from '#lib/swap/unconfirmed-parts';
 import { ok, type Result } from '#lib/result';
 
 /** All that a variant changes in its dish. */
@@ -18,6 +20,8 @@ export interface SwapDifference extends DishDifferences {
   readonly cost: CostDifference;
   readonly allergens: AllergenChanges;
   readonly remarks: readonly SwapRemark[];
+  /** Why its numbers must not go out, since they rest on what nobody has confirmed; empty where they may. */
+  readonly unconfirmed: string;
 }
 
 /**
@@ -44,5 +48,6 @@ export function swapDifference(
     cost: costDifference(file, after, segmentId),
     allergens: allergenChanges(file, after, segmentId),
     remarks: swapRemarks(file, after, variant),
+    unconfirmed: provisionalWords(unconfirmedParts(file, after, segmentId)),
   });
 }

@@ -1,8 +1,9 @@
 import { statesMatch } from '#lib/episode/eaten-amount';
 import { dishesOf, amountContext } from '#lib/episode/context';
 import type { Variant } from '#lib/episode/publish-schema';
-import type { EpisodeFile, RecipeLine } from '#lib/episode/schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { amountsDiffer } from '#lib/swap/apply-swap';
+import { unconfirmedParts } from '#lib/swap/unconfirmed-parts';
 
 /** What the figures of a swap cannot say, in words. */
 export interface SwapRemark {
@@ -51,17 +52,15 @@ export function swapRemarks(
       const text = `${second.name} has no measure of that name: the same grams are taken.`;
       return { code: 'byGrams', lineId: line.id, text };
     });
-  const oneOf = (line: RecipeLine) => ({ ...was.recipe, lines: [line] });
-  const unconfirmed = was.recipe.lines
-    .filter(({ match }) => match === 'provisional')
-    .filter((line) => {
-      const is = becomes.recipe.lines.find(({ id }) => id === line.id);
-      return !is || is.foodId !== line.foodId || amountsDiffer(oneOf(line), oneOf(is));
-    })
-    .map((line): SwapRemark => {
-      const text = `The food of ${line.text} waits for your word, and these numbers rest on it: confirm it before you answer with them.`;
-      return { code: 'unconfirmed', lineId: line.id, text };
-    });
+  const unconfirmed = unconfirmedParts(before, after, variant.segmentId).map(
+    ({ why, lineId, text: words }): SwapRemark => {
+      const waits = why === 'match' ? 'food' : 'weight';
+      const todo = why === 'match' ? 'waits for your word' : 'waits in a photo';
+      const act = why === 'match' ? 'confirm' : 'type';
+      const text = `The ${waits} of ${words} ${todo}, and these numbers rest on it: ${act} it before you answer with them.`;
+      return { code: 'unconfirmed', lineId, text };
+    },
+  );
   return [...unconfirmed, ...states, ...byGrams, ...left, ...ovenRemark(was), ...finishedRemark()];
 
   function finishedRemark(): SwapRemark[] {

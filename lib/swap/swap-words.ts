@@ -30,7 +30,8 @@ function told(file: EpisodeFile, swap: SwapDifference, portionId?: string | null
 }
 
 /**
- * One sentence for a reply or a pinned comment, in whole numbers that hold by their likely range.
+ * What to say of a swap in a reply or a pinned comment: its numbers, in whole ones that hold by their likely range, or
+ * why there are none yet; then the allergens that it may bring.
  * @param portionId of which portion; null of the whole dish; left out of the first equal portion
  * @example 'With “full-fat one” it is about 40 calories more a portion; the protein stays within a gram.'
  */
@@ -39,7 +40,16 @@ export function swapSentence(
   swap: SwapDifference,
   portionId?: string | null,
 ): string {
-  const { differences, of } = told(file, swap, portionId);
+  const numbers =
+    swap.unconfirmed === ''
+      ? numbersSaid(told(file, swap, portionId))
+      : `there are no numbers yet (${swap.unconfirmed})`;
+  const brings = broughtCells(swap).map(({ text }) => text);
+  const ends = brings.length === 0 ? [] : [`${capitalised(brings.join('; '))}.`];
+  return [`With “${swap.name}” ${numbers}.`, ...ends].join(' ');
+}
+
+function numbersSaid({ differences, of }: Told): string {
   const said = HEADLINE_NUTRIENTS.flatMap((nutrient) => {
     const difference = differences[nutrient];
     return difference ? [{ nutrient, ...sayDifference(difference) }] : [];
@@ -59,8 +69,10 @@ export function swapSentence(
         ]
       : []),
   ];
-  return `With “${swap.name}” ${parts.join('; ')}.`;
+  return parts.join('; ');
 }
+
+const capitalised = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 const nameOf = (nutrient: Nutrient) => `the ${NUTRIENTS[nutrient].label}`;
 
@@ -83,7 +95,7 @@ export interface SwapRow {
   readonly variantId: string;
   readonly name: string;
   readonly dish: string;
-  /** Of what: 'a portion', 'for the whole dish'. */
+  /** Of what: 'a portion', 'for the whole dish'; empty where no number is told. */
   readonly of: string;
   readonly cells: readonly { readonly label: string; readonly text: string }[];
   /** Why it cannot be told: it names what is gone. */
@@ -108,6 +120,11 @@ export function swapTable(file: EpisodeFile, variants: readonly Variant[]): Swap
     if (!swap.ok) {
       const problem = swap.problems.map(({ message }) => message).join(' ');
       return { ...row, of: '', cells: [], problem };
+    }
+    if (swap.value.unconfirmed !== '') {
+      const text = `no numbers yet: ${swap.value.unconfirmed}`;
+      const cells = [{ label: 'numbers', text }, ...allergenCells(swap.value)];
+      return { ...row, of: '', cells, problem: null };
     }
     const { differences, of } = told(file, swap.value);
     const cells = HEADLINE_NUTRIENTS.flatMap((nutrient) => {
@@ -140,19 +157,26 @@ export function costCell({ cost }: SwapDifference): SwapRow['cells'] {
 }
 
 /** What a swap does to allergens, as cells of a table. */
-export function allergenCells({ allergens }: SwapDifference): SwapRow['cells'] {
+export function allergenCells(swap: Pick<SwapDifference, 'allergens'>): SwapRow['cells'] {
+  return [
+    ...broughtCells(swap),
+    ...swap.allergens.lost
+      .filter(({ standing }) => standing === 'contains')
+      .map((each) => ({
+        label: 'allergens',
+        text: `no ${each.words} as an ingredient (check labels for traces)`,
+      })),
+  ];
+}
+
+/** The allergens that a swap brings or may bring, and the foods of which nobody has said any. */
+function broughtCells({ allergens }: Pick<SwapDifference, 'allergens'>): SwapRow['cells'] {
   const words = { contains: 'with', mayContain: 'may contain', proposed: 'to check:' } as const;
   return [
     ...[...allergens.gained, ...allergens.lessSure].map((each) => ({
       label: 'allergens',
       text: `${words[each.standing]} ${each.words} (${each.foods.join(', ')})`,
     })),
-    ...allergens.lost
-      .filter(({ standing }) => standing === 'contains')
-      .map((each) => ({
-        label: 'allergens',
-        text: `no ${each.words} as an ingredient (check labels for traces)`,
-      })),
     ...allergens.unsaid.map((name) => ({
       label: 'allergens',
       text: `allergens of ${name}: read its label`,
@@ -162,5 +186,6 @@ export function allergenCells({ allergens }: SwapDifference): SwapRow['cells'] {
 
 function rowText({ name, dish, of, cells, problem }: SwapRow): string {
   if (problem !== null) return `${name}: ${problem}`;
-  return `${name} (${dish}, ${of.replace(/^for /, '')}): ${cells.map(({ text }) => text).join('; ')}`;
+  const where = [dish, of.replace(/^for /, '')].filter((part) => part !== '').join(', ');
+  return `${name} (${where}): ${cells.map(({ text }) => text).join('; ')}`;
 }

@@ -6,7 +6,9 @@ import type { Difference } from '#lib/swap/difference';
 import { sayDifference } from '#lib/swap/say-difference';
 import { swapDifference } from '#lib/swap/swap-difference';
 import { swapSentence, swapTable } from '#lib/swap/swap-words';
-import type { EpisodeFile, Pack } from '#lib/episode/schema';
+import type { EpisodeFile, Pack, RecipeLine } from '#lib/episode/schema';
+import { cardsOfSwaps } from '#lib/publish/cards/saved-changes';
+import { swapTexts } from '#lib/publish/swap-texts';
 import { grams } from '../support/build';
 import { kitchen, LINES, variant } from './kitchen';
 
@@ -81,7 +83,7 @@ describe('the words of a swap', () => {
     // A third of 203.4 g: 51 kcal and 6.8 g of fat per 100 g more, 0.9 g of protein and 0.5 g of carbohydrate less.
     const swap = told(kitchen(LINES), [toRich], 'the full-fat one');
     expect(swapSentence(kitchen(LINES), swap)).toBe(
-      'With “the full-fat one” it is about 35 calories more and about 5 g more fat a portion; the protein and the carbohydrate stay within a gram.',
+      'With “the full-fat one” it is about 35 calories more and about 5 g more fat a portion; the protein and the carbohydrate stay within a gram. Allergens of Full-fat curd: read its label.',
     );
     expect(swapSentence(kitchen(LINES), swap, null)).toContain('for the whole dish');
   });
@@ -205,6 +207,45 @@ describe('what else a swap changes', () => {
     const waiting = LINES.map((line) => ({ ...line, match: 'provisional' as const }));
     const { remarks } = told(kitchen(waiting), [toRich]);
     expect(remarks.map(({ code, lineId }) => [code, lineId])).toEqual([['unconfirmed', 'curd']]);
+  });
+
+  it('has its reason in place of numbers in all that goes out, where a food or a photographed weight waits', () => {
+    const waits = (of: Partial<RecipeLine>) => {
+      const lines = LINES.map((line) => (line.id === 'curd' ? { ...line, ...of } : line));
+      const file = kitchen(lines);
+      return {
+        ...file,
+        publish: { replies: [], pieces: [], variants: [variant([toRich], 'full fat')] },
+      };
+    };
+    const photographed = { at: '2026-11-28T09:00:00Z', sha256: 'a'.repeat(64) };
+    for (const [of, why] of [
+      [{ match: 'provisional' }, 'not confirmed yet: curd'],
+      [{ photographed }, 'photographed, not typed yet: curd'],
+    ] as const) {
+      const file = waits(of);
+      const label = 'llergens of Full-fat curd: read its label';
+      expect(swapTexts(file)).toEqual([
+        `With “full fat” there are no numbers yet (${why}). A${label}.`,
+      ]);
+      const { rows, text } = swapTable(file, file.publish.variants);
+      expect(text).toBe(`full fat (bowl): no numbers yet: ${why}; a${label}`);
+      const drawn = cardsOfSwaps(rows, 'draft').map((card) => card.rows.map(({ words }) => words));
+      expect(drawn).toEqual([[`no numbers yet: ${why}`, `a${label}`]]);
+    }
+  });
+
+  it('is told of allergens in a sentence too: those it brings, those to check and those nobody has read', () => {
+    const sentence = (rich: Food['allergens']) => {
+      const file = withAllergens({ rich });
+      return swapSentence(file, told(file, [toRich]));
+    };
+    expect(sentence([milk('a', 'declared')])).toMatch(/gram\. With milk \(Full-fat curd\)\.$/);
+    expect(sentence([milk('a', 'mayContain')])).toMatch(/\. May contain milk \(Full-fat curd\)\.$/);
+    expect(sentence([milk('a', 'proposed')])).toMatch(/\. To check: milk \(Full-fat curd\)\.$/);
+    expect(sentence([])).toMatch(/\. Allergens of Full-fat curd: read its label\.$/);
+    const both = withAllergens({ rich: [milk('a', 'declared')], lean: [milk('b', 'declared')] });
+    expect(swapSentence(both, told(both, [toRich]))).toMatch(/within a gram\.$/);
   });
 
   it('is the oven and what was stated raw or cooked, in words', () => {
