@@ -1,9 +1,12 @@
 import 'server-only';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { locksOut, type LockOut } from '#lib/publish/correction/went-out';
 import { database } from '#lib/store/client';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { ALIVE, byIds } from '#lib/store/load';
-import { isHistoryOnly } from '#lib/store/read-locks';
+import { ownLocks } from '#lib/store/read-locks';
 import { pageOf, wanted, type Page, type PageOf } from '#lib/store/page';
+import { localDate } from '#lib/units/local-date';
 
 /** A lock that a correction stands at, as it was taken. */
 export interface LockOfCorrection {
@@ -73,33 +76,63 @@ export async function readEpisodeTitles(
   return new Map(rows.map(({ id, title }) => [id, title]));
 }
 
-/** The lock that viewers know the numbers of. */
-export interface WentOut extends LockOfCorrection {
+/** A lock that viewers know the numbers of. */
+export interface WentOut extends LockOfCorrection, LockOut {
   readonly at: Date;
+  /** When a text was first copied with it; null where none was. */
+  readonly copiedAt: Date | null;
   /** Whether a text with it was copied or a correction was made; else it is only the last one taken. */
   readonly told: boolean;
 }
 
+/** The episode of which it is asked what went out. */
+type OutOf = {
+  readonly episode: Pick<EpisodeFile['episode'], 'id' | 'publishOn'>;
+  readonly kitchen: Pick<EpisodeFile['kitchen'], 'zone'>;
+};
+
 /**
- * The lock whose numbers viewers know: the newest of those that a text was copied with and those that a correction led
- * to. Where there is none of either, the last lock taken, of which the episode's date says whether it is out; null
- * where nothing was ever locked.
+ * The locks whose numbers viewers know, as `locksOut` has them, the first first. Where no text was copied and nothing
+ * corrected, the last lock taken, of which the episode's date says whether it is out; none where nothing was locked
+ * here. A lock that came as history alone is none of them.
  */
-export async function readWentOut(episodeId: string): Promise<WentOut | null> {
-  const select = { ...LOCK.select, at: true };
-  const orderBy = [{ seq: 'desc' as const }, { id: 'desc' as const }];
-  const told = await database().numbersLock.findFirst({
+export async function readWentOut({ episode, kitchen }: OutOf): Promise<readonly WentOut[]> {
+  const where = { episodeId: episode.id, ...ALIVE, ...ownLocks(episode.id) };
+  const found = await database().numbersLock.findMany({
     where: {
-      ...{ episodeId, ...ALIVE },
-      OR: [{ published: { some: ALIVE } }, { correctionsTo: { some: ALIVE } }],
+      ...where,
+      AND: { OR: [{ published: { some: ALIVE } }, { correctionsTo: { some: ALIVE } }] },
     },
-    ...{ select, orderBy },
+    select: {
+      ...{ id: true, seq: true },
+      published: { where: ALIVE, orderBy: { at: 'asc' }, take: 1, select: { at: true } },
+      correctionsTo: { where: ALIVE, take: 1, select: { id: true } },
+    },
   });
-  const last =
-    told ??
-    (await database().numbersLock.findFirst({ where: { episodeId, ...ALIVE }, select, orderBy }));
-  if (!last || isHistoryOnly(last.snapshot, episodeId)) return null;
-  return { ...lockOf(last), at: last.at, told: told !== null };
+  const told = found.map(({ id, seq, published: [first], correctionsTo }) => ({
+    ...{ id, seq, copiedAt: first?.at ?? null, correctedTo: correctionsTo.length > 0 },
+    copiedOn: first ? localDate(first.at, kitchen.zone) : null,
+  }));
+  const out = locksOut(told, episode.publishOn);
+  const select = { ...LOCK.select, at: true };
+  if (out.length > 0) {
+    const rows = await byIds(
+      out.map(({ id }) => id),
+      (some) => database().numbersLock.findMany({ where: { id: { in: some } }, select }),
+    );
+    const locks = new Map(rows.map((row) => [row.id, row]));
+    return out.flatMap((each): WentOut[] => {
+      const row = locks.get(each.id);
+      return row ? [{ ...each, ...lockOf(row), at: row.at, told: true }] : [];
+    });
+  }
+  const last = await database().numbersLock.findFirst({
+    ...{ where, select },
+    orderBy: [{ seq: 'desc' }, { id: 'desc' }],
+  });
+  if (!last) return [];
+  const nobody = { copiedOn: null, copiedAt: null, correctedTo: false, told: false };
+  return [{ ...nobody, ...lockOf(last), at: last.at }];
 }
 
 /** A copy that went out, with the number of its lock. */

@@ -37,9 +37,21 @@ const WITH_TEXTS = {
 };
 const NEWEST_FIRST = [{ seq: 'desc' as const }, { id: 'desc' as const }];
 
+const OF_AN_EPISODE = '"episode":{';
+
 /** Whether a lock is of another episode's rows: a snapshot names the episode that it was taken of. */
-export function isHistoryOnly(snapshot: string, episodeId: string): boolean {
-  return snapshot.includes('"episode":{') && !snapshot.includes(`"id":"${episodeId}"`);
+function isHistoryOnly(snapshot: string, episodeId: string): boolean {
+  return snapshot.includes(OF_AN_EPISODE) && !snapshot.includes(`"id":"${episodeId}"`);
+}
+
+/** All locks but those that `isHistoryOnly` is true of, as a condition of a query, so that no snapshot is read for it. */
+export function ownLocks(episodeId: string) {
+  return {
+    OR: [
+      { NOT: { snapshot: { contains: OF_AN_EPISODE } } },
+      { snapshot: { contains: `"id":"${episodeId}"` } },
+    ],
+  };
 }
 
 /** The last lock of an episode; null if none was taken of it here or came with its rows. */

@@ -62,21 +62,23 @@ describe('corrections that are kept', () => {
   it('stand at the newest lock that viewers know: copied with, or corrected to; undone with their lock', async () => {
     const file = await brought();
     const { id: episodeId } = file.episode;
-    expect(await readWentOut(episodeId)).toBeNull();
+    const out = (publishOn: string | null = null) =>
+      readWentOut({ ...file, episode: { ...file.episode, publishOn } });
+    expect(await out()).toEqual([]);
 
     const [first, second, third] = [1, 2, 3].map((seq) => lockRow(file, seq));
     if (!first || !second || !third) throw new Error('three were made');
     await does('Lock', [first]);
-    expect(await readWentOut(episodeId)).toMatchObject({ seq: 1, told: false });
+    expect(await out()).toMatchObject([{ seq: 1, told: false }]);
 
     const text = { id: 'copied-1', lockId: first.row.id, text: 'As it stood', at: AT };
     await does('Copy', [{ op: 'create', entity: 'Published', row: text }]);
     await does('Lock again', [second]);
     // Locked again and nobody was told: what went out is still the first.
-    expect(await readWentOut(episodeId)).toMatchObject({ seq: 1, told: true });
+    expect(await out()).toMatchObject([{ seq: 1, told: true }]);
 
     const act = await does('Correct', [third, correction(first.row.id, third.row.id, 'corr-1')]);
-    expect(await readWentOut(episodeId)).toMatchObject({ seq: 3, told: true });
+    expect(await out()).toMatchObject([{ seq: 3, told: true }]);
     const { rows } = await readCorrections({ episodeId });
     expect(rows).toMatchObject([{ id: 'corr-1', before: { seq: 1 }, after: { seq: 3 } }]);
     expect(rows[0]?.after.snapshot).toBe(third.row.snapshot);
@@ -87,10 +89,31 @@ describe('corrections that are kept', () => {
     ]);
     expect(sweep(1, copies, [])[0]?.done).toBe(true);
 
+    // As long as nothing is out, a text that is copied replaces the one before; from its day on both are known.
+    const again = { id: 'copied-2', lockId: second.row.id, text: 'Again', at: AT };
+    await does('Copy again', [{ op: 'create', entity: 'Published', row: again }]);
+
     const undone = await undo(act, { actor: 'test', at: AT });
     expect(undone.ok).toBe(true);
-    expect(await readWentOut(episodeId)).toMatchObject({ seq: 1 });
+    expect(await out()).toMatchObject([{ seq: 2 }]);
+    const [day] = AT.toISOString().split('T');
+    expect(await out(day)).toMatchObject([
+      { seq: 1, copiedAt: AT, snapshot: first.row.snapshot },
+      { seq: 2, copiedAt: AT, snapshot: second.row.snapshot },
+    ]);
+    expect(await out('2099-01-01')).toMatchObject([{ seq: 2 }]);
     expect((await readCorrections({ episodeId })).rows).toEqual([]);
+  });
+
+  it('pass over a lock that came as history, also where a text was copied with that one alone', async () => {
+    const [file, other] = [await brought(), await brought()];
+    const [history, own] = [lockRow(other, 1), lockRow(file, 2)];
+    const kept = { ...history, row: { ...history.row, episodeId: file.episode.id } };
+    const text = { id: 'copied-3', lockId: kept.row.id, text: 'Elsewhere', at: AT };
+    await does('Bring in', [kept, { op: 'create', entity: 'Published', row: text }]);
+    expect(await readWentOut(file)).toEqual([]);
+    await does('Lock', [own]);
+    expect(await readWentOut(file)).toMatchObject([{ seq: 2, told: false }]);
   });
 
   it('are listed over all episodes in parts, the last made first, each once', async () => {

@@ -33,7 +33,7 @@ function pages(file: EpisodeFile) {
     ...{ file, figures, numbers: confirmedOnly(numbers), description: text, revs: {} },
     ...{ lock: null, last: null, inputsSha256: inputsHash(file), copied: [], pieces: [], said: [] },
     structured: structuredData({ file, figures, numbers }),
-    ...{ ofLock: false, changed: [], layout: DEFAULT_LAYOUT },
+    ...{ ofLock: false, putRight: null, changed: [], layout: DEFAULT_LAYOUT },
   };
   return {
     episode: renderToStaticMarkup(

@@ -14,6 +14,7 @@ import { makeCorrection } from '../../app/episodes/[id]/corrections/actions';
 import { readCorrectionsPage } from '../../app/episodes/[id]/corrections/read-corrections-page';
 import { correctionTexts } from '../../app/episodes/[id]/corrections/told-correction';
 import { lockNumbers } from '../../app/episodes/[id]/publish/actions';
+import PublishPage from '../../app/episodes/[id]/publish/page';
 import { withFreshDatabase } from '../store/database';
 import { aDish, aFile, aFood, aRecipe, grams } from '../support/build';
 import { send, words } from './page-support';
@@ -35,10 +36,10 @@ const BEAN = aFood(
   { kind: 'label', name: 'Harbour beans' },
 );
 
-async function begin(title: string): Promise<string> {
+async function begin(title: string, publishOn: string | null = null): Promise<string> {
   const stew = aRecipe('stew', [grams('beans', 'bean', 400)]);
   const of = aFile([aDish('s', stew, { title: 'Stew' })], [BEAN]);
-  const file = { ...of, episode: { ...of.episode, title } };
+  const file = { ...of, episode: { ...of.episode, title, publishOn } };
   const done = await importEpisodeFile(file, NOW);
   if (!done.ok) throw new Error(JSON.stringify(done.problems));
   return done.value.episodeId;
@@ -56,13 +57,23 @@ async function page(episodeId: string) {
   return { read, text: words(renderToStaticMarkup(<CorrectionsView page={read} first />)) };
 }
 
+async function publishPage(episodeId: string): Promise<string> {
+  const asked = { params: Promise.resolve({ id: episodeId }), searchParams: Promise.resolve({}) };
+  vi.useFakeTimers({ now: NOW, toFake: ['Date'] });
+  try {
+    return words(renderToStaticMarkup(await PublishPage(asked)));
+  } finally {
+    vi.useRealTimers();
+  }
+}
+
 /** Locks the numbers, and keeps a text as if it had been copied. */
-async function goesOut(episodeId: string): Promise<void> {
+async function goesOut(episodeId: string, textId = `out-${episodeId}`): Promise<void> {
   const { read } = await page(episodeId);
   const { inputsSha256 } = read;
   await send(lockNumbers, { episodeId, inputsSha256 });
   const [lock] = await readLocks(episodeId);
-  const row = { id: `out-${episodeId}`, lockId: lock?.id ?? '', text: 'As pasted', at: NOW };
+  const row = { id: textId, lockId: lock?.id ?? '', text: 'As pasted', at: NOW };
   await acts([{ op: 'create', entity: 'Published', row }]);
 }
 
@@ -154,6 +165,46 @@ describe('what went out', () => {
     expect((await readCorrections({ episodeId: id })).rows).toEqual([]);
     const empty = await correct(id, ' ');
     expect(empty.state.problems).toMatchObject([{ path: 'reason' }]);
+  });
+
+  test('stays to be put right where it was locked and copied again without a word, until a correction joins them', async () => {
+    const id = await begin('Out', '2026-11-30');
+    await goesOut(id);
+    await weighs(id, 500_000);
+    await goesOut(id, 'again');
+    const { read, text } = await page(id);
+    expect(read.went).toMatchObject({ seq: 1, copiedSince: 2, lockedSince: 2 });
+    expect(text).toContain('These went out with lock 1, first copied Mon 30 Nov');
+    expect(text).toContain('copied again since, with lock 2');
+    expect(await publishPage(id)).toContain('Put it right in public');
+    const { state } = await correct(id);
+    expect(state.done).toContain('The correction is made');
+    // The lock that holds is the correction's: no other one was taken.
+    expect((await readLocks(id)).map(({ seq }) => seq)).toEqual([2, 1]);
+    expect((await correctionTexts(id))[0]).toContain('505 kcal (not 404)');
+    expect((await page(id)).text).toContain('Nothing to correct');
+    expect(await publishPage(id)).not.toContain('Put it right in public');
+  });
+
+  test('is replaced by a newer copy as long as it is not out', async () => {
+    const id = await begin('Not yet', '2026-12-24');
+    await goesOut(id);
+    await weighs(id, 500_000);
+    // Nobody can know whether a copied text is out already, so the way is named, after locking again.
+    const before = await publishPage(id);
+    expect(before.indexOf('Lock again')).toBeLessThan(before.indexOf('Put it right in public'));
+    await goesOut(id, 'replaced');
+    expect((await page(id)).text).toContain('Nothing to correct');
+    expect(await publishPage(id)).not.toContain('Put it right in public');
+  });
+
+  test('and is out is put right in public before it is locked again', async () => {
+    const id = await begin('Out and broken', '2026-11-01');
+    await goesOut(id);
+    await weighs(id, 500_000);
+    const found = await publishPage(id);
+    expect(found.indexOf('Put it right in public')).toBeGreaterThan(0);
+    expect(found.indexOf('Put it right in public')).toBeLessThan(found.indexOf('Lock again'));
   });
 
   test('with a label that was misread leads to the other episodes that used it', async () => {

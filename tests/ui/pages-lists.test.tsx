@@ -130,7 +130,7 @@ function publishPage(file: EpisodeFile, lock: PublishPage['lock'] = null): strin
     pieces: [],
     said: [],
     structured: structuredData({ file, figures, numbers }),
-    ...{ ofLock: lock !== null, changed: [], layout: DEFAULT_LAYOUT },
+    ...{ ofLock: lock !== null, putRight: null, changed: [], layout: DEFAULT_LAYOUT },
   };
   return renderToStaticMarkup(<PublishView page={{ ...page, revs: {} }} />);
 }

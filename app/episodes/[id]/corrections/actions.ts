@@ -5,15 +5,14 @@ import { v7 as uuid } from 'uuid';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { lockStanding } from '#lib/lock/lock-standing';
 import { inputsHash, takeLock } from '#lib/lock/numbers-lock';
-import { correctionNeeded } from '#lib/publish/correction/correction-of';
 import { failed, ok } from '#lib/result';
 import type { Edit } from '#lib/store/command';
-import { readWentOut } from '#lib/store/read-corrections';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { nextLockSeq, readLastLock } from '#lib/store/read-locks';
 import { parseThenAct } from '../../../_forms/parse-then-act';
 import type { FormState } from '../../../_ui/form/form-state';
 import { change } from '../change';
+import { readHeld } from './read-held';
 import { correctionForm } from './schema';
 
 const refused = (code: string, message: string) => failed({ path: '', code, message });
@@ -28,16 +27,16 @@ export async function makeCorrection(state: FormState, form: FormData): Promise<
     const at = new Date();
     const file = await readEpisodeFile(episodeId, at.toISOString());
     if (!file) return refused('gone', 'This episode is no longer there.');
-    const went = await readWentOut(episodeId);
-    if (went?.id !== lockId || inputsHash(file) !== inputsSha256) {
+    const figures = episodeFigures(file);
+    const held = await readHeld(file, figures, at);
+    if (held?.lock.id !== lockId || inputsHash(file) !== inputsSha256) {
       revalidatePath(`/episodes/${episodeId}`, 'layout');
       return refused(
         'changed',
         'Something changed since this page was opened: nothing was kept. Look at the numbers again and correct to those.',
       );
     }
-    const figures = episodeFigures(file);
-    if (correctionNeeded(went.snapshot, { file, figures }).kind !== 'numbers') {
+    if (held.needed.kind !== 'numbers') {
       return refused(
         'none',
         'No number that went out is written otherwise: there is nothing to correct.',
@@ -62,7 +61,7 @@ export async function makeCorrection(state: FormState, form: FormData): Promise<
       };
       edits.push({ op: 'create', entity: 'NumbersLock', row });
     }
-    const row = { id: uuid(), oldLockId: went.id, newLockId, reason, on };
+    const row = { id: uuid(), oldLockId: held.lock.id, newLockId, reason, on };
     edits.push({ op: 'create', entity: 'Correction', row });
     const done = await change(episodeId, 'Correct what went out', edits, at);
     if (!done.ok) return done;

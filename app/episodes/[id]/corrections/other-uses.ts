@@ -43,8 +43,10 @@ export async function otherUses(food: ChangedFood, episodeId: string): Promise<W
 async function otherUse(episodeId: string, food: ChangedFood): Promise<OtherUse | null> {
   const file = await readEpisodeFile(episodeId, new Date().toISOString());
   if (!file) return null;
-  const went = await readWentOut(episodeId);
-  const locked = went && readSnapshot(went.snapshot)?.file;
+  const out = await readWentOut(file);
+  const all = out.flatMap(({ snapshot }) => readSnapshot(snapshot)?.file ?? []);
+  // What is not put right yet first.
+  const locked = all.find((each) => restsOn(each, food)) ?? all.at(-1);
   const uses = usesOfFood(file, food.foodId);
   return {
     episodeId,

@@ -4,15 +4,15 @@ import { lockStanding } from '#lib/lock/lock-standing';
 import { readSnapshot } from '#lib/lock/locked-snapshot';
 import { inputsHash } from '#lib/lock/numbers-lock';
 import { changedFoods } from '#lib/publish/correction/changed-foods';
-import { correctionNeeded } from '#lib/publish/correction/correction-of';
 import { proposedReason } from '#lib/publish/correction/correction-words';
 import { sweep } from '#lib/publish/correction/sweep';
-import { readCopiesOut, readCorrections, readWentOut } from '#lib/store/read-corrections';
+import { readCopiesOut, readCorrections } from '#lib/store/read-corrections';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { readLastLock, readLocks } from '#lib/store/read-locks';
 import { localDate, localMoment } from '#lib/units/local-date';
 import type { CorrectionsPage } from './_components/view';
 import { otherUses } from './other-uses';
+import { readHeld } from './read-held';
 import { toldCorrection } from './told-correction';
 
 /** Corrections on a page. */
@@ -29,9 +29,8 @@ export async function readCorrectionsPage(
   const { zone } = file.kitchen;
   const today = localDate(at, zone);
   const moment = (when: Date) => localMoment(when, zone);
-  const went = await readWentOut(id);
-  const { publishOn } = file.episode;
-  const isOut = went !== null && (went.told || (publishOn !== null && publishOn <= today));
+  const figures = episodeFigures(file);
+  const held = await readHeld(file, figures, at);
   const page = await readCorrections({ episodeId: id, take: ON_A_PAGE, after });
   const common = {
     ...{ episodeId: id, title: file.episode.title, today, inputsSha256: inputsHash(file) },
@@ -47,12 +46,11 @@ export async function readCorrectionsPage(
     ? (await readCopiesOut(id)).map((copy) => ({ ...copy, at: moment(copy.at) }))
     : [];
   const swept = last ? sweep(last.after.seq, texts, file.publish?.pieces ?? []) : [];
-  if (!isOut) {
+  if (!held) {
     const history = (await readLocks(id)).filter(({ historyOnly }) => historyOnly);
     return { ...common, went: null, historyOnly: history.length, swept };
   }
-  const figures = episodeFigures(file);
-  const needed = correctionNeeded(went.snapshot, { file, figures });
+  const { lock: went, needed } = held;
   const then = needed.kind === 'none' ? null : readSnapshot(went.snapshot)?.file;
   const foods = then ? changedFoods(then, file) : [];
   const newest = await readLastLock(id);
@@ -64,7 +62,9 @@ export async function readCorrectionsPage(
     swept,
     historyOnly: 0,
     went: {
-      ...{ lockId: went.id, seq: went.seq, at: moment(went.at), told: went.told },
+      ...{ lockId: went.id, seq: went.seq, at: moment(went.at) },
+      copiedAt: went.copiedAt && moment(went.copiedAt),
+      copiedSince: held.lastSeq > went.seq ? held.lastSeq : null,
       needed,
       lockedSince: holds ? newest.seq : null,
       reason: proposedReason(needed.inputs, needed.otherEngine),

@@ -11,6 +11,7 @@ import { structuredData } from '#lib/publish/structured/structured-data';
 import { readRevisions } from '#lib/store/read-episode';
 import { readLocks } from '#lib/store/read-locks';
 import { localMoment } from '#lib/units/local-date';
+import { readHeld } from '../corrections/read-held';
 import { lastAct } from '../last-act';
 import { PublishView } from './_components/publish-view';
 import { readDescription, type ReadDescription } from './read-description';
@@ -28,12 +29,14 @@ export default async function PublishPage({ params, searchParams }: Props) {
   const asked = await searchParams;
   // First, so that what changes meanwhile is a conflict and never overwritten.
   const revs = await readRevisions(id);
-  const read = await readDescription(id, new Date());
+  const at = new Date();
+  const read = await readDescription(id, at);
   if (!read) notFound();
   const { file, figures, publish, lock } = read;
   const form = DESCRIPTION_FORMS.find((each) => each === asked.form) ?? 'plain';
   const without = droppable(String(asked.without ?? ''));
-  const moment = (at: Date) => localMoment(at, file.kitchen.zone);
+  const moment = (when: Date) => localMoment(when, file.kitchen.zone);
+  const held = await readHeld(file, figures, at);
   return (
     <PublishView
       page={{
@@ -50,6 +53,14 @@ export default async function PublishPage({ params, searchParams }: Props) {
           difference: lockDifference(lock.snapshot, file, figures),
           broken: publish.changed?.reason ?? null,
         },
+        putRight:
+          held?.needed.kind === 'numbers'
+            ? {
+                numbers: held.needed.numbers.length,
+                seq: held.lock.seq,
+                isPublic: held.isPublic,
+              }
+            : null,
         ofLock: publish.ofLock,
         changed: publish.changed?.dishes ?? [],
         layout: houseLayout(file.creator.layout),

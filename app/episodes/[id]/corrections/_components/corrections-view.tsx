@@ -109,8 +109,8 @@ function NothingOut({
 
 function ToCorrect({ page, went }: { readonly page: CorrectionsPage; readonly went: GoneOut }) {
   const { episodeId, inputsSha256, today } = page;
-  const { needed, seq, at } = went;
-  const since = `lock ${String(seq)} of ${at}`;
+  const { needed } = went;
+  const since = lockWords(went);
   if (needed.kind === 'none') {
     return (
       <section aria-labelledby="to-correct">
@@ -141,6 +141,12 @@ function ToCorrect({ page, went }: { readonly page: CorrectionsPage; readonly we
       <div className="min-w-0">
         <h2 id="to-correct">To put right</h2>
         <p className="mt-1 mb-2">These went out with {since} and are other numbers now.</p>
+        {went.copiedSince !== null && (
+          <p className="mb-2 max-w-[70ch]">
+            A text was copied again since, with lock {went.copiedSince}: who knows the earlier
+            numbers was not told. They stay here until a correction is made.
+          </p>
+        )}
         <NumberChanges caption="Numbers to put right" numbers={needed.numbers} />
       </div>
       <div className="print:hidden">
@@ -159,6 +165,12 @@ function ToCorrect({ page, went }: { readonly page: CorrectionsPage; readonly we
       </div>
     </section>
   );
+}
+
+/** "lock 1, first copied Thu 10 Dec, 18:02": which of several texts is meant. */
+function lockWords({ seq, at, copiedAt }: GoneOut): string {
+  const lock = `lock ${String(seq)}`;
+  return copiedAt === null ? `${lock} of ${at}` : `${lock}, first copied ${copiedAt},`;
 }
 
 /** Why there is nothing to correct, though the lock is not as it was. */

@@ -16,8 +16,10 @@ export interface GoneOut {
   readonly seq: number;
   /** The moment of the lock as read. */
   readonly at: string;
-  /** A text with it was copied, or a correction led to it. */
-  readonly told: boolean;
+  /** When a text was first copied with it, as read; null where none was. */
+  readonly copiedAt: string | null;
+  /** The number of the last lock that a text was copied with since, without a correction; null where none was. */
+  readonly copiedSince: number | null;
   readonly needed: CorrectionNeeded;
   /** The number of a later lock that holds; null where none does. */
   readonly lockedSince: number | null;

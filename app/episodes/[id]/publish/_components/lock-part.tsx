@@ -2,6 +2,7 @@ import Link from 'next/link';
 import { ButtonForm } from '../../../../_forms/button-form';
 import { DifferenceTables } from '../../_components/difference-tables';
 import { lockNumbers } from '../actions';
+import { PutRightNote } from './put-right';
 import type { PublishPage } from './view';
 
 /** How much of a hash is shown: enough to compare two by eye. */
@@ -9,7 +10,7 @@ const SHOWN_HASH = 12;
 
 /** What is locked and since when, what broke it, and the way to lock it by hand or again. */
 export function LockPart({ page }: { readonly page: PublishPage }) {
-  const { lock, file, inputsSha256 } = page;
+  const { lock, file, inputsSha256, putRight } = page;
   const values = { episodeId: file.episode.id, inputsSha256 };
   return (
     <section aria-labelledby="numbers-lock">
@@ -31,6 +32,11 @@ export function LockPart({ page }: { readonly page: PublishPage }) {
         </>
       )}
       {lock?.broken != null && <DifferenceTables difference={lock.difference} since={lock.at} />}
+      {putRight && (
+        <div className="mt-3">
+          <PutRightNote episodeId={file.episode.id} of={putRight} asButton />
+        </div>
+      )}
       <div className="mt-3 flex flex-wrap items-center gap-x-6 gap-y-2">
         {lock?.broken === null ? (
           <span className="text-soft">Nothing under it has changed.</span>

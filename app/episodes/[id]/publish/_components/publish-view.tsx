@@ -14,6 +14,7 @@ import { LockPart } from './lock-part';
 import { NumbersInIt } from './numbers-in-it';
 import { PiecesPart } from './pieces-part';
 import { TextsForm, WebLinkForm } from './texts-form';
+import { PutRightNote } from './put-right';
 import { StructuredPart } from './structured-part';
 import { revOf, type PublishPage } from './view';
 
@@ -148,11 +149,14 @@ function InTheWay({ page }: { readonly page: PublishPage }) {
       {page.lock?.broken != null && (
         <p className="mt-1 font-semibold text-hand">
           The numbers locked on {page.lock.at} are no longer those of now: {page.lock.broken}.{' '}
-          <a className="link" href="#numbers-lock">
-            Lock again
-          </a>
+          {page.putRight?.isPublic !== true && (
+            <a className="link" href="#numbers-lock">
+              Lock again
+            </a>
+          )}
         </p>
       )}
+      {page.putRight && <PutRightNote episodeId={page.file.episode.id} of={page.putRight} />}
       {page.changed.length > 0 && (
         <ul className="mt-1">
           {page.changed.map(({ segmentId, title, kind, words }) => (

@@ -22,6 +22,16 @@ export interface NewestLock {
   readonly difference: LockDifference;
 }
 
+/** Numbers that went out and are to be put right in public. */
+export interface PutRight {
+  /** How many. */
+  readonly numbers: number;
+  /** The number of their lock. */
+  readonly seq: number;
+  /** The day of publishing has come or a correction was made; else a text was copied that may not be out yet. */
+  readonly isPublic: boolean;
+}
+
 /** What the publish page draws from. */
 export interface PublishPage {
   readonly file: EpisodeFile;
@@ -32,6 +42,8 @@ export interface PublishPage {
   readonly revs: Readonly<Record<string, number>>;
   readonly last: LastAct | null;
   readonly lock: NewestLock | null;
+  /** What viewers know has numbers that are others now; null where nothing has. */
+  readonly putRight: PutRight | null;
   /** The numbers of the text are the lock's, also where it is broken. */
   readonly ofLock: boolean;
   /** Dishes that are not as they were locked. */
