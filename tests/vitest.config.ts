@@ -11,6 +11,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     exclude: ['tests/browser/**', 'node_modules/**'],
+    setupFiles: ['tests/support/chance.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },

@@ -253,7 +253,7 @@ test.describe('on a database of its own', () => {
     await expect(page.getByText('A draft: copying locks the numbers')).toBeVisible();
     await page.getByRole('button', { name: /^Copy,/ }).click();
     await expect(page.getByText('The numbers in it are locked')).toBeVisible();
-    await expect(page.getByText(/nothing under them has changed/)).toBeVisible();
+    await expect(page.getByText(/^Numbers locked .*nothing under them has changed\.$/)).toBeVisible();
     const selected = await page.evaluate(() => window.getSelection()?.toString());
     expect(selected).toContain('THE DISHES SHOWN');
     await expect(page.getByRole('heading', { name: 'Copied so far' })).toBeVisible();
