@@ -60,13 +60,14 @@ export function cardNumber(of: NumbersOfCards, nutrient: Nutrient, scope: Number
   const { number, text, unit, label, range, status } = of.numbers(nutrient, scope);
   const figure = figuresFor(of.figures, scope)?.[nutrient];
   const isKnown = status === 'known';
+  const likely = /^likely [^,]*/.exec(range)?.[0] ?? '';
   return {
     label: nutrient === 'energyKcal' ? '' : label,
     hedge: number === null ? '' : text.slice(0, text.length - number.length).trim(),
     number: number === null ? null : number + markOf(of.numbers(nutrient, scope)),
     unit: number === null && nutrient === 'energyKcal' ? label : unit,
     // What the digits allow beyond the likely range is for the page, not for the picture.
-    range: isKnown ? (/^likely [^,]*/.exec(range)?.[0] ?? '').replace(`likely ${text}`, '') : '',
+    range: isKnown && likely !== `likely ${text}` ? likely : '',
     whisker: number === null || !figure ? null : figure,
   };
 }

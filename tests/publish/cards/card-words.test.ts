@@ -192,6 +192,17 @@ describe('what a card shows', () => {
     }
   });
 
+  test('a range that begins with the number itself is whole; one that is the number is not said again', () => {
+    const beans = aFood('f', { energyKcal: '80', protein: '12.1', fat: '0', carbohydrate: '2.00' });
+    const planned = { lowMg: 97_000, valueMg: 100_000, highMg: 104_000 };
+    const file = aFile([aDish('a', aRecipe('r', [grams('l', 'f', 100, { planned })]))], [beans]);
+    const [dish] = cardsOf(numbersToPublish(file, null));
+    // 11.7 to 12.6 g, of which both ends round to 12 and 13 (by hand).
+    const [protein, , carbohydrate] = dish?.others ?? [];
+    expect([protein?.number, protein?.range]).toEqual(['12', 'likely 12–13']);
+    expect([carbohydrate?.number, carbohydrate?.range]).toEqual(['2', '']);
+  });
+
   test('every ingredient of the demo is on its card', () => {
     const file = demo();
     const cards = cardsOf(numbersToPublish(file, null));
