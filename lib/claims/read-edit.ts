@@ -14,7 +14,12 @@ import type { Statement } from '#lib/claims/statement';
 import { readIngredient } from '#lib/episode/read-ingredient';
 import type { EpisodeFile } from '#lib/episode/schema';
 import type { Nutrient } from '#lib/foods/nutrients';
-import { judgeContext, type JudgeContext, type JudgedDish } from './judge/judge-context';
+import {
+  judgeContext,
+  type JudgeContext,
+  type JudgedDish,
+  type NumbersFor,
+} from './judge/judge-context';
 import { judgeNutrient, nutrientTrial } from './judge/judge-nutrient';
 import { isSpoken } from './judge/spoken';
 import type { About } from './judge/meaning';
@@ -57,9 +62,14 @@ export interface EditReading {
  * Reads every text of an episode’s edit and holds each statement against the breakdown, the steps, the log and the
  * prices.
  * @param facts what the day’s log and the shops say
+ * @param numbersFor whose numbers are held against, as those of a lock; the file's own if left out
  * @example readEdit(file, NO_FACTS).judged.filter(({ verdict }) => verdict === 'off')
  */
-export function readEdit(file: EpisodeFile, facts: EditFacts): EditReading {
+export function readEdit(
+  file: EpisodeFile,
+  facts: EditFacts,
+  numbersFor?: NumbersFor,
+): EditReading {
   const texts = saidPlaces(file);
   const contextOf = contextsOf(file);
   const mends = mendsByWords(file.edit?.mends ?? []);
@@ -67,7 +77,7 @@ export function readEdit(file: EpisodeFile, facts: EditFacts): EditReading {
   const nutrients = rows.flatMap((each) =>
     each.rows.flatMap(({ statement }) => nutrientsIn(statement)),
   );
-  const judge = judgeOf(judgeContext(file, facts, [...new Set(nutrients)]));
+  const judge = judgeOf(judgeContext(file, facts, [...new Set(nutrients)], numbersFor));
   const all = rows.flatMap(({ text, rows: own }) => own.map((row) => ({ text, row })));
   const kept = all.filter(({ row }) => !isNothing(row));
   const judged = kept.flatMap(({ text, row }) =>

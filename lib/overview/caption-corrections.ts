@@ -1,5 +1,6 @@
 import type { EditFacts } from '#lib/claims/edit-facts';
 import { correctCaptions, type CorrectedCaptions } from '#lib/claims/correct-captions';
+import type { NumbersFor } from '#lib/claims/judge/judge-context';
 import type { Judged } from '#lib/claims/judged';
 import { readEdit } from '#lib/claims/read-edit';
 import { oneLine } from '#lib/claims/sentence-around';
@@ -33,9 +34,15 @@ export interface CorrectableCaptions {
 /**
  * The captions of an episode, each with the numbers that are off and have better words. A transcript has no times to
  * keep and is not among them.
+ * @param file the episode as its numbers go out, with its edit
+ * @param numbersFor the numbers that go out; those of the file if left out
  */
-export function correctableCaptions(file: EpisodeFile, facts: EditFacts): CorrectableCaptions[] {
-  const { judged, texts } = readEdit(file, facts);
+export function correctableCaptions(
+  file: EpisodeFile,
+  facts: EditFacts,
+  numbersFor?: NumbersFor,
+): CorrectableCaptions[] {
+  const { judged, texts } = readEdit(file, facts, numbersFor);
   const said = new Map(texts.map((each) => [each.said.id, each.text]));
   return (file.edit?.texts ?? []).flatMap((text) => {
     if (text.kind !== 'captions') return [];

@@ -42,18 +42,28 @@ export interface JudgedDish {
   readonly facts: DishFacts | null;
 }
 
+/** Figures of an episode with the nutrients that are asked for, and its numbers as they are published. */
+export type NumbersFor = (nutrients: readonly Nutrient[]) => {
+  readonly figures: EpisodeFigures;
+  readonly numbers: PublishedNumbers;
+};
+
 /**
  * Gathers what statements are held against.
  * @param nutrients what the statements speak of beside what the episode counts anyway
+ * @param numbersFor whose numbers are held against, as those of a lock; the file's own if left out
  */
 export function judgeContext(
   file: EpisodeFile,
   facts: EditFacts,
   nutrients: readonly Nutrient[],
+  numbersFor?: NumbersFor,
 ): JudgeContext {
   const counted = new Set(countedNutrients(file.episode));
   const all = [...new Set([...counted, ...nutrients])];
-  const figures = episodeFigures(file, all);
+  const given = numbersFor?.(all);
+  const figures = given?.figures ?? episodeFigures(file, all);
+  const numbers = given?.numbers ?? publishedNumbers(file, countedOf(figures, counted));
   const factsOf = new Map(facts.dishes.map((each) => [each.segmentId, each]));
   const figuresOf = new Map(figures.dishes.map((each) => [each.segmentId, each]));
   const dishes = dishesOf(file.episode.segments).flatMap((dish): JudgedDish[] => {
@@ -64,7 +74,7 @@ export function judgeContext(
     file,
     facts,
     figures,
-    numbers: onceEach(confirmedOnly(publishedNumbers(file, countedOf(figures, counted))), counted),
+    numbers: onceEach(confirmedOnly(numbers), counted),
     amounts: amountContext(file),
     dishes,
     byId: new Map(dishes.map((each) => [each.dish.id, each])),

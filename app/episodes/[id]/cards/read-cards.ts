@@ -34,7 +34,7 @@ export async function readCards(id: string, look: AskedCards): Promise<ReadCards
   const { rows } = await readCorrections({ episodeId: id, take: 1 });
   const cards = [
     ...cardsOf(source),
-    ...cardsOfSwaps(swapTable(file, file.publish?.variants ?? []).rows, source.standing),
+    ...cardsOfSwaps(swapTable(source.file, file.publish?.variants ?? []).rows, source.standing),
     ...rows.flatMap((row) => cardsOfCorrection(toldCorrection(row), source.standing)),
   ];
   const { size, ground } = look;

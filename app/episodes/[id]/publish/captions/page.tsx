@@ -16,13 +16,13 @@ export default async function CaptionsPage({ params }: Props) {
   const { id } = await params;
   const read = await readCaptions(id);
   if (!read) notFound();
-  const { file, captions } = read;
+  const { source, captions } = read;
   const count = captions.flatMap(({ corrections }) => corrections).length;
   return (
     <>
       <SlateHead
         kind="Captions with corrections"
-        title={file.episode.title}
+        title={source.file.episode.title}
         cells={[
           { name: 'Captions', value: captions.length },
           { name: 'Off', value: count },

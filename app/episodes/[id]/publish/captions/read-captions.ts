@@ -1,8 +1,10 @@
 import 'server-only';
 import { createHash } from 'node:crypto';
-import type { EpisodeFile } from '#lib/episode/schema';
+import { episodeFigures } from '#lib/figures/episode-figures';
 import { correctableCaptions, type CorrectableCaptions } from '#lib/overview/caption-corrections';
+import { numbersToPublish, type NumbersToPublish } from '#lib/publish/from-lock';
 import { readEpisodeFile } from '#lib/store/read-episode';
+import { readLastLock } from '#lib/store/read-locks';
 import { readEditFacts } from '../../edit-facts';
 
 /** Captions with what may be corrected in them, as they stand now. */
@@ -11,14 +13,20 @@ export interface ReadCaptions extends CorrectableCaptions {
   readonly version: string;
 }
 
-/** The captions of an episode; null where there is no such episode. */
-export async function readCaptions(
-  id: string,
-): Promise<{ readonly file: EpisodeFile; readonly captions: readonly ReadCaptions[] } | null> {
-  const file = await readEpisodeFile(id, new Date().toISOString(), { edit: true });
-  if (!file) return null;
-  const all = correctableCaptions(file, await readEditFacts(file));
-  return { file, captions: all.map((each) => ({ ...each, version: versionOf(each) })) };
+/** The captions of an episode, held against the numbers that go out; null where there is no such episode. */
+export async function readCaptions(id: string): Promise<{
+  readonly source: NumbersToPublish;
+  readonly captions: readonly ReadCaptions[];
+} | null> {
+  const live = await readEpisodeFile(id, new Date().toISOString(), { edit: true });
+  if (!live) return null;
+  const snapshot = (await readLastLock(id))?.snapshot ?? null;
+  const source = numbersToPublish(live, snapshot);
+  const facts = await readEditFacts(source.file);
+  const all = correctableCaptions(source.file, facts, (nutrients) =>
+    numbersToPublish(live, snapshot, episodeFigures(live, nutrients)),
+  );
+  return { source, captions: all.map((each) => ({ ...each, version: versionOf(each) })) };
 }
 
 function versionOf({ text, corrections }: CorrectableCaptions): string {
