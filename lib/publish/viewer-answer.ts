@@ -41,8 +41,8 @@ export interface ViewerAnswer {
 }
 
 /**
- * What a comment says, which single step gives its number, and a friendly reply. What cannot be read is asked for, and
- * where no step gives the number, the reply asks instead of guessing.
+ * What a comment says, which single difference gives its number, and a friendly reply. What cannot be read is asked for, and
+ * where none gives the number, the reply asks instead of guessing.
  * @param options other readings of labels, by food
  */
 export function answerTo(

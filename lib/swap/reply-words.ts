@@ -56,7 +56,7 @@ export function replyText(
   }
   if (standing === 'same') return `${thanks} I get the same in ${breakdown}: ${mine ?? theirs}.`;
   if (!first) {
-    return `${thanks} In ${breakdown} it comes to ${mine ?? ''}, and I couldn’t find the one step that gives ${theirs}. If you tell me which ingredients and weights you used, I’ll gladly go through them line by line.`;
+    return `${thanks} In ${breakdown} it comes to ${mine ?? ''}, and I couldn’t find the one difference that gives ${theirs}. If you tell me which ingredients and weights you used, I’ll gladly go through them line by line.`;
   }
   const slipped = amountWords(first.slip.input.nutrient, first.value);
   const beside =
@@ -112,7 +112,7 @@ export interface PinnedOffer {
 const ALIKE = 3;
 
 /**
- * What to pin where several viewers came to another number by the same step: the text of the latest reply, once, to all.
+ * What to pin where several viewers came to another number by the same difference: the text of the latest reply, once, to all.
  * @example three replies with the slip `fatLeftOut:oil` of one dish: one offer
  */
 export function pinnedOffers(file: EpisodeFile, replies: readonly Reply[]): readonly PinnedOffer[] {

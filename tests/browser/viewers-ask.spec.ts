@@ -28,9 +28,9 @@ test.describe('what viewers ask', () => {
     await page.getByRole('button', { name: 'Look for what gives their number' }).click();
     await expect(page.getByText(/Read as 9999 calories, of Barley skillet/)).toBeVisible();
     await expect(page.getByText('<img src=x onerror=alert(1)>').first()).toBeVisible();
-    await expect(page.getByText(/No single step gives theirs/)).toBeVisible();
+    await expect(page.getByText(/No single difference gives theirs/)).toBeVisible();
     const reply = page.getByLabel('Your reply');
-    await expect(reply).toHaveValue(/couldn’t find the one step that gives 9999 calories/);
+    await expect(reply).toHaveValue(/couldn’t find the one difference that gives 9999 calories/);
     await expect(reply).not.toHaveValue(/wrong|mistake/i);
 
     const number = page.getByLabel('Their number', { exact: true });
@@ -54,6 +54,14 @@ test.describe('what viewers ask', () => {
     await expect(kept).toContainText('I think yours is for two.');
     await kept.getByRole('link', { name: /^Open the comment/ }).click();
     await expect(reply).toHaveValue('Thank you! I think yours is for two.');
+
+    // What was written stays when another draft is asked for, until that is taken.
+    await number.fill('9999');
+    await page.getByRole('button', { name: 'Look again' }).click();
+    await expect(page.getByText(/No single difference gives theirs/)).toBeVisible();
+    await expect(reply).toHaveValue('Thank you! I think yours is for two.');
+    await page.getByRole('button', { name: 'Take this draft' }).click();
+    await expect(reply).toHaveValue(/the one difference that gives 9999 calories/);
     expect(pageErrors).toEqual([]);
   });
 

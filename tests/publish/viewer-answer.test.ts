@@ -94,7 +94,7 @@ describe('an answer', () => {
   it('says what it does not know, and never that the viewer is wrong', () => {
     const found = answer('I get 777 calories for the stew');
     expect(found).toMatchObject({ slip: null, found: { standing: 'unexplained' } });
-    expect(found.draft).toContain('couldn’t find the one step that gives 777 calories');
+    expect(found.draft).toContain('couldn’t find the one difference that gives 777 calories');
     expect(answer('lovely video')).toMatchObject({ number: null, draft: '' });
   });
 

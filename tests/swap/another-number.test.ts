@@ -168,13 +168,13 @@ describe('the reply', () => {
     expect(reply(415)).toContain(
       'I get the same in the breakdown of 29 Nov 2026: 415 calories a portion',
     );
-    expect(reply(777)).toContain('couldn’t find the one step that gives 777 calories');
+    expect(reply(777)).toContain('couldn’t find the one difference that gives 777 calories');
     for (const amount of [327, 415, 777, 1245]) {
       expect(reply(amount)).not.toMatch(/wrong|mistake|error|!|you forgot/i);
     }
   });
 
-  it('says that it is one way of several where more than one step gives the number', () => {
+  it('says that it is one way of several where more than one difference gives the number', () => {
     const found = explainNumber(stew, asked(327));
     if (!found) throw new Error('no dish');
     const two = { ...found, explained: [...found.explained, ...found.explained] };
@@ -212,7 +212,7 @@ describe('the reply', () => {
     ]);
   });
 
-  it('is offered for pinning once three viewers took the same step', () => {
+  it('is offered for pinning once three viewers have the same difference', () => {
     const kept = (id: string, slip: string | null): Reply => ({
       ...{ id, at: `2026-12-0${id}T10:00:00Z`, comment: 'I get 327', nutrient: 'energyKcal' },
       ...{ number: 327, segmentId: 'stew', slip, text: reply(327) },

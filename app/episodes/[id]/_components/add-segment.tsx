@@ -2,6 +2,7 @@ import { Disclosure } from '../../../_ui/disclosure';
 import type { AgainView } from '../again';
 import { addSegment } from '../actions';
 import { AgainDishes } from './again-dishes';
+import { RecipeWay } from './recipe-way';
 import { SegmentForm } from './segment-form';
 
 interface Props {
@@ -30,6 +31,7 @@ export function AddSegment({ episodeId, open, again }: Props) {
           batches="1"
           submit="Add the dish"
         />
+        <RecipeWay episodeId={episodeId} />
       </Disclosure>
       <Disclosure words="Add talk" large>
         <SegmentForm

@@ -4,6 +4,7 @@ import { FormFrame } from '../../../_forms/form-frame';
 import { Button } from '../../../_ui/button';
 import { AreaField } from '../../../_ui/form/field';
 import { pasteLines } from '../match-actions';
+import { RecipeWay } from './recipe-way';
 
 const EXAMPLE = '180 g egg whites\n2 tbsp olive oil\n1 1/2 cups shredded cheddar\nsalt to taste';
 
@@ -30,8 +31,9 @@ export function PasteForm({ episodeId, recipeId, initial = '' }: Props) {
             initial={initial}
             control={{ rows: 6, placeholder: EXAMPLE, spellCheck: false }}
           />
-          <div>
+          <div className="flex flex-wrap items-center gap-x-5 gap-y-2">
             <Button tone="go">Add the ingredients</Button>
+            <RecipeWay episodeId={episodeId} />
           </div>
         </div>
       )}

@@ -1,6 +1,7 @@
 import { ButtonForm } from '../../../../_forms/button-form';
 import { Disclosure } from '../../../../_ui/disclosure';
 import { KIND_WORDS } from '#lib/overview/said-kinds';
+import { RecipeWay } from '../../_components/recipe-way';
 import { removeText } from '../actions';
 import { DraftLink } from '../draft/_components/draft-link';
 import { NewTextForm, NewerTextForm } from './text-forms';
@@ -26,6 +27,7 @@ export function TextsPart({ page }: { readonly page: EditPage }) {
       <Disclosure words="Bring a text in" open={texts.length === 0}>
         <NewTextForm episodeId={episodeId} />
       </Disclosure>
+      <RecipeWay episodeId={episodeId} />
     </section>
   );
 }

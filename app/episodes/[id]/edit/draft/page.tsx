@@ -32,7 +32,7 @@ export default async function DraftPage({ params }: Props) {
           Back to the edit
         </ButtonLink>{' '}
         <ButtonLink href={`/episodes/${id}/edit/recipe`} size="small">
-          Recipe from a page’s data
+          Recipe from a page
         </ButtonLink>
       </p>
       {count > 0 ? (

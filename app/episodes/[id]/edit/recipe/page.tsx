@@ -19,6 +19,9 @@ export default async function RecipePage({ params }: Props) {
     <>
       <SlateHead kind="Recipe from a page" title={file.episode.title} />
       <p className="mb-6 print:hidden">
+        <ButtonLink href={`/episodes/${id}`} size="small">
+          Back to the episode
+        </ButtonLink>{' '}
         <ButtonLink href={`/episodes/${id}/edit/draft`} size="small">
           Back to the draft from the texts
         </ButtonLink>

@@ -39,7 +39,12 @@ export function FitView({ page }: { readonly page: FitPage }) {
         information, not dietary or medical advice.
       </p>
       <div className="grid grid-cols-1 gap-x-12 gap-y-10 lg:grid-cols-2">
-        <section id="found" aria-labelledby="found-head" className="min-w-0 lg:order-2">
+        <section
+          id="found"
+          tabIndex={-1}
+          aria-labelledby="found-head"
+          className="min-w-0 outline-none lg:order-2"
+        >
           <h2 id="found-head">What was found</h2>
           <div className="mt-2">
             {problems.length > 0 && (

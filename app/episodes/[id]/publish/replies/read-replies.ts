@@ -21,8 +21,8 @@ import { numberFrom, ofFrom } from './reply-href';
 export interface OpenReply {
   readonly reply: Reply;
   readonly answer: ViewerAnswer;
-  /** What the form begins with: the reply that was saved, unless something was put right since, else the draft. */
-  readonly text: string;
+  /** Whether something was put right of the reading, or another difference is to be told: the draft answers that. */
+  readonly asked: boolean;
 }
 
 /** What the page of replies draws from. */
@@ -105,7 +105,7 @@ function opened(
   };
   const answer = answerTo(published, reply.comment, choice, { versions });
   const isAsked = [asked.number, asked.of, asked.slip].some((each) => each !== null);
-  return { reply, answer, text: reply.text !== '' && !isAsked ? reply.text : answer.draft };
+  return { reply, answer, asked: isAsked };
 }
 
 /** The number as it was saved, with the digits that the comment has where it is the same. */

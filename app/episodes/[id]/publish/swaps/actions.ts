@@ -74,9 +74,10 @@ export async function tryWith(state: FormState, form: FormData): Promise<FormSta
   });
 }
 
-/** Shows the page with one step more; what is tried out is written nowhere yet. */
+/** Shows what one step more does; what is tried out is written nowhere yet. */
 function tried({ episodeId, segmentId, variantId, steps }: Trying, step: SwapStep): never {
-  redirect(dishSwapsHref(episodeId, segmentId, { variantId, steps: withStep(steps, step) }));
+  const place = { variantId, steps: withStep(steps, step), told: true };
+  redirect(dishSwapsHref(episodeId, segmentId, place));
 }
 
 /** What one piece of an ingredient weighs in the dish as it is tried out. */

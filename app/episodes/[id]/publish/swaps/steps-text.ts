@@ -31,20 +31,22 @@ export interface SwapPlace {
   readonly variantId?: string | null;
   /** The ingredient whose ways stand open; `add` for another food. */
   readonly line?: string | null;
+  /** Whether it leads to what the swap does, where none stands open. */
+  readonly told?: boolean;
 }
 
 /** Address of a dish's swaps, with what is tried out. */
 export function dishSwapsHref(
   episodeId: string,
   segmentId: string,
-  { steps: tried = [], variantId = null, line = null }: SwapPlace = {},
+  { steps: tried = [], variantId = null, line = null, told = false }: SwapPlace = {},
 ): string {
   const asked = new URLSearchParams();
   if (variantId !== null) asked.set('variant', variantId);
   if (tried.length > 0 || variantId !== null) asked.set('steps', stepsText(tried));
   if (line !== null) asked.set('line', line);
   const query = asked.toString();
-  const at = line === null ? '' : `#line-${encodeURIComponent(line)}`;
+  const at = line === null ? (told ? '#told' : '') : `#line-${encodeURIComponent(line)}`;
   return `${swapsHref(episodeId)}/${segmentId}${query ? `?${query}` : ''}${at}`;
 }
 

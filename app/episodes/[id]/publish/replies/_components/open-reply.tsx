@@ -17,7 +17,7 @@ interface Props {
   readonly open: Open;
 }
 
-/** One comment: what was read of it, the steps that give its number, and the reply. */
+/** One comment: what was read of it, the differences that give its number, and the reply. */
 export function OpenReply({ page, open }: Props) {
   const { reply, answer } = open;
   const episodeId = page.file.episode.id;
@@ -29,8 +29,9 @@ export function OpenReply({ page, open }: Props) {
   return (
     <section
       id="comment"
+      tabIndex={-1}
       aria-labelledby="comment-head"
-      className="mt-10 border-t-[1.5px] border-ink pt-4"
+      className="mt-10 outline-none border-t-[1.5px] border-ink pt-4"
     >
       <h2 id="comment-head">The comment</h2>
       <blockquote className="mt-2 max-w-3xl border-l-[3px] border-ink pl-4 break-words whitespace-pre-wrap">
@@ -59,13 +60,15 @@ export function OpenReply({ page, open }: Props) {
       )}
       <div className="mt-8">
         <ReplyForm
-          key={open.text}
+          key={reply.id}
           hidden={{
             ...{ episodeId, replyId: reply.id, rev, number: typed },
             ...{ nutrient: number?.nutrient ?? '', segmentId: dish?.id ?? '' },
             slip: answer.slip ?? '',
           }}
-          text={open.text}
+          saved={reply.text}
+          draft={answer.draft}
+          asked={open.asked}
         />
         <div className="mt-2 text-fine">
           <ButtonForm
@@ -87,7 +90,7 @@ const WHY: Readonly<Record<DishReason, string>> = {
   named: 'which the comment names',
   ourNumber: 'whose number the comment quotes',
   onlyOne: 'the only dish',
-  explains: 'where a single step gives this number; the comment names no dish',
+  explains: 'where a single difference gives this number; the comment names no dish',
   first: 'the first dish; the comment names none',
 };
 
@@ -121,7 +124,7 @@ function partsOf({ file }: RepliesPage, dish: Dish | null) {
       ? [
           {
             value: ofText(dish.id, { kind: 'day' }),
-            words: `all dishes, with a step in ${dish.title}`,
+            words: `all dishes, with the difference in ${dish.title}`,
           },
         ]
       : []),
@@ -166,12 +169,12 @@ function standingWords({ standing, explained }: AnotherNumber, { answer }: Open)
       return `${ours}It is the viewer’s number too.`;
     case 'explained':
       return explained.length === 1
-        ? `${ours}One single step gives theirs.`
-        : `${ours}${explained.length} single steps give theirs, the nearest first. Which one it was, only the viewer knows.`;
+        ? `${ours}One single difference gives theirs.`
+        : `${ours}${explained.length} single differences give theirs, the nearest first. Which one it was, only the viewer knows.`;
     case 'open':
       return 'Your own number is open: something in the dish is not known yet, so nobody can say what the difference is.';
     case 'unexplained':
-      return `${ours}No single step gives theirs. It may be several at once, another recipe or other foods: nobody can say from here, so the reply asks.`;
+      return `${ours}No single difference gives theirs. It may be several at once, another recipe or other foods: nobody can say from here, so the reply asks.`;
   }
 }
 

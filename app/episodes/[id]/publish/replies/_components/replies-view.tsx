@@ -27,7 +27,7 @@ export function RepliesView({ page }: { readonly page: RepliesPage }) {
           aria-labelledby={`pin-${at}`}
           className="mt-10 max-w-3xl"
         >
-          <h2 id={`pin-${at}`}>Worth pinning: {count} viewers took the same step</h2>
+          <h2 id={`pin-${at}`}>Worth pinning: {count} viewers have the same difference</h2>
           <p
             id={`pinned-${at}`}
             className="mt-2 border-l-[3px] border-ink pl-4 whitespace-pre-wrap"
@@ -59,8 +59,8 @@ function Replies({ page }: { readonly page: RepliesPage }) {
       {rows.length === 0 ? (
         <div className="mt-2">
           <EmptyState title="No comments yet">
-            Paste the first comment that has another number than yours. What single step gives it is
-            looked for, and a reply is drafted that you put into your own words.
+            Paste the first comment that has another number than yours. Which single difference
+            gives it is looked for, and a reply is drafted that you put into your own words.
           </EmptyState>
         </div>
       ) : (

@@ -20,23 +20,25 @@ export function DishSwapsView({ page }: { readonly page: DishSwaps }) {
       <div className="grid grid-cols-1 gap-x-12 gap-y-10 lg:grid-cols-2">
         <TryPart page={page} />
         <div className="min-w-0">
-          {problems.length > 0 && (
-            <div
-              role="alert"
-              className="border-l-[6px] border-hand py-1 pl-3 font-semibold text-hand"
-            >
-              {problems.map((message) => (
-                <p key={message}>{message}</p>
-              ))}
-            </div>
-          )}
-          {view === null && problems.length === 0 && (
-            <p className="max-w-[60ch] text-soft">
-              Choose an ingredient, and what it would change stands here: every number with its
-              range, the cost, the allergens, and a sentence to answer with.
-            </p>
-          )}
-          {view && <Told view={view} />}
+          <section id="told" tabIndex={-1} aria-label="What it does" className="outline-none">
+            {problems.length > 0 && (
+              <div
+                role="alert"
+                className="border-l-[6px] border-hand py-1 pl-3 font-semibold text-hand"
+              >
+                {problems.map((message) => (
+                  <p key={message}>{message}</p>
+                ))}
+              </div>
+            )}
+            {view === null && problems.length === 0 && (
+              <p className="max-w-[60ch] text-soft">
+                Choose an ingredient, and what it would change stands here: every number with its
+                range, the cost, the allergens, and a sentence to answer with.
+              </p>
+            )}
+            {view && <Told view={view} />}
+          </section>
           {page.saved.length > 0 && <Saved page={page} />}
         </div>
       </div>
@@ -169,8 +171,8 @@ function hiddenOf({ file, dish, variant, steps }: DishSwaps): Readonly<Record<st
 function Told({ view }: { readonly view: SwapView }) {
   const [first, ...others] = view.sentences;
   return (
-    <section aria-labelledby="told" className="grid grid-cols-1 gap-7">
-      <h2 id="told">What it does</h2>
+    <div className="grid grid-cols-1 gap-7">
+      <h2>What it does</h2>
       {first && (
         <SayLine
           id="swap-sentence"
@@ -226,7 +228,7 @@ function Told({ view }: { readonly view: SwapView }) {
           </ul>
         </div>
       )}
-    </section>
+    </div>
   );
 }
 

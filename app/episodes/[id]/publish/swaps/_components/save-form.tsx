@@ -22,7 +22,7 @@ export function SaveForm({ hidden, name, again }: Props) {
             state={state}
             name="name"
             label="Save it as"
-            hint="As you would call it: the full-fat one, bigger day, no dairy."
+            hint="As you would call it: the full-fat one, bigger pots, no dairy in it."
             initial={name}
             control={{ maxLength: 120, autoComplete: 'off' }}
           />
