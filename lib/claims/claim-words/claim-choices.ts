@@ -1,4 +1,5 @@
 import type { ClaimOffer, ClaimWorking, Verdict } from '#lib/claims/judged';
+import { onceFor } from '#lib/claims/once-for';
 import type { Nutrient } from '#lib/foods/nutrients';
 import type { ClaimFacts } from './claim-facts';
 import { rulesFor } from './claim-level';
@@ -24,8 +25,8 @@ export function claimChoices(
   dish: ClaimFacts,
 ): Pick<ClaimWorking, 'offers' | 'asMeal'> {
   if (dish.region !== 'US') return { offers: [], asMeal: null };
-  const asFood = judgedAs(dish, false);
-  const asMeal = judgedAs(dish, true);
+  const asFood = judgedAs(FOOD, dish);
+  const asMeal = judgedAs(MEAL, dish);
   const [food] = rulesFor(level, nutrient, asFood);
   const [meal] = rulesFor(level, nutrient, asMeal);
   const byAmount = food !== undefined && needsReferenceAmount(food);
@@ -35,20 +36,24 @@ export function claimChoices(
   };
 }
 
-function mealVerdict(rule: ClaimRule, dish: ClaimFacts): Verdict {
+const mealVerdict = onceFor((rule: ClaimRule, dish: ClaimFacts): Verdict => {
   if (isTooSmall(dish)) return 'unknown';
   return judgeRule(rule, dish, dish.claims?.raccMg ?? null, false).verdict;
-}
+});
 
 /** The rows of the table that the dish's title speaks for, with what a rule says by each. */
-export function amountOffers(rule: ClaimRule, dish: ClaimFacts): readonly ClaimOffer[] {
-  return likelyAmounts(dish.title).map((row) => ({
+export const amountOffers = onceFor((rule: ClaimRule, dish: ClaimFacts): readonly ClaimOffer[] =>
+  likelyAmounts(dish.title).map((row) => ({
     ...row,
     verdict: row.massMg === null ? null : judgeRule(rule, dish, row.massMg, false).verdict,
-  }));
-}
+  })),
+);
 
-function judgedAs(dish: ClaimFacts, meal: boolean): ClaimFacts {
+const FOOD = { meal: false };
+const MEAL = { meal: true };
+
+/** The dish as if the person had said which of both it is. */
+const judgedAs = onceFor(({ meal }: typeof FOOD, dish: ClaimFacts): ClaimFacts => {
   const { proteinPermille = null, raccMg = null } = dish.claims ?? {};
   return { ...dish, claims: { proteinPermille, raccMg, meal } };
-}
+});

@@ -11,6 +11,13 @@ const APART = /[\d,:;()–—]|\b(?:and|but|so|then|plus)\b/;
 const TAKEN =
   /(?:calories|cals?|kcal|kj|kilojoules|grams?|g|mg|milligrams|protein|carbs?|fat|fib(?:er|re)|sodium|salt|sugars?)\s+(?:(?:in|for|per|of|on|with)\s+)?$/;
 
+type Portion = Dish['recipe']['portions'][number];
+
+interface Name {
+  readonly id: string;
+  readonly name: string;
+}
+
 interface Named {
   readonly id: string;
   readonly at: number;
@@ -28,11 +35,7 @@ export function portionNamed(
   { recipe }: Dish,
   spoken: boolean,
 ): string | null {
-  if (recipe.portions.length === 0) return null;
-  const names = recipe.portions.flatMap(({ id, name }) => {
-    const own = plain(name).trim().split(' ');
-    return words(name).length > 0 && own.length > 1 ? [{ id, name: ` ${own.join(' ')} ` }] : [];
-  });
+  const names = namesOf(recipe.portions);
   if (names.length === 0) return null;
   const found = (of: string): Named[] =>
     names
@@ -43,10 +46,8 @@ export function portionNamed(
       .sort((a, b) => b.at - a.at);
   const { before, behind } = sentenceAround(text, statement);
   const near = spoken ? behind : firstLine(behind);
-  const own = near.split(APART)[0] ?? '';
-  const after = found(plain(own)).filter(
-    ({ at }) => plain(own).slice(0, at).trim().split(' ').length <= BEHIND,
-  );
+  const own = plain(near.split(APART)[0] ?? '');
+  const after = found(own).filter(({ at }) => own.slice(0, at).trim().split(' ').length <= BEHIND);
   const line = plain(spoken ? before : lastLine(before));
   const [last, other] = found(line).filter(({ at }) => !TAKEN.test(line.slice(0, at + 1)));
   // Two names are of two numbers, where one stands between them.
@@ -54,6 +55,20 @@ export function portionNamed(
   const ids = new Set([...(last ? [last.id] : []), ...after.map(({ id }) => id)]);
   const [only, ...others] = ids;
   return only !== undefined && others.length === 0 && !two ? only : null;
+}
+
+const kept = new WeakMap<readonly Portion[], readonly Name[]>();
+
+/** The names of more than one word, as `plain` has them; looked up once for all numbers of a dish. */
+function namesOf(portions: readonly Portion[]): readonly Name[] {
+  const known = kept.get(portions);
+  if (known) return known;
+  const made = portions.flatMap(({ id, name }) => {
+    const own = plain(name);
+    return words(name).length > 0 && own.trim().includes(' ') ? [{ id, name: own }] : [];
+  });
+  kept.set(portions, made);
+  return made;
 }
 
 /** Its words in lower case with a blank between and around them. */
