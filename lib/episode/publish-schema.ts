@@ -51,7 +51,7 @@ export const layoutSchema = z.object({
       error: 'each part stands in a layout once',
     }),
   dish: z.array(z.enum(DISH_PARTS)).max(DISH_PARTS.length),
-  /** Longest description in UTF-16 units. */
+  /** Longest description in code points. */
   limit: z.int().min(100).max(100_000),
 });
 export type DescriptionLayout = z.infer<typeof layoutSchema>;
@@ -67,7 +67,7 @@ export const swapStepSchema = z.discriminatedUnion('kind', [
 ]);
 export type SwapStep = z.infer<typeof swapStepSchema>;
 
-/** Swaps of one dish, saved under a name: "bigger day", "no dairy". */
+/** Swaps of one dish, saved under a name: "no dairy". Under the name of another dish's they are of the day: "bigger day". */
 export const variantSchema = z.object({
   id,
   segmentId: id,
@@ -98,7 +98,7 @@ export const pieceSchema = z.object({
   title: oneLine(160).min(1),
   /** Its dishes; null is the day. Without any, those it had were taken out. */
   segmentIds: z.array(id).max(MOST.dishesOfPiece).nullable(),
-  /** Longest text in UTF-16 units. */
+  /** Longest text in code points. */
   limit: z.int().min(20).max(100_000),
 });
 export type Piece = z.infer<typeof pieceSchema>;

@@ -19,7 +19,7 @@ export interface Description {
   readonly text: string;
   readonly form: DescriptionForm;
   readonly length: TextLength;
-  /** In UTF-16 units. */
+  /** In code points, as `length.codePoints` counts. */
   readonly limit: number;
   readonly fits: boolean;
   /** What was left out of this one text. */
@@ -72,12 +72,14 @@ export function descriptionOf(
   };
   const text = textWithout(without);
   const context = contextWithout(without);
+  const length = textLength(text);
+  const lengthWithout = (parts: readonly Droppable[]) =>
+    textLength(textWithout([...without, ...parts])).codePoints;
   return {
-    ...{ text, form, without },
-    length: textLength(text),
+    ...{ text, form, without, length },
     limit: layout.limit,
-    fits: text.length <= layout.limit,
-    drops: whatToDrop((parts) => textWithout([...without, ...parts]).length, layout.limit),
+    fits: length.codePoints <= layout.limit,
+    drops: whatToDrop(lengthWithout, layout.limit),
     chapterFaults: chapterList(publish.file.episode).faults,
     open: openNumbers(context),
     apart: apartEnergy(context),

@@ -1,8 +1,11 @@
 import { amountContext, dishesOf, type Dish } from '#lib/episode/context';
+import { nestedRecipe } from '#lib/episode/made-from';
 import type { DescriptionForm, Piece } from '#lib/episode/publish-schema';
-import type { NumberScope } from '#lib/figures/published-numbers';
-import { ALLERGEN_CAUTION, cautions } from '#lib/publish/cautions';
-import { capitalised, numbersLine } from '#lib/publish/description/numbers-line';
+import type { EpisodeFile, Recipe } from '#lib/episode/schema';
+import { cautions } from '#lib/publish/cautions';
+import { markNotes, type ShownNumbers } from '#lib/publish/description/mark-notes';
+import { capitalised, lineNutrients, numbersLine } from '#lib/publish/description/numbers-line';
+import { allergenLines } from '#lib/publish/description/safety-blocks';
 import { heading, lines, list, paragraphs, type Section } from '#lib/publish/document/document';
 import { render, textLength, type TextLength } from '#lib/publish/document/render';
 import { ingredientText } from '#lib/publish/ingredient-text';
@@ -17,7 +20,7 @@ export interface PieceText {
   /** Exactly what is pasted. */
   readonly text: string;
   readonly length: TextLength;
-  /** In UTF-16 units. */
+  /** In code points, as `length.codePoints` counts. */
   readonly limit: number;
   readonly fits: boolean;
   /** What it would have had and was left out so that it fits. */
@@ -28,7 +31,8 @@ export interface PieceText {
 
 /**
  * The text of a piece: its own title, the numbers of its dishes or of the day, their ingredients, allergens, cautions
- * and disclosure. What is missed least is left out until it fits; numbers, allergens, cautions and disclosure never are.
+ * and disclosure. What is missed least is left out until it fits; numbers with what their marks mean, allergens, cautions
+ * and disclosure never are.
  * @example pieceText(numbersToPublish(file, snapshot), clip).text
  */
 export function pieceText(
@@ -43,17 +47,17 @@ export function pieceText(
   const made = (all: readonly Part[]) => render(sections(publish, piece, dishes, all), form);
   let text = made(without);
   for (const part of LEAVES_OUT) {
-    if (text.length <= piece.limit) break;
+    if (textLength(text).codePoints <= piece.limit) break;
     const shorter = made([...without, part]);
     if (shorter === text) continue;
     without.push(part);
     text = shorter;
   }
+  const length = textLength(text);
   return {
-    text,
-    length: textLength(text),
+    ...{ text, length },
     limit: piece.limit,
-    fits: text.length <= piece.limit,
+    fits: length.codePoints <= piece.limit,
     without,
     empty: dishes?.length === 0,
   };
@@ -65,60 +69,89 @@ function sections(
   dishes: readonly Dish[] | null,
   without: readonly Part[],
 ): Section[] {
-  const { file, figures, numbers } = publish;
-  const { region, hook, disclosure } = file.episode;
-  const day = figures.dayIsWhole ? 'The whole day' : 'The dishes shown';
+  const { hook, disclosure } = publish.file.episode;
+  const shown = shownIn(publish, dishes, without);
+  const numbersOf = (dish: Dish | null) =>
+    lines(
+      ...shown.filter(({ segmentId }) => segmentId === (dish?.id ?? null)).map(({ line }) => line),
+    );
   return [
     heading(1, title),
     dishes === null && !without.includes('hook') ? paragraphs(hook) : [],
     ...(dishes === null
-      ? [lines(`${day}: ${numbersLine(numbers, { kind: 'day' }, region)}`)]
-      : dishes.map((dish) => dishSection(publish, dish, dishes.length > 1, without))),
-    allergenLines(publish),
-    lines(...cautions(onlyOf(publish, dishes), { sourcesNamed: false })),
+      ? [numbersOf(null)]
+      : dishes.map((dish) => [
+          ...(dishes.length > 1 ? heading(2, dish.title) : []),
+          ...numbersOf(dish),
+          ...(without.includes('ingredients') ? [] : ingredientsOf(publish, dish, dishes)),
+        ])),
+    ...markNotes(publish, shown),
+    // Those of the whole episode: what is in another dish is told too, and nothing of this one is left out.
+    allergenLines(publish, 'Allergens in the episode:'),
+    lines(...cautions(cautionedOf(publish, dishes), { sourcesNamed: false })),
     paragraphs(disclosure),
   ];
 }
 
-function dishSection(
-  { file, numbers }: NumbersToPublish,
-  { id, title, recipe }: Dish,
-  named: boolean,
+/** Numbers with the line that shows them. */
+interface LineOfNumbers extends ShownNumbers {
+  readonly line: string;
+}
+
+function shownIn(
+  { file, figures, numbers }: NumbersToPublish,
+  dishes: readonly Dish[] | null,
   without: readonly Part[],
-): Section {
+): readonly LineOfNumbers[] {
   const { region } = file.episode;
-  const context = amountContext(file);
-  const line = (words: string, scope: NumberScope) =>
-    `${words}: ${numbersLine(numbers, scope, region)}`;
-  const portions = recipe.portions.map((portion) =>
-    line(capitalised(portion.name), { kind: 'portion', portionId: portion.id }),
-  );
-  return [
-    ...(named ? heading(2, title) : []),
-    ...lines(
-      line('The whole dish', { kind: 'whole', segmentId: id }),
-      ...(without.includes('portions') ? [] : portions),
+  const shown = (
+    of: Omit<ShownNumbers, 'nutrients'> & { readonly words: string },
+  ): LineOfNumbers => ({
+    ...of,
+    nutrients: lineNutrients(numbers, of.scope, region),
+    line: `${of.words}: ${numbersLine(numbers, of.scope, region)}`,
+  });
+  if (dishes === null) {
+    const title = figures.dayIsWhole ? 'The whole day' : 'The dishes shown';
+    return [shown({ title, words: title, segmentId: null, scope: { kind: 'day' } })];
+  }
+  return dishes.flatMap(({ id: segmentId, title, recipe }) => [
+    shown({ title, words: 'The whole dish', segmentId, scope: { kind: 'whole', segmentId } }),
+    ...(without.includes('portions') ? [] : recipe.portions).map(({ id: portionId, name }) =>
+      shown({
+        title: `${title}, ${name}`,
+        words: capitalised(name),
+        segmentId,
+        scope: { kind: 'portion', portionId },
+      }),
     ),
-    ...(without.includes('ingredients')
-      ? []
-      : list(recipe.lines.map((each) => ingredientText(each, recipe.weighings, context)))),
-  ];
+  ]);
 }
 
-/** Those of the whole episode: what is in another dish is told too, and nothing that is in this one is left out. */
-function allergenLines({ allergens }: NumbersToPublish): Section {
-  const words = (all: typeof allergens.contains) => all.map((entry) => entry.words).join(', ');
-  const { contains, mayContain } = allergens;
-  if (contains.length + mayContain.length === 0) return [];
-  return lines(
-    contains.length > 0 ? `Allergens in the episode: ${words(contains)}.` : '',
-    mayContain.length > 0 ? `May contain ${words(mayContain)}.` : '',
-    ALLERGEN_CAUTION,
-  );
+function ingredientsOf(
+  { file }: NumbersToPublish,
+  { recipe }: Dish,
+  dishes: readonly Dish[],
+): Section {
+  const context = amountContext(file);
+  const titles = new Map(dishes.map((each) => [each.recipe.id, each.title]));
+  return list(recipe.lines.map((line) => ingredientText(line, recipe.weighings, context, titles)));
 }
 
-/** Inside temperatures of its own dishes alone. */
-function onlyOf({ file }: NumbersToPublish, dishes: readonly Dish[] | null) {
+/** Inside temperatures of its own dishes, and of those that they are made from at any depth. */
+function cautionedOf({ file }: NumbersToPublish, dishes: readonly Dish[] | null): EpisodeFile {
   if (dishes === null) return file;
-  return { ...file, episode: { ...file.episode, segments: [...dishes] } };
+  const context = amountContext(file);
+  const within = new Set<string>();
+  const goInto = (recipe: Recipe) => {
+    if (within.has(recipe.id)) return;
+    within.add(recipe.id);
+    for (const line of recipe.lines) {
+      const nested = nestedRecipe(line, context);
+      if (nested) goInto(nested);
+    }
+  };
+  for (const { recipe } of dishes) goInto(recipe);
+  const segments = file.episode.segments.filter(({ recipe }) => recipe && within.has(recipe.id));
+  return { ...file, episode: { ...file.episode, segments } };
 }

@@ -94,8 +94,17 @@ describe('the description', () => {
     expect(length.utf16Units - length.codePoints).toBe(10);
     expect(length.utf16Units).toBe(text.length);
     expect(fits).toBe(true);
-    const short = { layout: { ...DEFAULT_LAYOUT, limit: 100 } };
-    expect(description(long, undefined, short).fits).toBe(false);
+    const limited = (limit: number) =>
+      description(long, undefined, { layout: { ...DEFAULT_LAYOUT, limit } });
+    expect(limited(length.codePoints)).toMatchObject({ fits: true, drops: [] });
+    const short = limited(length.codePoints - 1);
+    expect(short.fits).toBe(false);
+    // What it would come to without a part is counted as what it comes to now.
+    const [first] = short.drops;
+    const part = first ? [first.part] : [];
+    expect(description(long, undefined, { without: part }).length.codePoints).toBe(first?.left);
+    const hook = short.drops.find((drop) => drop.part === 'hook');
+    expect(hook?.saves).toBe(10 + 2);
   });
 
   it('reads "the dishes shown" until the person has said what else was eaten', () => {

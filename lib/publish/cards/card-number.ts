@@ -2,6 +2,7 @@ import type { EpisodeFigures } from '#lib/figures/episode-figures';
 import {
   figuresFor,
   type NumberScope,
+  type PublishedNumber,
   type PublishedNumbers,
 } from '#lib/figures/published-numbers';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
@@ -20,20 +21,36 @@ export interface ScopeNumbers {
   readonly lead: CardNumber;
   readonly others: readonly CardNumber[];
   readonly notes: readonly string[];
+  /** Of the notes, what marks mean. */
+  readonly meanings: readonly string[];
   /** Whether any of them is open. */
   readonly open: boolean;
 }
 
 const MEANT = {
-  '†': '† as said in the video; the ingredients say otherwise',
-  '*': '* adds up only because of rounding',
+  said: '† as said in the video; the ingredients say otherwise',
+  clashes: '† as said in the video; it does not add up with the others that were said',
+  rounding: '* adds up only because of rounding',
 } as const;
+
+/** What the marks of numbers mean, each once. */
+export function meaningsOf(all: readonly PublishedNumber[]): readonly string[] {
+  const meant = all.flatMap((number) => {
+    const mark = markOf(number);
+    if (mark === '') return [];
+    if (mark === '*') return ['rounding'] as const;
+    return [number.said?.outside ? ('said' as const) : ('clashes' as const)];
+  });
+  return (['said', 'clashes', 'rounding'] as const)
+    .filter((each) => meant.includes(each))
+    .map((each) => MEANT[each]);
+}
 
 /** The numbers of a scope, and what is to be said of them: why some are open or 'at least', what their marks mean. */
 export function scopeNumbers(of: NumbersOfCards, scope: NumberScope): ScopeNumbers {
   const [energy, ...macros] = HEADLINE_NUTRIENTS;
   const all = HEADLINE_NUTRIENTS.map((nutrient) => of.numbers(nutrient, scope));
-  const marks = HEADLINE_NUTRIENTS.map((nutrient) => markOf(of.numbers(nutrient, scope)));
+  const meanings = meaningsOf(all);
   const reasons = all
     .filter(({ status }) => status !== 'known')
     .map(({ status, range }) => `${status === 'open' ? 'open: ' : ''}${range}`);
@@ -45,12 +62,8 @@ export function scopeNumbers(of: NumbersOfCards, scope: NumberScope): ScopeNumbe
       label: kilojoules?.number == null ? '' : `${kilojoules.text} kJ`,
     },
     others: macros.map((nutrient) => cardNumber(of, nutrient, scope)),
-    notes: [
-      ...new Set([
-        ...reasons,
-        ...(['†', '*'] as const).filter((mark) => marks.includes(mark)).map((mark) => MEANT[mark]),
-      ]),
-    ],
+    notes: [...new Set([...reasons, ...meanings])],
+    meanings,
     open: all.some(({ number }) => number === null),
   };
 }

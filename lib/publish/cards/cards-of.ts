@@ -5,6 +5,7 @@ import type { LockStanding } from '#lib/lock/lock-standing';
 import type { Card } from '#lib/publish/cards/card';
 import {
   cardNumber,
+  meaningsOf,
   numbersInLine,
   scopeNumbers,
   type NumbersOfCards,
@@ -66,10 +67,13 @@ function dishCards(dish: Dish, called: string, source: CardSource): Card[] {
   const context = amountContext(source.file);
   const of = { segmentId, called };
   const name = (what: string) => `${title} ${what}`;
-  const portions = recipe.portions.map((portion) => ({
-    words: portion.kind === 'byEye' ? `${portion.name} (by eye)` : portion.name,
-    amount: numbersInLine(scopeNumbers(source, { kind: 'portion', portionId: portion.id })),
-  }));
+  const portions = recipe.portions.map((portion) => {
+    const of = scopeNumbers(source, { kind: 'portion', portionId: portion.id });
+    const words = portion.kind === 'byEye' ? `${portion.name} (by eye)` : portion.name;
+    return { row: { words, amount: numbersInLine(of) }, meanings: of.meanings };
+  });
+  const shown = open ? [] : portions;
+  const meanings = shown.flatMap((each) => each.meanings);
   const steps = followedSteps(dish).map((step) =>
     made(source, {
       ...of,
@@ -81,7 +85,11 @@ function dishCards(dish: Dish, called: string, source: CardSource): Card[] {
     made(source, {
       ...of,
       ...{ kind: 'dish', name: name('macros'), numbers: { lead, others } },
-      words: { kicker: 'the whole dish', title, rows: open ? [] : portions, notes },
+      words: {
+        ...{ kicker: 'the whole dish', title },
+        rows: shown.map(({ row }) => row),
+        notes: [...new Set([...notes, ...meanings])],
+      },
     }),
     ...(recipe.lines.length === 0
       ? []
@@ -101,9 +109,9 @@ function dishCards(dish: Dish, called: string, source: CardSource): Card[] {
 }
 
 function dayCards(source: CardSource): Card[] {
-  const { file, figures } = source;
+  const { file, figures, numbers } = source;
   const day = { kind: 'day' } as const;
-  const { lead, others, notes } = scopeNumbers(source, day);
+  const total = scopeNumbers(source, day);
   const other = file.episode.anythingElse;
   const title = figures.dayIsWhole ? 'The whole day' : 'The dishes shown';
   const rows = figures.dishes.map(({ segmentId, title: words }) => {
@@ -111,19 +119,25 @@ function dayCards(source: CardSource): Card[] {
     const amount = number === null ? 'open' : `${hedge} ${number} ${unit}`.trim();
     return { words, amount };
   });
+  const meanings = meaningsOf(
+    figures.dishes.map(({ segmentId }) => numbers('energyKcal', { kind: 'eaten', segmentId })),
+  );
   const left = other?.kind === 'notCounted' ? [`not counted: ${other.what}`] : [];
   const of = { segmentId: null, called: title };
   return [
     made(source, {
       ...of,
-      ...{ kind: 'day', name: 'day total', numbers: { lead, others } },
-      words: { kicker: 'what was eaten', title, rows, notes: [...left, ...notes] },
+      ...{ kind: 'day', name: 'day total', numbers: { lead: total.lead, others: total.others } },
+      words: {
+        ...{ kicker: 'what was eaten', title, rows },
+        notes: [...new Set([...left, ...total.notes, ...meanings])],
+      },
     }),
     thumbnail(source, { ...of, name: 'day number', kicker: title.toLowerCase() }, day),
   ];
 }
 
-/** Energy and protein, as large as they go. */
+/** Energy and protein, as large as they go, with what their marks mean. */
 function thumbnail(
   source: CardSource,
   { kicker, ...of }: Pick<Making, 'segmentId' | 'called' | 'name'> & { readonly kicker: string },
@@ -137,6 +151,9 @@ function thumbnail(
       lead: { ...lead, label: '', range: '' },
       others: [{ ...cardNumber(source, 'protein', scope), range: '' }],
     },
-    words: { kicker },
+    words: {
+      kicker,
+      notes: meaningsOf([source.numbers('energyKcal', scope), source.numbers('protein', scope)]),
+    },
   });
 }

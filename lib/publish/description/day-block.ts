@@ -1,18 +1,23 @@
 import type { BlockContext } from '#lib/publish/description/block';
 import { capitalised, ENERGY_WORD, numbersLine } from '#lib/publish/description/numbers-line';
-import { isSaidAgainst } from '#lib/publish/number-mark';
+import { markOf } from '#lib/publish/number-mark';
 import { lines, type Section } from '#lib/publish/document/document';
 
-/** What all dishes come to, where there are several, or one that is the whole day. */
-export function daySections({ publish, dishes }: BlockContext): readonly Section[] {
+/** Whether there is a sum to tell: of several dishes, or of one that is the whole day. */
+export function hasDay({ publish, dishes }: Pick<BlockContext, 'publish' | 'dishes'>): boolean {
+  return dishes.length > 1 || (dishes.length === 1 && publish.figures.dayIsWhole);
+}
+
+/** What all dishes come to. */
+export function daySections(context: BlockContext): readonly Section[] {
+  const { publish, dishes } = context;
   const { file, figures, numbers } = publish;
-  if (dishes.length === 0 || (dishes.length === 1 && !figures.dayIsWhole)) return [];
+  if (!hasDay(context)) return [];
   const { anythingElse, region } = file.episode;
   const title = figures.dayIsWhole ? 'THE WHOLE DAY' : 'THE DISHES SHOWN';
   const parts = dishes.map((dish) => {
     const energy = numbers('energyKcal', { kind: 'eaten', segmentId: dish.id });
-    const mark = isSaidAgainst(energy) ? '†' : '';
-    return `${dish.title} ${energy.number === null ? 'open' : energy.text + mark}`;
+    return `${dish.title} ${energy.number === null ? 'open' : energy.text + markOf(energy)}`;
   });
   const notCounted = anythingElse?.kind === 'notCounted' ? anythingElse.what : '';
   return [

@@ -8,8 +8,17 @@ import {
 /** Length that description fields commonly allow (common practice, no source). */
 export const DESCRIPTION_LIMIT = 5000;
 
-/** What is in every description, wherever it stands: people may be hurt or misled without it. */
-export const ALWAYS_SHOWN: readonly BlockKind[] = ['allergens', 'cautions', 'disclosure'];
+/**
+ * What is in every description, wherever it stands: people may be hurt or misled without it. Marks stand beside numbers,
+ * so what they mean does too; a correction that went out is not taken back.
+ */
+export const ALWAYS_SHOWN: readonly BlockKind[] = [
+  'notes',
+  'allergens',
+  'cautions',
+  'disclosure',
+  'corrections',
+];
 
 /**
  * How descriptions are laid out as long as nobody has said otherwise: with everything but swaps, which are long and

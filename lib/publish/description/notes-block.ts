@@ -1,56 +1,38 @@
 import { energyRemark, type EnergyRemark } from '#lib/figures/energy-remark';
 import type { NumberScope } from '#lib/figures/published-numbers';
-import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
 import type { BlockContext } from '#lib/publish/description/block';
-import { isSaidAgainst, markOf } from '#lib/publish/number-mark';
+import { hasDay } from '#lib/publish/description/day-block';
+import { markNotes, type ShownNumbers } from '#lib/publish/description/mark-notes';
+import { lineNutrients } from '#lib/publish/description/numbers-line';
 import { lines, type Section } from '#lib/publish/document/document';
 
 /** What numbers need said beside them: marks explained, and why macros do not make the calories. */
 export function noteSections(context: BlockContext): readonly Section[] {
-  return [
-    lines(...roundingNote(context)),
-    lines(...saidNotes(context)),
-    lines(...energyNotes(context)),
-  ];
+  return [...markNotes(context.publish, shownIn(context)), lines(...energyNotes(context))];
 }
 
-function roundingNote({ publish, dishes }: BlockContext): string[] {
-  const { figures, numbers } = publish;
-  const scopes: NumberScope[] = [
-    { kind: 'day' },
-    ...dishes.map((dish) => ({ kind: 'whole', segmentId: dish.id }) as const),
-  ];
-  const starred = scopes.some((scope) =>
-    figures.nutrients.some((nutrient) => markOf(numbers(nutrient, scope)) === '*'),
-  );
-  return starred ? ['* adds up only because of rounding'] : [];
-}
-
-/** What is meant by a number that was said and that the rest does not support: nothing of it is hidden. */
-function saidNotes({ publish, dishes }: BlockContext): string[] {
-  const { figures, numbers } = publish;
-  const scopes: (readonly [string, NumberScope])[] = [
-    ...dishes.flatMap((dish): (readonly [string, NumberScope])[] => [
-      [dish.title, { kind: 'whole', segmentId: dish.id }],
-      ...dish.recipe.portions.map(({ id, name }) => {
-        return [`${dish.title}, ${name}`, { kind: 'portion', portionId: id }] as const;
-      }),
-    ]),
-    [figures.dayIsWhole ? 'The whole day' : 'The dishes shown', { kind: 'day' }],
-  ];
-  return scopes.flatMap(([title, scope]) =>
-    HEADLINE_NUTRIENTS.flatMap((nutrient) => {
-      const number = numbers(nutrient, scope);
-      if (!isSaidAgainst(number)) return [];
-      const what = number.unit === 'kcal' ? '' : ` ${number.label}`;
-      const why = number.said?.outside
-        ? `by the ingredients it is ${number.range} ${number.unit}`
-        : 'it does not add up with the other numbers that were said';
-      return [
-        `† ${title}: ${number.text} ${number.unit}${what} is what was said in the video; ${why}.`,
-      ];
-    }),
-  );
+/** All numbers that a description shows: of its dishes and their portions, of the day and what was eaten of each. */
+function shownIn(context: BlockContext): readonly ShownNumbers[] {
+  const { publish, dishes, dishParts, shown } = context;
+  const { numbers, figures, file } = publish;
+  const parts = shown.has('dishes') ? dishParts : [];
+  const ofLine = (title: string, segmentId: string | null, scope: NumberScope): ShownNumbers => {
+    const nutrients = lineNutrients(numbers, scope, file.episode.region);
+    return { title, segmentId, scope, nutrients };
+  };
+  const ofDishes = dishes.flatMap(({ id, title, recipe }) => [
+    ...(parts.includes('whole') ? [ofLine(title, id, { kind: 'whole', segmentId: id })] : []),
+    ...(parts.includes('portions') ? recipe.portions : []).map((portion) =>
+      ofLine(`${title}, ${portion.name}`, id, { kind: 'portion', portionId: portion.id }),
+    ),
+  ]);
+  if (!shown.has('day') || !hasDay(context)) return ofDishes;
+  const eaten = dishes.map(({ id, title }): ShownNumbers => {
+    const scope = { kind: 'eaten', segmentId: id } as const;
+    return { title: `${title}, eaten`, segmentId: id, scope, nutrients: ['energyKcal'] };
+  });
+  const day = figures.dayIsWhole ? 'The whole day' : 'The dishes shown';
+  return [...ofDishes, ...eaten, ofLine(day, null, { kind: 'day' })];
 }
 
 /** How far macros and calories may be apart in what is published without a word about it, in kcal. */
@@ -85,7 +67,12 @@ export function apartEnergy({ publish, dishes }: BlockContext): readonly ApartEn
 
 /** Only where a reason is known: what nobody can explain is for the person to look into, not for the viewer. */
 function energyNotes(context: BlockContext): string[] {
+  const printed = new Set(
+    shownIn(context).flatMap(({ segmentId, scope }) =>
+      scope.kind === 'whole' || scope.kind === 'day' ? [segmentId] : [],
+    ),
+  );
   return apartEnergy(context)
-    .filter(({ remark }) => remark.reason !== null)
+    .filter(({ segmentId, remark }) => remark.reason !== null && printed.has(segmentId))
     .map(({ title, remark }) => `${title}: ${remark.words}`);
 }

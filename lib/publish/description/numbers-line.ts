@@ -4,6 +4,7 @@ import type {
   PublishedNumbers,
 } from '#lib/figures/published-numbers';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
+import type { Nutrient } from '#lib/foods/nutrients';
 import { markOf } from '#lib/publish/number-mark';
 
 /** What energy is called: calories in the US, energy in the EU. */
@@ -18,10 +19,19 @@ export function numbersLine(
   scope: NumberScope,
   region: 'US' | 'EU',
 ): string {
-  const shown = HEADLINE_NUTRIENTS.map((nutrient) => numberText(numbers(nutrient, scope), region));
-  const kilojoules = region === 'EU' ? numbers('energyKj', scope) : null;
-  if (kilojoules?.number != null) shown.unshift(numberText(kilojoules, region));
-  return shown.join(' · ');
+  return lineNutrients(numbers, scope, region)
+    .map((nutrient) => numberText(numbers(nutrient, scope), region))
+    .join(' · ');
+}
+
+/** The nutrients that a line of numbers shows, in their order. */
+export function lineNutrients(
+  numbers: PublishedNumbers,
+  scope: NumberScope,
+  region: 'US' | 'EU',
+): readonly Nutrient[] {
+  const withKilojoules = region === 'EU' && numbers('energyKj', scope).number !== null;
+  return [...(withKilojoules ? (['energyKj'] as const) : []), ...HEADLINE_NUTRIENTS];
 }
 
 function numberText(number: PublishedNumber, region: 'US' | 'EU'): string {

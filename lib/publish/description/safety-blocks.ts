@@ -2,20 +2,30 @@ import type { AllergenEntry } from '#lib/publish/allergen-list';
 import { ALLERGEN_CAUTION, cautions } from '#lib/publish/cautions';
 import type { BlockContext } from '#lib/publish/description/block';
 import { lines, paragraphs, type Section } from '#lib/publish/document/document';
+import type { NumbersToPublish } from '#lib/publish/from-lock';
 
-/** Allergens of the region's list; where none is known nothing is said, which is not the same as none. */
+/** Allergens of the region's list. */
 export function allergenSections({ publish }: BlockContext): readonly Section[] {
-  const { contains, mayContain } = publish.allergens;
+  return [allergenLines(publish, 'Allergens: contains')];
+}
+
+/**
+ * What is declared or confirmed, what may be in it, and the caution; where none is known nothing is said, which is not
+ * the same as none.
+ * @param lead what stands before those that are in it
+ * @example allergenLines(publish, 'Allergens: contains') // 'Allergens: contains milk.' and the caution
+ */
+export function allergenLines(
+  { allergens: { contains, mayContain } }: Pick<NumbersToPublish, 'allergens'>,
+  lead: string,
+): Section {
   if (contains.length + mayContain.length === 0) return [];
-  const words = (entries: readonly AllergenEntry[]) =>
-    entries.map((entry) => entry.words).join(', ');
-  return [
-    lines(
-      contains.length > 0 ? `Allergens: contains ${words(contains)}.` : '',
-      mayContain.length > 0 ? `May contain ${words(mayContain)}.` : '',
-      ALLERGEN_CAUTION,
-    ),
-  ];
+  const named = (entries: readonly AllergenEntry[]) => entries.map((each) => each.words).join(', ');
+  return lines(
+    contains.length > 0 ? `${lead} ${named(contains)}.` : '',
+    mayContain.length > 0 ? `May contain ${named(mayContain)}.` : '',
+    ALLERGEN_CAUTION,
+  );
 }
 
 export function cautionSections({ publish, shown }: BlockContext): readonly Section[] {

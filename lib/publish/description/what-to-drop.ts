@@ -17,7 +17,7 @@ export const DROPPABLE = [
 ] as const;
 export type Droppable = (typeof DROPPABLE)[number];
 
-/** A part that may go, with what that comes to in UTF-16 units. */
+/** A part that may go, with what that comes to in code points. */
 export interface Drop {
   readonly part: Droppable;
   /** How much shorter the text is without this alone. */
@@ -31,7 +31,7 @@ export interface Drop {
 /**
  * What to leave out of a text that is too long, first what is missed least; nothing where it fits.
  * @param lengthWithout the length of the text without some parts, made by making it without them
- * @param limit in UTF-16 units
+ * @param limit in code points, as the lengths are
  */
 export function whatToDrop(
   lengthWithout: (parts: readonly Droppable[]) => number,

@@ -10,7 +10,7 @@ const RENDERERS: Readonly<Record<DescriptionForm, (document: TextDocument) => st
   html,
 };
 
-/** How long a text is: as people count, and as fields commonly do. */
+/** How long a text is: in code points, which limits are held against, and as some fields count. */
 export interface TextLength {
   readonly codePoints: number;
   readonly utf16Units: number;

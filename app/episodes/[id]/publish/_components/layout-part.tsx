@@ -28,8 +28,8 @@ export function LayoutPart({ episodeId, layout }: Props) {
     <div className="mt-4 print:hidden">
       <Disclosure words="House layout">
         <p className="max-w-[60ch] text-soft">
-          Holds for the descriptions of all episodes. Allergens, cautions and a disclosure are
-          always in it.
+          Holds for the descriptions of all episodes. Notes to numbers, allergens, cautions, a
+          disclosure and corrections are always in it.
         </p>
         <h3 className="mt-3">Parts, from the top</h3>
         <ol className="mt-1">
