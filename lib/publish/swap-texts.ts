@@ -1,8 +1,9 @@
 import type { EpisodeFile } from '#lib/episode/schema';
+import { daySets, daySwap } from '#lib/swap/day-swaps';
 import { swapDifference } from '#lib/swap/swap-difference';
-import { swapSentence } from '#lib/swap/swap-words';
+import { daySentence, swapSentence } from '#lib/swap/swap-words';
 
-/** One line for each saved swap; none for a swap of what the file does not have any more. */
+/** One line for each saved swap, and for those of several dishes under one name; none for a swap of what the file does not have any more. */
 export function swapTexts(file: EpisodeFile): readonly string[] {
   const known = TOLD.get(file);
   if (known) return known;
@@ -15,8 +16,15 @@ export function swapTexts(file: EpisodeFile): readonly string[] {
 const TOLD = new WeakMap<EpisodeFile, readonly string[]>();
 
 function textsOf(file: EpisodeFile): readonly string[] {
-  return (file.publish?.variants ?? []).flatMap((variant) => {
-    const told = swapDifference(file, variant);
-    return told.ok ? [swapSentence(file, told.value)] : [];
-  });
+  const variants = file.publish?.variants ?? [];
+  return [
+    ...variants.flatMap((variant) => {
+      const told = swapDifference(file, variant);
+      return told.ok ? [swapSentence(file, told.value)] : [];
+    }),
+    ...daySets(variants).flatMap((set) => {
+      const told = daySwap(file, set);
+      return told.ok ? [daySentence(told.value)] : [];
+    }),
+  ];
 }

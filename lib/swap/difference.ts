@@ -60,13 +60,8 @@ export function fileDifferences(
   nutrients: readonly Nutrient[] = countedNutrients(before.episode),
 ): DishDifferences {
   const [was, becomes] = [sideOf(before), sideOf(after)];
-  const of = (share: (side: Side, dish: Dish) => Share, only: string | null): Differences =>
-    Object.fromEntries(
-      nutrients.map((nutrient) => [
-        nutrient,
-        differenceOf(nutrient, addParts(apart(was, becomes, { share, only, nutrient }))),
-      ]),
-    );
+  const of = (share: ShareOf, only: string | null) =>
+    differencesOf(was, becomes, { share, only, nutrients });
   const dish = was.dishes.find(({ id }) => id === segmentId);
   return {
     whole: of(() => WHOLE, segmentId),
@@ -78,9 +73,36 @@ export function fileDifferences(
         segmentId,
       ),
     })),
-    day: of((side, each) => eatenShare(each, finishedWeight(each.recipe, side.context)), null),
+    day: of(eaten, null),
   };
 }
+
+/**
+ * What a change of an episode does to what is eaten of all its dishes, as `fileDifferences` has it of the day.
+ * @example dayDifferences(file, withAllFullFat, ['protein']).protein // { value: 1.2, low: …, high: …, … }
+ */
+export function dayDifferences(
+  before: EpisodeFile,
+  after: EpisodeFile,
+  nutrients: readonly Nutrient[] = countedNutrients(before.episode),
+): Differences {
+  return differencesOf(sideOf(before), sideOf(after), { share: eaten, only: null, nutrients });
+}
+
+function differencesOf(
+  was: Side,
+  becomes: Side,
+  { share, only, nutrients }: Omit<Taking, 'nutrient'> & { nutrients: readonly Nutrient[] },
+): Differences {
+  return Object.fromEntries(
+    nutrients.map((nutrient) => [
+      nutrient,
+      differenceOf(nutrient, addParts(apart(was, becomes, { share, only, nutrient }))),
+    ]),
+  );
+}
+
+const eaten: ShareOf = (side, dish) => eatenShare(dish, finishedWeight(dish.recipe, side.context));
 
 const WHOLE: Share = { share: (parts) => parts, own: [] };
 
@@ -96,8 +118,10 @@ function sideOf(file: EpisodeFile): Side {
   return { file, context: amountContext(file), dishes: dishesOf(segments), region };
 }
 
+type ShareOf = (side: Side, dish: Dish) => Share;
+
 interface Taking {
-  readonly share: (side: Side, dish: Dish) => Share;
+  readonly share: ShareOf;
   /** Of this dish alone; null for all. */
   readonly only: string | null;
   readonly nutrient: Nutrient;

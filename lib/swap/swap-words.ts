@@ -3,6 +3,8 @@ import type { Variant } from '#lib/episode/publish-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
 import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
+import type { Result } from '#lib/result';
+import { daySets, daySwap, type DaySwap } from '#lib/swap/day-swaps';
 import type { Differences } from '#lib/swap/difference';
 import { sayDifference } from '#lib/swap/say-difference';
 import { swapDifference, type SwapDifference } from '#lib/swap/swap-difference';
@@ -40,10 +42,22 @@ export function swapSentence(
   swap: SwapDifference,
   portionId?: string | null,
 ): string {
+  return sentenceOf(swap, told(file, swap, portionId));
+}
+
+/**
+ * What to say of swaps of several dishes that are saved under one name: what they do to the day together.
+ * @example 'With “bigger day” it is about 300 calories more in the day; the fat stays within 3 g.'
+ */
+export function daySentence(swap: DaySwap): string {
+  return sentenceOf(swap, dayTold(swap));
+}
+
+const dayTold = ({ differences }: DaySwap): Told => ({ differences, of: 'in the day' });
+
+function sentenceOf(swap: SwapDifference | DaySwap, of: Told): string {
   const numbers =
-    swap.unconfirmed === ''
-      ? numbersSaid(told(file, swap, portionId))
-      : `there are no numbers yet (${swap.unconfirmed})`;
+    swap.unconfirmed === '' ? numbersSaid(of) : `there are no numbers yet (${swap.unconfirmed})`;
   const brings = broughtCells(swap).map(({ text }) => text);
   const ends = brings.length === 0 ? [] : [`${capitalised(brings.join('; '))}.`];
   return [`With “${swap.name}” ${numbers}.`, ...ends].join(' ');
@@ -90,12 +104,14 @@ function joined(texts: readonly string[]): string {
   return `${texts.slice(0, -1).join(', ')} and ${texts.at(-1) ?? ''}`;
 }
 
-/** One saved swap in a table: its name and what it does, column by column. */
+/** One saved swap in a table, or those of several dishes under one name: what it does, column by column. */
 export interface SwapRow {
-  readonly variantId: string;
+  /** Null for those of several dishes. */
+  readonly variantId: string | null;
   readonly name: string;
+  /** The dish, or the dishes. */
   readonly dish: string;
-  /** Of what: 'a portion', 'for the whole dish'; empty where no number is told. */
+  /** Of what: 'a portion', 'for the whole dish', 'in the day'; empty where no number is told. */
   readonly of: string;
   readonly cells: readonly { readonly label: string; readonly text: string }[];
   /** Why it cannot be told: it names what is gone. */
@@ -109,43 +125,60 @@ export interface SwapTable {
 }
 
 /**
- * A table of swaps, one line for each: `Full-fat one (soup, a portion): about 41 calories more; protein within a gram; …`.
+ * A table of swaps, one line for each: `Full-fat one (soup, a portion): about 41 calories more; protein within a gram; …`;
+ * at its end those of several dishes that have one name, with what they do to the day together.
  */
 export function swapTable(file: EpisodeFile, variants: readonly Variant[]): SwapTable {
-  const titles = new Map(file.episode.segments.map(({ id, title }) => [id, title]));
-  const rows = variants.map((variant): SwapRow => {
-    const { id: variantId, name, segmentId } = variant;
-    const row = { variantId, name, dish: titles.get(segmentId) ?? '' };
-    const swap = swapDifference(file, variant, HEADLINE_NUTRIENTS);
-    if (!swap.ok) {
-      const problem = swap.problems.map(({ message }) => message).join(' ');
-      return { ...row, of: '', cells: [], problem };
-    }
-    if (swap.value.unconfirmed !== '') {
-      const text = `no numbers yet: ${swap.value.unconfirmed}`;
-      const cells = [{ label: 'numbers', text }, ...allergenCells(swap.value)];
-      return { ...row, of: '', cells, problem: null };
-    }
-    const { differences, of } = told(file, swap.value);
-    const cells = HEADLINE_NUTRIENTS.flatMap((nutrient) => {
-      const difference = differences[nutrient];
-      if (!difference) return [];
-      const { kind, text } = sayDifference(difference);
-      const { label } = NUTRIENTS[nutrient];
-      return [{ label, text: kind === 'alike' || kind === 'open' ? `${label} ${text}` : text }];
-    });
-    return {
-      ...row,
-      of,
-      cells: [...cells, ...costCell(swap.value), ...allergenCells(swap.value)],
-      problem: null,
-    };
-  });
+  const dishes = dishesOf(file.episode.segments);
+  const titles = (ids: readonly string[]) =>
+    joined(dishes.flatMap(({ id, title }) => (ids.includes(id) ? [title] : [])));
+  const rows = [
+    ...variants.map((variant): SwapRow => {
+      const row = {
+        variantId: variant.id,
+        name: variant.name,
+        dish: titles([variant.segmentId]),
+      };
+      const swap = swapDifference(file, variant, HEADLINE_NUTRIENTS);
+      return rowOf(row, swap, (value) => told(file, value));
+    }),
+    ...daySets(variants).map((set): SwapRow => {
+      const ids = set.variants.map(({ segmentId }) => segmentId);
+      const row = { variantId: null, name: set.name, dish: titles(ids) };
+      return rowOf(row, daySwap(file, set, HEADLINE_NUTRIENTS), dayTold);
+    }),
+  ];
   return { rows, text: rows.map(rowText).join('\n') };
 }
 
+function rowOf<T extends SwapDifference | DaySwap>(
+  row: Pick<SwapRow, 'variantId' | 'name' | 'dish'>,
+  swap: Result<T>,
+  tell: (swap: T) => Told,
+): SwapRow {
+  if (!swap.ok) {
+    const problem = swap.problems.map(({ message }) => message).join(' ');
+    return { ...row, of: '', cells: [], problem };
+  }
+  const { unconfirmed } = swap.value;
+  if (unconfirmed !== '') {
+    const cells = [{ label: 'numbers', text: `no numbers yet: ${unconfirmed}` }];
+    return { ...row, of: '', cells: [...cells, ...allergenCells(swap.value)], problem: null };
+  }
+  const { differences, of } = tell(swap.value);
+  const cells = HEADLINE_NUTRIENTS.flatMap((nutrient) => {
+    const difference = differences[nutrient];
+    if (!difference) return [];
+    const { kind, text } = sayDifference(difference);
+    const { label } = NUTRIENTS[nutrient];
+    return [{ label, text: kind === 'alike' || kind === 'open' ? `${label} ${text}` : text }];
+  });
+  const others = [...costCell(swap.value), ...allergenCells(swap.value)];
+  return { ...row, of, cells: [...cells, ...others], problem: null };
+}
+
 /** What a swap costs, as a cell of a table; none where nobody can say. */
-export function costCell({ cost }: SwapDifference): SwapRow['cells'] {
+export function costCell({ cost }: Pick<SwapDifference, 'cost'>): SwapRow['cells'] {
   if (!cost.known) return [];
   if (cost.minor === 0) return [{ label: 'cost', text: 'costs the same' }];
   // What comes to less than a cent a portion is told of them all.

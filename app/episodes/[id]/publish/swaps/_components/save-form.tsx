@@ -22,7 +22,7 @@ export function SaveForm({ hidden, name, again }: Props) {
             state={state}
             name="name"
             label="Save it as"
-            hint="As you would call it: the full-fat one, bigger pots, no dairy in it."
+            hint="As you would call it: the full-fat one, no dairy. Swaps of several dishes under one name, such as bigger day, are told together for the day."
             initial={name}
             control={{ maxLength: 120, autoComplete: 'off' }}
           />

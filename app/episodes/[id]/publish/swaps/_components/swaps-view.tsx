@@ -96,7 +96,11 @@ function Saved({ page }: { readonly page: SwapsPage }) {
         {table.rows.map(({ variantId, name, dish, of, cells, problem }) => {
           const variant = variants.find(({ id }) => id === variantId);
           return (
-            <Tr key={variantId} id={`swap-${variantId}`} open={problem !== null}>
+            <Tr
+              key={variantId ?? `day ${name}`}
+              {...(variantId === null ? {} : { id: `swap-${variantId}` })}
+              open={problem !== null}
+            >
               <RowHead>
                 <b className="font-semibold">{name}</b>
                 <span className="block text-fine text-soft">
@@ -118,13 +122,15 @@ function Saved({ page }: { readonly page: SwapsPage }) {
                       Change
                     </Link>
                   )}
-                  <ButtonForm
-                    action={removeSwap}
-                    values={{ episodeId, variantId, rev: revs[variantId] ?? 0 }}
-                    label={`Take out the swap ${name}`}
-                  >
-                    Take out
-                  </ButtonForm>
+                  {variantId !== null && (
+                    <ButtonForm
+                      action={removeSwap}
+                      values={{ episodeId, variantId, rev: revs[variantId] ?? 0 }}
+                      label={`Take out the swap ${name}`}
+                    >
+                      Take out
+                    </ButtonForm>
+                  )}
                 </span>
               </Td>
             </Tr>
