@@ -13,6 +13,8 @@ export interface InputGroup {
   readonly key: string;
   /** Where it is: the dish's title; empty where it is in none. */
   readonly where: string;
+  /** The dish's segment; null where it is in none of the running order. */
+  readonly segmentId: string | null;
   /** What it is called: “150 g pearl barley”. */
   readonly what: string;
   /** What it comes to as a whole, where it is new or gone. */
@@ -34,22 +36,33 @@ export function inputsInWords(file: EpisodeFile): readonly InputGroup[] {
   const foods = new Map(file.foods.map(({ id, name }) => [id, name]));
   const used = usedFoodIds(recipesOf(file));
   const dishes = dishesOf(episode.segments);
-  const ofRecipe = (recipe: Recipe, where: string): InputGroup[] => [
+  const ofRecipe = (
+    recipe: Recipe,
+    { where, segmentId }: Pick<InputGroup, 'where' | 'segmentId'>,
+  ): InputGroup[] => [
     ...recipe.lines.map((line): InputGroup => {
       const what = `“${line.text}”`;
       const fields = lineFields(line, foods, titles);
-      return { key: `line ${line.id}`, where, what, summary: line.text, fields };
+      return { key: `line ${line.id}`, where, segmentId, what, summary: line.text, fields };
     }),
     ...recipe.portions.map((portion): InputGroup => {
       const text = portionText(portion);
       const what = `the portion “${portion.name}”`;
-      return { key: `portion ${portion.id}`, where, what, summary: text, fields: [['', text]] };
+      return {
+        key: `portion ${portion.id}`,
+        where,
+        segmentId,
+        what,
+        summary: text,
+        fields: [['', text]],
+      };
     }),
     ...recipe.weighings.map((reading): InputGroup => {
       const text = readingText(reading, recipe, kitchen);
       return {
         key: `reading ${reading.id}`,
         where,
+        segmentId,
         what: 'a reading of the scale',
         summary: text,
         fields: [['', text]],
@@ -67,27 +80,29 @@ export function inputsInWords(file: EpisodeFile): readonly InputGroup[] {
     ]),
     ...fixed.map(({ id, text }): InputGroup => {
       const what = 'said in front of the camera';
-      return { key: `said ${id}`, where: '', what, summary: `“${text}”`, fields: [['', text]] };
+      return { key: `said ${id}`, ...NOWHERE, what, summary: `“${text}”`, fields: [['', text]] };
     }),
     ...dishes.flatMap((dish) => [
       {
         key: `dish ${dish.id}`,
         where: dish.title,
+        segmentId: dish.id,
         what: 'the dish',
         summary: dish.title,
         fields: dishFields(dish, dish.recipe),
       },
-      ...ofRecipe(dish.recipe, dish.title),
+      ...ofRecipe(dish.recipe, { where: dish.title, segmentId: dish.id }),
     ]),
     ...recipes.flatMap((recipe) => [
       {
         key: `recipe ${recipe.id}`,
         where: recipe.title,
+        segmentId: null,
         what: 'the dish that others are made from',
         summary: recipe.title,
         fields: cookingFields(recipe),
       },
-      ...ofRecipe(recipe, recipe.title),
+      ...ofRecipe(recipe, { where: recipe.title, segmentId: null }),
     ]),
     ...file.foods
       .filter(({ id }) => used.has(id))
@@ -95,7 +110,7 @@ export function inputsInWords(file: EpisodeFile): readonly InputGroup[] {
         const what = `the food “${food.name}”`;
         return {
           key: `food ${food.id}`,
-          where: '',
+          ...NOWHERE,
           what,
           summary: food.name,
           fields: foodFields(food),
@@ -109,25 +124,27 @@ export function inputsInWords(file: EpisodeFile): readonly InputGroup[] {
           ['net volume', netMl === null ? '' : `${String(netMl)} ml`],
           ['drained', drainedMg === null ? '' : `${scaleGramsText(drainedMg)} g`],
         ];
-        return { key: `pack ${id}`, where: '', what: `the pack “${name}”`, summary: name, fields };
+        return { key: `pack ${id}`, ...NOWHERE, what: `the pack “${name}”`, summary: name, fields };
       }),
     ...kitchen.scales.map(({ id, name, resolutionMg, accuracyPpm }): InputGroup => {
       const fields: Field[] = [
         ['steps', `${scaleGramsText(resolutionMg)} g`],
         ['accuracy', `${ppmTyped(accuracyPpm)} %`],
       ];
-      return { key: `scale ${id}`, where: '', what: `the scale “${name}”`, summary: name, fields };
+      return { key: `scale ${id}`, ...NOWHERE, what: `the scale “${name}”`, summary: name, fields };
     }),
     ...kitchen.spreads.map(({ id, kind, permille }): InputGroup => {
       const text = `± ${permilleTyped(permille)} %`;
       const what = `how far a ${kind} may miss`;
-      return { key: `spread ${id}`, where: '', what, summary: text, fields: [['', text]] };
+      return { key: `spread ${id}`, ...NOWHERE, what, summary: text, fields: [['', text]] };
     }),
   ];
 }
 
+const NOWHERE = { where: '', segmentId: null } as const;
+
 function group(what: string, fields: readonly Field[]): InputGroup {
-  return { key: what, where: '', what, summary: '', fields };
+  return { key: what, ...NOWHERE, what, summary: '', fields };
 }
 
 function answerText(answer: EpisodeFile['episode']['anythingElse']): string {

@@ -39,6 +39,8 @@ export interface NumberThen {
 export interface InputChange {
   /** The dish's title; empty where it is in none. */
   readonly where: string;
+  /** The dish's segment; null where it is in none of the running order. */
+  readonly segmentId: string | null;
   readonly what: string;
   readonly from: string;
   readonly to: string;
@@ -77,7 +79,7 @@ export function lockDifference(
   const locked = readSnapshot(snapshot);
   if (!locked) {
     const unread = 'the lock itself cannot be read by this version of the program';
-    return { ...NOTHING_CHANGED, holds: false, inputs: [change('', unread, '', '')] };
+    return { ...NOTHING_CHANGED, holds: false, inputs: [change(NOWHERE, unread, '', '')] };
   }
   if (lockHolds(locked, file)) return NOTHING_CHANGED;
   return {
@@ -169,8 +171,12 @@ function printer(numbers: PublishedNumbers | null): Printer {
   };
 }
 
-const change = (where: string, what: string, from: string, to: string): InputChange => ({
+type At = Pick<InputChange, 'where' | 'segmentId'>;
+const NOWHERE: At = { where: '', segmentId: null };
+
+const change = ({ where, segmentId }: At, what: string, from: string, to: string): InputChange => ({
   where,
+  segmentId,
   what,
   from,
   to,
@@ -180,20 +186,20 @@ function inputChanges(
   { engineVersion, file: then }: LockedSnapshot,
   file: EpisodeFile,
 ): InputChange[] {
-  if (!then) return [change('', 'what it rested on cannot be read any more', '', '')];
+  if (!then) return [change(NOWHERE, 'what it rested on cannot be read any more', '', '')];
   const before = new Map(inputsInWords(then).map((group) => [group.key, group]));
   const after = new Map(inputsInWords(file).map((group) => [group.key, group]));
   const changes = [
     ...[...after.values()].flatMap((now) => {
       const was = before.get(now.key);
-      return was ? fieldChanges(was, now) : [change(now.where, now.what, '', now.summary)];
+      return was ? fieldChanges(was, now) : [change(now, now.what, '', now.summary)];
     }),
     ...[...before.values()]
       .filter(({ key }) => !after.has(key))
-      .map((was) => change(was.where, was.what, was.summary, '')),
+      .map((was) => change(was, was.what, was.summary, '')),
   ];
   if (changes.length > 0 || engineVersion !== ENGINE_VERSION) return changes;
-  return [change('', 'something under it that has no words here', '', '')];
+  return [change(NOWHERE, 'something under it that has no words here', '', '')];
 }
 
 function fieldChanges(was: InputGroup, now: InputGroup): InputChange[] {
@@ -202,6 +208,6 @@ function fieldChanges(was: InputGroup, now: InputGroup): InputChange[] {
   return [...names].flatMap((name) => {
     const [from, to] = [then?.get(name) ?? '', since?.get(name) ?? ''];
     if (from === to) return [];
-    return [change(now.where, name === '' ? now.what : `${now.what}, ${name}`, from, to)];
+    return [change(now, name === '' ? now.what : `${now.what}, ${name}`, from, to)];
   });
 }

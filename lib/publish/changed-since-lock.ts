@@ -85,7 +85,7 @@ function isClose(a: number | null, b: number | null): boolean {
 
 /** What has changed of a dish in a few words; null where nothing has. */
 function touched(dish: Dish, { numbers, inputs }: LockDifference, moved: boolean): string | null {
-  const input = inputs.find(({ where }) => where === dish.title);
+  const input = inputs.find(({ segmentId }) => segmentId === dish.id);
   if (!moved && !input) return null;
   const portions = new Set(dish.recipe.portions.map(({ id }) => id));
   const own = numbers.filter(({ scope }) =>

@@ -17,8 +17,8 @@ const PRACTICAL: readonly (readonly [names: RegExp, one: string, several: string
 ];
 
 /**
- * What grams come to by a measure that the food's source states in the same state, if a practical amount is within
- * 5 % of it; null where the words name a household amount, or no measure is meant for this form of the food.
+ * What grams come to by a measure that the food's source states in the same state: the nearest practical amount, if it is
+ * within 5 %; null where the words name a household amount, or no measure is meant for this form of the food.
  * @example householdAmount(line80gOats, 80_000, oats) // 'about 1 cup' (81 g)
  */
 export function householdAmount(line: RecipeLine, massMg: number, food: Food): string | null {
@@ -29,13 +29,20 @@ export function householdAmount(line: RecipeLine, massMg: number, food: Food): s
     for (const measure of food.measures) {
       if (!names.test(unitOf(measure)) || !fitsWords(measure, line.text)) continue;
       const wanted = (massMg / measure.massMg) * (measure.qtyNum / measure.qtyDen) * 12;
-      const near = twelfths.find((each) => Math.abs(each - wanted) <= MAY_MISS * wanted);
-      if (near === undefined) continue;
+      const near = nearest(twelfths, wanted);
+      if (Math.abs(near - wanted) > MAY_MISS * wanted) continue;
       const amount = new Fraction(near).div(12).toFraction(true);
       return `about ${amount} ${near > 12 ? several : one}`;
     }
   }
   return null;
+}
+
+/** Of two that are as near the smaller. */
+function nearest(all: readonly number[], wanted: number): number {
+  return all.reduce((best, each) =>
+    Math.abs(each - wanted) < Math.abs(best - wanted) ? each : best,
+  );
 }
 
 const unitOf = ({ name }: FoodMeasure) => (name.split(',')[0] ?? '').trim().toLowerCase();

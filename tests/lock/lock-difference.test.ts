@@ -82,6 +82,7 @@ test('grams of an ingredient: the number that changed of dish, portion and day, 
   }
   expect(told.inputs).toContainEqual({
     where: 'Barley skillet',
+    segmentId: firstDish(file).id,
     what: '“150 g pearl barley”, grams',
     from: expect.any(String) as string,
     to: '400 g',
@@ -97,6 +98,7 @@ test('what is new or gone is told from nothing or to nothing', () => {
   const { inputs, numbers } = differenceTo(without);
   expect(inputs).toContainEqual({
     where: 'Barley skillet',
+    segmentId: firstDish(file).id,
     what: '“Salt to taste”',
     from: 'Salt to taste',
     to: '',

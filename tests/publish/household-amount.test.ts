@@ -28,6 +28,10 @@ describe('what grams come to by a household measure', () => {
     [SALT, '6 g salt', 6, 'about 1 tsp'],
     [SALT, '18 g salt', 18, 'about 1 tbsp'],
     [OIL, '27 g olive oil', 27, 'about 2 tbsp'],
+    // 20.9 twelfths of a cup: 20 of them are within 5 % too, and 21 are nearer; 15.3 between 15 and 16.
+    [OATS, '141 g rolled oats', 141, 'about 1 3/4 cups'],
+    [OATS, '103 g rolled oats', 103, 'about 1 1/4 cups'],
+    [OATS, '106 g rolled oats', 106, 'about 1 1/3 cups'],
   ])('%#: %s', (of, text, g, words) => {
     expect(about(of, text, g)).toBe(words);
   });

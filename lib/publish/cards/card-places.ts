@@ -50,7 +50,7 @@ export function cardPlaces(files: readonly CardFile[], cut: CutOfCards): CardPla
     const inFrame = Math.max(found.from, taken.get(found.key) ?? 0);
     const outFrame = Math.min(inFrame + length, found.to ?? Infinity);
     if (outFrame <= inFrame) {
-      return { file, span: null, why: `${found.key} is over before it` };
+      return { file, span: null, why: `${found.called} is over before it` };
     }
     taken.set(found.key, outFrame);
     return { file, span: { inFrame, outFrame }, why: null };
@@ -59,14 +59,16 @@ export function cardPlaces(files: readonly CardFile[], cut: CutOfCards): CardPla
 }
 
 interface Begin {
-  /** What stands there already is counted by this. */
+  /** What stands there already is counted by this: a segment's id, or the picture's own name. */
   readonly key: string;
+  readonly called: string;
   readonly from: number;
   readonly to: number | null;
 }
 
 function beginOf({ card, name }: CardFile, { segments }: CutOfCards): Begin | string {
-  if (card.atFrame !== null) return { key: name, from: card.atFrame, to: null };
+  if (card.atFrame !== null)
+    return { key: `picture ${name}`, called: name, from: card.atFrame, to: null };
   switch (card.kind) {
     case 'dish':
     case 'ingredients': {
@@ -88,10 +90,10 @@ function beginOf({ card, name }: CardFile, { segments }: CutOfCards): Begin | st
   }
 }
 
-function within({ title, inFrame, outFrame }: CutOfCards['segments'][number]): Begin | string {
+function within({ id, title, inFrame, outFrame }: CutOfCards['segments'][number]): Begin | string {
   return inFrame === null
     ? `${title} has no in-point yet`
-    : { key: title, from: inFrame, to: outFrame };
+    : { key: `segment ${id}`, called: title, from: inFrame, to: outFrame };
 }
 
 /** A place in timecode, in and out. */

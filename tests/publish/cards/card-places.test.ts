@@ -69,6 +69,26 @@ describe('where cards go', () => {
   });
 });
 
+test('two dishes of one title each have their own time', () => {
+  const [talk, first, second, ...rest] = FILE.episode.segments;
+  if (!talk || !first || !second) throw new Error('the demo has two dishes');
+  const at = { outFrame: null, title: 'Soup' };
+  const segments = [
+    talk,
+    { ...second, ...at, inFrame: 2000 },
+    { ...first, ...at, inFrame: 1950 },
+    ...rest,
+  ];
+  const of = placed({ segments });
+  const beginOf = (segmentId: string, kind: string) =>
+    of.places.find(({ file: { card } }) => card.segmentId === segmentId && card.kind === kind)?.span
+      ?.inFrame;
+  expect([beginOf(first.id, 'dish'), beginOf(second.id, 'dish')]).toEqual([1950, 2000]);
+  expect([beginOf(first.id, 'ingredients'), beginOf(second.id, 'ingredients')]).toEqual([
+    2075, 2125,
+  ]);
+});
+
 const RATES: readonly FrameRateId[] = ['23.976', '25', '29.97df', '59.94', '60'];
 const cutAt = (id: FrameRateId) => {
   const { num, den, drop } = frameRate(id);

@@ -162,7 +162,7 @@ describe('a correction in words', () => {
 
   it('proposes the reason from what changed, counts what is more, and fits what is kept', () => {
     expect(proposedReason(inputs, otherEngine)).toContain('“150 g pearl barley”, grams: now 400 g');
-    const input = { where: 'A', what: 'b', from: '1', to: '2' };
+    const input = { where: 'A', segmentId: 'a', what: 'b', from: '1', to: '2' };
     expect(proposedReason([input, input, input, input, input], true)).toMatch(/; and 3 more\.$/);
     expect(proposedReason([], false)).toBe('');
     const long = { ...input, to: 'x'.repeat(2000) };
