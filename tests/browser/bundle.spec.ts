@@ -55,7 +55,7 @@ test('an episode goes to another machine in one zip, with its lock, its copied t
     .getByRole('navigation', { name: 'Episode' })
     .getByRole('link', { name: 'Publish' })
     .click();
-  await expect(lock).toContainText('Nothing is locked yet');
+  await expect(lock).toContainText('Not locked: a draft');
 });
 
 test('a zip that is no bundle is refused in words that say what and where', async ({

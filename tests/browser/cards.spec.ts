@@ -20,7 +20,7 @@ test('cards are looked at, asked for otherwise, and taken away one by one and al
   await page.getByRole('link', { name: 'Cards with these numbers' }).click();
   await expect(page).toHaveURL(new RegExp(`${here}/cards`));
   const main = page.getByRole('main');
-  await expect(main).toContainText('Drafts: each card says “not locked”');
+  await expect(main).toContainText('Each card says “not locked”');
   const skillet = page.getByRole('region', { name: 'Barley skillet' });
   const numbers = skillet.getByRole('img', {
     name: /^numbers: the whole dish; Barley skillet; \d+ kcal/,
@@ -73,7 +73,7 @@ test('cards are looked at, asked for otherwise, and taken away one by one and al
   await page.goto(`${here}/publish`);
   await page.getByRole('button', { name: 'Lock the numbers' }).click();
   await expect(page.getByRole('region', { name: 'Numbers lock' })).toContainText(
-    /Locked .*, lock 1/,
+    /Numbers locked .*Lock 1: /,
   );
   await page.goto(`${here}/cards`);
   await expect(main).toContainText('Numbers locked');

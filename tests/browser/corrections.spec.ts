@@ -72,7 +72,7 @@ test('locked, copied, cards downloaded, an input changed: the correction, its te
 
   await cupsOfPeas(page, here, '2');
   await page.goto(`${here}/publish`);
-  await expect(lock).toContainText(/Lock broken/);
+  await expect(lock).toContainText(/Lock of .* broken/);
   await lock.getByRole('link', { name: 'Corrections' }).click();
   const numbers = page.getByRole('table', { name: 'Numbers to put right' });
   const energy = numbers.getByRole('row', { name: /^Barley skillet, the whole dish: calories/ });

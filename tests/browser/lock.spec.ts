@@ -12,11 +12,11 @@ test('numbers are locked by hand, a changed ingredient breaks the lock and is to
 
   await page.goto(`${here}/publish`);
   const lock = page.getByRole('region', { name: 'Numbers lock' });
-  await expect(lock).toContainText('Nothing is locked yet');
+  await expect(lock).toContainText('Not locked: a draft');
   await lock.getByRole('button', { name: 'Lock the numbers' }).click();
-  await expect(lock).toContainText(/Locked .*, lock 1/);
+  await expect(lock).toContainText(/Numbers locked .*Lock 1: /);
   await expect(lock).toContainText(/SHA-256 [0-9a-f]{12}…/);
-  await expect(lock).toContainText('Nothing under it has changed');
+  await expect(lock).toContainText('nothing under them has changed');
   await expectAccessible(page);
 
   // Another amount of an ingredient that is not weighed.
@@ -30,7 +30,7 @@ test('numbers are locked by hand, a changed ingredient breaks the lock and is to
   await expect(page).not.toHaveURL(/edit=/);
 
   await page.goto(`${here}/publish`);
-  await expect(lock).toContainText(/Lock broken\. Taken .*, lock 1/);
+  await expect(lock).toContainText(/Lock of .* broken\. .*Lock 1: /);
   const causes = lock.getByRole('table', { name: /^What changed since/ });
   await expect(causes).toContainText('Barley skillet: “1 cup frozen peas”, amount');
   await expect(causes).toContainText('2 cup');
@@ -40,18 +40,16 @@ test('numbers are locked by hand, a changed ingredient breaks the lock and is to
   await expectAccessible(page);
 
   await page.goto(`${here}/evidence`);
-  await expect(page.getByRole('main')).toContainText(
-    'It is broken; what follows is as it stands now.',
-  );
+  await expect(page.getByRole('main')).toContainText('The numbers are those of now, not locked.');
   await expectAccessible(page);
 
   await page.goto(`${here}/publish`);
   await lock.getByRole('button', { name: 'Lock again' }).click();
-  await expect(lock).toContainText(/Locked .*, lock 2/);
+  await expect(lock).toContainText(/Numbers locked .*Lock 2: /);
 
   await lock.getByRole('link', { name: 'Evidence' }).click();
   await expect(page.getByRole('heading', { name: 'The working' })).toBeVisible();
-  await expect(page.getByRole('main')).toContainText('Nothing under it has changed');
+  await expect(page.getByRole('main')).toContainText('nothing under them has changed');
   await expect(page.getByRole('table', { name: 'Barley skillet' })).toContainText('268');
   const said = page.getByRole('table', { name: /^Statements and what/ });
   await expect(said).toContainText('fourteen hundred and nine calories');

@@ -37,10 +37,10 @@ test('a piece has its own title and limit and the lock of its episode', async ({
 
   // Its numbers are those of the lock.
   await page.getByRole('button', { name: 'Lock the numbers' }).click();
-  await expect(loaf).toContainText('With the numbers locked');
+  await expect(loaf).toContainText('Numbers locked');
   const locked = (await loaf.locator('pre').textContent()) ?? '';
   await loaf.getByRole('button', { name: /^Copy Loaf in a minute, / }).click();
-  await expect(loaf.getByText(/^(Copied\.|The text is selected)/)).toBeVisible();
+  await expect(loaf.getByText(/^(Copied\.|Selected: )/)).toBeVisible();
 
   // Another amount in another dish breaks it.
   await page.goto(here);
@@ -52,7 +52,7 @@ test('a piece has its own title and limit and the lock of its episode', async ({
   await form.getByRole('button', { name: /^Save/ }).first().click();
   await expect(page).not.toHaveURL(/edit=/);
   await page.goto(`${here}/publish`);
-  await expect(loaf).toContainText(/Its lock of .* is broken: /);
+  await expect(loaf).toContainText(/Lock of .* broken/);
   await expect(loaf).toContainText('No dish of this piece has changed');
   expect(await loaf.locator('pre').textContent()).toBe(locked);
   await expect(piece('The harbor day in numbers')).toContainText('Barley skillet: ');

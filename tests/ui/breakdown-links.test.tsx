@@ -39,7 +39,13 @@ function pages(file: EpisodeFile) {
     episode: renderToStaticMarkup(
       <EpisodeView view={view} stage="filmingSet" numbers="draft" totalS={1} last={null} />,
     ),
-    numbers: renderToStaticMarkup(<NumbersView view={view} description={text} />),
+    numbers: renderToStaticMarkup(
+      <NumbersView
+        view={view}
+        description={text}
+        lock={{ standing: 'draft', ofLock: false, at: null, reason: null }}
+      />,
+    ),
     publish: renderToStaticMarkup(<PublishView page={page} />),
   };
 }

@@ -27,7 +27,9 @@ describe('the page of the cards', () => {
   test('has every card with its words, place and files, dish by dish', () => {
     const page = markup(demo);
     const text = words(page);
-    expect(text).toContain('Drafts: each card says “not locked”');
+    expect(text).toContain(
+      'Not locked: a draft with the numbers of now. Each card says “not locked”.',
+    );
     expect(text).toContain('00:00:45:00 to 00:00:50:00');
     expect(text).toContain('no place yet: nobody has said at which frame the step is seen');
     expect(page).toMatch(/alt="numbers: the whole dish; Barley skillet; 1409 kcal · 68 g protein/);

@@ -88,12 +88,12 @@ describe('the pieces of an episode', () => {
   test('have the lock of their episode, and say which dish broke it', () => {
     const { snapshot } = takeLock(demo);
     expect(words(part(withPieces({}), snapshot))).toContain(
-      'With the numbers locked Sat 12 Dec, 18:02',
+      'Numbers locked Sat 12 Dec, 18:02, nothing under them has changed.',
     );
     const other = withoutValues(demo, 'seg-loaf');
     const own = part(withPieces({}, other), snapshot);
     expect(words(own)).toMatch(
-      /Its lock of Sat 12 Dec, 18:02 is broken: Tray-baked turkey meatloaf: 1362 → /,
+      /Lock of Sat 12 Dec, 18:02 broken: Tray-baked turkey meatloaf: 1362 → /,
     );
     expect(pre(own)).toBe(pre(part(withPieces({}))));
     const elsewhere = part(withPieces({}, withoutValues(demo, 'seg-skillet')), snapshot);

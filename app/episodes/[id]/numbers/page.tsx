@@ -5,6 +5,7 @@ import { ENERGY_STEPS } from '#lib/episode/schema';
 import { publishedNumbers } from '#lib/figures/published-numbers';
 import { countedNutrients } from '#lib/figures/shown-nutrients';
 import { saidStandings } from '#lib/overview/said-standing';
+import { toldLock } from '#lib/publish/lock-words';
 import { readRevisions } from '#lib/store/read-episode';
 import { othersOf } from '../others';
 import { readDescription } from '../publish/read-description';
@@ -37,6 +38,7 @@ export default async function NumbersPage({ params, searchParams }: Props) {
         editing: null,
       }}
       description={read.describe({ form: 'plain', without: [] })}
+      lock={toldLock(read.publish)}
       said={saidStandings(file, figures)}
       energyStep={ENERGY_STEPS.find((each) => String(each) === step)}
     />

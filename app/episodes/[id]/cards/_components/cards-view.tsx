@@ -1,11 +1,12 @@
-import Link from 'next/link';
 import { dishesOf } from '#lib/episode/context';
 import { STANDING_WORDS } from '#lib/lock/lock-standing';
 import { cardGroups } from '#lib/overview/cards-view';
-import { localMoment } from '#lib/units/local-date';
+import { STANDING_MARK } from '#lib/publish/cards/card';
+import { toldLock } from '#lib/publish/lock-words';
 import { ButtonLink } from '../../../../_ui/button';
 import { EmptyState } from '../../../../_ui/empty-state';
 import { SlateHead } from '../../../../_ui/slate-head';
+import { LockLine } from '../../publish/_components/lock-line';
 import { withLook } from '../look';
 import type { ReadCards } from '../read-cards';
 import { AllInOneZip } from './all-in-one-zip';
@@ -16,7 +17,8 @@ import { OpenCards } from './open-cards';
 /** All cards of an episode, as they will look on the picture. */
 export function CardsView({ cards }: { readonly cards: ReadCards }) {
   const { source, look, files, places } = cards;
-  const { episode, kitchen } = source.file;
+  const { episode } = source.file;
+  const mark = STANDING_MARK[source.standing];
   const here = `/episodes/${episode.id}/cards`;
   const dishes = dishesOf(episode.segments);
   const head = (
@@ -40,11 +42,14 @@ export function CardsView({ cards }: { readonly cards: ReadCards }) {
       </>
     );
   }
-  const lockedAt = source.lockedAt && localMoment(new Date(source.lockedAt), kitchen.zone);
   return (
     <>
       {head}
-      <Standing episodeId={episode.id} standing={source.standing} lockedAt={lockedAt} />
+      <LockLine
+        episodeId={episode.id}
+        told={toldLock(source)}
+        also={mark === null ? '' : `Each card says “${mark}”.`}
+      />
       <OpenCards episodeId={episode.id} source={source} />
       <LookChoice here={here} look={look} />
       <section aria-labelledby="all-cards" className="mb-10 print:hidden">
@@ -84,29 +89,5 @@ export function CardsView({ cards }: { readonly cards: ReadCards }) {
         </section>
       ))}
     </>
-  );
-}
-
-interface StandingProps {
-  readonly episodeId: string;
-  readonly standing: ReadCards['source']['standing'];
-  readonly lockedAt: string | null;
-}
-
-/** Where the numbers stand, and the way to lock them. */
-function Standing({ episodeId, standing, lockedAt }: StandingProps) {
-  const lock = `/episodes/${episodeId}/publish`;
-  if (standing === 'locked') {
-    return <p className="mb-6">Numbers locked {lockedAt}, nothing under them has changed.</p>;
-  }
-  return (
-    <p className="mb-6 border-l-[6px] border-hand pl-3">
-      {standing === 'draft'
-        ? 'Drafts: each card says “not locked” until the numbers are locked. '
-        : `The lock${lockedAt === null ? '' : ` of ${lockedAt}`} is broken: the cards show what was locked and say “lock broken”. `}
-      <Link className="link" href={lock}>
-        {standing === 'draft' ? 'Lock the numbers' : 'See what changed'}
-      </Link>
-    </p>
   );
 }

@@ -1,10 +1,11 @@
-import Link from 'next/link';
+import { STANDING_WORDS } from '#lib/lock/lock-standing';
 import { localMoment } from '#lib/units/local-date';
 import type { Evidence } from '#lib/publish/evidence';
 import { evidenceTable } from '#lib/publish/evidence-table';
 import { PrintButton } from '../../../../_ui/print-button';
 import { SlateHead } from '../../../../_ui/slate-head';
 import { DifferenceTables } from '../../_components/difference-tables';
+import { LockLine } from '../../publish/_components/lock-line';
 import { DishTable, PartsTable } from './dish-table';
 import { StatementTable } from './statement-table';
 
@@ -23,6 +24,9 @@ export function EvidenceView({ episodeId, evidence, zone }: Props) {
   const { lock, difference, episode } = evidence;
   const moment = (at: string) => localMoment(new Date(at), zone);
   const { dishes, day } = evidenceTable(evidence);
+  const standing = lock === null ? 'draft' : lock.holds ? 'locked' : 'broken';
+  // What is shown is worked out now; what changed stands in the tables below.
+  const told = { standing, ofLock: false, at: lock && moment(lock.at), reason: null } as const;
   return (
     <>
       <SlateHead
@@ -30,40 +34,20 @@ export function EvidenceView({ episodeId, evidence, zone }: Props) {
         title={episode.title}
         shut={lock?.holds === true}
         cells={[
-          {
-            name: 'Numbers',
-            value: lock === null ? 'draft' : lock.holds ? 'locked' : 'lock broken',
-          },
+          { name: 'Numbers', value: STANDING_WORDS[standing] },
           { name: 'Made', value: moment(evidence.at) },
         ]}
       />
       <div className={`grid grid-cols-1 gap-8 ${CLOSE_IN_PRINT}`}>
         <section aria-labelledby="lock">
           <h2 id="lock">The lock</h2>
-          {lock === null ? (
-            <p className="mt-1">
-              Nothing is locked: this is a draft’s.{' '}
-              <Link
-                className="link print:hidden"
-                href={`/episodes/${episodeId}/publish#numbers-lock`}
-              >
-                Lock the numbers
-              </Link>
+          <LockLine episodeId={episodeId} told={told} />
+          {lock && (
+            <p className="text-fine break-all text-soft print:text-[7pt]">
+              Lock {lock.seq ?? 1}: SHA-256 of the snapshot {lock.sha256}
+              {lock.inputsSha256 === null ? '' : `, of the inputs ${lock.inputsSha256}`};
+              calculation {lock.engineVersion}
             </p>
-          ) : (
-            <>
-              <p className="mt-1">
-                Lock {lock.seq ?? 1}, taken {moment(lock.at)}.{' '}
-                {lock.holds
-                  ? 'Nothing under it has changed.'
-                  : 'It is broken; what follows is as it stands now.'}
-              </p>
-              <p className="text-fine break-all text-soft print:text-[7pt]">
-                SHA-256 of the snapshot {lock.sha256}
-                {lock.inputsSha256 === null ? '' : `, of the inputs ${lock.inputsSha256}`};
-                calculation {lock.engineVersion}
-              </p>
-            </>
           )}
           {lock && difference && (
             <DifferenceTables difference={difference} since={moment(lock.at)} />

@@ -9,6 +9,7 @@ import type { NumberScope } from '#lib/figures/published-numbers';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
 import type { SaidStanding } from '#lib/overview/said-standing';
 import type { Description } from '#lib/publish/description';
+import { lockWords, type LockTold } from '#lib/publish/lock-words';
 import { Disclosure } from '../../../../_ui/disclosure';
 import { DishRemarks } from '../../_components/dish-remarks';
 import { MatchPart } from '../../_components/match-part';
@@ -18,12 +19,15 @@ import { revOf, type EpisodeView } from '../../_components/view';
 import { WrittenStep } from '../../_components/written-step';
 import { breakdownHref } from '../../breakdown/href';
 import { CopyAndLock } from '../../publish/_components/copy-and-lock';
+import { LockLine } from '../../publish/_components/lock-line';
 import { NetCarbs } from './net-carbs';
 import { SayDayPart, SayPart } from './say-part';
 
 interface Props {
   readonly view: EpisodeView;
   readonly description: Description;
+  /** How the numbers of the description stand to the lock. */
+  readonly lock: LockTold;
   /** What was said in front of the camera, as it stands now. */
   readonly said?: readonly SaidStanding[];
   /** What calories are said to, where the person chose; else as their likely range supports. */
@@ -33,7 +37,7 @@ interface Props {
 const TEXT = 'short-description';
 
 /** The short way: each dish's numbers, what they wait for, a line to say, and the description. Nothing else is asked. */
-export function NumbersView({ view, description, said = [], energyStep }: Props) {
+export function NumbersView({ view, description, lock, said = [], energyStep }: Props) {
   const { episode } = view.file;
   const dishes = dishesOf(episode.segments);
   return (
@@ -47,6 +51,8 @@ export function NumbersView({ view, description, said = [], energyStep }: Props)
           , and paste its ingredients.
         </EmptyState>
       )}
+      {/* These are the numbers of now, whatever goes out. */}
+      {dishes.length > 0 && <LockLine episodeId={episode.id} told={{ ...lock, ofLock: false }} />}
       <div className="grid gap-x-14 gap-y-10 lg:grid-cols-[minmax(0,1.5fr)_minmax(0,1fr)]">
         <div className="grid min-w-0 content-start gap-12">
           {dishes.map((dish) => (
@@ -80,6 +86,9 @@ export function NumbersView({ view, description, said = [], energyStep }: Props)
               />
             </div>
             <WrittenStep episode={episode} rev={revOf(view, episode.id)} />
+            {lock.standing === 'broken' && lock.ofLock && (
+              <p className="mt-2">{lockWords({ ...lock, reason: null })}</p>
+            )}
             <pre
               id={TEXT}
               className="mt-4 border border-line bg-raised px-4 py-3 font-sans text-fine break-words whitespace-pre-wrap"

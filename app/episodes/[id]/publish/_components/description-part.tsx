@@ -3,12 +3,13 @@ import { DESCRIPTION_FORMS, type DescriptionForm } from '#lib/episode/publish-sc
 import type { Description } from '#lib/publish/description';
 import { PART_WORDS } from '#lib/publish/description/change-layout';
 import type { Droppable } from '#lib/publish/description/what-to-drop';
+import { lockWords } from '#lib/publish/lock-words';
 import { printCount } from '#lib/units/print';
 import { WrittenStep } from '../../_components/written-step';
 import { CopyAndLock } from './copy-and-lock';
 import { LayoutPart } from './layout-part';
 import { lengthWords } from './length-words';
-import { revOf, type PublishPage } from './view';
+import { revOf, toldOf, type PublishPage } from './view';
 
 const TEXT = 'description-text';
 
@@ -38,7 +39,7 @@ export function DescriptionPart({ page }: { readonly page: PublishPage }) {
         />
       </div>
       <WrittenStep episode={episode} rev={revOf(page, episode.id)} />
-      <p className="mt-2">{lockWords(page)}</p>
+      <Standing page={page} />
       <p className={`text-fine ${fits ? 'text-soft' : 'font-semibold text-hand'}`}>
         {fits ? '' : 'Too long. '}
         {lengthWords(length, limit)}
@@ -137,11 +138,21 @@ function Drops(props: { readonly episodeId: string; readonly description: Descri
   );
 }
 
-function lockWords({ lock, ofLock }: PublishPage): string {
-  if (!lock) return 'A draft: copying locks the numbers in it.';
-  if (lock.broken === null) return `Numbers locked ${lock.at}, nothing under them has changed.`;
-  if (!ofLock) {
-    return `Lock of ${lock.at} broken: ${lock.broken}. The numbers are those of now; copying locks them.`;
-  }
-  return `Lock of ${lock.at} broken: ${lock.broken}. The text keeps to the numbers of that lock until you lock again.`;
+/** How its numbers stand to the lock; why it is broken is told beside the text. */
+function Standing({ page }: { readonly page: PublishPage }) {
+  const told = toldOf(page);
+  return (
+    <p className="mt-2">
+      {lockWords({ ...told, reason: null })}
+      {told.standing !== 'locked' && !told.ofLock && ' Copying locks them.'}
+      {told.standing === 'broken' && (
+        <>
+          {' '}
+          <a className="link print:hidden" href="#numbers-lock">
+            See what changed
+          </a>
+        </>
+      )}
+    </p>
+  );
 }

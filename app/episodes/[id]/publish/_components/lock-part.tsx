@@ -1,9 +1,10 @@
 import Link from 'next/link';
+import { lockWords } from '#lib/publish/lock-words';
 import { ButtonForm } from '../../../../_forms/button-form';
 import { DifferenceTables } from '../../_components/difference-tables';
 import { lockNumbers } from '../actions';
 import { PutRightNote } from './put-right';
-import type { PublishPage } from './view';
+import { toldOf, type PublishPage } from './view';
 
 /** How much of a hash is shown: enough to compare two by eye. */
 const SHOWN_HASH = 12;
@@ -14,22 +15,20 @@ export function LockPart({ page }: { readonly page: PublishPage }) {
   const values = { episodeId: file.episode.id, inputsSha256 };
   return (
     <section aria-labelledby="numbers-lock">
-      <h2 id="numbers-lock">Numbers lock</h2>
+      <h2 id="numbers-lock" tabIndex={-1}>
+        Numbers lock
+      </h2>
+      <p className="mt-1 max-w-[60ch]">{lockWords({ ...toldOf(page), reason: null })}</p>
       {lock === null ? (
         <p className="mt-1 max-w-[60ch] text-soft">
-          Nothing is locked yet. Lock the numbers when the cut is final: from then on a change under
-          them is told. Copying the description locks them too.
+          Lock them when the cut is final: from then on a change under them is told. Copying the
+          description locks them too.
         </p>
       ) : (
-        <>
-          <p className="mt-1">
-            {lock.broken === null ? 'Locked' : 'Lock broken. Taken'} {lock.at}, lock {lock.seq}:
-            every number of every dish and of the day, with what each rests on.
-          </p>
-          <p className="text-fine text-soft">
-            SHA-256 <span className="font-slate">{lock.sha256.slice(0, SHOWN_HASH)}…</span>
-          </p>
-        </>
+        <p className="text-fine text-soft">
+          Lock {lock.seq}: every number of every dish and of the day, with what each rests on.
+          SHA-256 <span className="font-slate">{lock.sha256.slice(0, SHOWN_HASH)}…</span>
+        </p>
       )}
       {lock?.broken != null && <DifferenceTables difference={lock.difference} since={lock.at} />}
       {putRight && (
@@ -38,9 +37,7 @@ export function LockPart({ page }: { readonly page: PublishPage }) {
         </div>
       )}
       <div className="mt-3 flex flex-wrap items-center gap-x-6 gap-y-2">
-        {lock?.broken === null ? (
-          <span className="text-soft">Nothing under it has changed.</span>
-        ) : (
+        {(lock === null || lock.broken !== null) && (
           <ButtonForm action={lockNumbers} values={values} tone="plain" size="usual">
             {lock === null ? 'Lock the numbers' : 'Lock again'}
           </ButtonForm>

@@ -2,12 +2,13 @@ import { ButtonForm } from '../../../../_forms/button-form';
 import { CopyButton } from '../../../../_ui/copy-button';
 import { Disclosure } from '../../../../_ui/disclosure';
 import { dishesOf } from '#lib/episode/context';
+import { lockWords } from '#lib/publish/lock-words';
 import type { PieceRow } from '#lib/publish/piece-rows';
 import { printCount } from '#lib/units/print';
 import { addPiece, changePiece, removePiece } from '../piece-actions';
 import { lengthWords } from './length-words';
 import { PieceForm } from './piece-form';
-import { revOf, type PublishPage } from './view';
+import { revOf, toldOf, type PublishPage } from './view';
 
 type PageProps = { readonly page: PublishPage };
 
@@ -93,7 +94,7 @@ function PieceOut({ page, row }: ItemProps) {
   const shownIn = `piece-text-${piece.id}`;
   return (
     <>
-      <p className="mt-1">{lockWords(page, row)}</p>
+      <p className="mt-1">{standingOf(page, row)}</p>
       {afterLock.length > 0 && (
         <p className="hatch mt-1 py-2">
           Not in the lock, and so not in the text: {afterLock.join(', ')}.{' '}
@@ -132,14 +133,11 @@ function PieceOut({ page, row }: ItemProps) {
   );
 }
 
-function lockWords({ lock, ofLock }: PublishPage, { changed, piece }: PieceRow): string {
-  if (!lock) return 'Not locked: a draft with the numbers of now.';
-  if (lock.broken === null)
-    return `With the numbers locked ${lock.at}; nothing under them has changed.`;
-  const broken = `Its lock of ${lock.at} is broken`;
-  if (!ofLock) return `${broken}: ${lock.broken}. The numbers are those of now, and not locked.`;
-  const keeps = 'The text keeps to the numbers of that lock until you lock again.';
-  if (changed.length > 0) return `${broken}: ${changed.join('; ')}. ${keeps}`;
+/** The lock's standing with what has changed in the dishes of this piece, where any has. */
+function standingOf(page: PublishPage, { changed, piece }: PieceRow): string {
+  const told = toldOf(page);
+  if (told.standing !== 'broken' || !told.ofLock) return lockWords(told);
+  if (changed.length > 0) return lockWords({ ...told, reason: changed.join('; ') });
   const own = piece.segmentIds === null ? 'No dish' : 'No dish of this piece';
-  return `${broken}: ${lock.broken}. ${own} has changed. ${keeps}`;
+  return `${lockWords({ ...told, reason: null })} ${own} has changed.`;
 }

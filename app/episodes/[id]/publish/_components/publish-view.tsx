@@ -1,22 +1,22 @@
 import Link from 'next/link';
 import { ButtonForm } from '../../../../_forms/button-form';
 import { SlateHead } from '../../../../_ui/slate-head';
+import { STANDING_WORDS } from '#lib/lock/lock-standing';
 import { printDay } from '#lib/units/print-date';
 import { isBroken } from '#lib/overview/said-standing';
 import { DayAnswerForm } from '../../_components/day-answer-form';
 import { LastChange } from '../../_components/last-change';
-import { SaidList } from '../../_components/said-list';
 import { removeWebLink } from '../actions';
 import { AllergenPart } from './allergen-part';
 import { DescriptionPart } from './description-part';
 import { HistoryPart } from './history-part';
+import { InTheWay } from './in-the-way';
 import { LockPart } from './lock-part';
 import { NumbersInIt } from './numbers-in-it';
 import { PiecesPart } from './pieces-part';
 import { TextsForm, WebLinkForm } from './texts-form';
-import { PutRightNote } from './put-right';
 import { StructuredPart } from './structured-part';
-import { revOf, type PublishPage } from './view';
+import { revOf, toldOf, type PublishPage } from './view';
 
 /** The description as it is pasted, what stands in its way, and the words that are the person's own. */
 export function PublishView({ page }: { readonly page: PublishPage }) {
@@ -40,7 +40,7 @@ export function PublishView({ page }: { readonly page: PublishPage }) {
           <InTheWay page={page} />
           <LockPart page={page} />
           <NumbersInIt page={page} />
-          <ForThePicture episodeId={episode.id} />
+          <WithTheVideo episodeId={episode.id} />
           <Viewers episodeId={episode.id} />
           <section id="day-answer-part" aria-labelledby="whole-day">
             <h2 id="whole-day" className="mb-3">
@@ -78,19 +78,29 @@ export function PublishView({ page }: { readonly page: PublishPage }) {
   );
 }
 
-/** What goes on the picture with the same numbers. */
-function ForThePicture({ episodeId }: { readonly episodeId: string }) {
+/** What goes up with the video, with the same numbers. */
+function WithTheVideo({ episodeId }: { readonly episodeId: string }) {
+  const here = `/episodes/${episodeId}`;
   return (
-    <section aria-labelledby="for-the-picture">
-      <h2 id="for-the-picture">On the picture</h2>
-      <p className="mt-1">
-        <Link
-          className="link inline-flex min-h-8 items-center"
-          href={`/episodes/${episodeId}/cards`}
-        >
-          Cards with these numbers
-        </Link>
-      </p>
+    <section aria-labelledby="with-the-video">
+      <h2 id="with-the-video">With the video</h2>
+      <ul className="mt-1">
+        <li>
+          <Link className="link inline-flex min-h-8 items-center" href={`${here}/publish/captions`}>
+            Captions, with corrections that you accept
+          </Link>
+        </li>
+        <li>
+          <Link className="link inline-flex min-h-8 items-center" href={`${here}/edit/timeline`}>
+            Chapters and times in the cut
+          </Link>
+        </li>
+        <li>
+          <Link className="link inline-flex min-h-8 items-center" href={`${here}/cards`}>
+            Cards with these numbers
+          </Link>
+        </li>
+      </ul>
     </section>
   );
 }
@@ -117,125 +127,8 @@ function Viewers({ episodeId }: { readonly episodeId: string }) {
   );
 }
 
-function standingWord({ lock, said }: PublishPage): string {
-  if (lock?.broken != null || said.some(isBroken)) return 'lock broken';
-  return lock ? 'locked' : 'draft';
-}
-
-function InTheWay({ page }: { readonly page: PublishPage }) {
-  const { chapterFaults, open, unconfirmedAllergens } = page.description;
-  // What has a reason stands in the text with it.
-  const apart = page.description.apart.filter(({ remark }) => remark.reason === null);
-  const isAllSaid = page.said.every((line) => line.change === null && !line.clashes);
-  const episodeHref = `/episodes/${page.file.episode.id}`;
-  return (
-    <section aria-labelledby="in-the-way">
-      <h2 id="in-the-way">Before you paste it</h2>
-      {chapterFaults.length + open.length + unconfirmedAllergens.length + apart.length === 0 && (
-        <p className="mt-1 text-soft">Nothing is open: every number is known.</p>
-      )}
-      {page.said.length > 0 && (
-        <>
-          <h3 className="mt-3">Said in front of the camera</h3>
-          {!isAllSaid && (
-            <p className="mt-1">
-              The text keeps to what was said as it stands, and marks with † what the ingredients no
-              longer support.
-            </p>
-          )}
-          <SaidList episodeId={page.file.episode.id} said={page.said} named />
-        </>
-      )}
-      {page.lock?.broken != null && (
-        <p className="mt-1 font-semibold text-hand">
-          The numbers locked on {page.lock.at} are no longer those of now: {page.lock.broken}.{' '}
-          {page.putRight?.isPublic !== true && (
-            <a className="link" href="#numbers-lock">
-              Lock again
-            </a>
-          )}
-        </p>
-      )}
-      {page.putRight && <PutRightNote episodeId={page.file.episode.id} of={page.putRight} />}
-      {page.changed.length > 0 && (
-        <ul className="mt-1">
-          {page.changed.map(({ segmentId, title, kind, words }) => (
-            <li key={segmentId} className="hatch border-b border-line py-2">
-              <b className="font-semibold">{title}</b>: {words}.{' '}
-              {kind !== 'gone' && (
-                <Link className="link" href={`${episodeHref}#row-${segmentId}`}>
-                  To its ingredients
-                </Link>
-              )}
-            </li>
-          ))}
-        </ul>
-      )}
-      {apart.length > 0 && (
-        <>
-          <h3 className="mt-3">Calories and macros apart</h3>
-          <ul className="mt-1">
-            {apart.map(({ segmentId, title, remark }) => (
-              <li key={title} className="border-b border-line py-2">
-                <b className="font-semibold">{title}</b>: {remark.words}{' '}
-                {segmentId !== null && (
-                  <Link className="link" href={`${episodeHref}#row-${segmentId}`}>
-                    To its ingredients
-                  </Link>
-                )}
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
-      {unconfirmedAllergens.length > 0 && (
-        <>
-          <h3 className="mt-3">Allergens not checked yet</h3>
-          <p className="hatch border-b border-line py-2">
-            Not in the text until you say so:{' '}
-            {unconfirmedAllergens
-              .map(({ words, foods }) => `${words} (${foods.join(', ')})`)
-              .join('; ')}
-            .{' '}
-            <a className="link" href="#allergens">
-              Answer them
-            </a>
-          </p>
-        </>
-      )}
-      {open.length > 0 && (
-        <>
-          <h3 className="mt-3">Open numbers</h3>
-          <ul className="mt-1">
-            {open.map(({ segmentId, title, reason }) => (
-              <li key={`${title} ${reason}`} className="hatch border-b border-line py-2">
-                <b className="font-semibold">{title}</b>: {reason}.{' '}
-                {segmentId === null ? (
-                  <a className="link" href="#day-answer-part">
-                    Answer it
-                  </a>
-                ) : (
-                  <Link className="link" href={`${episodeHref}#row-${segmentId}`}>
-                    To its ingredients
-                  </Link>
-                )}
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
-      {chapterFaults.length > 0 && (
-        <>
-          <h3 className="mt-3">No chapters yet</h3>
-          <ul className="mt-1 list-disc pl-5">
-            {chapterFaults.map((fault) => (
-              <li key={fault.message}>{fault.message}</li>
-            ))}
-          </ul>
-        </>
-      )}
-    </section>
-  );
+function standingWord(page: PublishPage): string {
+  return STANDING_WORDS[page.said.some(isBroken) ? 'broken' : toldOf(page).standing];
 }
 
 function WebLinks({ page }: { readonly page: PublishPage }) {

@@ -63,14 +63,6 @@ export function StructuredPart({ episodeId, data }: Props) {
           </ScrollRegion>
         </div>
       </Disclosure>
-      <p className="mt-2">
-        <Link
-          href={`/episodes/${episodeId}/publish/captions`}
-          className="link inline-flex min-h-11 items-center font-slate text-head font-semibold"
-        >
-          Captions with accepted corrections
-        </Link>
-      </p>
     </section>
   );
 }

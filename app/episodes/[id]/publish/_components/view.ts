@@ -6,6 +6,7 @@ import type { SaidStanding } from '#lib/overview/said-standing';
 import type { Description } from '#lib/publish/description';
 import type { DescriptionLayout } from '#lib/episode/publish-schema';
 import type { ChangedDish } from '#lib/publish/changed-since-lock';
+import type { LockTold } from '#lib/publish/lock-words';
 import type { PieceRow } from '#lib/publish/piece-rows';
 import type { StructuredData } from '#lib/publish/structured/structured-data';
 
@@ -59,6 +60,13 @@ export interface PublishPage {
   readonly pieces: readonly PieceRow[];
   /** Newest first. */
   readonly copied: readonly Copied[];
+}
+
+/** How the text's numbers stand to the newest lock. */
+export function toldOf({ lock, ofLock }: Pick<PublishPage, 'lock' | 'ofLock'>): LockTold {
+  if (!lock) return { standing: 'draft', ofLock, at: null, reason: null };
+  const standing = lock.broken === null ? 'locked' : 'broken';
+  return { standing, ofLock, at: lock.at, reason: lock.broken };
 }
 
 /** Revision of a row; one that the page does not know is refused by the store as changed elsewhere. */

@@ -1,8 +1,10 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { ButtonLink } from '../../../../_ui/button';
+import { toldLock } from '#lib/publish/lock-words';
 import { EmptyState } from '../../../../_ui/empty-state';
 import { SlateHead } from '../../../../_ui/slate-head';
+import { LockLine } from '../_components/lock-line';
 import { CaptionsForm } from './_components/captions-form';
 import { readCaptions } from './read-captions';
 
@@ -33,6 +35,7 @@ export default async function CaptionsPage({ params }: Props) {
           Back to Publish
         </ButtonLink>
       </p>
+      <LockLine episodeId={id} told={toldLock(source)} />
       {captions.length === 0 ? (
         <EmptyState
           title="No captions with times yet"
