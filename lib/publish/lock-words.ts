@@ -13,6 +13,9 @@ export interface LockTold {
   readonly reason: string | null;
 }
 
+/** Of an episode, or a dish, that no lock has. */
+export const UNLOCKED: LockTold = { standing: 'draft', ofLock: false, at: null, reason: null };
+
 /** How the numbers that go out stand to their lock, its moment in the kitchen's time zone. */
 export function toldLock({
   standing,

@@ -6,7 +6,7 @@ import type { SaidStanding } from '#lib/overview/said-standing';
 import type { Description } from '#lib/publish/description';
 import type { DescriptionLayout } from '#lib/episode/publish-schema';
 import type { ChangedDish } from '#lib/publish/changed-since-lock';
-import type { LockTold } from '#lib/publish/lock-words';
+import { UNLOCKED, type LockTold } from '#lib/publish/lock-words';
 import type { PieceRow } from '#lib/publish/piece-rows';
 import type { StructuredData } from '#lib/publish/structured/structured-data';
 
@@ -64,7 +64,7 @@ export interface PublishPage {
 
 /** How the text's numbers stand to the newest lock. */
 export function toldOf({ lock, ofLock }: Pick<PublishPage, 'lock' | 'ofLock'>): LockTold {
-  if (!lock) return { standing: 'draft', ofLock, at: null, reason: null };
+  if (!lock) return UNLOCKED;
   const standing = lock.broken === null ? 'locked' : 'broken';
   return { standing, ofLock, at: lock.at, reason: lock.broken };
 }

@@ -6,6 +6,7 @@ import { countedNutrients } from '#lib/figures/shown-nutrients';
 import type { FoodVersion } from '#lib/foods/food';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { numbersToPublish, type NumbersToPublish } from '#lib/publish/from-lock';
+import { toldLock, type LockTold } from '#lib/publish/lock-words';
 import { replyRows, type ReplyRow } from '#lib/publish/reply-list';
 import { answerTo, type TheirNumber, type ViewerAnswer } from '#lib/publish/viewer-answer';
 import { readComment } from '#lib/publish/viewer-comment';
@@ -28,7 +29,8 @@ export interface OpenReply {
 /** What the page of replies draws from. */
 export interface RepliesPage {
   readonly file: EpisodeFile;
-  readonly standing: NumbersToPublish['standing'];
+  /** How the numbers that replies are made of stand to the lock. */
+  readonly lock: LockTold;
   readonly open: OpenReply | null;
   readonly nutrients: readonly Nutrient[];
   readonly rows: readonly ReplyRow[];
@@ -53,11 +55,11 @@ export async function readReplies(id: string, asked: RepliesAsked): Promise<Repl
   const reply = replies.find((each) => each.id === asked.reply) ?? null;
   const number = numberFrom(asked.number, asked.nutrient);
   const nutrients = nutrientsOf(live, reply, number);
-  const lock = await readLastLock(id);
+  const snapshot = (await readLastLock(id))?.snapshot ?? null;
   const figures = episodeFigures(live, nutrients);
-  const published = numbersToPublish(live, lock?.snapshot ?? null, figures);
+  const published = numbersToPublish(live, snapshot, figures);
   return {
-    ...{ file: published.file, standing: published.standing, nutrients },
+    ...{ file: published.file, lock: toldLock(published), nutrients },
     open: reply && opened(published, await labelsOf(published.file), reply, number, asked),
     ...replyRows(published.file, replies, Number(asked.page) || 1),
     pinned: pinnedOffers(published.file, replies),

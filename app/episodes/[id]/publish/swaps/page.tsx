@@ -15,12 +15,12 @@ export default async function SwapsPage({ params }: Props) {
   const { id } = await params;
   const read = await readSwaps(id);
   if (!read) notFound();
-  const { file, live, standing, revs } = read;
+  const { file, live, lock, revs } = read;
   const variants = live.publish?.variants ?? [];
   return (
     <SwapsView
       page={{
-        ...{ file, variants, revs, standing },
+        ...{ file, variants, revs, lock },
         table: swapTable(file, variants),
         last: await lastAct(live),
       }}

@@ -38,7 +38,7 @@ export async function readDishSwaps(
   const open = dish.recipe.lines.find(({ id }) => id === line);
   return {
     ...{ file, dish, steps, variant, name, line, view },
-    standing: read.standing,
+    lock: read.lock,
     stepWords: steps.map((step) => stepWords(step, dish.recipe, context)),
     lines: triedLines(file, view?.after ?? file, segmentId),
     problems: told && !told.ok ? told.problems.map(({ message }) => message) : [],

@@ -2,9 +2,9 @@ import 'server-only';
 import { dishesOf } from '#lib/episode/context';
 import type { SwapStep } from '#lib/episode/publish-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
-import type { LockStanding } from '#lib/lock/lock-standing';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { numbersToPublish } from '#lib/publish/from-lock';
+import { toldLock, UNLOCKED, type LockTold } from '#lib/publish/lock-words';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { readStoredFood } from '#lib/store/read-foods';
 import { readLastLock } from '#lib/store/read-locks';
@@ -13,8 +13,8 @@ import { readLastLock } from '#lib/store/read-locks';
 export interface SwapsFile {
   /** As it is now, with saved swaps and replies. */
   readonly live: EpisodeFile;
-  /** Whether what swaps are told of is as it was locked. */
-  readonly standing: LockStanding;
+  /** How the numbers that swaps are told of stand to the lock. */
+  readonly lock: LockTold;
   /** What swaps are told of: the numbers that go out, with the foods that the steps bring in. */
   readonly file: EpisodeFile;
   readonly revs: Readonly<Record<string, number>>;
@@ -32,13 +32,13 @@ export async function readSwaps(
   const revs = await readRevisions(episodeId);
   const live = await readEpisodeFile(episodeId, new Date().toISOString(), { publish: true });
   if (!live) return null;
-  const lock = await readLastLock(episodeId);
-  const published = numbersToPublish(live, lock?.snapshot ?? null, episodeFigures(live));
+  const snapshot = (await readLastLock(episodeId))?.snapshot ?? null;
+  const published = numbersToPublish(live, snapshot, episodeFigures(live));
   const isIn = ({ episode }: EpisodeFile) =>
     segmentId === null || dishesOf(episode.segments).some(({ id }) => id === segmentId);
   const isNew = !isIn(published.file);
   const file = await withFoods(isNew ? live : published.file, steps);
-  return { live, file, revs, standing: isNew ? 'draft' : published.standing };
+  return { live, file, revs, lock: isNew ? UNLOCKED : toldLock(published) };
 }
 
 /** A file with the foods that steps name and that it does not carry yet, and their packs. */

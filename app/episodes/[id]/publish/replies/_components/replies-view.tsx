@@ -3,7 +3,7 @@ import { CopyButton } from '../../../../../_ui/copy-button';
 import { EmptyState } from '../../../../../_ui/empty-state';
 import { SlateHead } from '../../../../../_ui/slate-head';
 import { LastChange } from '../../../_components/last-change';
-import { StandingNote } from '../../swaps/_components/standing-note';
+import { LockLine } from '../../_components/lock-line';
 import type { RepliesPage } from '../read-replies';
 import { repliesHref, replyHref } from '../reply-href';
 import { CommentForm } from './comment-form';
@@ -11,12 +11,12 @@ import { OpenReply } from './open-reply';
 
 /** "I get a different number": the comment, what gives its number, the reply, and all replies so far. */
 export function RepliesView({ page }: { readonly page: RepliesPage }) {
-  const { file, open, standing, pinned, last } = page;
+  const { file, open, lock, pinned, last } = page;
   const { id, title } = file.episode;
   return (
     <>
-      <SlateHead kind="I get a different number" title={title} shut={standing === 'locked'} />
-      <StandingNote standing={standing} />
+      <SlateHead kind="I get a different number" title={title} shut={lock.standing === 'locked'} />
+      <LockLine episodeId={id} told={lock} />
       <div className="print:hidden">
         <CommentForm key={open?.reply.id ?? ''} episodeId={id} />
       </div>

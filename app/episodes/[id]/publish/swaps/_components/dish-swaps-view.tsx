@@ -1,22 +1,22 @@
 import Link from 'next/link';
 import { SlateHead } from '../../../../../_ui/slate-head';
 import { SayLine } from '../../../../../_ui/say-line';
+import { LockLine } from '../../_components/lock-line';
 import type { SwapView } from '#lib/publish/swap-view';
 import type { TriedLine } from '#lib/swap/tried-lines';
 import { dishSwapsHref, stepsText, swapsHref } from '../steps-text';
 import { SwapDifferences } from './difference-table';
 import { AddWay, LineWays } from './line-ways';
 import { SaveForm } from './save-form';
-import { StandingNote } from './standing-note';
 import type { DishSwaps } from './view';
 
 /** Swaps of one dish: what is tried, what it does at once, and the name to keep it under. */
 export function DishSwapsView({ page }: { readonly page: DishSwaps }) {
-  const { dish, view, problems } = page;
+  const { dish, view, problems, lock } = page;
   return (
     <>
-      <SlateHead kind="Swaps" title={dish.title} shut={page.standing === 'locked'} />
-      <StandingNote standing={page.standing} />
+      <SlateHead kind="Swaps" title={dish.title} shut={lock.standing === 'locked'} />
+      <LockLine episodeId={page.file.episode.id} told={lock} />
       <div className="grid grid-cols-1 gap-x-12 gap-y-10 lg:grid-cols-2">
         <TryPart page={page} />
         <div className="min-w-0">

@@ -7,19 +7,19 @@ import { RowHead, Table, Td, Th, Tr } from '../../../../../_ui/table';
 import { dishesOf } from '#lib/episode/context';
 import type { Variant } from '#lib/episode/publish-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
-import type { LockStanding } from '#lib/lock/lock-standing';
+import type { LockTold } from '#lib/publish/lock-words';
 import type { SwapTable } from '#lib/swap/swap-words';
 import { LastChange, type LastAct } from '../../../_components/last-change';
+import { LockLine } from '../../_components/lock-line';
 import { removeSwap } from '../actions';
 import { dishSwapsHref } from '../steps-text';
-import { StandingNote } from './standing-note';
 
 /** What the page of all swaps draws from. */
 export interface SwapsPage {
   readonly file: EpisodeFile;
   readonly variants: readonly Variant[];
   readonly revs: Readonly<Record<string, number>>;
-  readonly standing: LockStanding;
+  readonly lock: LockTold;
   readonly table: SwapTable;
   readonly last: LastAct | null;
 }
@@ -28,12 +28,12 @@ const TEXT = 'swaps-text';
 
 /** All saved swaps in a table, as text to paste, and the dishes that another can be tried with. */
 export function SwapsView({ page }: { readonly page: SwapsPage }) {
-  const { file, table, standing } = page;
+  const { file, table, lock } = page;
   const { episode } = file;
   return (
     <>
-      <SlateHead kind="Swaps" title={episode.title} shut={standing === 'locked'} />
-      <StandingNote standing={standing} />
+      <SlateHead kind="Swaps" title={episode.title} shut={lock.standing === 'locked'} />
+      <LockLine episodeId={episode.id} told={lock} />
       <section aria-labelledby="saved">
         <h2 id="saved">Saved swaps</h2>
         {table.rows.length === 0 ? (

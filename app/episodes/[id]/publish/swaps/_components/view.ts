@@ -1,7 +1,7 @@
 import type { Dish } from '#lib/episode/context';
 import type { SwapStep, Variant } from '#lib/episode/publish-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
-import type { LockStanding } from '#lib/lock/lock-standing';
+import type { LockTold } from '#lib/publish/lock-words';
 import type { SwapView } from '#lib/publish/swap-view';
 import type { TriedLine } from '#lib/swap/tried-lines';
 import type { FoodHit } from '../../../../../foods/search/hit';
@@ -10,7 +10,7 @@ import type { FoodHit } from '../../../../../foods/search/hit';
 export interface DishSwaps {
   readonly file: EpisodeFile;
   readonly dish: Dish;
-  readonly standing: LockStanding;
+  readonly lock: LockTold;
   readonly steps: readonly SwapStep[];
   readonly stepWords: readonly string[];
   readonly lines: readonly TriedLine[];
