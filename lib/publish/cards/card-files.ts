@@ -28,15 +28,33 @@ const LONGEST = 60;
  * Law: no two names are alike, and in the order of their names they are in running order.
  */
 export function cardFiles(cards: readonly Card[], look: FilesLook): readonly CardFile[] {
+  return cards.flatMap((_, index) => filesOf(cards, index, look));
+}
+
+/**
+ * The one picture of that name, for which no other card is laid out; null where there is none.
+ * Law: it is the one that `cardFiles` has under that name.
+ * @example cardFileNamed(cards, '01-barley-skillet-macros-1920x1080', look)?.page // 1
+ */
+export function cardFileNamed(
+  cards: readonly Card[],
+  name: string,
+  look: FilesLook,
+): CardFile | null {
+  const index = Number(/^\d+/.exec(name)?.[0] ?? 0) - 1;
+  return filesOf(cards, index, look).find((file) => file.name === name) ?? null;
+}
+
+function filesOf(cards: readonly Card[], index: number, look: FilesLook): readonly CardFile[] {
+  const card = cards[index];
+  if (!card) return [];
+  const size = card.kind === 'thumbnail' ? THUMBNAIL_SIZE : look.size;
+  const pages = drawCard(card, { ...look, size });
   const places = Math.max(2, String(cards.length).length);
-  return cards.flatMap((card, index) => {
-    const size = card.kind === 'thumbnail' ? THUMBNAIL_SIZE : look.size;
-    const pages = drawCard(card, { ...look, size });
-    const place = String(index + 1).padStart(places, '0');
-    const what = plainName(card.name).slice(0, LONGEST) || card.kind;
-    return pages.map((svg, at) => {
-      const part = pages.length > 1 ? `-${at + 1}-of-${pages.length}` : '';
-      return { card, svg, page: at + 1, of: pages.length, name: `${place}-${what}${part}-${size}` };
-    });
+  const place = String(index + 1).padStart(places, '0');
+  const what = plainName(card.name).slice(0, LONGEST) || card.kind;
+  return pages.map((svg, at) => {
+    const part = pages.length > 1 ? `-${at + 1}-of-${pages.length}` : '';
+    return { card, svg, page: at + 1, of: pages.length, name: `${place}-${what}${part}-${size}` };
   });
 }

@@ -1,5 +1,6 @@
 import 'server-only';
-import { cardFiles, type CardFile } from '#lib/publish/cards/card-files';
+import type { Card } from '#lib/publish/cards/card';
+import { cardFileNamed, cardFiles, type CardFile } from '#lib/publish/cards/card-files';
 import { cardPlaces, type CardPlaces } from '#lib/publish/cards/card-places';
 import { cardsOf } from '#lib/publish/cards/cards-of';
 import { placesCsv } from '#lib/publish/cards/places-csv';
@@ -27,6 +28,32 @@ export interface ReadCards {
  * there is no such episode.
  */
 export async function readCards(id: string, look: AskedCards): Promise<ReadCards | null> {
+  const read = await readUndrawn(id);
+  if (!read) return null;
+  const { source, cards } = read;
+  const files = cardFiles(cards, filesLook(look));
+  return { source, look, files, places: cardPlaces(files, source.file.episode) };
+}
+
+/**
+ * One picture of an episode by its file's name, for which no other card is laid out. Null where there is no such episode,
+ * and with no file where it has no such card.
+ */
+export async function readCard(
+  id: string,
+  name: string,
+  look: AskedCards,
+): Promise<{ readonly file: CardFile | null } | null> {
+  const read = await readUndrawn(id);
+  return read && { file: cardFileNamed(read.cards, name, filesLook(look)) };
+}
+
+const filesLook = ({ size, ground }: AskedCards) => ({ size, ground, colours: COLOURS });
+
+/** What the cards say, before any is laid out. */
+async function readUndrawn(
+  id: string,
+): Promise<{ readonly source: NumbersToPublish; readonly cards: readonly Card[] } | null> {
   const file = await readEpisodeFile(id, new Date().toISOString(), { publish: true });
   if (!file) return null;
   const last = await readLastLock(id);
@@ -37,9 +64,7 @@ export async function readCards(id: string, look: AskedCards): Promise<ReadCards
     ...cardsOfSwaps(swapTable(source.file, file.publish?.variants ?? []).rows, source.standing),
     ...rows.flatMap((row) => cardsOfCorrection(toldCorrection(row), source.standing)),
   ];
-  const { size, ground } = look;
-  const files = cardFiles(cards, { size, ground, colours: COLOURS });
-  return { source, look, files, places: cardPlaces(files, source.file.episode) };
+  return { source, cards };
 }
 
 /** The lists of where each goes, by their files' names. */

@@ -4,7 +4,7 @@ import { THUMBNAIL_SIZE } from '#lib/publish/cards/frame';
 import { download } from '../../../../download';
 import { NO_EPISODE } from '../answer';
 import { COLOURS, lookOfRequest } from '../look';
-import { readCards } from '../read-cards';
+import { readCard } from '../read-cards';
 
 interface Context {
   readonly params: Promise<{ readonly id: string; readonly file: string }>;
@@ -18,11 +18,11 @@ const NAME = /^(?<name>[a-z0-9-]+)\.(?<as>png|svg)$/;
  */
 export async function GET(request: Request, { params }: Context): Promise<Response> {
   const { id, file: asked } = await params;
-  const { name, as } = NAME.exec(asked)?.groups ?? {};
+  const { name = '', as } = NAME.exec(asked)?.groups ?? {};
   const look = lookOfRequest(request);
-  const cards = await readCards(id, look);
-  if (!cards) return new Response(NO_EPISODE, { status: 404 });
-  const file = cards.files.find((each) => each.name === name);
+  const card = await readCard(id, name, look);
+  if (!card) return new Response(NO_EPISODE, { status: 404 });
+  const { file } = card;
   if (!file || (as !== 'png' && as !== 'svg')) {
     return new Response('There is no such card any more: look at the page of the cards again.\n', {
       status: 404,

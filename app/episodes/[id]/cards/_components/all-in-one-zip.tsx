@@ -3,6 +3,8 @@
 import { useEffect, useState } from 'react';
 import { buttonClass } from '../../../../_ui/button';
 import { StatusLine } from '../../../../_ui/status-line';
+import type { ZipProgress } from '../zip-progress';
+import { BEGUN, NO_ANSWER, zipWords, type ZipTold } from '../zip-words';
 
 interface Props {
   readonly href: string;
@@ -10,21 +12,22 @@ interface Props {
   readonly progress: string;
 }
 
-/** Downloads all cards in one zip and tells how many are drawn; without scripts it is a plain download. */
+/** Downloads all cards in one zip and tells how many are drawn, or that it failed; without scripts it is a plain download. */
 export function AllInOneZip({ href, progress }: Props) {
   const [job, setJob] = useState<string | null>(null);
-  const [told, setTold] = useState('');
+  const [told, setTold] = useState<ZipTold | null>(null);
   useEffect(() => {
     if (job === null) return undefined;
     const source = new EventSource(`${progress}?job=${job}`);
     source.addEventListener('progress', ({ data }: MessageEvent<string>) => {
-      const { drawn, of, over } = JSON.parse(data) as Record<'drawn' | 'of', number> & {
-        readonly over: boolean;
-      };
-      if (over) setTold(drawn === of ? `All ${of} cards are drawn.` : 'The download was ended.');
-      else setTold(of === 0 ? 'Drawing the cards …' : `${drawn} of ${of} cards drawn`);
+      setTold(zipWords(JSON.parse(data) as ZipProgress));
     });
     source.addEventListener('over', () => source.close());
+    // It would ask again by itself, and a program that was started anew knows nothing of this zip.
+    source.addEventListener('error', () => {
+      source.close();
+      setTold(NO_ANSWER);
+    });
     return () => source.close();
   }, [job, progress]);
   return (
@@ -36,14 +39,14 @@ export function AllInOneZip({ href, progress }: Props) {
         onClick={(event) => {
           const name = crypto.randomUUID();
           event.currentTarget.href = `${href}&job=${name}`;
-          setTold('Drawing the cards …');
+          setTold(BEGUN);
           setJob(name);
         }}
       >
         All cards in one zip
       </a>
       <div className="mt-2">
-        <StatusLine>{told}</StatusLine>
+        <StatusLine tone={told?.failed ? 'hand' : 'usual'}>{told?.words}</StatusLine>
       </div>
     </div>
   );

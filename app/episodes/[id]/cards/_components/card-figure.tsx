@@ -21,7 +21,8 @@ export function CardFigure({ card, here, look, standing }: Props) {
           alt={card.words}
           width={card.width}
           height={card.height}
-          loading="lazy"
+          loading="eager"
+          decoding="async"
           className="h-auto w-full border border-line"
         />
         <figcaption className="mt-2">

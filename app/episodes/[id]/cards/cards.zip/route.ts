@@ -9,11 +9,20 @@ import { zipJob } from '../zip-progress';
 
 /** All cards of an episode with the lists of where they go, drawn while they are fetched. */
 export async function GET(request: Request, { params }: Context): Promise<Response> {
-  const cards = await readCards((await params).id, lookOfRequest(request));
-  if (!cards) return new Response(NO_EPISODE, { status: 404 });
+  const jobName = new URL(request.url).searchParams.get('job');
+  const cards = await readCards((await params).id, lookOfRequest(request)).catch(
+    (fault: unknown) => {
+      zipJob(jobName, 0).over();
+      throw fault;
+    },
+  );
+  if (!cards) {
+    zipJob(jobName, 0).over();
+    return new Response(NO_EPISODE, { status: 404 });
+  }
   const { files, places, source, look } = cards;
   const stop = new AbortController();
-  const job = zipJob(new URL(request.url).searchParams.get('job'), files.length);
+  const job = zipJob(jobName, files.length);
   const end = () => {
     stop.abort();
     job.over();
