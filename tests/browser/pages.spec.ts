@@ -252,6 +252,9 @@ test.describe('on a database of its own', () => {
     await page.goto(`${await demo(page)}/publish`);
     await expect(page.getByText('Copying locks them.')).toBeVisible();
     await page.getByRole('button', { name: /^Copy,/ }).click();
+    // What is told is true of a text that is not in the clipboard: it is selected, and kept with its numbers.
+    await expect(page.getByText(/^Selected: press Ctrl\+C/)).toBeVisible();
+    await expect(page.getByText('Copied.', { exact: true })).toHaveCount(0);
     await expect(page.getByText('The numbers in it are locked')).toBeVisible();
     await expect(
       page.getByText(/^Numbers locked .*nothing under them has changed\.$/).first(),

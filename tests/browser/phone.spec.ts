@@ -327,7 +327,7 @@ test('copying where the phone gives no clipboard selects the text and says so; t
     .getAttribute('href');
   await phone.goto(`${href?.split('?')[0] ?? ''}/publish`);
   await phone.getByRole('button', { name: /^Copy,/ }).click();
-  await expect(phone.getByText(/^The text is selected: copy it with/)).toBeVisible();
+  await expect(phone.getByText(/^Selected: press Ctrl\+C .*on a phone choose Copy/)).toBeVisible();
   await expect(phone.getByText('The numbers in it are locked')).toBeVisible();
   const selected = await phone.evaluate(() => window.getSelection()?.toString());
   expect(selected).toContain('THE DISHES SHOWN');

@@ -1,9 +1,9 @@
 'use client';
 
-import { useActionState, useRef } from 'react';
+import { useRef } from 'react';
+import { useSentForm } from '../../../../_forms/use-sent-form';
 import { Button } from '../../../../_ui/button';
 import { CopyButton } from '../../../../_ui/copy-button';
-import { UNTOUCHED } from '../../../../_ui/form/form-state';
 import { copyDescription } from '../actions';
 
 interface Props {
@@ -20,11 +20,11 @@ interface Props {
 
 /** Copies the description; once it was taken, it is kept with its lock, which is taken where there is none. */
 export function CopyAndLock({ episodeId, text, form: textForm, without, shownIn, label }: Props) {
-  const [state, send] = useActionState(copyDescription, UNTOUCHED);
+  const { state, form: sent } = useSentForm(copyDescription);
   const form = useRef<HTMLFormElement>(null);
   const lock = () => Promise.resolve(form.current?.requestSubmit());
   return (
-    <form ref={form} action={send} className="print:hidden">
+    <form ref={form} {...sent} className="print:hidden">
       <input type="hidden" name="episodeId" value={episodeId} />
       <input type="hidden" name="text" value={text} />
       <input type="hidden" name="form" value={textForm} />
