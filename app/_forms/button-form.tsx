@@ -13,6 +13,8 @@ interface Props {
   readonly label?: string;
   readonly tone?: ButtonTone;
   readonly size?: ButtonSize;
+  /** Why there is nothing to do now. The button stays, and with it the focus of who has just pressed it. */
+  readonly idle?: string | undefined;
   readonly children: ReactNode;
 }
 
@@ -23,6 +25,7 @@ export function ButtonForm({
   label,
   tone = 'bare',
   size = 'small',
+  idle,
   children,
 }: Props) {
   const { state, pending, form } = useSentForm(action);
@@ -31,7 +34,14 @@ export function ButtonForm({
       {Object.entries(values).map(([name, value]) => (
         <input key={name} type="hidden" name={name} value={value} />
       ))}
-      <Button tone={tone} size={size} aria-label={label} aria-disabled={pending || undefined}>
+      <Button
+        type={idle === undefined ? 'submit' : 'button'}
+        tone={tone}
+        size={size}
+        aria-label={label}
+        aria-disabled={pending || idle !== undefined || undefined}
+        title={idle}
+      >
         {children}
       </Button>
       <span role="alert" className="text-fine font-semibold text-hand">

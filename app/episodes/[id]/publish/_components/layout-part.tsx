@@ -34,7 +34,13 @@ export function LayoutPart({ episodeId, layout }: Props) {
         <h3 className="mt-3">Parts, from the top</h3>
         <ol className="mt-1">
           {layout.blocks.map(({ kind, shown }) => (
-            <PartRow key={kind} episodeId={episodeId} part={kind} shown={shown} />
+            <PartRow
+              key={kind}
+              episodeId={episodeId}
+              part={kind}
+              shown={shown}
+              among={layout.blocks.map((block) => block.kind)}
+            />
           ))}
         </ol>
         <h3 className="mt-4">Of each dish</h3>
@@ -45,6 +51,7 @@ export function LayoutPart({ episodeId, layout }: Props) {
               episodeId={episodeId}
               part={part}
               shown={layout.dish.includes(part)}
+              among={layout.dish}
             />
           ))}
         </ol>
@@ -72,17 +79,20 @@ interface RowProps {
   readonly episodeId: string;
   readonly part: BlockKind | DishPart;
   readonly shown: boolean;
+  /** Those that it can move among, in their order. */
+  readonly among: readonly (BlockKind | DishPart)[];
 }
 
-function PartRow({ episodeId, part, shown }: RowProps) {
+function PartRow({ episodeId, part, shown, among }: RowProps) {
   const words = PART_WORDS[part];
   const isFixed = ALWAYS_SHOWN.some((kind) => kind === part);
-  const press = (what: string, label: string, text: string) => (
+  const press = (what: string, label: string, text: string, idle?: string) => (
     <ButtonForm
       action={changeLayoutPart}
       values={{ episodeId, part, what }}
       label={label}
       tone="plain"
+      idle={idle}
     >
       {text}
     </ButtonForm>
@@ -94,8 +104,15 @@ function PartRow({ episodeId, part, shown }: RowProps) {
         {shown ? '' : ', left out'}
       </span>
       <span className="flex flex-wrap gap-2">
-        {press('up', `${words} up`, 'Up')}
-        {press('down', `${words} down`, 'Down')}
+        {among.includes(part) &&
+          press('up', `${words} up`, 'Up', among[0] === part ? 'It stands first.' : undefined)}
+        {among.includes(part) &&
+          press(
+            'down',
+            `${words} down`,
+            'Down',
+            among.at(-1) === part ? 'It stands last.' : undefined,
+          )}
         {!isFixed &&
           (shown
             ? press('hide', `Leave out ${words}`, 'Leave out')
