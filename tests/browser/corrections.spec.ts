@@ -41,7 +41,7 @@ test('locked, copied, cards downloaded, an input changed: the correction, its te
   await page.goto(`${here}/publish`);
   const lock = page.getByRole('region', { name: 'Numbers lock' });
   await lock.getByRole('button', { name: 'Lock the numbers' }).click();
-  await expect(lock).toContainText(/Locked .*, lock 1/);
+  await expect(lock).toContainText(/Numbers locked .*Lock 1: /);
 
   await page.goto(`${here}/corrections`);
   await expect(page.getByText('Nothing has gone out yet')).toBeVisible();
@@ -108,7 +108,7 @@ test('locked, copied, cards downloaded, an input changed: the correction, its te
 
   // The corrected description, and its card.
   await page.getByRole('link', { name: 'The corrected description' }).click();
-  await expect(lock).toContainText(/Locked .*, lock 2/);
+  await expect(lock).toContainText(/Numbers locked .*Lock 2: /);
   const after = page.locator('pre').first();
   await expect(after).toContainText('Correction, 30 Nov 2026: Barley skillet');
   await expect(after).toContainText(is ?? 'the new number');

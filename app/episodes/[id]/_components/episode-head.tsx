@@ -1,4 +1,5 @@
 import { ButtonLink } from '../../../_ui/button';
+import { DownloadLink } from '../../../_ui/download-link';
 import { RunningOrder, type RunningOrderPart } from '../../../_ui/running-order';
 import { SlateHead } from '../../../_ui/slate-head';
 import { STANDING_WORDS, type LockStanding } from '#lib/lock/lock-standing';
@@ -66,9 +67,13 @@ export function EpisodeHead({ view, stage, filming, publishing, numbers, totalS 
               <ButtonLink href={`/episodes/${episode.id}/export`} size="small" download>
                 Episode file
               </ButtonLink>
-              <ButtonLink href={`/episodes/${episode.id}/export/bundle`} size="small" download>
+              <DownloadLink
+                href={`/episodes/${episode.id}/export/bundle`}
+                name="episode-bundle.zip"
+                size="small"
+              >
                 All as one zip
-              </ButtonLink>
+              </DownloadLink>
             </div>
           </div>
         )}
