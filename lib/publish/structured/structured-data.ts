@@ -6,7 +6,6 @@ import { confirmedOnly, type PublishedNumbers } from '#lib/figures/published-num
 import type { LeftOfData } from '#lib/publish/structured/left-of-data';
 import { recipeData } from '#lib/publish/structured/recipe-data';
 import { VIDEO_NODE, videoData } from '#lib/publish/structured/video-data';
-import { localDate } from '#lib/units/local-date';
 
 /** What structured data is made from: an episode with the numbers that it publishes. */
 export interface Publishable {
@@ -27,16 +26,13 @@ export interface StructuredData {
 
 /**
  * The episode as JSON-LD in the words of schema.org 30.0: its video with chapters as clips, and each dish as a recipe.
- * Law: what is written is known; what is open is in `left`, by name and reason. Today is the day the file was saved.
+ * Law: what is written is known; what is open is in `left`, by name and reason.
  */
 export function structuredData({ file, figures, numbers }: Publishable): StructuredData {
-  const { publishOn } = file.episode;
-  const today = localDate(new Date(file.savedAt), file.kitchen.zone);
-  const published = publishOn !== null && publishOn <= today ? publishOn : null;
   const confirmed = confirmedOnly(numbers);
-  const video = videoData(file, published);
+  const video = videoData(file);
   const recipes = dishesOf(file.episode.segments).map((dish) =>
-    recipeData(dish, file, figures, confirmed, { published, video: VIDEO_NODE }),
+    recipeData(dish, file, figures, confirmed, VIDEO_NODE),
   );
   const graph: Graph = {
     '@context': 'https://schema.org',

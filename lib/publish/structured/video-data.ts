@@ -15,10 +15,10 @@ export const VIDEO_NODE = '#video';
 
 /**
  * The episode as a VideoObject of schema.org 30.0 with its chapters as Clips: `startOffset` and `endOffset` in whole
- * seconds from its beginning. Chapters that are in no order are left out. Address and still are not known here.
- * @param published the day of publishing, where it is known and here
+ * seconds from its beginning. Chapters that are in no order are left out. Address, still and the day
+ * on which it went out are known where it is published, and not here: what an episode says of a day is a plan.
  */
-export function videoData(file: EpisodeFile, published: string | null): VideoData {
+export function videoData(file: EpisodeFile): VideoData {
   const { episode } = file;
   const { chapters, faults } = chapterList(episode);
   const inOrder = faults.filter(({ rule }) => rule === 'noTimes' || rule === 'ascending');
@@ -42,20 +42,20 @@ export function videoData(file: EpisodeFile, published: string | null): VideoDat
       '@id': VIDEO_NODE,
       name: episode.title,
       ...(episode.hook === '' ? {} : { description: episode.hook }),
-      ...(published === null ? {} : { uploadDate: published }),
       ...(end === null || end <= 0 ? {} : { duration: isoDuration(end) }),
       ...(fault ? {} : { hasPart: clips }),
     },
     left: [
       leave('address and still', 'the place it is published at gives it both: add them there'),
       ...(episode.hook === '' ? [leave('description', 'no hook is written')] : []),
-      ...(published === null ? [leave('day of publishing', notYet(file))] : []),
+      leave('day of publishing', whyNoDay(episode.publishOn)),
       ...(end === null ? [leave('length', 'the last segment has no end in the cut')] : []),
       ...(fault ? [leave('chapters', fault.message)] : []),
     ],
   };
 }
 
-function notYet({ episode }: EpisodeFile): string {
-  return episode.publishOn === null ? 'no day is set' : `${episode.publishOn} is still to come`;
+function whyNoDay(publishOn: string | null): string {
+  const known = 'the place it is published at knows it: add it there';
+  return publishOn === null ? known : `planned for ${publishOn}; ${known}`;
 }

@@ -102,7 +102,6 @@ describe('structured data', () => {
       '@id': '#dish-tray',
       name: 'Oat tray',
       author: { '@type': 'Person', name: 'Ines Quay' },
-      datePublished: '2026-03-07',
       recipeYield: '4 portions',
       prepTime: 'PT15M',
       cookTime: 'PT45M',
@@ -132,14 +131,16 @@ describe('structured data', () => {
     const graph = dataOf(tray()).graph;
     expect(graph['@context']).toBe(context);
     expect(graph['@graph'][1]).toEqual(recipe);
-    expect(dataOf(tray()).left.map(({ what }) => what)).toEqual(['address and still']);
+    expect(dataOf(tray()).left.map(({ what }) => what)).toEqual([
+      'address and still',
+      'day of publishing',
+    ]);
   });
 
   it('is the video with its chapters as clips, in seconds', () => {
     expect(valuesOf(tray(), 'VideoObject')).toMatchObject({
       name: 'A tray for four',
       description: 'Four breakfasts.',
-      uploadDate: '2026-03-07',
       duration: 'PT4M',
       hasPart: [
         { '@type': 'Clip', name: 'Hook', startOffset: 0, endOffset: 10 },
@@ -224,20 +225,24 @@ describe('structured data', () => {
     expect(left.find(({ dish }) => dish === 'New pot')?.why).toContain('lock them again');
   });
 
-  it('gives no day that is still to come, and no clips of chapters in no order', () => {
+  it.each([
+    ['2026-03-07', 'planned for 2026-03-07; the place it is published at knows it: add it there'],
+    [null, 'the place it is published at knows it: add it there'],
+  ])('takes no plan for the day on which it went out: %s', (publishOn, why) => {
+    const { episode, ...rest } = tray();
+    const data = dataOf({ ...rest, episode: { ...episode, publishOn } });
+    expect(data.json).not.toMatch(/datePublished|uploadDate/);
+    expect(data.left).toContainEqual({
+      ...{ segmentId: null, dish: 'The video', what: 'day of publishing', why },
+    });
+  });
+
+  it('gives no clips of chapters in no order', () => {
     const later = tray();
-    const file = {
-      ...later,
-      episode: {
-        ...later.episode,
-        publishOn: '2026-03-08',
-        segments: later.episode.segments.toReversed(),
-      },
-    };
-    expect(dataOf(file).json).not.toMatch(/datePublished|uploadDate|hasPart/);
-    const named = dataOf(file).left.map(({ what, why }) => `${what}: ${why}`);
-    expect(named).toContain('day of publishing: 2026-03-08 is still to come');
-    expect(named.join('\n')).toContain('does not come after');
+    const segments = later.episode.segments.toReversed();
+    const data = dataOf({ ...later, episode: { ...later.episode, segments } });
+    expect(data.json).not.toContain('hasPart');
+    expect(data.left.map(({ why }) => why).join('\n')).toContain('does not come after');
   });
 
   it('tells that the European panel’s salt has no property', () => {

@@ -20,8 +20,8 @@ export function StructuredPart({ episodeId, data }: Props) {
       <Disclosure words="Structured data, for a page of your own" large>
         <p className="max-w-[60ch]">
           The dishes as recipes with the nutrition of a portion, and the video with its chapters, in
-          the words of schema.org. Paste it into the page that shows the video. Times are those of
-          the steps, one after the other.
+          the words of schema.org. Paste it into the page that shows the video. A time is in it
+          where the steps and their ties leave no doubt.
         </p>
         <div className="mt-3 flex flex-wrap items-center gap-4">
           <CopyButton text={script} label="Copy for a page" shownIn={SHOWN} />
