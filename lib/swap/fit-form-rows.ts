@@ -35,11 +35,11 @@ export function fitRows(file: EpisodeFile, segmentId: string, asked: FitAsked): 
       return [{ ...row, why: rule.why, fixed: true, low: '', high: '', stepMg: null, steps: [] }];
     }
     const own = said.get(line.id);
-    const { lowMg, highMg, stepMg } = own?.kind === 'free' ? own : rule;
+    const { lowMg, highMg, stepMg } = own ?? rule;
     return [
       {
         ...row,
-        ...{ why: null, fixed: own?.kind === 'fixed', stepMg },
+        ...{ why: null, fixed: !own, stepMg },
         ...{ low: typed(lowMg), high: typed(highMg), steps: stepChoices(rule) },
       },
     ];

@@ -57,6 +57,7 @@ function limitsOf(file: EpisodeFile, target: Target, wish: LimitsWish): TargetLi
   const context = amountContext(file);
   const label = NUTRIENTS[nutrient].label;
   const take = takingOf(target, wish.dish, context);
+  if (take === 'gone') return `The portion of the target for ${label} is gone.`;
   if (take === null) {
     return `The target for ${label} goes by grams of the finished dish, which weighs something else when amounts change: set it for the whole dish or one of so many equal portions.`;
   }
@@ -111,14 +112,17 @@ function limitsOf(file: EpisodeFile, target: Target, wish: LimitsWish): TargetLi
 
 type Take = (parts: Parts) => Parts;
 
-/** The part of the changed dish that a target is about; null where it goes by grams of the finished dish. */
-function takingOf(target: Target, dish: Dish, context: AmountContext): Take | null {
+/**
+ * The part of the changed dish that a target is about; null where it goes by grams of the finished dish, 'gone' where
+ * the dish no longer has that portion.
+ */
+function takingOf(target: Target, dish: Dish, context: AmountContext): Take | 'gone' | null {
   if (target.segmentId === null) return dish.ate.kind === 'mass' ? null : dayShare(dish, context);
   if (target.portionId === null) return (parts) => parts;
   const own = dishesOfTarget(target, dish);
   const portion = own?.recipe.portions.find(({ id }) => id === target.portionId);
-  if (!own || !portion || portion.kind === 'mass') return null;
-  return portionShare(own, portion, null).share;
+  if (!own || !portion) return 'gone';
+  return portion.kind === 'mass' ? null : portionShare(own, portion, null).share;
 }
 
 function dishesOfTarget(target: Target, dish: Dish): Dish | null {

@@ -90,9 +90,7 @@ describe('what is asked of a fit', () => {
       targets: [],
       limits: [{ nutrient: 'fat' as const, relation: 'atMost' as const, amount: 5 }],
       portionId: 'third',
-      lines: asked.lines.map((line) =>
-        line.lineId === 'curd' ? { kind: 'fixed' as const, lineId: 'curd' } : line,
-      ),
+      lines: asked.lines.filter(({ lineId }) => lineId !== 'curd'),
       strict: true,
     };
     const wish = wishOf(bowl(), 'bowl', said, 5);
@@ -101,5 +99,6 @@ describe('what is asked of a fit', () => {
       targets: [{ nutrient: 'fat', portionId: 'third' }],
     });
     expect(wish.rules?.[0]).toMatchObject({ lineId: 'curd', kind: 'fixed' });
+    expect(fitRows(bowl(), 'bowl', said).map(({ fixed }) => fixed)).toEqual([true, false]);
   });
 });

@@ -134,6 +134,11 @@ describe('a recipe fitted to targets', () => {
     expect(asked.ok ? '' : asked.problems[0]?.message).toContain(
       'no food chosen for salt to taste',
     );
+    const lost = target('protein', 'atLeast', 10, { portionId: 'eaten' });
+    const gone = await recipeFit(open, { segmentId: 'bowl', targets: [lost] });
+    expect(gone.ok ? '' : gone.problems[0]?.message).toBe(
+      'The portion of the target for protein is gone.',
+    );
     expect(await recipeFit(open, { segmentId: 'gone' })).toMatchObject({ ok: false });
     expect(await recipeFit(open, { segmentId: 'bowl', targets: [] })).toMatchObject({ ok: false });
   });

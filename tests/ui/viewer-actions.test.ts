@@ -236,15 +236,11 @@ describe('a viewer’s comment', () => {
 describe('a fit', () => {
   const typed = async (): Promise<Record<string, string>> => {
     const asked = proposedFit(await read(), dish);
-    const rows = asked.lines.flatMap((line) =>
-      line.kind === 'free'
-        ? [
-            [`low-${line.lineId}`, String(line.lowMg / 1000)],
-            [`high-${line.lineId}`, String(line.highMg / 1000)],
-            [`step-${line.lineId}`, String(line.stepMg)],
-          ]
-        : [],
-    );
+    const rows = asked.lines.flatMap(({ lineId, lowMg, highMg, stepMg }) => [
+      [`low-${lineId}`, String(lowMg / 1000)],
+      [`high-${lineId}`, String(highMg / 1000)],
+      [`step-${lineId}`, String(stepMg)],
+    ]);
     return { episodeId: id, segmentId: dish, portionId: '', ...Object.fromEntries(rows) };
   };
 
@@ -270,6 +266,85 @@ describe('a fit', () => {
     expect(wrong.state.typed[low]).toBe('few');
     const nothing = await send(lookForFit, texts);
     expect(nothing.state.problems[0]?.message).toContain('Say what it should come to');
+  });
+
+  test('says of hostile texts what is wrong and where, and keeps them', async () => {
+    const texts = await typed();
+    const [curd, bread] = [lines['200 g curd'] ?? '', lines['2 slices bread'] ?? ''];
+    const refused = async (more: Record<string, string>) => {
+      const { state } = await send(lookForFit, { ...texts, 'atLeast-protein': '40', ...more });
+      expect(state.typed).toMatchObject(more);
+      return state.problems.map(({ path, message }) => `${path} | ${message}`);
+    };
+    const [low, high, step] = [`low-${curd}`, `high-${curd}`, `step-${curd}`];
+    const write = 'Write grams of 0 or more, as 120 or 12.5.';
+    expect(await refused({ [high]: 'lots' })).toEqual([`${high} | 200 g curd, to: ${write}`]);
+    for (const text of ['', '1e9', '-5', '100-200']) {
+      expect(await refused({ [low]: text })).toEqual([`${low} | 200 g curd, from: ${write}`]);
+    }
+    expect(await refused({ [high]: '2000000' })).toEqual([
+      `${high} | 200 g curd, to: 2000000 g is 1000000 g more than the most that fits here, 1000000 g.`,
+    ]);
+    for (const text of ['abc', '-5000', '0', '0.0001']) {
+      expect(await refused({ [step]: text })).toEqual([
+        `${step} | 200 g curd, in steps of: Choose a step.`,
+      ]);
+    }
+    const number = 'Write a number of 0 or more, as 30 or 12.5.';
+    for (const text of ['-30', '1e9', 'thirty']) {
+      expect(await refused({ 'atLeast-protein': text })).toEqual([
+        `atLeast-protein | protein, g, at least: ${number}`,
+      ]);
+    }
+    expect(await refused({ 'atMost-energyKcal': '1000000000' })).toEqual([
+      'atMost-energyKcal | calories, at most: 1000000000 is 999000000 more than the most that fits here, 1000000.',
+    ]);
+    expect(await refused({ 'atMost-protein': '39.5' })).toEqual([
+      'atMost-protein | protein, g, at most: 39.5 is less than the least, 40.',
+    ]);
+    expect(await refused({ [low]: '1'.repeat(2001) })).toEqual([
+      `${low} | 200 g curd, from: This is too long for an amount.`,
+    ]);
+    const all = Object.fromEntries(Object.values(lines).map((each) => [`fixed-${each}`, 'on']));
+    expect(await refused({ ...all, 'atLeast-protein': '' })).toEqual([
+      'targets | Say what it should come to: tick a target, or write a least or a most.',
+      'lines | Every ingredient stays as it is: let at least one change.',
+    ]);
+    const many = Object.fromEntries(
+      Array.from({ length: 60 }, (_, at) => `x${at}`).flatMap((each) => [
+        [`low-${each}`, '1'],
+        [`high-${each}`, '2'],
+      ]),
+    );
+    expect((await refused(many))[0]).toContain('At most 60 ingredients can change in one search');
+    expect(await refused({ portionId: 'x'.repeat(65) })).toEqual([
+      'portionId | Choose what the limits are of.',
+    ]);
+    const stays = await send(lookForFit, {
+      ...texts,
+      'atLeast-protein': '40',
+      [`fixed-${bread}`]: 'on',
+      [`low-${bread}`]: 'none',
+    });
+    const asked = askedFrom(new URL(stays.href, 'http://x').searchParams.get('asked') ?? '');
+    expect(asked?.lines.map(({ lineId }) => lineId)).not.toContain(bread);
+    expect(asked?.lines).toHaveLength(2);
+  });
+
+  test('of an address that cannot be read is not looked for', () => {
+    const limit = { nutrient: 'protein', relation: 'atLeast', amount: 40 };
+    const asked = { targets: [], limits: [limit], portionId: null, lines: [], strict: false };
+    expect(askedFrom(JSON.stringify(asked))).toEqual(asked);
+    const twice = { ...asked, limits: [limit, { ...limit, amount: 50 }] };
+    expect(askedFrom(JSON.stringify(twice))).toBeNull();
+    expect(askedFrom('{"targets":')).toBeNull();
+  });
+
+  test('of a dish with all the ingredients that it may have goes into the recipe', async () => {
+    const long = JSON.stringify(Array.from({ length: 400 }, () => ['x'.repeat(36), 100_000]));
+    const sent = { episodeId: id, segmentId: dish, steps: '[]', was: long };
+    const { state } = await send(applyFit, sent);
+    expect(state.problems[0]?.message).toContain('look for them again');
   });
 
   test('is put into the recipe in one act, and undone in one', async () => {

@@ -13,13 +13,17 @@ import { parseThenAct } from '../../../_forms/parse-then-act';
 import type { FormState } from '../../../_ui/form/form-state';
 import { change } from '../change';
 import { fitHref } from './fit-text';
+import { namedFaults } from './named-faults';
 import { applyFitForm, fitForm } from './schema';
 
 /** Looks for amounts that meet what is asked; the page shows what was found. */
 export async function lookForFit(state: FormState, form: FormData): Promise<FormState> {
-  return parseThenAct(fitForm, state, form, ({ episodeId, segmentId, asked }) =>
+  const refused = await parseThenAct(fitForm, state, form, ({ episodeId, segmentId, asked }) =>
     redirect(fitHref(episodeId, segmentId, asked)),
   );
+  const { episodeId = '', segmentId = '' } = refused.typed;
+  const file = await readEpisodeFile(episodeId, new Date().toISOString());
+  return file ? { ...refused, problems: namedFaults(file, segmentId, refused.problems) } : refused;
 }
 
 const gone = (message: string) => failed({ path: '', code: 'gone', message });

@@ -1,7 +1,7 @@
 import { fitAskedSchema, type FitAsked } from '#lib/swap/fit-wish';
 
-/** More than a dish of two hundred ingredients comes to. */
-const LONGEST = 30_000;
+/** More than any form comes to. */
+const LONGEST = 15_000;
 
 /** What an address asks of a fit; null where it asks nothing that can be read. */
 export function askedFrom(text: string | readonly string[] | undefined): FitAsked | null {

@@ -5,7 +5,8 @@ import { countedNutrients, HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrien
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { fitRows } from '#lib/swap/fit-form-rows';
 import { proposedFit, targetsFor, wishOf } from '#lib/swap/fit-wish';
-import { tellFit } from '#lib/swap/recipe-fit';
+import type { Result } from '#lib/result';
+import { tellFit, type FitAnswer } from '#lib/swap/recipe-fit';
 import { amountsText } from '#lib/swap/told-fit';
 import { fitBeside } from '#lib/work/fits';
 import { FitView } from '../_components/fit-view';
@@ -16,6 +17,9 @@ export const metadata: Metadata = { title: 'Recipe fit' };
 /** Seconds for each search; the first mostly takes a tenth of one. */
 const SECONDS = 2;
 
+/** Said of an address that was cut or changed on its way. */
+const UNREAD = 'What this address asks cannot be read: say below what it should come to.';
+
 interface Props {
   readonly params: Promise<{ readonly id: string; readonly dish: string }>;
   readonly searchParams: Promise<{ readonly asked?: string | string[] }>;
@@ -23,7 +27,8 @@ interface Props {
 
 export default async function FitPage({ params, searchParams }: Props) {
   const { id, dish: segmentId } = await params;
-  const asked = askedFrom((await searchParams).asked);
+  const { asked: text } = await searchParams;
+  const asked = askedFrom(text);
   const file = await readEpisodeFile(id, new Date().toISOString());
   const dish = file && dishesOf(file.episode.segments).find((each) => each.id === segmentId);
   if (!file || !dish) notFound();
@@ -41,8 +46,11 @@ export default async function FitPage({ params, searchParams }: Props) {
         rows: fitRows(file, segmentId, shown),
         was: amountsText(file, segmentId),
         fit: answer?.ok ? tellFit(file, wish, answer.value) : null,
-        problems: answer && !answer.ok ? answer.problems.map(({ message }) => message) : [],
+        problems: [...(text && !asked ? [UNREAD] : []), ...problemsOf(answer)],
       }}
     />
   );
 }
+
+const problemsOf = (answer: Result<FitAnswer> | null): readonly string[] =>
+  answer && !answer.ok ? answer.problems.map(({ message }) => message) : [];

@@ -39,6 +39,7 @@ const ID = 'fit';
 export function FitForm(props: Props) {
   const { hidden, targets, limits, lines } = props;
   const fields = [
+    'portionId',
     ...targets.map(({ id }) => `${FIELD.target}${id}`),
     ...limits.flatMap(({ nutrient }) => [
       `${FIELD.atLeast}${nutrient}`,

@@ -1,12 +1,13 @@
 import Link from 'next/link';
 import { SlateHead } from '../../../../_ui/slate-head';
-import { dishesOf, type Dish } from '#lib/episode/context';
+import type { Dish } from '#lib/episode/context';
 import type { EpisodeFile, Target } from '#lib/episode/schema';
-import { LIMIT_WORDS } from '#lib/figures/limit-words';
-import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
+import type { Nutrient } from '#lib/foods/nutrients';
+import { nutrientLabel } from '#lib/swap/amount-words';
 import type { FitRow } from '#lib/swap/fit-form-rows';
 import type { FitAsked } from '#lib/swap/fit-wish';
 import type { RecipeFit } from '#lib/swap/recipe-fit';
+import { goalWords } from '../goal-words';
 import { FitForm, type LimitRow } from './fit-form';
 import { Found } from './found';
 
@@ -29,7 +30,6 @@ export interface FitPage {
 export function FitView({ page }: { readonly page: FitPage }) {
   const { file, dish, asked, fit, problems } = page;
   const { id } = file.episode;
-  const of = (target: Target) => partWords(file, target);
   return (
     <>
       <SlateHead kind="Recipe fit" title={dish.title} />
@@ -66,7 +66,7 @@ export function FitView({ page }: { readonly page: FitPage }) {
                 was={page.was}
                 fit={fit}
                 strict={asked.strict}
-                of={of}
+                goal={(target) => goalWords(file, target)}
               />
             )}
           </div>
@@ -77,10 +77,10 @@ export function FitView({ page }: { readonly page: FitPage }) {
             hidden={{ episodeId: id, segmentId: dish.id }}
             targets={page.targets.map((target) => ({
               id: target.id,
-              words: targetWords(target, of),
+              words: goalWords(file, target),
               ticked: asked.targets.includes(target.id),
             }))}
-            limits={page.nutrients.map((nutrient) => limitRow(nutrient, asked))}
+            limits={page.nutrients.map((nutrient) => limitRow(nutrient, page))}
             parts={[
               { value: '', words: 'the whole dish' },
               ...dish.recipe.portions
@@ -109,27 +109,12 @@ export function FitView({ page }: { readonly page: FitPage }) {
   );
 }
 
-function limitRow(nutrient: Nutrient, { limits }: FitAsked): LimitRow {
-  const { unit, label } = NUTRIENTS[nutrient];
+function limitRow(nutrient: Nutrient, { asked, file }: FitPage): LimitRow {
+  const { limits } = asked;
   const of = (relation: 'atLeast' | 'atMost') => {
     const found = limits.find((each) => each.nutrient === nutrient && each.relation === relation);
     return found ? String(found.amount) : '';
   };
-  const words = nutrient === 'energyKcal' ? 'calories' : `${label}, ${unit}`;
-  return { nutrient, label: words, least: of('atLeast'), most: of('atMost') };
-}
-
-function targetWords(target: Target, of: (target: Target) => string): string {
-  const { unit, label } = NUTRIENTS[target.nutrient];
-  const what = target.nutrient === 'energyKcal' ? 'calories' : `${unit} ${label}`;
-  return `${LIMIT_WORDS[target.relation]} ${target.amount} ${what}, ${of(target)}`;
-}
-
-/** Of what a target is: 'all dishes', 'the whole dish', 'one of 3'. */
-function partWords({ episode }: EpisodeFile, { segmentId, portionId }: Target): string {
-  if (segmentId === null) return 'all dishes';
-  const dish = dishesOf(episode.segments).find(({ id }) => id === segmentId);
-  const portion = dish?.recipe.portions.find(({ id }) => id === portionId);
-  if (!portion) return 'the whole dish';
-  return portion.kind === 'count' ? `one of ${portion.of}` : portion.name || 'a portion';
+  const label = nutrientLabel(nutrient, file.episode.region);
+  return { nutrient, label, least: of('atLeast'), most: of('atMost') };
 }

@@ -2,8 +2,7 @@ import { ButtonForm } from '../../../../_forms/button-form';
 import { ButtonLink } from '../../../../_ui/button';
 import { FigureText } from '../../../../_ui/figure-view';
 import { RowHead, Table, Td, Th, Tr } from '../../../../_ui/table';
-import { LIMIT_WORDS, verdictWords } from '#lib/figures/limit-words';
-import { NUTRIENTS } from '#lib/foods/nutrients';
+import { verdictWords } from '#lib/figures/limit-words';
 import type { Target } from '#lib/episode/schema';
 import type { RecipeFit } from '#lib/swap/recipe-fit';
 import type { Fitted } from '#lib/swap/told-fit';
@@ -19,13 +18,13 @@ interface Props {
   readonly fit: RecipeFit;
   /** Whether all that the numbers may be had to meet it. */
   readonly strict: boolean;
-  /** Of what a target is, in words. */
-  readonly of: (target: Target) => string;
+  /** What a target asks, in words. */
+  readonly goal: (target: Target) => string;
 }
 
 /** What a fit found: new amounts beside the old, what is met, and how sure that is. */
 export function Found(props: Props) {
-  const { fit, of } = props;
+  const { fit, goal } = props;
   if (fit.status === 'stopped') {
     return (
       <>
@@ -61,7 +60,7 @@ export function Found(props: Props) {
       </p>
       <ul className="mt-1 list-disc pl-5">
         {fit.clashing.map((target) => (
-          <li key={target.id}>{goalWords(target, of)}</li>
+          <li key={target.id}>{goal(target)}</li>
         ))}
       </ul>
       <p className="mt-1 text-fine text-soft">
@@ -84,12 +83,6 @@ export function Found(props: Props) {
 /** `47 % of one ingredient`: the sum of relative changes. */
 function changeWords(change: number): string {
   return `${printTo(change * 100, 1)} % of one ingredient in all`;
-}
-
-function goalWords({ nutrient, relation, amount, ...target }: Target, of: Props['of']): string {
-  const { unit, label } = NUTRIENTS[nutrient];
-  const what = nutrient === 'energyKcal' ? 'calories' : `${unit} ${label}`;
-  return `${LIMIT_WORDS[relation]} ${amount} ${what}, ${of({ nutrient, relation, amount, ...target })}`;
 }
 
 type Part = Props & { readonly fitted: Fitted };
@@ -122,7 +115,7 @@ function Amounts({ fitted }: Part) {
   );
 }
 
-function Goals({ fitted, of }: Part) {
+function Goals({ fitted, goal }: Part) {
   return (
     <div className="mt-6">
       <Table
@@ -139,7 +132,7 @@ function Goals({ fitted, of }: Part) {
       >
         {fitted.targets.map(({ target, before, after, verdict }) => (
           <Tr key={target.id}>
-            <RowHead>{goalWords(target, of)}</RowHead>
+            <RowHead>{goal(target)}</RowHead>
             <Td number>{before ? <FigureText figure={before} whisker /> : 'none'}</Td>
             <Td number>{after ? <FigureText figure={after} whisker /> : 'none'}</Td>
             <Td>{verdictWords(verdict, after ?? undefined)}</Td>

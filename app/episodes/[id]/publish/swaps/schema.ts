@@ -3,8 +3,7 @@ import { number } from '../../../../_forms/number-fields';
 import { optionalId, requiredText, revision, rowId } from '../../../../_forms/fields';
 import { stepsFrom } from './steps-text';
 
-/** The longest that stands in a hidden field. */
-const steps = z.string().max(20_000).default('').transform(stepsFrom);
+const steps = z.string().default('').transform(stepsFrom);
 
 const place = { episodeId: rowId, segmentId: rowId, variantId: optionalId, steps };
 const food = z
