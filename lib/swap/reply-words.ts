@@ -3,6 +3,7 @@ import type { Reply } from '#lib/episode/publish-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { shownStep } from '#lib/figures/print-figure';
 import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
+import { amountWords } from '#lib/swap/amount-words';
 import type { AnotherNumber, Explained } from '#lib/swap/another-number';
 import { shareWords, type DishSum } from '#lib/swap/dish-sum';
 import { printDayOfMonth } from '#lib/units/print-date';
@@ -13,15 +14,6 @@ export interface PublishedOurs {
   readonly number: string | null;
   /** What it lacks, in words. */
   readonly why: string;
-}
-
-/** A value with its unit, as a viewer reads it: '640 calories', '31 g of protein'. */
-export function amountWords(nutrient: Nutrient, value: number | string): string {
-  const number = typeof value === 'string' ? value : printTo(value, shownStep(nutrient, value));
-  if (nutrient === 'energyKcal') return `${number} calories`;
-  if (nutrient === 'energyKj') return `${number} kJ`;
-  const { unit, label } = NUTRIENTS[nutrient];
-  return `${number} ${unit} of ${label}`;
 }
 
 /** `29 Nov 2026`. */
@@ -42,13 +34,16 @@ export function replyText(
   published?: PublishedOurs,
 ): string {
   const { ours, number, scope, standing } = found;
+  const { region } = file.episode;
+  const words = (nutrient: Nutrient, value: number | string) =>
+    amountWords(nutrient, value, region);
   const dish = dishesOf(file.episode.segments).find(({ id }) => id === number.segmentId);
   const of = dish ? shareWords(dish, scope) : '';
   const breakdown = `the breakdown of ${dated(breakdownOn)}`;
-  const theirs = `${number.about ? 'about ' : ''}${amountWords(number.nutrient, writtenAs(number))}`;
+  const theirs = `${number.about ? 'about ' : ''}${words(number.nutrient, writtenAs(number))}`;
   const thanks = 'Thanks for doing the sums.';
   const own = published ? published.number : ours.value;
-  const mine = own === null ? null : `${amountWords(number.nutrient, own)} ${of}`;
+  const mine = own === null ? null : `${words(number.nutrient, own)} ${of}`;
   const open = published?.why || `nobody knows yet: ${lacking(ours)}`;
   const [first] = found.explained;
   if (mine === null && !first) {
@@ -58,7 +53,7 @@ export function replyText(
   if (!first) {
     return `${thanks} In ${breakdown} it comes to ${mine ?? ''}, and I couldn’t find the one difference that gives ${theirs}. If you tell me which ingredients and weights you used, I’ll gladly go through them line by line.`;
   }
-  const slipped = amountWords(first.slip.input.nutrient, first.value);
+  const slipped = words(first.slip.input.nutrient, first.value);
   const beside =
     mine === null ? `in ${breakdown} it is still open (${open})` : `${breakdown} has ${mine}`;
   const [opening, ending] =

@@ -195,6 +195,7 @@ function partSlips(input: SumInput): Slip[] {
 
 function numberSlips(input: SumInput): Slip[] {
   const { nutrient, region } = input;
+  const calories = region === 'US' ? 'calories' : 'kilocalories';
   const of = (kind: SlipKind, words: string, change: Partial<SumInput>): Slip => ({
     ...{ code: kind, kind, lineId: null, words },
     input: { ...input, ...change },
@@ -203,10 +204,14 @@ function numberSlips(input: SumInput): Slip[] {
     of('half', 'with half of it', { again: input.again / 2 }),
     of('twice', 'with twice as much of it', { again: input.again * 2 }),
     ...(nutrient === 'energyKcal'
-      ? [of('kilojoules', 'as kilojoules (kJ) instead of calories', { nutrient: 'energyKj' })]
+      ? [of('kilojoules', `as kilojoules (kJ) instead of ${calories}`, { nutrient: 'energyKj' })]
       : []),
     ...(nutrient === 'energyKj'
-      ? [of('kilojoules', 'as calories (kcal) instead of kilojoules', { nutrient: 'energyKcal' })]
+      ? [
+          of('kilojoules', `as ${calories} (kcal) instead of kilojoules`, {
+            nutrient: 'energyKcal',
+          }),
+        ]
       : []),
     ...(nutrient === 'carbohydrate'
       ? [

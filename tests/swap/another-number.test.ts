@@ -4,6 +4,7 @@ import type { Reply } from '#lib/episode/publish-schema';
 import type { EpisodeFile, Pack } from '#lib/episode/schema';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { explainNumber, type ViewerNumber } from '#lib/swap/another-number';
+import { amountWords, nutrientLabel, nutrientWords } from '#lib/swap/amount-words';
 import { pinnedOffers, replyText, slipSumText } from '#lib/swap/reply-words';
 import { aDish, aFile, aFood, aLine, aRecipe, aVersion, grams } from '../support/build';
 
@@ -196,6 +197,35 @@ describe('the reply', () => {
     expect(open && replyText(stew, open, '2026-11-29', waits)).toContain(
       'it is still open (no food chosen for herbs)',
     );
+  });
+
+  it('calls energy as the episode’s region does, the slip too', () => {
+    const inEu: EpisodeFile = { ...stew, episode: { ...stew.episode, region: 'EU' } };
+    const told = (file: EpisodeFile, amount: number, nutrient: ViewerNumber['nutrient']) => {
+      const found = explainNumber(file, { ...asked(amount), nutrient });
+      return found ? replyText(file, found, '2026-11-29') : '';
+    };
+    const kcal = told(inEu, 327, 'energyKcal');
+    expect(kcal).toContain('327 kcal comes from: without the oil it comes to 327 kcal;');
+    expect(kcal).toContain('has 415 kcal a portion');
+    const words = (file: EpisodeFile, nutrient: ViewerNumber['nutrient'], code: string) => {
+      const other = nutrient === 'energyKcal' ? 'energyKj' : 'energyKcal';
+      const theirs = explainNumber(file, { ...asked(1), nutrient: other })?.ours.value ?? 0;
+      const number = { ...asked(Math.round(theirs)), nutrient };
+      const slip = explainNumber(file, number)?.explained.find((each) => each.slip.code === code);
+      return slip?.slip.words;
+    };
+    expect(words(stew, 'energyKcal', 'kilojoules')).toBe('as kilojoules (kJ) instead of calories');
+    expect(words(inEu, 'energyKcal', 'kilojoules')).toBe(
+      'as kilojoules (kJ) instead of kilocalories',
+    );
+    expect(words(inEu, 'energyKj', 'kilojoules')).toBe(
+      'as kilocalories (kcal) instead of kilojoules',
+    );
+    expect(amountWords('energyKj', 2678, 'EU')).toBe('2678 kJ');
+    expect(nutrientWords('energyKcal', 'EU')).toBe('kcal');
+    expect(nutrientLabel('energyKcal', 'EU')).toBe('energy, kcal');
+    expect(nutrientLabel('energyKcal', 'US')).toBe('calories');
   });
 
   it('has its sum line by line', () => {

@@ -1,16 +1,18 @@
 import Link from 'next/link';
 import { ButtonForm } from '../../../../../_forms/button-form';
 import { dishesOf, type Dish } from '#lib/episode/context';
-import { NUTRIENTS } from '#lib/foods/nutrients';
 import type { DishReason } from '#lib/publish/viewer-answer';
 import type { AnotherNumber, Explained } from '#lib/swap/another-number';
-import { amountWords, slipSumText } from '#lib/swap/reply-words';
+import { amountWords, nutrientWords } from '#lib/swap/amount-words';
+import { slipSumText } from '#lib/swap/reply-words';
 import { printTo } from '#lib/units/print';
 import { removeReply } from '../actions';
 import type { OpenReply as Open, RepliesPage } from '../read-replies';
 import { ofText, replyHref } from '../reply-href';
 import { ReadingForm } from './reading-form';
 import { ReplyForm } from './reply-form';
+
+type Region = RepliesPage['file']['episode']['region'];
 
 interface Props {
   readonly page: RepliesPage;
@@ -20,7 +22,7 @@ interface Props {
 /** One comment: what was read of it, the differences that give its number, and the reply. */
 export function OpenReply({ page, open }: Props) {
   const { reply, answer } = open;
-  const episodeId = page.file.episode.id;
+  const { id: episodeId, region } = page.file.episode;
   const { number, dish, found } = answer;
   const typed = number ? printTo(number.amount, 10 ** -number.decimals) : '';
   const of = dish && found ? ofText(dish.id, found.scope) : (dish?.id ?? '');
@@ -38,7 +40,7 @@ export function OpenReply({ page, open }: Props) {
         <bdi>{reply.comment}</bdi>
       </blockquote>
       <div className="mt-5">
-        <p className="mb-3 max-w-[70ch]">{readWords(open)}</p>
+        <p className="mb-3 max-w-[70ch]">{readWords(open, region)}</p>
         <div className="print:hidden">
           <ReadingForm
             key={`${typed} ${number?.nutrient ?? ''} ${of}`}
@@ -46,7 +48,10 @@ export function OpenReply({ page, open }: Props) {
             number={typed}
             nutrient={number?.nutrient ?? 'energyKcal'}
             of={of}
-            nutrients={page.nutrients.map((value) => ({ value, words: nutrientChoice(value) }))}
+            nutrients={page.nutrients.map((value) => ({
+              value,
+              words: nutrientWords(value, region),
+            }))}
             parts={partsOf(page, dish)}
           />
         </div>
@@ -55,6 +60,7 @@ export function OpenReply({ page, open }: Props) {
         <Steps
           found={found}
           open={open}
+          region={region}
           href={(slip) => replyHref(episodeId, { ...place, slip })}
         />
       )}
@@ -94,21 +100,18 @@ const WHY: Readonly<Record<DishReason, string>> = {
   first: 'the first dish; the comment names none',
 };
 
-function readWords({ answer }: Open): string {
+function readWords({ answer }: Open, region: Region): string {
   const { number, dish, why, read } = answer;
   if (!dish) return 'This episode has no dish yet.';
   if (!number) {
     return `No number was found in it. Write the viewer’s number below; the dish may be ${dish.title}.`;
   }
   const bare = read.some((each) => each.amount === number.amount && !each.named);
-  const told = amountWords(number.nutrient, printTo(number.amount, 10 ** -number.decimals));
-  const unit = bare ? ' (no unit stands with it: taken for calories)' : '';
+  const told = amountWords(number.nutrient, printTo(number.amount, 10 ** -number.decimals), region);
+  const unit = bare
+    ? ` (no unit stands with it: taken for ${nutrientWords(number.nutrient, region)})`
+    : '';
   return `Read as ${number.about ? 'about ' : ''}${told}${unit}, of ${dish.title}, ${WHY[why]}. Put it right if it is something else.`;
-}
-
-function nutrientChoice(nutrient: keyof typeof NUTRIENTS): string {
-  const { unit, label } = NUTRIENTS[nutrient];
-  return nutrient === 'energyKcal' ? 'calories' : `${unit} ${label}`;
 }
 
 function partsOf({ file }: RepliesPage, dish: Dish | null) {
@@ -134,20 +137,22 @@ function partsOf({ file }: RepliesPage, dish: Dish | null) {
 interface StepsProps {
   readonly found: AnotherNumber;
   readonly open: Open;
+  readonly region: Region;
   readonly href: (slip: string) => string;
 }
 
-function Steps({ found, open, href }: StepsProps) {
+function Steps({ found, open, region, href }: StepsProps) {
   return (
     <div className="mt-7">
       <h3>What gives this number</h3>
-      <p className="mt-1 max-w-[70ch]">{standingWords(found, open)}</p>
+      <p className="mt-1 max-w-[70ch]">{standingWords(found, open, region)}</p>
       <ul className="mt-2 max-w-3xl">
         {found.explained.map((each) => (
           <li key={each.slip.code} className="border-b border-line py-2">
             <StepRow
               found={found}
               each={each}
+              region={region}
               isTold={each.slip.code === open.answer.slip}
               href={href(each.slip.code)}
             />
@@ -158,11 +163,15 @@ function Steps({ found, open, href }: StepsProps) {
   );
 }
 
-function standingWords({ standing, explained }: AnotherNumber, { answer }: Open): string {
+function standingWords(
+  { standing, explained }: AnotherNumber,
+  { answer }: Open,
+  region: Region,
+): string {
   const printed = answer.ours;
   const ours =
     printed?.number != null && answer.number
-      ? `Your own number is ${amountWords(answer.number.nutrient, printed.text)}. `
+      ? `Your own number is ${amountWords(answer.number.nutrient, printed.text, region)}. `
       : '';
   switch (standing) {
     case 'same':
@@ -181,11 +190,13 @@ function standingWords({ standing, explained }: AnotherNumber, { answer }: Open)
 function StepRow({
   found,
   each,
+  region,
   isTold,
   href,
 }: {
   readonly found: AnotherNumber;
   readonly each: Explained;
+  readonly region: Region;
   readonly isTold: boolean;
   readonly href: string;
 }) {
@@ -193,7 +204,7 @@ function StepRow({
     <>
       <div className="flex flex-wrap items-baseline justify-between gap-x-4">
         <span className={isTold ? 'font-semibold' : ''}>
-          {each.slip.words}: {amountWords(each.slip.input.nutrient, each.value)}
+          {each.slip.words}: {amountWords(each.slip.input.nutrient, each.value, region)}
         </span>
         {isTold ? (
           <span className="text-fine text-soft">the reply tells this one</span>
