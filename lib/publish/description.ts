@@ -52,7 +52,35 @@ export function descriptionOf(
   publish: NumbersToPublish,
   options: DescriptionOptions = {},
 ): Description {
-  const { form = 'plain', without = [], corrections = [] } = options;
+  const { form = 'plain', without = [] } = options;
+  const { layout, contextWithout, textWithout } = writerOf(publish, options);
+  const text = textWithout(without);
+  const context = contextWithout(without);
+  const length = textLength(text);
+  const lengthWithout = (parts: readonly Droppable[]) =>
+    textLength(textWithout([...without, ...parts])).codePoints;
+  return {
+    ...{ text, form, without, length },
+    limit: layout.limit,
+    fits: length.codePoints <= layout.limit,
+    drops: whatToDrop(lengthWithout, layout.limit),
+    chapterFaults: chapterList(publish.file.episode).faults,
+    open: openNumbers(context),
+    apart: apartEnergy(context),
+    unconfirmedAllergens: publish.allergens.proposed,
+  };
+}
+
+/** The text of `descriptionOf` alone, where many are made. */
+export function descriptionText(
+  publish: NumbersToPublish,
+  options: DescriptionOptions = {},
+): string {
+  return writerOf(publish, options).textWithout(options.without ?? []);
+}
+
+function writerOf(publish: NumbersToPublish, options: DescriptionOptions) {
+  const { form = 'plain', corrections = [] } = options;
   const layout = houseLayout(options.layout ?? publish.file.creator.layout);
   const hasSwaps = layout.blocks.some(({ kind, shown }) => kind === 'swaps' && shown);
   const swaps = hasSwaps ? swapTexts(publish.file) : [];
@@ -70,21 +98,7 @@ export function descriptionOf(
       form,
     );
   };
-  const text = textWithout(without);
-  const context = contextWithout(without);
-  const length = textLength(text);
-  const lengthWithout = (parts: readonly Droppable[]) =>
-    textLength(textWithout([...without, ...parts])).codePoints;
-  return {
-    ...{ text, form, without, length },
-    limit: layout.limit,
-    fits: length.codePoints <= layout.limit,
-    drops: whatToDrop(lengthWithout, layout.limit),
-    chapterFaults: chapterList(publish.file.episode).faults,
-    open: openNumbers(context),
-    apart: apartEnergy(context),
-    unconfirmedAllergens: publish.allergens.proposed,
-  };
+  return { layout, contextWithout, textWithout };
 }
 
 /**

@@ -1,10 +1,10 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
-import { DESCRIPTION_FORMS, type DescriptionForm } from '#lib/episode/publish-schema';
+import { DESCRIPTION_FORMS } from '#lib/episode/publish-schema';
 import { lockDifference } from '#lib/lock/lock-difference';
 import { inputsHash } from '#lib/lock/numbers-lock';
 import { saidStandings } from '#lib/overview/said-standing';
-import { changedLines } from '#lib/publish/changed-lines';
+import { heldAgainst } from '#lib/publish/copied-text';
 import { houseLayout } from '#lib/publish/description/layout';
 import { pieceRows } from '#lib/publish/piece-rows';
 import { structuredData } from '#lib/publish/structured/structured-data';
@@ -14,7 +14,7 @@ import { localMoment } from '#lib/units/local-date';
 import { readHeld } from '../corrections/read-held';
 import { lastAct } from '../last-act';
 import { PublishView } from './_components/publish-view';
-import { readDescription, type ReadDescription } from './read-description';
+import { readDescription, type ReadDescription, type WhichText } from './read-description';
 import { droppable } from './schema';
 
 export const metadata: Metadata = { title: 'Publish' };
@@ -75,23 +75,20 @@ export default async function PublishPage({ params, searchParams }: Props) {
 }
 
 /** Texts that were copied, each held against the same text as it is now. */
-async function copiedTexts(
-  id: string,
-  { describe }: ReadDescription,
-  moment: (at: Date) => string,
-) {
+async function copiedTexts(id: string, { textOf }: ReadDescription, moment: (at: Date) => string) {
   const locks = await readLocks(id);
-  const now = new Map<DescriptionForm, string>();
-  const textNow = (form: DescriptionForm) => {
-    const text = now.get(form) ?? describe({ form, without: [] }).text;
-    now.set(form, text);
+  const made = new Map<string, string>();
+  const textNow = (which: WhichText) => {
+    const key = `${which.form} ${which.without.join(',')}`;
+    const text = made.get(key) ?? textOf(which);
+    made.set(key, text);
     return text;
   };
   return locks.flatMap(({ seq, published }) =>
     published.map(({ id: textId, at, text, form: kept }) => {
       const form = DESCRIPTION_FORMS.find((each) => each === kept) ?? 'plain';
-      const since = changedLines(text, textNow(form));
-      return { id: textId, at: moment(at), form, seq, text, since };
+      const held = heldAgainst(text, (without) => textNow({ form, without }));
+      return { id: textId, at: moment(at), form, seq, text, ...held };
     }),
   );
 }

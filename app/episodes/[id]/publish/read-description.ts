@@ -2,7 +2,7 @@ import 'server-only';
 import type { DescriptionForm } from '#lib/episode/publish-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { episodeFigures, type EpisodeFigures } from '#lib/figures/episode-figures';
-import { descriptionOf, type Description } from '#lib/publish/description';
+import { descriptionOf, descriptionText, type Description } from '#lib/publish/description';
 import type { Droppable } from '#lib/publish/description/what-to-drop';
 import { numbersToPublish, type NumbersToPublish } from '#lib/publish/from-lock';
 import { readEpisodeFile } from '#lib/store/read-episode';
@@ -24,6 +24,8 @@ export interface ReadDescription {
   readonly lock: StoredLock | null;
   /** The text of the same episode in any form. */
   readonly describe: (which: WhichText) => Description;
+  /** Its words alone. */
+  readonly textOf: (which: WhichText) => string;
 }
 
 /** Reads all that a description is made of; null where there is no such episode. */
@@ -40,5 +42,6 @@ export async function readDescription(
   return {
     ...{ file, figures, publish, lock },
     describe: (which) => descriptionOf(publish, { ...which, corrections }),
+    textOf: (which) => descriptionText(publish, { ...which, corrections }),
   };
 }

@@ -1,5 +1,7 @@
 import type { ChangedLine } from '#lib/publish/changed-lines';
 import type { DescriptionForm } from '#lib/episode/publish-schema';
+import { PART_WORDS } from '#lib/publish/description/change-layout';
+import type { Droppable } from '#lib/publish/description/what-to-drop';
 import { FORM_WORDS } from './description-part';
 
 /** A text that was copied, with the lock whose numbers it has. */
@@ -13,6 +15,8 @@ export interface Copied {
   readonly text: string;
   /** What the same text would be now says otherwise. */
   readonly since: readonly ChangedLine[];
+  /** Left out of the text of now, since the copy was made without. */
+  readonly without: readonly Droppable[];
 }
 
 /** Each text that was copied, the newest first, and in what it differs from the one of now. */
@@ -22,13 +26,19 @@ export function HistoryPart({ copied }: { readonly copied: readonly Copied[] }) 
     <section aria-labelledby="copied" className="mt-10">
       <h2 id="copied">Copied so far</h2>
       <ul className="mt-2">
-        {copied.map(({ id, at, form, seq, text, since }) => (
+        {copied.map(({ id, at, form, seq, text, since, without }) => (
           <li key={id} className="border-b border-line">
             <details>
               <summary className="link min-h-11 content-center">
                 {at}, {FORM_WORDS[form]}, lock {seq}
                 {since.length === 0 ? '' : ': other words now'}
               </summary>
+              {without.length > 0 && (
+                <p className="mb-2 text-fine text-soft">
+                  It has no {without.map((part) => PART_WORDS[part].toLowerCase()).join(', ')}, so
+                  it is compared with the text of now without.
+                </p>
+              )}
               {since.length > 0 && <Since since={since} />}
               <pre className="mb-3 border border-line bg-raised px-4 py-3 font-sans text-fine break-words whitespace-pre-wrap">
                 {text}
