@@ -57,6 +57,7 @@ export function giveScopes(
       if (isBehind(text, mention.mark, row.at(-1), quantities)) {
         const back = [...row].reverse();
         for (const quantity of back) {
+          if (areInBrackets(text, quantity.end, back[0], mention)) break;
           if (!takes(text, mention, quantity, fixed.get(quantity), quantity === back[0])) break;
           fixed.set(quantity, mention);
         }
@@ -111,6 +112,22 @@ function blankLines({ tokens }: Text): { readonly at: number; readonly blank: tr
 function stepOf({ tokens }: Text, { mark, scope }: Mention): ReadingStep {
   const start = tokens[mark.from]?.start ?? 0;
   return { stage: 'scope', start, end: tokens[mark.to - 1]?.end ?? start, as: scope };
+}
+
+/** '$2 wraps (33 g protein, 390 calories each)': a part in brackets with a number holds for nothing before them. */
+function areInBrackets(
+  { tokens }: Text,
+  from: number,
+  last: Quantity | undefined,
+  { mark }: Mention,
+): boolean {
+  const open: number[] = [];
+  for (let at = from; at < mark.from; at += 1) {
+    if (tokens[at]?.text === '(') open.push(at);
+    else if (tokens[at]?.text === ')') open.pop();
+  }
+  const [first] = open;
+  return first !== undefined && last !== undefined && first < last.begin;
 }
 
 /** Whether a part behind a row holds for one of its numbers; the last one stands right before it. */

@@ -90,3 +90,22 @@ test('what follows the name of another dish holds for that dish alone', () => {
     'nutrient 200 energyKcal kcal each Lemon oat squares',
   ]);
 });
+
+test('a part in brackets behind a number there holds for none before them', () => {
+  expect(brief('$3 bean stew (28 g protein, 410 calories each)', { form: 'title' })).toEqual([
+    'price 3 USD',
+    'nutrient 28 protein g each',
+    'nutrient 410 energyKcal kcal each',
+  ]);
+  expect(brief('a 410 calorie stew (per huge slice)', { form: 'title' })).toEqual([
+    'nutrient 410 energyKcal kcal slice',
+  ]);
+});
+
+test.each([
+  ['you can do it in under forty minutes', ['readyIn 40 min under']],
+  ['we managed it in twenty five minutes', ['readyIn 25 min']],
+  ['my pan was sixty dollars and worth it', []],
+])('%s', (text, said) => {
+  expect(brief(text)).toEqual(said);
+});
