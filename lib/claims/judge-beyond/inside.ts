@@ -6,7 +6,7 @@ import { meaningOf, settle, type Meaning } from '#lib/claims/judge-beyond/meanin
 import { degreesIn } from '#lib/claims/judge-beyond/oven-table';
 import { isBelow, isUpTo, leastFor, leastIn } from '#lib/claims/judge-beyond/least-inside';
 import type { Around } from '#lib/claims/judge-beyond/words-around';
-import { cannotSay, plainly, type Verdicted } from '#lib/claims/judge/verdicted';
+import { cannotSay, plainly, worded, type Verdicted } from '#lib/claims/judge/verdicted';
 import { saidInterval } from '#lib/claims/said-interval';
 import type { Statement } from '#lib/claims/statement';
 import type { Step } from '#lib/episode/schema';
@@ -35,14 +35,14 @@ export function judgeInside(
   const { region } = file.episode;
   const probed = dish.steps.filter(({ coreMilliC }) => coreMilliC !== null);
   const { steps } = chooseSteps(probed, around.stems);
-  const held = settledOf(statement, of, steps, region);
   const titles = steps.map(({ title }) => title);
   const least = leastFor(facts?.inside ?? [], around, statement.words, titles);
+  const held = safely(settledOf(statement, of, steps, region), of, least[0], statement.unit);
   const short = least.filter((each) => isBelow(statement, each));
   const agreed = held.verdict === 'agrees' || held.verdict === 'edge';
   const [strictest] = short;
   if (!strictest) {
-    const milliC = heldTo(held, of) ?? Infinity;
+    const milliC = (agreed ? heldTo(held, of) : null) ?? Infinity;
     const cool = least.filter((each) => milliC + HALF_TENTH < each.milliC);
     if (cool.length === 0) return held;
     const cause = `${held.why}, which is itself below what is published. ${cautionsOf(cool)}`;
@@ -63,7 +63,7 @@ export function judgeInside(
     difference: isUpTo(statement)
       ? `${degrees(exact, unit)} is the published least, not the most`
       : `${missing} below the published least`,
-    sayInstead: `at least ${degrees(Math.ceil(exact), unit)}`,
+    sayInstead: atLeast(strictest, unit),
     remark: null,
     against: { kind: 'rule', segmentId: dish.id },
   };
@@ -72,9 +72,31 @@ export function judgeInside(
 const cautionsOf = (least: readonly LeastPublished[]) =>
   [...new Set(least.map(({ caution }) => caution))].join(' ');
 
-/** What a statement is held against where it agrees, in thousandths of a degree: a step, or the hottest reading. */
-function heldTo({ verdict, against }: Verdicted, { dish, facts }: BeyondDish): number | null {
-  if (verdict !== 'agrees' && verdict !== 'edge') return null;
+const atLeast = (least: LeastPublished, unit: Inside['unit']) =>
+  `at least ${degrees(Math.ceil(leastIn(least, unit)), unit)}`;
+
+/**
+ * What is off with words to say instead that ask for no less than is published. A step that goes to the published least
+ * is told by that: 74 °C are “at least 165 °F”, and not 166.
+ */
+function safely(
+  held: Verdicted,
+  of: BeyondDish,
+  strictest: LeastPublished | undefined,
+  unit: Inside['unit'],
+): Verdicted {
+  if (held.verdict !== 'off' || !strictest) return held;
+  return worded('off', () => {
+    const milliC = heldTo(held, of);
+    if (milliC === null || held.sayInstead === null) return held;
+    const isCool = milliC + HALF_TENTH < strictest.milliC;
+    const isLeast = Math.abs(degreesIn(milliC, unit) - leastIn(strictest, unit)) < 0.5;
+    return isCool || isLeast ? { ...plainly(held), sayInstead: atLeast(strictest, unit) } : held;
+  });
+}
+
+/** What a statement is held against, in thousandths of a degree: a step, or the hottest reading. */
+function heldTo({ against }: Verdicted, { dish, facts }: BeyondDish): number | null {
   if (against?.kind === 'log') return Math.max(...(facts?.coreMilliC ?? []));
   if (against?.kind !== 'step') return null;
   return dish.steps.find(({ id }) => id === against.stepId)?.coreMilliC ?? null;

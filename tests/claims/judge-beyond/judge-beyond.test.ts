@@ -270,6 +270,35 @@ describe('an inside temperature', () => {
     expect(at('It should read no more than 175 °F inside', goingTo(76_000)).verdict).toBe('agrees');
   });
 
+  // FoodSafety.gov: poultry at least 165 °F, egg dishes 160 °F, which are 71.1 °C.
+  const EGG = {
+    ingredients: [{ text: '1 large egg', foods: ['Egg, whole, raw'] }],
+    milliC: 71_111,
+    fahrenheit: 160,
+    caution: 'Inside temperature of egg dishes: at least 71.1 °C (160 °F).',
+  };
+  it.each([
+    // 74 °C are 165.2 °F: what is published is said, not the next whole degree above the step.
+    ['160 °F', 74_000, [POULTRY, EGG], 'at least 165 °F'],
+    ['72 °C', 74_000, [POULTRY, EGG], 'at least 74 °C'],
+    ['170 °F', 74_000, [POULTRY], 'at least 165 °F'],
+    // A step that goes further is told by itself, one that is itself too cool by what is published.
+    ['160 °F', 80_000, [POULTRY, EGG], '176 °F'],
+    ['180 °F', 80_000, [POULTRY], '176 °F'],
+    ['180 °F', 71_111, [POULTRY, EGG], 'at least 165 °F'],
+    ['70 °C', 63_000, [POULTRY, FISH], 'at least 74 °C'],
+  ] as const)(
+    'of %s at a step of %i is put right by no less than is published',
+    (said, milliC, inside, right) => {
+      const judged = judgeText(
+        `It should read ${said} inside`,
+        goingTo(milliC, [...inside]),
+        'roast',
+      );
+      expect([judged.verdict, judged.sayInstead]).toEqual(['off', right]);
+    },
+  );
+
   // The digits that are written say how fine it is said: 73.4 is no 73.9, and 71.0 no 71.1 (FoodSafety.gov’s 160 °F).
   it.each(['73.4 °C', '73.8 °C', '164.6 °F', '164.9 °F', '73.0 °C'])(
     'of %s is below 165 °F as it is written',
