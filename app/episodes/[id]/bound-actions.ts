@@ -6,7 +6,8 @@ import { episodeFigures } from '#lib/figures/episode-figures';
 import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import { failed } from '#lib/result';
 import type { Edit } from '#lib/store/command';
-import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readEpisodeFile } from '#lib/store/read-episode';
+import { readRevisedEpisode } from '#lib/store/read-revised-episode';
 import { parseThenAct } from '../../_forms/parse-then-act';
 import type { FormState } from '../../_ui/form/form-state';
 import { boundAllForm, boundForm, giveBackForm } from './bound-schema';
@@ -32,13 +33,13 @@ export async function countAsRange(state: FormState, form: FormData): Promise<Fo
 /** The same for all values of a dish that are negligible. */
 export async function countAllAsRanges(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(boundAllForm, state, form, async ({ episodeId, recipeId }) => {
-    const file = await readEpisodeFile(episodeId, new Date().toISOString());
-    const segment = file?.episode.segments.find(({ recipe }) => recipe?.id === recipeId);
-    if (!file || !segment?.recipe) return GONE;
+    const read = await readRevisedEpisode(episodeId, new Date().toISOString());
+    const segment = read?.file.episode.segments.find(({ recipe }) => recipe?.id === recipeId);
+    if (!read || !segment?.recipe) return GONE;
+    const { file, revs } = read;
     const offers = boundOffers(file, episodeFigures(file), segment.id).filter(
       ({ negligible }) => negligible,
     );
-    const revs = await readRevisions(episodeId);
     const edits = segment.recipe.lines.flatMap((line) => {
       const own = offers.filter(({ lineId }) => lineId === line.id);
       const bounds = own.map(({ nutrient, maxPer100 }) => ({ nutrient, maxPer100 }));

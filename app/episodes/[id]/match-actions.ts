@@ -3,12 +3,13 @@
 import { lineFromReading } from '#lib/episode/line-from-reading';
 import { matchQuery } from '#lib/episode/match-line';
 import { readIngredient } from '#lib/episode/read-ingredient';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { EpisodeFile, RecipeLine } from '#lib/episode/schema';
 import type { Edit } from '#lib/store/command';
 import { rememberMatch } from '#lib/store/match-foods';
 import { nextPlace } from '#lib/store/next-place';
 import { pastedLineEdits } from '#lib/store/pasted-lines';
-import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readEpisodeFile } from '#lib/store/read-episode';
+import { readRevisedEpisode } from '#lib/store/read-revised-episode';
 import { readFood } from '#lib/store/read-foods';
 import { failed } from '#lib/result';
 import { parseThenAct } from '../../_forms/parse-then-act';
@@ -56,9 +57,9 @@ export async function confirmMatch(state: FormState, form: FormData): Promise<Fo
 /** The same word for every match of a dish at once. */
 export async function confirmAll(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(confirmAllForm, state, form, async ({ episodeId, recipeId }) => {
-    const recipe = (await recipesOf(episodeId)).find(({ id }) => id === recipeId);
+    const { recipes, revs } = await revisedRecipesOf(episodeId);
+    const recipe = recipes.find(({ id }) => id === recipeId);
     if (!recipe) return GONE;
-    const revs = await readRevisions(episodeId);
     const edits = recipe.lines
       .filter(({ match, foodId }) => match === 'provisional' && foodId !== null)
       .flatMap((line) => confirmEdits(line, revs[line.id] ?? 0));
@@ -134,10 +135,18 @@ export async function takeMeasure(state: FormState, form: FormData): Promise<For
   });
 }
 
+async function revisedRecipesOf(episodeId: string) {
+  const read = await readRevisedEpisode(episodeId, new Date().toISOString());
+  return { recipes: read ? recipesIn(read.file) : [], revs: read?.revs ?? {} };
+}
+
 async function recipesOf(episodeId: string) {
   const file = await readEpisodeFile(episodeId, new Date().toISOString());
-  return file?.episode.segments.flatMap(({ recipe }) => recipe ?? []) ?? [];
+  return file ? recipesIn(file) : [];
 }
+
+const recipesIn = ({ episode }: EpisodeFile) =>
+  episode.segments.flatMap(({ recipe }) => recipe ?? []);
 
 async function lineOf(episodeId: string, lineId: string): Promise<RecipeLine | null> {
   const lines = (await recipesOf(episodeId)).flatMap((recipe) => recipe.lines);

@@ -5,7 +5,8 @@ import { publishedNumbers } from '#lib/figures/published-numbers';
 import { lockStanding } from '#lib/lock/lock-standing';
 import { plannedLengthS, stageFacts } from '#lib/overview/episode-facts';
 import { stageOf } from '#lib/overview/stage';
-import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readEpisodeFile } from '#lib/store/read-episode';
+import { readRevisedEpisode } from '#lib/store/read-revised-episode';
 import { readLastLock, readPublished } from '#lib/store/read-locks';
 import { localDate } from '#lib/units/local-date';
 import { lastAct } from './last-act';
@@ -43,8 +44,9 @@ export default async function EpisodePage({ params, searchParams }: Props) {
   const { edit, kept } = asked;
   const editing = typeof edit === 'string' ? edit : null;
   const now = new Date();
-  const file = await readEpisodeFile(id, now.toISOString());
-  if (!file) notFound();
+  const read = await readRevisedEpisode(id, now.toISOString());
+  if (!read) notFound();
+  const { file, revs } = read;
   const figures = episodeFigures(file);
   const lock = await readLastLock(id);
   const copied = (await readPublished(id)) !== null;
@@ -54,7 +56,7 @@ export default async function EpisodePage({ params, searchParams }: Props) {
         file,
         figures,
         numbers: publishedNumbers(file, figures),
-        revs: await readRevisions(id),
+        revs,
         others: await othersOf(file),
         dishes: await dishesView(file),
         states: await statesWays(file),

@@ -8,7 +8,7 @@ import { failed, ok, type Result } from '#lib/result';
 import type { Edit } from '#lib/store/command';
 import { DEFAULT_KITCHEN } from '#lib/store/default-kitchen';
 import { kitchenEdits } from '#lib/store/import-kitchen';
-import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readRevisedEpisode } from '#lib/store/read-revised-episode';
 import { readKitchen } from '#lib/store/read-kitchen';
 import { removalEdits } from '#lib/store/remove-rows';
 import { parseThenAct } from '../../_forms/parse-then-act';
@@ -24,7 +24,8 @@ export async function weighLine(state: FormState, form: FormData): Promise<FormS
   return parseThenAct(weighLineForm, state, form, async (sent) => {
     const { episodeId, lineId, of, method: way, shares, next } = sent;
     const at = new Date();
-    const recipe = (await recipesOf(episodeId, at)).find(({ lines }) => has(lines, lineId));
+    const { recipes, revs } = await recipesOf(episodeId, at);
+    const recipe = recipes.find(({ lines }) => has(lines, lineId));
     const line = recipe?.lines.find(({ id }) => id === lineId);
     if (!recipe || !line) return gone('This ingredient');
     if (shares.some((share) => !has(recipe.lines, share.lineId)))
@@ -42,7 +43,6 @@ export async function weighLine(state: FormState, form: FormData): Promise<FormS
     });
     if (!read.ok) return read;
     const { waits } = read.value;
-    const revs = await readRevisions(episodeId);
     const done = await change(episodeId, labelOf(line, of, waits), [
       ...(await kitchenFirst()),
       ...readingEdits({
@@ -79,7 +79,8 @@ export async function weighDish(state: FormState, form: FormData): Promise<FormS
   return parseThenAct(weighDishForm, state, form, async (sent) => {
     const { episodeId, recipeId } = sent;
     const at = new Date();
-    const recipe = (await recipesOf(episodeId, at)).find((each) => each.id === recipeId);
+    const { recipes, revs } = await recipesOf(episodeId, at);
+    const recipe = recipes.find((each) => each.id === recipeId);
     if (!recipe) return gone('This dish');
     const before = readingBefore(recipe, null, { ...sent, onScaleId: null });
     if (!before.ok) return before;
@@ -104,7 +105,7 @@ export async function weighDish(state: FormState, form: FormData): Promise<FormS
         at,
         shares: [],
       }),
-      ...(await answered(before.value, await readRevisions(episodeId))),
+      ...(await answered(before.value, revs)),
     ]);
   });
 }
@@ -161,9 +162,10 @@ function has(lines: readonly RecipeLine[], lineId: string): boolean {
   return lines.some(({ id }) => id === lineId);
 }
 
-async function recipesOf(episodeId: string, at: Date): Promise<readonly Recipe[]> {
-  const file = await readEpisodeFile(episodeId, at.toISOString());
-  return (file?.episode.segments ?? []).flatMap(({ recipe }) => recipe ?? []);
+async function recipesOf(episodeId: string, at: Date) {
+  const read = await readRevisedEpisode(episodeId, at.toISOString());
+  const recipes = (read?.file.episode.segments ?? []).flatMap(({ recipe }) => recipe ?? []);
+  return { recipes, revs: read?.revs ?? {} };
 }
 
 /** The scale of the kitchen that was taken for granted must be there before something is weighed on it. */

@@ -3,12 +3,12 @@
 import { v7 as uuid } from 'uuid';
 import { amountContext } from '#lib/episode/context';
 import { cookWeights, typedHalfMg } from '#lib/episode/cook-weights';
-import type { EpisodeFile, Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/schema';
 import type { Food } from '#lib/foods/food';
 import { failed } from '#lib/result';
 import type { Edit } from '#lib/store/command';
 import { nextPlace } from '#lib/store/next-place';
-import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readRevisedEpisode, type RevisedEpisode } from '#lib/store/read-revised-episode';
 import { readFood } from '#lib/store/read-foods';
 import { parseThenAct } from '../../_forms/parse-then-act';
 import type { FormState } from '../../_ui/form/form-state';
@@ -22,7 +22,7 @@ export async function keepYield(state: FormState, form: FormData): Promise<FormS
     const at = new Date();
     const found = await lineOf(episodeId, lineId, at);
     if (!found) return GONE;
-    const { file, recipe, line, food } = found;
+    const { file, revs, recipe, line, food } = found;
     const weights = cookWeights(line, recipe.weighings, amountContext(file));
     if (!weights) {
       const message = 'Both weights are needed: weigh it raw and cooked first.';
@@ -37,7 +37,7 @@ export async function keepYield(state: FormState, form: FormData): Promise<FormS
     );
     if (!edits.ok) return edits;
     return change(episodeId, `Keep the cooked weight of ${line.text}`, [
-      ...(await earlier(episodeId, food, lineId)),
+      ...earlier(food, lineId, revs),
       ...edits.value,
     ]);
   });
@@ -50,7 +50,7 @@ export async function sayYield(state: FormState, form: FormData): Promise<FormSt
     const at = new Date();
     const found = await lineOf(episodeId, lineId, at);
     if (!found) return GONE;
-    const { file, line, food } = found;
+    const { file, revs, line, food } = found;
     const halfMg = typedHalfMg(file.kitchen);
     const edits = ownYieldEdits(
       food,
@@ -60,7 +60,7 @@ export async function sayYield(state: FormState, form: FormData): Promise<FormSt
     );
     if (!edits.ok) return edits;
     return change(episodeId, `Say the raw and cooked weight of ${line.text}`, [
-      ...(await earlier(episodeId, food, lineId)),
+      ...earlier(food, lineId, revs),
       ...edits.value,
     ]);
   });
@@ -106,25 +106,23 @@ const GONE = failed({
   message: 'This ingredient or its food is no longer there: open the page again.',
 });
 
-interface Found {
-  readonly file: EpisodeFile;
+interface Found extends RevisedEpisode {
   readonly recipe: Recipe;
   readonly line: RecipeLine;
   readonly food: Food;
 }
 
 async function lineOf(episodeId: string, lineId: string, at: Date): Promise<Found | null> {
-  const file = await readEpisodeFile(episodeId, at.toISOString());
-  const recipes = (file?.episode.segments ?? []).flatMap(({ recipe }) => recipe ?? []);
+  const read = await readRevisedEpisode(episodeId, at.toISOString());
+  const recipes = (read?.file.episode.segments ?? []).flatMap(({ recipe }) => recipe ?? []);
   const recipe = recipes.find(({ lines }) => lines.some(({ id }) => id === lineId));
   const line = recipe?.lines.find(({ id }) => id === lineId);
-  const food = file?.foods.find(({ id }) => id === line?.foodId);
-  return file && recipe && line && food ? { file, recipe, line, food } : null;
+  const food = read?.file.foods.find(({ id }) => id === line?.foodId);
+  return read && recipe && line && food ? { ...read, recipe, line, food } : null;
 }
 
 /** One cook has one raw and one cooked weight: what was kept of it before goes. */
-async function earlier(episodeId: string, food: Food, lineId: string): Promise<readonly Edit[]> {
-  const revs = await readRevisions(episodeId);
+function earlier(food: Food, lineId: string, revs: RevisedEpisode['revs']): readonly Edit[] {
   return food.yields
     .filter(({ own }) => own?.lineId === lineId)
     .map(({ id }) => ({ op: 'remove', entity: 'YieldObservation', id, rev: revs[id] ?? 0 }));

@@ -3,7 +3,7 @@ import { redirect } from 'next/navigation';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { failed, ok, type Result } from '#lib/result';
 import type { Edit } from '#lib/store/command';
-import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readRevisedEpisode, type RevisedEpisode } from '#lib/store/read-revised-episode';
 import { fieldOfColumn } from '../../../_forms/parse-then-act';
 import { change as changeEpisode } from '../change';
 import { withDay } from './asked-day';
@@ -70,11 +70,7 @@ export function missingStep(
 }
 
 /** @param dayId one of its filming days; without it the one that the page shows, else the one that is next */
-export async function readDay(
-  episodeId: string,
-  dayId?: string,
-): Promise<{ file: EpisodeFile; revs: Record<string, number> } | null> {
+export async function readDay(episodeId: string, dayId?: string): Promise<RevisedEpisode | null> {
   const asked = dayId ?? (await shownDay(episodeId)) ?? undefined;
-  const file = await readEpisodeFile(episodeId, new Date().toISOString(), { dayId: asked });
-  return file && { file, revs: await readRevisions(episodeId, undefined, file.day?.id) };
+  return readRevisedEpisode(episodeId, new Date().toISOString(), { dayId: asked });
 }

@@ -8,7 +8,7 @@ import { daySheet } from '#lib/shoot/day-sheet';
 import { likelyDay } from '#lib/shoot/likely';
 import { likelyInWords } from '#lib/shoot/likely-words';
 import { pinCost, withPin, type PinTry } from '#lib/shoot/pin-cost';
-import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readRevisedEpisode } from '#lib/store/read-revised-episode';
 import { askedDay } from './asked-day';
 import { NotThisDay } from './_components/not-this-day';
 import { readAdding } from './read-adding';
@@ -41,8 +41,9 @@ export default async function DayPage({ params, searchParams }: Props) {
   const { id } = await params;
   const { edit, at, day, with: other, ...asked } = await searchParams;
   const dayId = askedDay({ day });
-  const file = await readEpisodeFile(id, new Date().toISOString(), { dayId });
-  if (!file) notFound();
+  const read = await readRevisedEpisode(id, new Date().toISOString(), { dayId });
+  if (!read) notFound();
+  const { file, revs } = read;
   if (!file.day && dayId) {
     return (
       <>
@@ -82,7 +83,7 @@ export default async function DayPage({ params, searchParams }: Props) {
     sheet: daySheet(file, plan),
     likely: likely === null ? null : likelyInWords(likely, file, plan),
     spans: await readSpans(id),
-    revs: await readRevisions(id, undefined, file.day.id),
+    revs,
     editing: typeof edit === 'string' ? edit : null,
     at: typeof at === 'string' ? at : null,
     tried: pin && { pin, cost: pinCost(plan, (await tryOut(file, pin)).plan, pin) },

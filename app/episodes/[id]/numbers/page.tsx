@@ -21,6 +21,8 @@ interface Props {
 export default async function NumbersPage({ params, searchParams }: Props) {
   const { id } = await params;
   const { step } = await searchParams;
+  // First, so that what changes meanwhile is a conflict and never overwritten.
+  const revs = await readRevisions(id);
   const read = await readDescription(id, new Date());
   if (!read) notFound();
   const { file } = read;
@@ -33,7 +35,7 @@ export default async function NumbersPage({ params, searchParams }: Props) {
         file,
         figures,
         numbers: publishedNumbers(file, figures),
-        revs: await readRevisions(id),
+        revs,
         others: await othersOf(file),
         editing: null,
       }}

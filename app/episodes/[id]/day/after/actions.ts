@@ -24,7 +24,7 @@ export async function takeMinutes(state: FormState, form: FormData): Promise<For
     const offer = offerOfStep(after.steps, stepId);
     if (!offer || offersText([offer]) !== offered) return CHANGED;
     const label = `Take ${minutesSaid(offer.take.usualS)} for ${offer.step.title}`;
-    return change(episodeId, label, await takeEdits(episodeId, dayId, [offer]));
+    return change(episodeId, label, takeEdits(after.revs, [offer]));
   });
 }
 
@@ -36,7 +36,7 @@ export async function takeAllMinutes(state: FormState, form: FormData): Promise<
     const offers = offersOf(after.steps);
     if (offersText(offers) !== offered) return CHANGED;
     const label = `Take what ${offers.length === 1 ? 'a step' : `${offers.length} steps`} took`;
-    return change(episodeId, label, await takeEdits(episodeId, dayId, offers));
+    return change(episodeId, label, takeEdits(after.revs, offers));
   });
 }
 
@@ -61,18 +61,20 @@ export async function keepCameraClock(state: FormState, form: FormData): Promise
   });
 }
 
-async function ofDay(episodeId: string, dayId: string): Promise<DayAfter | null> {
+type Revisions = Readonly<Record<string, number>>;
+
+/** A day with the revisions of its rows, read first, so that what changes meanwhile is never overwritten. */
+async function ofDay(
+  episodeId: string,
+  dayId: string,
+): Promise<(DayAfter & { readonly revs: Revisions }) | null> {
+  const revs = await readRevisions(episodeId, undefined, dayId);
   const after = await readAfter(episodeId, dayId);
-  return after?.day.id === dayId ? after : null;
+  return after?.day.id === dayId ? { ...after, revs } : null;
 }
 
 /** Steps of another episode of the day are offered too. */
-async function takeEdits(
-  episodeId: string,
-  dayId: string,
-  offers: readonly Offer[],
-): Promise<Edit[]> {
-  const revs = await readRevisions(episodeId, undefined, dayId);
+function takeEdits(revs: Revisions, offers: readonly Offer[]): Edit[] {
   return offers.map(({ step, take, washedSegmentId }): Edit => {
     const id = washedSegmentId ?? step.id;
     const row = { op: 'update', id, rev: revs[id] ?? 0 } as const;
