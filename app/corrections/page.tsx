@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
 import { readCorrections, readEpisodeTitles } from '#lib/store/read-corrections';
-import { toldCorrection } from '../episodes/[id]/corrections/told-correction';
+import { toldCorrections } from '../episodes/[id]/corrections/told-correction';
 import { AllCorrections } from './_components/all-corrections';
 
 export const metadata: Metadata = { title: 'Corrections' };
@@ -19,10 +19,9 @@ export default async function AllCorrectionsPage({ searchParams }: Props) {
     after: typeof after === 'string' ? after : undefined,
   });
   const titles = await readEpisodeTitles(page.rows.map(({ episodeId }) => episodeId));
-  const rows = page.rows.map((row) => ({
-    ...{ id: row.id, episodeId: row.episodeId },
-    title: titles.get(row.episodeId) ?? null,
-    told: toldCorrection(row),
+  const rows = (await toldCorrections(page.rows)).map(({ id, episodeId, told }) => ({
+    ...{ id, episodeId, told },
+    title: titles.get(episodeId) ?? null,
   }));
   return <AllCorrections rows={rows} next={page.next} first={after === undefined} />;
 }

@@ -62,11 +62,27 @@ export interface LockedSnapshot {
   readonly file: EpisodeFile | null;
 }
 
+/** How many are remembered: a page asks for the same one, two or three many times over, and each is half a megabyte. */
+const REMEMBERED = 4;
+const remembered = new Map<string, LockedSnapshot | null>();
+
 /**
- * Reads a snapshot that `takeLock` made, by this version of the program or an earlier one; null where it is none.
+ * Reads a snapshot that `takeLock` made, by this version of the program or an earlier one; null where it is none. The
+ * same text gives the same object, as long as it is among the last few that were read.
  * @param snapshot canonical JSON
  */
 export function readSnapshot(snapshot: string): LockedSnapshot | null {
+  const known = remembered.get(snapshot);
+  const read = known === undefined ? parseSnapshot(snapshot) : known;
+  // Put last again, so that what is asked for longest ago goes first.
+  remembered.delete(snapshot);
+  remembered.set(snapshot, read);
+  const [oldest] = remembered.keys();
+  if (remembered.size > REMEMBERED && oldest !== undefined) remembered.delete(oldest);
+  return read;
+}
+
+function parseSnapshot(snapshot: string): LockedSnapshot | null {
   let data: unknown;
   try {
     data = JSON.parse(snapshot);

@@ -2,6 +2,7 @@ import 'server-only';
 import { v7 as uuid } from 'uuid';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { readPhoto } from '#lib/foods/photo';
+import { agreesWithItself } from '#lib/lock/lock-consistency';
 import { readSnapshot } from '#lib/lock/locked-snapshot';
 import type { EpisodeHistory } from '#lib/publish/history';
 import { failed, ok, type Problem, type Result } from '#lib/result';
@@ -27,7 +28,7 @@ export interface BundleToImport {
 /** What a bundle became. */
 export interface BroughtIn {
   readonly episodeId: string;
-  /** Rows have the ids of the bundle, so its locks hold; else they are kept as history only. */
+  /** Rows have the ids of the bundle and all of its locks are the episode's own; else some are history only. */
   readonly kept: boolean;
 }
 
@@ -35,7 +36,7 @@ export interface BroughtIn {
  * Adds all of an episode's bundle to the store as one act: the episode as its file does, with locks, copied texts,
  * corrections and photos of its labels. Locks name rows by their ids, so these are kept where nothing here has them
  * yet. Where something has, the episode is a second one: everything gets new ids, and the locks are history that holds
- * nothing (`historyOnly`).
+ * nothing (`historyOnly`). So is a lock that does not agree with itself: whoever changed it can name any rows.
  */
 export async function importBundle(
   bundle: BundleToImport,
@@ -47,10 +48,14 @@ export async function importBundle(
   const photos = await keepPhotos(bundle);
   if (!photos.ok) return photos;
   const taken = await idsTaken(bundle.file);
-  const kept = taken ? null : await bring(bundle, snapshots.value, at, creatorId, true);
+  const agreeing = agreeingOf(snapshots.value);
+  const locks = { snapshots: snapshots.value, agreeing };
+  const kept = taken ? null : await bring(bundle, locks, at, creatorId, true);
   // Anything else of it may be taken too, as a scale or a pack: then it is a second one as well.
-  if (kept?.ok) return ok({ episodeId: kept.value, kept: true });
-  const fresh = await bring(bundle, snapshots.value, at, creatorId, false);
+  if (kept?.ok) {
+    return ok({ episodeId: kept.value, kept: agreeing.size === snapshots.value.size });
+  }
+  const fresh = await bring(bundle, locks, at, creatorId, false);
   return fresh.ok ? ok({ episodeId: fresh.value, kept: false }) : fresh;
 }
 
@@ -59,9 +64,21 @@ async function idsTaken({ episode }: EpisodeFile): Promise<boolean> {
   return (await database().episode.count({ where: { id: episode.id } })) > 0;
 }
 
+interface LocksBrought {
+  /** By their SHA-256. */
+  readonly snapshots: ReadonlyMap<string, string>;
+  readonly agreeing: ReadonlySet<string>;
+}
+
+/** Hashes of the snapshots whose figures are those of their own inputs. */
+function agreeingOf(snapshots: ReadonlyMap<string, string>): ReadonlySet<string> {
+  const agreeing = [...snapshots].filter(([, text]) => agreesWithItself(text) === 'agrees');
+  return new Set(agreeing.map(([sha256]) => sha256));
+}
+
 async function bring(
   { file, history }: BundleToImport,
-  snapshots: ReadonlyMap<string, string>,
+  { snapshots, agreeing }: LocksBrought,
   at: Date,
   creatorId: string,
   keep: boolean,
@@ -72,7 +89,7 @@ async function bring(
   const { episodeId, edits } = brought.value;
   const all = [
     ...edits,
-    ...importHistory(history, snapshots, episodeId, ids),
+    ...importHistory(history, snapshots, agreeing, episodeId, ids),
     ...(await photoEdits(history, creatorId, ids)),
   ];
   if (ids.problems.length > 0) return { ok: false, problems: ids.problems };

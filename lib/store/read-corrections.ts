@@ -8,13 +8,11 @@ import { ownLocks } from '#lib/store/read-locks';
 import { pageOf, wanted, type Page, type PageOf } from '#lib/store/page';
 import { localDate } from '#lib/units/local-date';
 
-/** A lock that a correction stands at, as it was taken. */
+/** A lock that a correction stands at; what it froze is read by `readSnapshotText`. */
 export interface LockOfCorrection {
   readonly id: string;
   readonly seq: number;
   readonly sha256: string;
-  /** Canonical JSON as `takeLock` made it. */
-  readonly snapshot: string;
 }
 
 /** A correction with the two locks that it stands between. */
@@ -29,9 +27,9 @@ export interface StoredCorrection {
   readonly after: LockOfCorrection;
 }
 
-const LOCK = { select: { id: true, seq: true, sha256: true, snapshot: true, episodeId: true } };
+const LOCK = { select: { id: true, seq: true, sha256: true, episodeId: true } };
 
-/** Corrections, the last made first: of one episode, or of all. `after` is the last id of the page before. */
+/** Corrections without what their locks froze, the last made first: of one episode, or of all. `after` is the last id of the page before. */
 export async function readCorrections(
   { episodeId, ...of }: PageOf & { readonly episodeId?: string } = {},
   creatorId = DEFAULT_CREATOR_ID,
@@ -59,8 +57,8 @@ export async function readCorrections(
   };
 }
 
-function lockOf({ id, seq, sha256, snapshot }: LockOfCorrection): LockOfCorrection {
-  return { id, seq, sha256, snapshot };
+function lockOf({ id, seq, sha256 }: LockOfCorrection): LockOfCorrection {
+  return { id, seq, sha256 };
 }
 
 /** Titles of episodes by id; one that is no longer there has none. */
@@ -78,6 +76,8 @@ export async function readEpisodeTitles(
 
 /** A lock that viewers know the numbers of. */
 export interface WentOut extends LockOfCorrection, LockOut {
+  /** Canonical JSON as `takeLock` made it. */
+  readonly snapshot: string;
   readonly at: Date;
   /** When a text was first copied with it; null where none was. */
   readonly copiedAt: Date | null;
@@ -114,7 +114,7 @@ export async function readWentOut({ episode, kitchen }: OutOf): Promise<readonly
     copiedOn: first ? localDate(first.at, kitchen.zone) : null,
   }));
   const out = locksOut(told, episode.publishOn);
-  const select = { ...LOCK.select, at: true };
+  const select = { ...LOCK.select, snapshot: true, at: true };
   if (out.length > 0) {
     const rows = await byIds(
       out.map(({ id }) => id),
@@ -123,7 +123,9 @@ export async function readWentOut({ episode, kitchen }: OutOf): Promise<readonly
     const locks = new Map(rows.map((row) => [row.id, row]));
     return out.flatMap((each): WentOut[] => {
       const row = locks.get(each.id);
-      return row ? [{ ...each, ...lockOf(row), at: row.at, told: true }] : [];
+      if (!row) return [];
+      const { snapshot, at } = row;
+      return [{ ...each, ...lockOf(row), snapshot, at, told: true }];
     });
   }
   const last = await database().numbersLock.findFirst({
@@ -132,7 +134,7 @@ export async function readWentOut({ episode, kitchen }: OutOf): Promise<readonly
   });
   if (!last) return [];
   const nobody = { copiedOn: null, copiedAt: null, correctedTo: false, told: false };
-  return [{ ...nobody, ...lockOf(last), at: last.at }];
+  return [{ ...nobody, ...lockOf(last), snapshot: last.snapshot, at: last.at }];
 }
 
 /** A copy that went out, with the number of its lock. */
@@ -143,10 +145,10 @@ export interface CopyOut {
   readonly at: Date;
 }
 
-/** The copies that went out of an episode, the last first, without their texts. */
+/** The copies that went out of an episode with locks of its own, the last first, without their texts. */
 export async function readCopiesOut(episodeId: string, take = 100): Promise<readonly CopyOut[]> {
   const rows = await database().published.findMany({
-    where: { ...ALIVE, lock: { episodeId, ...ALIVE } },
+    where: { ...ALIVE, lock: { episodeId, ...ALIVE, ...ownLocks(episodeId) } },
     orderBy: [{ at: 'desc' }, { id: 'desc' }],
     take,
     select: { id: true, form: true, at: true, lock: { select: { seq: true } } },

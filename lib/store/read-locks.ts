@@ -1,4 +1,5 @@
 import 'server-only';
+import { HISTORY_SHAPE } from '#lib/lock/lock-consistency';
 import { database } from '#lib/store/client';
 import { ALIVE } from '#lib/store/load';
 
@@ -14,8 +15,8 @@ export interface StoredLock {
   readonly at: Date;
   readonly published: readonly PublishedText[];
   /**
-   * It came with a bundle whose rows got other ids here: it is kept as it was taken, names nothing that is here, and so
-   * holds nothing.
+   * It came with a zip whose rows got other ids here, so that it names nothing that is here; or it does not agree with
+   * itself. It is kept as it came and holds nothing.
    */
   readonly historyOnly: boolean;
 }
@@ -39,14 +40,19 @@ const NEWEST_FIRST = [{ seq: 'desc' as const }, { id: 'desc' as const }];
 
 const OF_AN_EPISODE = '"episode":{';
 
-/** Whether a lock is of another episode's rows: a snapshot names the episode that it was taken of. */
-function isHistoryOnly(snapshot: string, episodeId: string): boolean {
+/** Whether a lock is of another episode's rows (a snapshot names its episode), or did not agree with itself. */
+function isHistoryOnly(
+  { snapshot, schemaVersion }: Pick<StoredLock, 'snapshot' | 'schemaVersion'>,
+  episodeId: string,
+): boolean {
+  if (schemaVersion === HISTORY_SHAPE) return true;
   return snapshot.includes(OF_AN_EPISODE) && !snapshot.includes(`"id":"${episodeId}"`);
 }
 
 /** All locks but those that `isHistoryOnly` is true of, as a condition of a query, so that no snapshot is read for it. */
 export function ownLocks(episodeId: string) {
   return {
+    schemaVersion: { not: HISTORY_SHAPE },
     OR: [
       { NOT: { snapshot: { contains: OF_AN_EPISODE } } },
       { snapshot: { contains: `"id":"${episodeId}"` } },
@@ -54,16 +60,32 @@ export function ownLocks(episodeId: string) {
   };
 }
 
-/** The last lock of an episode; null if none was taken of it here or came with its rows. */
+/** The last lock of an episode that is its own; null if none was taken of it here or came with its rows. */
 export async function readLastLock(episodeId: string): Promise<StoredLock | null> {
   const found = await database().numbersLock.findFirst({
-    where: { episodeId, ...ALIVE },
+    where: { episodeId, ...ALIVE, ...ownLocks(episodeId) },
     orderBy: NEWEST_FIRST,
     include: WITH_TEXTS,
   });
-  // What came as history came before any other lock: where the last is history, all are.
-  if (!found || isHistoryOnly(found.snapshot, episodeId)) return null;
-  return { ...found, historyOnly: false };
+  return found && { ...found, historyOnly: false };
+}
+
+/** How many locks of an episode are history only, and why. */
+export interface HistoryCount {
+  /** They came with a zip whose rows got other ids here. */
+  readonly otherRows: number;
+  /** They came with a zip and do not agree with themselves, or another engine worked them out. */
+  readonly unlike: number;
+}
+
+/** Counts the locks that hold nothing, without reading any. */
+export async function countHistoryLocks(episodeId: string): Promise<HistoryCount> {
+  const where = { episodeId, ...ALIVE };
+  const db = database().numbersLock;
+  const all = await db.count({ where });
+  const unlike = await db.count({ where: { ...where, schemaVersion: HISTORY_SHAPE } });
+  const own = await db.count({ where: { ...where, ...ownLocks(episodeId) } });
+  return { otherRows: all - own - unlike, unlike };
 }
 
 /** An episode's locks, the last first, in pages by number: those taken before lock `before`. */
@@ -79,22 +101,40 @@ export async function readLocks(
   });
   return found.map((lock) => ({
     ...lock,
-    historyOnly: isHistoryOnly(lock.snapshot, episodeId),
+    historyOnly: isHistoryOnly(lock, episodeId),
   }));
 }
 
-/** The last text that was copied for an episode, with its lock; null if none was. */
+/** What a lock froze, and whether it holds anything here. */
+export type FrozenLock = Pick<StoredLock, 'snapshot' | 'historyOnly'>;
+
+/** What locks of an episode froze, by their ids, without the texts copied with them. */
+export async function readFrozen(
+  episodeId: string,
+  ids: readonly string[],
+): Promise<ReadonlyMap<string, FrozenLock>> {
+  const found = await database().numbersLock.findMany({
+    where: { id: { in: [...ids] }, episodeId },
+    select: { id: true, snapshot: true, schemaVersion: true },
+  });
+  return new Map(
+    found.map((lock) => [
+      lock.id,
+      { snapshot: lock.snapshot, historyOnly: isHistoryOnly(lock, episodeId) },
+    ]),
+  );
+}
+
+/** The last text that was copied with a lock of its own for an episode, with that lock; null if none was. */
 export async function readPublished(
   episodeId: string,
 ): Promise<(PublishedText & { readonly lock: StoredLock }) | null> {
   const found = await database().published.findFirst({
-    where: { ...ALIVE, lock: { episodeId, ...ALIVE } },
+    where: { ...ALIVE, lock: { episodeId, ...ALIVE, ...ownLocks(episodeId) } },
     orderBy: [{ at: 'desc' }, { id: 'desc' }],
     select: { id: true, text: true, form: true, at: true, lock: { include: WITH_TEXTS } },
   });
-  if (!found) return null;
-  const historyOnly = isHistoryOnly(found.lock.snapshot, episodeId);
-  return { ...found, lock: { ...found.lock, historyOnly } };
+  return found && { ...found, lock: { ...found.lock, historyOnly: false } };
 }
 
 /** The number of an episode's next lock; removed ones keep theirs. */

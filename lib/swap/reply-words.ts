@@ -1,5 +1,4 @@
 import { dishesOf } from '#lib/episode/context';
-import type { Reply } from '#lib/episode/publish-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { shownStep } from '#lib/figures/print-figure';
 import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
@@ -93,36 +92,4 @@ export function slipSumText({ ours }: AnotherNumber, { sum, slip, value }: Expla
     ...sum.beside.map(({ text, value: of }) => row(text, of, undefined)),
     `= ${print(value)} ${unit}`,
   ].join('\n');
-}
-
-/** Replies that explain the same, enough of them for a pinned comment. */
-export interface PinnedOffer {
-  readonly segmentId: string;
-  readonly slip: string;
-  readonly count: number;
-  readonly text: string;
-}
-
-/** So many that are alike ask for one answer to all (as the person asked for it; no source). */
-const ALIKE = 3;
-
-/**
- * What to pin where several viewers came to another number by the same difference: the text of the latest reply, once, to all.
- * @example three replies with the slip `fatLeftOut:oil` of one dish: one offer
- */
-export function pinnedOffers(file: EpisodeFile, replies: readonly Reply[]): readonly PinnedOffer[] {
-  const groups = new Map<string, Reply[]>();
-  for (const reply of replies) {
-    if (reply.slip === null || reply.segmentId === null) continue;
-    const key = JSON.stringify([reply.segmentId, reply.slip]);
-    groups.set(key, [...(groups.get(key) ?? []), reply]);
-  }
-  return [...groups.values()].flatMap((group) => {
-    const latest = group.reduce((a, b) => (b.at > a.at ? b : a));
-    const { segmentId, slip } = latest;
-    if (group.length < ALIKE || segmentId === null || slip === null) return [];
-    const title = file.episode.segments.find(({ id }) => id === segmentId)?.title ?? 'this dish';
-    const text = `Several of you came to another number for ${title}. ${latest.text.replace(/^Thanks for doing the sums\. /, '')}`;
-    return [{ segmentId, slip, count: group.length, text }];
-  });
 }

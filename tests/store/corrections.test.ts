@@ -13,6 +13,13 @@ import {
   readEpisodeTitles,
   readWentOut,
 } from '#lib/store/read-corrections';
+import {
+  countHistoryLocks,
+  readFrozen,
+  readLastLock,
+  readLocks,
+  readPublished,
+} from '#lib/store/read-locks';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { undo } from '#lib/store/undo';
 import { write } from '#lib/store/write';
@@ -81,7 +88,9 @@ describe('corrections that are kept', () => {
     expect(await out()).toMatchObject([{ seq: 3, told: true }]);
     const { rows } = await readCorrections({ episodeId });
     expect(rows).toMatchObject([{ id: 'corr-1', before: { seq: 1 }, after: { seq: 3 } }]);
-    expect(rows[0]?.after.snapshot).toBe(third.row.snapshot);
+    const frozen = await readFrozen(episodeId, [first.row.id, third.row.id]);
+    expect(frozen.get(third.row.id)).toEqual({ snapshot: third.row.snapshot, historyOnly: false });
+    expect(frozen.size).toBe(2);
     const copies = (await readCopiesOut(episodeId)).map((each) => ({ ...each, at: '' }));
     expect(sweep(3, copies, [])).toMatchObject([
       { key: 'plain', done: false },
@@ -114,6 +123,22 @@ describe('corrections that are kept', () => {
     expect(await readWentOut(file)).toEqual([]);
     await does('Lock', [own]);
     expect(await readWentOut(file)).toMatchObject([{ seq: 2, told: false }]);
+    expect(await readCopiesOut(file.episode.id)).toEqual([]);
+    // It hides none either where it has the higher number.
+    const later = { ...kept, row: { ...kept.row, id: 'later', seq: 3 } };
+    const unlike = { ...own, row: { ...own.row, id: 'unlike', seq: 4, schemaVersion: 0 } };
+    await does('Bring in', [later, unlike]);
+    expect(await readLastLock(file.episode.id)).toMatchObject({ seq: 2, historyOnly: false });
+    expect(await readWentOut(file)).toMatchObject([{ seq: 2 }]);
+    expect(await countHistoryLocks(file.episode.id)).toEqual({ otherRows: 2, unlike: 1 });
+    const locks = await readLocks(file.episode.id);
+    expect(locks.map(({ seq, historyOnly }) => [seq, historyOnly])).toEqual([
+      [4, true],
+      [3, true],
+      [2, false],
+      [1, true],
+    ]);
+    expect(await readPublished(file.episode.id)).toBeNull();
   });
 
   it('are listed over all episodes in parts, the last made first, each once', async () => {

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -12,7 +13,7 @@ import { importEpisodeFile } from '#lib/store/import-file';
 import { readCorrections, readWentOut } from '#lib/store/read-corrections';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { readHistory, readSnapshotText } from '#lib/store/read-history';
-import { readLastLock, readLocks } from '#lib/store/read-locks';
+import { countHistoryLocks, readLastLock, readLocks } from '#lib/store/read-locks';
 import { readFoodPhotos } from '#lib/store/photos-of-foods';
 import { keepPhoto, photoHash, readPhotoBytes } from '#lib/store/photos';
 import { write } from '#lib/store/write';
@@ -171,6 +172,34 @@ describe('a bundle brought in on another machine', () => {
     ]);
     // The first one is as it was.
     expect((await readLastLock(episodeId))?.historyOnly).toBe(false);
+  });
+
+  it('with a lock whose figures are not those of its inputs keeps it as history, and the others as its own', async () => {
+    const { bundle, episodeId } = await machineA();
+    const [, last] = bundle.history.locks;
+    const genuine = await bundle.snapshot(last?.sha256 ?? '');
+    if (!last || !genuine.ok) throw new Error('there are two locks');
+    // Another number of calories under the same inputs, and the hash that these bytes have.
+    const forged = genuine.value.replace(/("energyKcal":\{[^{}]*?"value":)[\d.]+/, '$1123');
+    expect(forged).not.toBe(genuine.value);
+    const sha256 = createHash('sha256').update(forged).digest('hex');
+    const locks = bundle.history.locks.map((lock) => (lock === last ? { ...lock, sha256 } : lock));
+    await freshDatabase(join(folder, 'forged.db'));
+    const done = await brought({
+      ...bundle,
+      history: { ...bundle.history, locks },
+      snapshot: (sha) => (sha === sha256 ? Promise.resolve(ok(forged)) : bundle.snapshot(sha)),
+    });
+    expect(done).toEqual({ episodeId, kept: false });
+    const found = await readLocks(episodeId);
+    expect(found.map(({ seq, historyOnly }) => [seq, historyOnly])).toEqual([
+      [2, true],
+      [1, false],
+    ]);
+    expect((await readLastLock(episodeId))?.seq).toBe(1);
+    expect(await countHistoryLocks(episodeId)).toEqual({ otherRows: 0, unlike: 1 });
+    // Sent on, it is none of the next machine's either.
+    expect((await readHistory(await read(episodeId))).locks[1]).toMatchObject({ schemaVersion: 0 });
   });
 
   it('whose scale is here already with other steps is a second one too', async () => {

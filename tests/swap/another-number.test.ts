@@ -1,11 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Reply } from '#lib/episode/publish-schema';
 import type { EpisodeFile, Pack } from '#lib/episode/schema';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { explainNumber, type ViewerNumber } from '#lib/swap/another-number';
 import { amountWords, nutrientLabel, nutrientWords } from '#lib/swap/amount-words';
-import { pinnedOffers, replyText, slipSumText } from '#lib/swap/reply-words';
+import { replyText, slipSumText } from '#lib/swap/reply-words';
 import { aDish, aFile, aFood, aLine, aRecipe, aVersion, grams } from '../support/build';
 
 /** An invented stew of three portions; the numbers of each case are worked out by hand beside it. */
@@ -240,19 +239,5 @@ describe('the reply', () => {
       '× 0.333 (a portion)',
       '= 327 kcal',
     ]);
-  });
-
-  it('is offered for pinning once three viewers have the same difference', () => {
-    const kept = (id: string, slip: string | null): Reply => ({
-      ...{ id, at: `2026-12-0${id}T10:00:00Z`, comment: 'I get 327', nutrient: 'energyKcal' },
-      ...{ number: 327, segmentId: 'stew', slip, text: reply(327) },
-    });
-    const two = [kept('1', 'fatLeftOut:oil'), kept('2', 'fatLeftOut:oil'), kept('3', 'half')];
-    expect(pinnedOffers(stew, two)).toEqual([]);
-    const offers = pinnedOffers(stew, [...two, kept('4', 'fatLeftOut:oil'), kept('5', null)]);
-    expect(offers).toMatchObject([{ slip: 'fatLeftOut:oil', count: 3, segmentId: 'stew' }]);
-    expect(offers[0]?.text).toMatch(
-      /^Several of you came to another number for Bean stew\. I think/,
-    );
   });
 });

@@ -9,12 +9,14 @@ import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { readLocks } from '#lib/store/read-locks';
 import { undo } from '#lib/store/undo';
 import { write } from '#lib/store/write';
+import { breakdownHref } from '../../app/episodes/[id]/breakdown/href';
 import { CorrectionsView } from '../../app/episodes/[id]/corrections/_components/corrections-view';
 import { makeCorrection } from '../../app/episodes/[id]/corrections/actions';
 import { readCorrectionsPage } from '../../app/episodes/[id]/corrections/read-corrections-page';
 import { correctionTexts } from '../../app/episodes/[id]/corrections/told-correction';
 import { lockNumbers } from '../../app/episodes/[id]/publish/actions';
 import PublishPage from '../../app/episodes/[id]/publish/page';
+import { readReplies } from '../../app/episodes/[id]/publish/replies/read-replies';
 import { withFreshDatabase } from '../store/database';
 import { aDish, aFile, aFood, aRecipe, grams } from '../support/build';
 import { send, words } from './page-support';
@@ -51,10 +53,12 @@ async function fileOf(episodeId: string): Promise<EpisodeFile> {
   return file;
 }
 
-async function page(episodeId: string) {
-  const read = await readCorrectionsPage(episodeId, NOW, undefined);
+async function page(episodeId: string, after?: string) {
+  const read = await readCorrectionsPage(episodeId, NOW, after);
   if (!read) throw new Error('no page');
-  return { read, text: words(renderToStaticMarkup(<CorrectionsView page={read} first />)) };
+  const first = after === undefined;
+  const markup = renderToStaticMarkup(<CorrectionsView page={read} first={first} />);
+  return { read, markup, text: words(markup) };
 }
 
 async function publishPage(episodeId: string): Promise<string> {
@@ -111,6 +115,11 @@ describe('what went out', () => {
     expect(before.text).toContain('505 kcal');
     expect(before.text).toMatch(/protein 40 g [^.]*50 g/);
     expect(before.read.went?.reason).toContain('500 g instead of 400 g');
+    // A number of now leads to its working.
+    const [energy] = before.read.went?.needed.numbers ?? [];
+    if (!energy) throw new Error('its calories are others');
+    const working = breakdownHref(id, energy.scope, 'energyKcal');
+    expect(before.markup).toContain(`href="${working}"`);
 
     const { state } = await correct(id);
     expect(state.done).toContain('The correction is made');
@@ -119,6 +128,10 @@ describe('what went out', () => {
       'Correction, 30 Nov 2026: Stew, the whole dish: 505 kcal (not 404), 50 g protein (not 40),';
     expect(after.text).toContain(foot);
     expect(after.text).toContain('copy it again');
+    // What was done is told at the lower edge, with the way back.
+    const said = 'The correction is made, and the numbers are locked as they are now: lock 2';
+    expect(after.markup).toMatch(new RegExp(`role="status"[^>]*>.*${said}`));
+    expect(after.text).toContain(`Undo : ${said}`);
     expect((await correctionTexts(id))[0]).toContain(foot);
     expect((await readLocks(id)).map(({ seq }) => seq)).toEqual([2, 1]);
 
@@ -126,6 +139,76 @@ describe('what went out', () => {
     await undo(done[0]?.groupId ?? '', { actor: 'test', at: NOW });
     expect((await readLocks(id)).map(({ seq }) => seq)).toEqual([1]);
     expect((await page(id)).read.recorded).toEqual([]);
+  });
+
+  test('and is in a saved reply is named with it, and each of what went out leads to its place', async () => {
+    const id = await begin('Answered');
+    await goesOut(id);
+    const [segment] = (await fileOf(id)).episode.segments;
+    const reply = (replyId: string, text: string) => ({
+      ...({ op: 'create', entity: 'Reply' } as const),
+      row: {
+        ...{ id: replyId, episodeId: id, at: NOW, comment: `I get 390 calories, ${replyId}` },
+        ...{ nutrient: 'energyKcal' as const, number: 390, slip: null, text },
+        segmentId: segment?.id ?? null,
+      },
+    });
+    const piece = {
+      kind: 'clip' as const,
+      title: 'A short one',
+      ofDay: true,
+      limit: 500,
+      position: 0,
+    };
+    await acts([
+      reply('old', 'Thanks! The whole dish comes to 404 calories.'),
+      reply('both', 'It was 404 calories, and it is 505 calories of the whole dish.'),
+      reply('none', 'Did you leave out the 390 calories of oil?'),
+      { op: 'create', entity: 'Piece', row: { ...piece, id: 'p1', episodeId: id } },
+    ]);
+    await weighs(id, 500_000);
+    await correct(id);
+    const { read, markup, text } = await page(id);
+    expect(read.swept.map(({ place }) => place)).toEqual([
+      { kind: 'description', form: 'plain' },
+      { kind: 'reply', id: 'old' },
+      { kind: 'cards' },
+      { kind: 'piece', id: 'p1' },
+    ]);
+    expect(text).toContain('the reply to “I get 390 calories, old”');
+    expect(text).toContain('says 404 kcal, which is 505 kcal now: answer again');
+    const here = `/episodes/${id}`;
+    for (const href of [
+      `${here}/publish?form=plain#description`,
+      `${here}/publish/replies?reply=old#comment`,
+      `${here}/cards`,
+      `${here}/publish#piece-p1`,
+    ]) {
+      expect(markup).toContain(`href="${href}"`);
+    }
+    const asked = { reply: null, number: null, nutrient: null, of: null, slip: null, page: null };
+    const replies = await readReplies(id, asked);
+    expect(Object.fromEntries((replies?.rows ?? []).map((row) => [row.id, row.old]))).toEqual({
+      old: '404 kcal, which is 505 kcal now',
+      both: '',
+      none: '',
+    });
+  });
+
+  test('of before is on an older part of the list, which leads back to the latest', async () => {
+    const id = await begin('Long');
+    await goesOut(id);
+    await weighs(id, 500_000);
+    await correct(id);
+    const [made] = (await page(id)).read.recorded;
+    const older = await page(id, '~');
+    expect(older.read.recorded.map((each) => each.id)).toEqual([made?.id]);
+    expect(older.read.went).toBeNull();
+    expect(older.text).toContain('Earlier corrections');
+    expect(older.markup).toMatch(
+      new RegExp(`href="/episodes/${id}/corrections"[^>]*>To the latest`),
+    );
+    expect((await page(id)).text).not.toContain('To the latest');
   });
 
   test('is put right twice in a row, and by a lock that was taken by hand, without another one', async () => {

@@ -22,6 +22,6 @@ export async function lastAct(
   const told = acts.filter((act) => !began(act)).map((act) => toldAct(act, names, telling));
   const last = told.find(({ undoable, words }) => undoable && words.length > 0);
   if (!last) return null;
-  const { groupId, when, words } = last;
-  return { groupId, when, words: words.join('. ') };
+  const { groupId, when, label, words } = last;
+  return { groupId, when, label, words: words.join('. ') };
 }

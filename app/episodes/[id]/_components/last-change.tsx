@@ -8,6 +8,8 @@ import { takeBack } from '../actions';
 /** The last act on the episode, as its line tells it. */
 export interface LastAct {
   readonly groupId: string;
+  /** What the person did, as the journal calls it: "Correct what went out". */
+  readonly label?: string;
   readonly words: string;
   readonly when: string;
 }

@@ -12,7 +12,7 @@ import { readCorrections } from '#lib/store/read-corrections';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { readLastLock } from '#lib/store/read-locks';
 import { swapTable } from '#lib/swap/swap-words';
-import { toldCorrection } from '../corrections/told-correction';
+import { toldCorrections } from '../corrections/told-correction';
 import { COLOURS, type AskedCards } from './look';
 
 /** The cards of an episode as they are asked for. */
@@ -59,10 +59,11 @@ async function readUndrawn(
   const last = await readLastLock(id);
   const source = numbersToPublish(file, last?.snapshot ?? null);
   const { rows } = await readCorrections({ episodeId: id, take: 1 });
+  const corrected = (await toldCorrections(rows)).filter(({ told }) => !told.historyOnly);
   const cards = [
     ...cardsOf(source),
     ...cardsOfSwaps(swapTable(source.file, file.publish?.variants ?? []).rows, source.standing),
-    ...rows.flatMap((row) => cardsOfCorrection(toldCorrection(row), source.standing)),
+    ...corrected.flatMap(({ told }) => cardsOfCorrection(told, source.standing)),
   ];
   return { source, cards };
 }

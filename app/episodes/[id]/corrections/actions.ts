@@ -12,6 +12,7 @@ import { nextLockSeq, readLastLock } from '#lib/store/read-locks';
 import { parseThenAct } from '../../../_forms/parse-then-act';
 import type { FormState } from '../../../_ui/form/form-state';
 import { change } from '../change';
+import { CORRECT } from './correct-label';
 import { readHeld } from './read-held';
 import { correctionForm } from './schema';
 
@@ -63,7 +64,7 @@ export async function makeCorrection(state: FormState, form: FormData): Promise<
     }
     const row = { id: uuid(), oldLockId: held.lock.id, newLockId, reason, on };
     edits.push({ op: 'create', entity: 'Correction', row });
-    const done = await change(episodeId, 'Correct what went out', edits, at);
+    const done = await change(episodeId, CORRECT, edits, at);
     if (!done.ok) return done;
     revalidatePath('/corrections');
     return ok('The correction is made, and the numbers are locked as they are now.');

@@ -3,8 +3,10 @@ import { ButtonForm } from '../../../../_forms/button-form';
 import { ButtonLink } from '../../../../_ui/button';
 import { EmptyState } from '../../../../_ui/empty-state';
 import { SlateHead } from '../../../../_ui/slate-head';
+import { LastChange } from '../../_components/last-change';
 import { lockNumbers } from '../../publish/actions';
 import { CorrectionForm } from './correction-form';
+import { HistoryLocks } from './history-locks';
 import { MadeCorrectionPart } from './made-corrections';
 import { NumberChanges } from './number-changes';
 import { SweepPart } from './sweep-part';
@@ -20,40 +22,45 @@ export function CorrectionsView({
   readonly first: boolean;
 }) {
   const { went, recorded, next, episodeId } = page;
+  const href = `/episodes/${episodeId}/corrections`;
+  const toPutRight = first && went?.needed.kind === 'numbers';
   return (
     <>
       <SlateHead
         kind="Corrections"
         title={page.title}
         shut={went === null || went.needed.kind === 'none'}
-        cells={[{ name: 'Now', value: nowWord(went) }]}
+        cells={first ? [{ name: 'Now', value: nowWord(went) }] : []}
       />
       <div className="grid grid-cols-1 gap-10">
         {first &&
-          (went === null ? (
-            <NothingOut episodeId={episodeId} historyOnly={page.historyOnly} />
-          ) : (
-            <ToCorrect page={page} went={went} />
-          ))}
+          (went === null ? <NothingOut page={page} /> : <ToCorrect page={page} went={went} />)}
+        {first && went && <HistoryLocks of={page.history} />}
         {first && went && <WrongFoods foods={went.wrongFoods} />}
-        {recorded.length > 0 && (
+        {(recorded.length > 0 || !first) && (
           <section aria-labelledby="made">
-            <h2 id="made">Corrections made</h2>
+            <h2 id="made">{first ? 'Corrections made' : 'Earlier corrections'}</h2>
             <ul className="mt-1">
               {recorded.map((each, at) => (
                 <MadeCorrectionPart
                   key={each.id}
                   of={each}
                   lead={first && at === 0}
-                  cards={`/episodes/${episodeId}/cards`}
+                  episodeId={episodeId}
+                  isNow={at === 0 && went?.needed.kind === 'none'}
                 />
               ))}
             </ul>
             {next && (
-              <p className="mt-4">
-                <ButtonLink href={`/episodes/${episodeId}/corrections?after=${next}`}>
-                  Earlier corrections
-                </ButtonLink>
+              <p className="mt-4 print:hidden">
+                <ButtonLink href={`${href}?after=${next}`}>Earlier corrections</ButtonLink>
+              </p>
+            )}
+            {!first && (
+              <p className="mt-4 print:hidden">
+                <Link className="link inline-flex min-h-11 items-center" href={href}>
+                  To the latest
+                </Link>
               </p>
             )}
           </section>
@@ -65,6 +72,7 @@ export function CorrectionsView({
           </Link>
         </p>
       </div>
+      <LastChange episodeId={episodeId} last={page.last} formOpen={toPutRight} />
     </>
   );
 }
@@ -76,23 +84,14 @@ function nowWord(went: GoneOut | null): string {
   return kind === 'none' ? 'as it went out' : 'lock broken';
 }
 
-function NothingOut({
-  episodeId,
-  historyOnly,
-}: {
-  readonly episodeId: string;
-  readonly historyOnly: number;
-}) {
-  if (historyOnly > 0) {
+function NothingOut({ page: { episodeId, history } }: { readonly page: CorrectionsPage }) {
+  if (history.otherRows + history.unlike > 0) {
     return (
       <EmptyState
         title="Locks kept as history"
         action={<ButtonLink href={`/episodes/${episodeId}/publish`}>Publish</ButtonLink>}
       >
-        This episode is here a second time, so its rows have names of their own.{' '}
-        {historyOnly === 1 ? 'The lock' : `The ${String(historyOnly)} locks`} of the bundle, with
-        copied texts and corrections, are kept as they were taken and hold nothing here. Lock the
-        numbers anew before you copy.
+        <HistoryLocks of={history} /> Lock the numbers anew before you copy.
       </EmptyState>
     );
   }
@@ -147,7 +146,11 @@ function ToCorrect({ page, went }: { readonly page: CorrectionsPage; readonly we
             numbers was not told. They stay here until a correction is made.
           </p>
         )}
-        <NumberChanges caption="Numbers to put right" numbers={needed.numbers} />
+        <NumberChanges
+          caption="Numbers to put right"
+          numbers={needed.numbers}
+          workingOf={episodeId}
+        />
       </div>
       <div className="print:hidden">
         <h2 className="mb-3">Say it</h2>
@@ -160,7 +163,7 @@ function ToCorrect({ page, went }: { readonly page: CorrectionsPage; readonly we
         />
         <p className="mt-3 text-fine text-soft">
           This locks the numbers as they are now. You get a text for the description’s foot and one
-          to reply with; “Undo” takes both back.
+          to reply with. “Undo” at the foot of the page takes both back.
         </p>
       </div>
     </section>

@@ -8,13 +8,15 @@ import type { MadeCorrection } from './view';
 export function MadeCorrectionPart({
   of,
   lead,
-  cards,
+  episodeId,
+  isNow,
 }: {
   readonly of: MadeCorrection;
   /** The newest one. */
   readonly lead: boolean;
-  /** Where its cards are. */
-  readonly cards: string;
+  readonly episodeId: string;
+  /** Whether its numbers are those of now. */
+  readonly isNow: boolean;
 }) {
   const [before, after] = of.seqs;
   return (
@@ -23,6 +25,7 @@ export function MadeCorrectionPart({
         {dayWords(of.on)}{' '}
         <span className="font-normal text-soft">
           lock {before} to lock {after}
+          {of.historyOnly && ', history only'}
         </span>
       </h3>
       <p className="mt-1 max-w-[70ch]">{of.reason}</p>
@@ -37,7 +40,10 @@ export function MadeCorrectionPart({
       </div>
       {lead && of.numbers.length > 0 && (
         <p className="mt-3 print:hidden">
-          <Link className="link inline-flex min-h-11 items-center" href={cards}>
+          <Link
+            className="link inline-flex min-h-11 items-center"
+            href={`/episodes/${episodeId}/cards`}
+          >
             Its cards
           </Link>
         </p>
@@ -51,7 +57,11 @@ export function MadeCorrectionPart({
           <summary className="link min-h-11 content-center">
             Its numbers, old and new: {of.numbers.length}
           </summary>
-          <NumberChanges caption={`Numbers corrected on ${dayWords(of.on)}`} numbers={of.numbers} />
+          <NumberChanges
+            caption={`Numbers corrected on ${dayWords(of.on)}`}
+            numbers={of.numbers}
+            workingOf={isNow ? episodeId : null}
+          />
         </details>
       )}
     </li>

@@ -1,14 +1,18 @@
+import Link from 'next/link';
 import type { CorrectedNumber } from '#lib/publish/correction/correction-of';
 import { byPart } from '#lib/publish/correction/correction-words';
 import { RowHead, Table, Td, Th, Tr } from '../../../../_ui/table';
+import { breakdownHref } from '../../breakdown/href';
 
 interface Props {
   readonly caption: string;
   readonly numbers: readonly CorrectedNumber[];
+  /** The episode whose numbers of now they are, so that each leads to its working; null where they are of before. */
+  readonly workingOf: string | null;
 }
 
 /** Each number as it went out and as it is, with both ranges, amount by amount. */
-export function NumberChanges({ caption, numbers }: Props) {
+export function NumberChanges({ caption, numbers, workingOf }: Props) {
   return (
     <Table
       caption={caption}
@@ -40,7 +44,19 @@ export function NumberChanges({ caption, numbers }: Props) {
               ) : (
                 <>
                   <b className="font-semibold">
-                    <Amount text={number.to.text} unit={number.unit} />
+                    {workingOf === null ? (
+                      <Amount text={number.to.text} unit={number.unit} />
+                    ) : (
+                      <Link
+                        className="link inline-flex min-h-8 items-center"
+                        href={breakdownHref(workingOf, number.scope, number.nutrient)}
+                      >
+                        <Amount text={number.to.text} unit={number.unit} />
+                        <span className="unseen">
+                          : working of {number.label}, {part}
+                        </span>
+                      </Link>
+                    )}
                   </b>
                   <span className="block text-fine text-soft">{number.to.range}</span>
                 </>

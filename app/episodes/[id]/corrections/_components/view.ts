@@ -1,10 +1,12 @@
 import type { CorrectionNeeded } from '#lib/publish/correction/correction-of';
-import type { RecordedCorrection } from '#lib/publish/correction/recorded-correction';
 import type { SweepRow } from '#lib/publish/correction/sweep';
+import type { HistoryCount } from '#lib/store/read-locks';
+import type { LastAct } from '../../_components/last-change';
 import type { WrongFood } from '../other-uses';
+import type { ToldCorrection } from '../told-correction';
 
 /** A correction that was made. */
-export interface MadeCorrection extends RecordedCorrection {
+export interface MadeCorrection extends ToldCorrection {
   readonly id: string;
   /** The numbers of the locks before and after. */
   readonly seqs: readonly [before: number, after: number];
@@ -21,7 +23,7 @@ export interface GoneOut {
   /** The number of the last lock that a text was copied with since, without a correction; null where none was. */
   readonly copiedSince: number | null;
   readonly needed: CorrectionNeeded;
-  /** The number of a later lock that holds; null where none does. */
+  /** The number of the lock that holds now; null where none does. */
   readonly lockedSince: number | null;
   /** To begin with. */
   readonly reason: string;
@@ -36,10 +38,11 @@ export interface CorrectionsPage {
   readonly today: string;
   /** Hash of what the numbers rest on now. */
   readonly inputsSha256: string;
-  /** Null where nothing has gone out yet. */
+  /** Null where nothing has gone out yet, and on an older part of the list. */
   readonly went: GoneOut | null;
-  /** Locks that came with a bundle and hold nothing here. */
-  readonly historyOnly: number;
+  /** Locks that came with a zip and hold nothing here. */
+  readonly history: HistoryCount;
+  readonly last: LastAct | null;
   /** The last made first. */
   readonly recorded: readonly MadeCorrection[];
   readonly next: string | null;

@@ -5,6 +5,7 @@ import { episodeFigures } from '#lib/figures/episode-figures';
 import { countedNutrients } from '#lib/figures/shown-nutrients';
 import type { FoodVersion } from '#lib/foods/food';
 import type { Nutrient } from '#lib/foods/nutrients';
+import { oldNumbersIn, oldNumberWords } from '#lib/publish/correction/old-numbers';
 import { numbersToPublish, type NumbersToPublish } from '#lib/publish/from-lock';
 import { toldLock, type LockTold } from '#lib/publish/lock-words';
 import { replyRows, type ReplyRow } from '#lib/publish/reply-list';
@@ -13,8 +14,9 @@ import { readComment } from '#lib/publish/viewer-comment';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { readFoodVersions } from '#lib/store/read-foods';
 import { readLastLock } from '#lib/store/read-locks';
-import { pinnedOffers, type PinnedOffer } from '#lib/swap/reply-words';
+import { pinnedOffers, type AnswerNow, type PinnedOffer } from '#lib/swap/pinned-offers';
 import type { LastAct } from '../../_components/last-change';
+import { correctedNumbers } from '../../corrections/told-correction';
 import { lastAct } from '../../last-act';
 import { numberFrom, ofFrom } from './reply-href';
 
@@ -26,6 +28,12 @@ export interface OpenReply {
   readonly asked: boolean;
 }
 
+/** A reply as the list shows it. */
+export interface ListedReply extends ReplyRow {
+  /** Numbers in it that were corrected since, in words; empty where there are none. */
+  readonly old: string;
+}
+
 /** What the page of replies draws from. */
 export interface RepliesPage {
   readonly file: EpisodeFile;
@@ -33,7 +41,7 @@ export interface RepliesPage {
   readonly lock: LockTold;
   readonly open: OpenReply | null;
   readonly nutrients: readonly Nutrient[];
-  readonly rows: readonly ReplyRow[];
+  readonly rows: readonly ListedReply[];
   readonly page: number;
   readonly pages: number;
   readonly pinned: readonly PinnedOffer[];
@@ -58,17 +66,20 @@ export async function readReplies(id: string, asked: RepliesAsked): Promise<Repl
   const snapshot = (await readLastLock(id))?.snapshot ?? null;
   const figures = episodeFigures(live, nutrients);
   const published = numbersToPublish(live, snapshot, figures);
+  const { file } = published;
+  const labels = replies.length > 0 ? await labelsOf(file) : NO_LABELS;
   return {
-    ...{ file: published.file, lock: toldLock(published), nutrients },
-    open: reply && opened(published, await labelsOf(published.file), reply, number, asked),
-    ...replyRows(published.file, replies, Number(asked.page) || 1),
-    pinned: pinnedOffers(published.file, replies),
+    ...{ file, lock: toldLock(published), nutrients },
+    open: reply && opened(published, labels, reply, number, asked),
+    ...listed(live, replies, await correctedNumbers(id), Number(asked.page) || 1),
+    pinned: pinnedOffers(file, replies, (each) => answerNow(published, labels, each)),
     revs,
     last: await lastAct(live),
   };
 }
 
 type Labels = ReadonlyMap<string, readonly FoodVersion[]>;
+const NO_LABELS: Labels = new Map();
 
 /** What is counted anyway, what viewers count besides, and what this comment speaks of. */
 function nutrientsOf(file: EpisodeFile, reply: Reply | null, number: TheirNumber | null) {
@@ -108,6 +119,30 @@ function opened(
   const answer = answerTo(published, reply.comment, choice, { versions });
   const isAsked = [asked.number, asked.of, asked.slip].some((each) => each !== null);
   return { reply, answer, asked: isAsked };
+}
+
+/** One page of the replies, each with what of its numbers was corrected since. */
+function listed(
+  file: EpisodeFile,
+  replies: readonly Reply[],
+  corrected: Awaited<ReturnType<typeof correctedNumbers>>,
+  page: number,
+) {
+  const segmentOf = new Map(replies.map(({ id, segmentId }) => [id, segmentId]));
+  const found = replyRows(file, replies, page);
+  const rows = found.rows.map((row): ListedReply => {
+    const answer = { text: row.text, segmentId: segmentOf.get(row.id) ?? null };
+    return { ...row, old: oldNumberWords(oldNumbersIn(answer, file, corrected)) };
+  });
+  return { ...found, rows };
+}
+
+/** A kept comment answered with the numbers that go out now, as it was read when its reply was saved. */
+function answerNow(published: NumbersToPublish, versions: Labels, reply: Reply): AnswerNow {
+  const { segmentId, slip, comment } = reply;
+  const choice = { number: keptNumber(reply), segmentId, scope: null, slip };
+  const { draft, slip: told, ours } = answerTo(published, comment, choice, { versions });
+  return { draft, slip: told, ours: ours?.status === 'known' ? ours.number : null };
 }
 
 /** The number as it was saved, with the digits that the comment has where it is the same. */

@@ -1,4 +1,5 @@
 import Link from 'next/link';
+import type { PinnedOffer } from '#lib/swap/pinned-offers';
 import { CopyButton } from '../../../../../_ui/copy-button';
 import { EmptyState } from '../../../../../_ui/empty-state';
 import { SlateHead } from '../../../../../_ui/slate-head';
@@ -8,6 +9,12 @@ import type { RepliesPage } from '../read-replies';
 import { repliesHref, replyHref } from '../reply-href';
 import { CommentForm } from './comment-form';
 import { OpenReply } from './open-reply';
+
+const PINNED_WORDS: Readonly<Record<PinnedOffer['numbers'], string>> = {
+  now: '',
+  anew: 'Written anew with the numbers that go out now: the saved reply has others.',
+  old: 'Of old numbers: with those that go out now this difference no longer gives the viewers’ number. Look at it before you pin it.',
+};
 
 /** "I get a different number": the comment, what gives its number, the reply, and all replies so far. */
 export function RepliesView({ page }: { readonly page: RepliesPage }) {
@@ -21,13 +28,14 @@ export function RepliesView({ page }: { readonly page: RepliesPage }) {
         <CommentForm key={open?.reply.id ?? ''} episodeId={id} />
       </div>
       {open && <OpenReply page={page} open={open} />}
-      {pinned.map(({ slip, segmentId, count, text }, at) => (
+      {pinned.map(({ slip, segmentId, count, text, numbers }, at) => (
         <section
           key={`${segmentId} ${slip}`}
           aria-labelledby={`pin-${at}`}
           className="mt-10 max-w-3xl"
         >
           <h2 id={`pin-${at}`}>Worth pinning: {count} viewers have the same difference</h2>
+          {PINNED_WORDS[numbers] && <p className="mt-1 text-fine">{PINNED_WORDS[numbers]}</p>}
           <p
             id={`pinned-${at}`}
             className="mt-2 border-l-[3px] border-ink pl-4 whitespace-pre-wrap"
@@ -65,7 +73,7 @@ function Replies({ page }: { readonly page: RepliesPage }) {
         </div>
       ) : (
         <ul className="mt-2 max-w-3xl">
-          {rows.map(({ id, at, comment, about, text }) => (
+          {rows.map(({ id, at, comment, about, text, old }) => (
             <li key={id} id={`reply-${id}`} className="border-b border-line py-3">
               <p className="text-fine text-soft">{[at, about].filter(Boolean).join(' · ')}</p>
               <p className="line-clamp-3 break-words">
@@ -77,6 +85,9 @@ function Replies({ page }: { readonly page: RepliesPage }) {
                 <p className="mt-1 border-l-[3px] border-ink pl-3 break-words whitespace-pre-wrap">
                   {text}
                 </p>
+              )}
+              {old !== '' && (
+                <p className="mt-1 text-fine font-semibold text-hand">It says {old}.</p>
               )}
               <Link
                 className="link inline-flex min-h-8 items-center text-fine print:hidden"

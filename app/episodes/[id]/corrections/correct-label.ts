@@ -1,0 +1,2 @@
+/** What the journal calls the act that makes a correction. */
+export const CORRECT = 'Correct what went out';
