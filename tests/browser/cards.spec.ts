@@ -35,6 +35,20 @@ test('cards are looked at, asked for otherwise, and taken away one by one and al
   await expect(skillet).toContainText('no place yet');
   await expectAccessible(page);
 
+  // Printed, no picture is left blank for not having been scrolled to.
+  await page.reload();
+  await page.emulateMedia({ media: 'print' });
+  const pictures = main.getByRole('img');
+  const drawnPictures = () =>
+    pictures.evaluateAll(
+      (all) =>
+        all.filter((each) => each instanceof HTMLImageElement && each.naturalWidth > 0).length,
+    );
+  await expect.poll(drawnPictures, WHILE_DRAWN).toBe(await pictures.count());
+  const last = PNG.sync.read(await pictures.last().screenshot());
+  expect(new Set(last.data).size).toBeGreaterThan(20);
+  await page.emulateMedia({ media: null });
+
   // By keyboard: another size and ground, kept in the address.
   await page
     .getByRole('navigation', { name: 'Size' })

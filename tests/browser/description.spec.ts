@@ -42,6 +42,20 @@ test('the description is laid out by keyboard, shortened to a limit, and copied 
   await expect(text).toContainText('SWAPS');
   await expect(page.getByRole('button', { name: 'Leave out Allergens' })).toHaveCount(0);
 
+  // What stands first says so, and who moved it there still stands on the button.
+  const up = page.getByRole('button', { name: 'Hook up' });
+  await up.press('Enter');
+  await expect(up).toHaveAttribute('title', 'It stands first.');
+  await expect(up).toBeFocused();
+  await up.press('Enter');
+  await page.getByRole('button', { name: 'Title up' }).press('Enter');
+  await expect(page.getByRole('button', { name: 'Title up' })).toBeFocused();
+  await expect(up).not.toHaveAttribute('title');
+  await expect(page.getByRole('button', { name: 'Sources of the figures down' })).toHaveAttribute(
+    'aria-disabled',
+    'true',
+  );
+
   const limit = page.getByLabel('Characters at most');
   await limit.fill('3500');
   await limit.press('Enter');

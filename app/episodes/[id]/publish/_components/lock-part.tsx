@@ -3,6 +3,7 @@ import { lockWords } from '#lib/publish/lock-words';
 import { ButtonForm } from '../../../../_forms/button-form';
 import { DifferenceTables } from '../../_components/difference-tables';
 import { lockNumbers } from '../actions';
+import { LockHeading } from './lock-heading';
 import { PutRightNote } from './put-right';
 import { toldOf, type PublishPage } from './view';
 
@@ -15,9 +16,7 @@ export function LockPart({ page }: { readonly page: PublishPage }) {
   const values = { episodeId: file.episode.id, inputsSha256 };
   return (
     <section aria-labelledby="numbers-lock">
-      <h2 id="numbers-lock" tabIndex={-1}>
-        Numbers lock
-      </h2>
+      <LockHeading />
       <p className="mt-1 max-w-[60ch]">{lockWords({ ...toldOf(page), reason: null })}</p>
       {lock === null ? (
         <p className="mt-1 max-w-[60ch] text-soft">
