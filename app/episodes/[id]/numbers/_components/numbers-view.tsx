@@ -1,6 +1,7 @@
 import Link from 'next/link';
 import { EmptyState } from '../../../../_ui/empty-state';
 import { FigureList, FigureView, type FigureSize } from '../../../../_ui/figure-view';
+import { PastedText } from '../../../../_ui/pasted-text';
 import { SlateHead } from '../../../../_ui/slate-head';
 import { dishesOf, type Dish } from '#lib/episode/context';
 import type { DishFigures, Figures } from '#lib/figures/episode-figures';
@@ -89,13 +90,10 @@ export function NumbersView({ view, description, lock, said = [], energyStep }: 
             {lock.standing === 'broken' && lock.ofLock && (
               <p className="mt-2">{lockWords({ ...lock, reason: null })}</p>
             )}
-            <pre
-              id={TEXT}
-              className="mt-4 border border-line bg-raised px-4 py-3 font-sans text-fine break-words whitespace-pre-wrap"
-            >
-              {description.text}
-            </pre>
-            <p className="mt-4 text-fine text-soft">
+            <div className="mt-4">
+              <PastedText id={TEXT} text={description.text} />
+            </div>
+            <p className="mt-4 text-fine text-soft print:hidden">
               This is an episode already:{' '}
               <Link className="link" href={`/episodes/${episode.id}`}>
                 give it steps, shots and more dishes

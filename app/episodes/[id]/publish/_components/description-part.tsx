@@ -5,6 +5,7 @@ import { PART_WORDS } from '#lib/publish/description/change-layout';
 import type { Droppable } from '#lib/publish/description/what-to-drop';
 import { lockWords } from '#lib/publish/lock-words';
 import { printCount } from '#lib/units/print';
+import { PastedText } from '../../../../_ui/pasted-text';
 import { WrittenStep } from '../../_components/written-step';
 import { CopyAndLock } from './copy-and-lock';
 import { LayoutPart } from './layout-part';
@@ -47,12 +48,9 @@ export function DescriptionPart({ page }: { readonly page: PublishPage }) {
       {(drops.length > 0 || without.length > 0) && (
         <Drops episodeId={episode.id} description={page.description} />
       )}
-      <pre
-        id={TEXT}
-        className="mt-4 border border-line bg-raised px-4 py-3 font-sans text-fine break-words whitespace-pre-wrap md:px-6 md:py-5 print:border-0 print:p-0"
-      >
-        {text}
-      </pre>
+      <div className="mt-4">
+        <PastedText id={TEXT} text={text} />
+      </div>
       <LayoutPart episodeId={episode.id} layout={page.layout} />
     </section>
   );
@@ -144,7 +142,9 @@ function Standing({ page }: { readonly page: PublishPage }) {
   return (
     <p className="mt-2">
       {lockWords({ ...told, reason: null })}
-      {told.standing !== 'locked' && !told.ofLock && ' Copying locks them.'}
+      {told.standing !== 'locked' && !told.ofLock && (
+        <span className="print:hidden"> Copying locks them.</span>
+      )}
       {told.standing === 'broken' && (
         <>
           {' '}

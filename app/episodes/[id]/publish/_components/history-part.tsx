@@ -1,5 +1,6 @@
 import type { ChangedLine } from '#lib/publish/changed-lines';
 import type { DescriptionForm } from '#lib/episode/publish-schema';
+import { PastedText } from '../../../../_ui/pasted-text';
 import { PART_WORDS } from '#lib/publish/description/change-layout';
 import type { Droppable } from '#lib/publish/description/what-to-drop';
 import { FORM_WORDS } from './description-part';
@@ -40,9 +41,9 @@ export function HistoryPart({ copied }: { readonly copied: readonly Copied[] }) 
                 </p>
               )}
               {since.length > 0 && <Since since={since} />}
-              <pre className="mb-3 border border-line bg-raised px-4 py-3 font-sans text-fine break-words whitespace-pre-wrap">
-                {text}
-              </pre>
+              <div className="mb-3">
+                <PastedText text={text} />
+              </div>
             </details>
           </li>
         ))}

@@ -1,6 +1,7 @@
 import { ButtonForm } from '../../../../_forms/button-form';
 import { CopyButton } from '../../../../_ui/copy-button';
 import { Disclosure } from '../../../../_ui/disclosure';
+import { PastedText } from '../../../../_ui/pasted-text';
 import { dishesOf } from '#lib/episode/context';
 import { lockWords } from '#lib/publish/lock-words';
 import type { PieceRow } from '#lib/publish/piece-rows';
@@ -121,12 +122,9 @@ function PieceOut({ page, row }: ItemProps) {
               tone="plain"
             />
           </div>
-          <pre
-            id={shownIn}
-            className="mt-2 max-w-3xl border border-line bg-raised px-4 py-3 font-sans text-fine wrap-anywhere whitespace-pre-wrap"
-          >
-            {text}
-          </pre>
+          <div className="mt-2 max-w-3xl">
+            <PastedText id={shownIn} text={text} />
+          </div>
         </>
       )}
     </>

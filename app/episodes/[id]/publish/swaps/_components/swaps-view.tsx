@@ -2,6 +2,7 @@ import Link from 'next/link';
 import { ButtonForm } from '../../../../../_forms/button-form';
 import { CopyButton } from '../../../../../_ui/copy-button';
 import { EmptyState } from '../../../../../_ui/empty-state';
+import { PastedText } from '../../../../../_ui/pasted-text';
 import { SlateHead } from '../../../../../_ui/slate-head';
 import { RowHead, Table, Td, Th, Tr } from '../../../../../_ui/table';
 import { dishesOf } from '#lib/episode/context';
@@ -147,12 +148,9 @@ function Saved({ page }: { readonly page: SwapsPage }) {
           As cards
         </Link>
       </div>
-      <pre
-        id={TEXT}
-        className="mt-3 border border-line bg-raised px-4 py-3 font-sans text-fine break-words whitespace-pre-wrap print:border-0 print:p-0"
-      >
-        {table.text}
-      </pre>
+      <div className="mt-3">
+        <PastedText id={TEXT} text={table.text} />
+      </div>
     </>
   );
 }
