@@ -14,7 +14,7 @@ import { cellOf } from '#lib/foods/cell-of';
 import type { Food } from '#lib/foods/food';
 import { boundsOf } from '#lib/units/bounds';
 import { printedValue } from '#lib/units/printed';
-import { printCount } from '#lib/units/print';
+import { printCount, printTo } from '#lib/units/print';
 
 /** Printed protein, fat and carbohydrate that do not give the printed calories. */
 export interface EnergyRemark {
@@ -51,14 +51,15 @@ export function energyRemark(
     return number === null || status !== 'known' ? null : Number(number);
   });
   const [printed, protein, fat, carbohydrate] = shown;
-  if (numbers('energyKcal', scope).said?.outside) return null;
+  const energy = numbers('energyKcal', scope);
+  if (energy.said?.outside) return null;
   if (printed == null || protein == null || fat == null || carbohydrate == null) return null;
   const given = 4 * protein + 9 * fat + 4 * carbohydrate;
   const slack = MACRO_SLACK + energyStep / 2;
   if (Math.abs(given - printed) <= slack) return null;
   const told =
     `${protein} g protein, ${fat} g fat and ${carbohydrate} g carbohydrate make ` +
-    `${printCount(given)} kcal by 4, 9 and 4 a gram; ${printCount(printed)} is printed.`;
+    `${printTo(given, 1)} kcal by 4, 9 and 4 a gram; ${energy.number ?? ''} is printed.`;
   const likely = likelyReason(file, figures, scope, { given, printed, slack });
   return { given, printed, reason: likely.reason, words: `${told} ${likely.words}` };
 }

@@ -8,7 +8,7 @@ const figuresCaution = (sources: string) =>
 
 /** Stands beside every list of allergens. */
 export const ALLERGEN_CAUTION =
-  'This list may be incomplete: check the labels of what you use, and ask a clinician if an allergy is yours.';
+  'This list may be incomplete: check the labels of what you use, and ask a clinician if you have an allergy.';
 
 const TEMPERATURE_CAUTION =
   'Follow your local food safety code; minimum temperatures as on the FoodSafety.gov chart.';

@@ -45,8 +45,7 @@ export function ingredientText(
     const grams = `${printGrams(massMg)} g`;
     const food = line.foodId === null ? undefined : context.foods.get(line.foodId);
     const about = food ? householdAmount(line, massMg, food) : null;
-    const stated = line.text.startsWith(`${grams} `) || line.text.includes(`(${grams})`);
-    const said = stated ? [] : [grams];
+    const said = namesGrams(line.text, massMg) ? [] : [grams];
     const amounts = [...household(line), ...(about === null ? [] : [about]), ...said];
     return `${line.text} (${[...amounts, `${state}${peel}`].join(', ')})`;
   }
@@ -83,6 +82,14 @@ function nestedText(
   const what =
     title === undefined ? `made of: ${madeOf(nested, context, []).join('; ')}` : `see ${title}`;
   return `${line.text} (${[...how, what].join(', ')})`;
+}
+
+/** Whether words name the same grams: "0.6 g" of 600 mg, which is printed 0.60. */
+function namesGrams(text: string, massMg: number): boolean {
+  const printed = Number(printGrams(massMg));
+  return [...text.matchAll(/(?<![\d.,])(\d+(?:\.\d+)?) ?g\b/g)].some(
+    ([, digits]) => Number(digits) === printed,
+  );
 }
 
 /** Said of grams that are still the planned ones, while what the scale showed waits in a photo. */

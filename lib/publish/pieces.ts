@@ -3,17 +3,17 @@ import { nestedRecipe } from '#lib/episode/made-from';
 import type { DescriptionForm, Piece } from '#lib/episode/publish-schema';
 import type { EpisodeFile, Recipe } from '#lib/episode/schema';
 import { cautions } from '#lib/publish/cautions';
-import { markNotes, type ShownNumbers } from '#lib/publish/description/mark-notes';
-import { capitalised, lineNutrients, numbersLine } from '#lib/publish/description/numbers-line';
+import { markNotes } from '#lib/publish/description/mark-notes';
 import { allergenLines } from '#lib/publish/description/safety-blocks';
-import { heading, lines, list, paragraphs, type Section } from '#lib/publish/document/document';
+import { heading, lines, paragraphs, type Section } from '#lib/publish/document/document';
 import { render, textLength, type TextLength } from '#lib/publish/document/render';
-import { ingredientText } from '#lib/publish/ingredient-text';
 import type { NumbersToPublish } from '#lib/publish/from-lock';
-
-/** What a piece has as long as it fits, in the order in which it is left out. */
-const LEAVES_OUT = ['ingredients', 'portions', 'hook'] as const;
-type Part = (typeof LEAVES_OUT)[number];
+import {
+  LEAVES_OUT,
+  numbersOfDay,
+  numbersOfDishes,
+  type PiecePart,
+} from '#lib/publish/piece-numbers';
 
 /** The text of something that goes out by itself, with the numbers of its episode. */
 export interface PieceText {
@@ -24,7 +24,7 @@ export interface PieceText {
   readonly limit: number;
   readonly fits: boolean;
   /** What it would have had and was left out so that it fits. */
-  readonly without: readonly Part[];
+  readonly without: readonly PiecePart[];
   /** It had dishes, and none of them is in the episode any more. */
   readonly empty: boolean;
 }
@@ -43,8 +43,8 @@ export function pieceText(
   const all = dishesOf(publish.file.episode.segments);
   const dishes =
     piece.segmentIds === null ? null : all.filter(({ id }) => piece.segmentIds?.includes(id));
-  const without: Part[] = [];
-  const made = (all: readonly Part[]) => render(sections(publish, piece, dishes, all), form);
+  const without: PiecePart[] = [];
+  const made = (all: readonly PiecePart[]) => render(sections(publish, piece, dishes, all), form);
   let text = made(without);
   for (const part of LEAVES_OUT) {
     if (textLength(text).codePoints <= piece.limit) break;
@@ -67,75 +67,21 @@ function sections(
   publish: NumbersToPublish,
   { title }: Piece,
   dishes: readonly Dish[] | null,
-  without: readonly Part[],
+  without: readonly PiecePart[],
 ): Section[] {
   const { hook, disclosure } = publish.file.episode;
-  const shown = shownIn(publish, dishes, without);
-  const numbersOf = (dish: Dish | null) =>
-    lines(
-      ...shown.filter(({ segmentId }) => segmentId === (dish?.id ?? null)).map(({ line }) => line),
-    );
+  const numbers =
+    dishes === null ? numbersOfDay(publish, without) : numbersOfDishes(publish, dishes, without);
   return [
     heading(1, title),
     dishes === null && !without.includes('hook') ? paragraphs(hook) : [],
-    ...(dishes === null
-      ? [numbersOf(null)]
-      : dishes.map((dish) => [
-          ...(dishes.length > 1 ? heading(2, dish.title) : []),
-          ...numbersOf(dish),
-          ...(without.includes('ingredients') ? [] : ingredientsOf(publish, dish, dishes)),
-        ])),
-    ...markNotes(publish, shown),
+    ...numbers.sections,
+    ...markNotes(publish, numbers.shown),
     // Those of the whole episode: what is in another dish is told too, and nothing of this one is left out.
     allergenLines(publish, 'Allergens in the episode:'),
     lines(...cautions(cautionedOf(publish, dishes), { sourcesNamed: false })),
     paragraphs(disclosure),
   ];
-}
-
-/** Numbers with the line that shows them. */
-interface LineOfNumbers extends ShownNumbers {
-  readonly line: string;
-}
-
-function shownIn(
-  { file, figures, numbers }: NumbersToPublish,
-  dishes: readonly Dish[] | null,
-  without: readonly Part[],
-): readonly LineOfNumbers[] {
-  const { region } = file.episode;
-  const shown = (
-    of: Omit<ShownNumbers, 'nutrients'> & { readonly words: string },
-  ): LineOfNumbers => ({
-    ...of,
-    nutrients: lineNutrients(numbers, of.scope, region),
-    line: `${of.words}: ${numbersLine(numbers, of.scope, region)}`,
-  });
-  if (dishes === null) {
-    const title = figures.dayIsWhole ? 'The whole day' : 'The dishes shown';
-    return [shown({ title, words: title, segmentId: null, scope: { kind: 'day' } })];
-  }
-  return dishes.flatMap(({ id: segmentId, title, recipe }) => [
-    shown({ title, words: 'The whole dish', segmentId, scope: { kind: 'whole', segmentId } }),
-    ...(without.includes('portions') ? [] : recipe.portions).map(({ id: portionId, name }) =>
-      shown({
-        title: `${title}, ${name}`,
-        words: capitalised(name),
-        segmentId,
-        scope: { kind: 'portion', portionId },
-      }),
-    ),
-  ]);
-}
-
-function ingredientsOf(
-  { file }: NumbersToPublish,
-  { recipe }: Dish,
-  dishes: readonly Dish[],
-): Section {
-  const context = amountContext(file);
-  const titles = new Map(dishes.map((each) => [each.recipe.id, each.title]));
-  return list(recipe.lines.map((line) => ingredientText(line, recipe.weighings, context, titles)));
 }
 
 /** Inside temperatures of its own dishes, and of those that they are made from at any depth. */

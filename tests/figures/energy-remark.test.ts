@@ -53,6 +53,11 @@ describe('printed macros beside printed calories', () => {
     );
   });
 
+  it('are said as they are printed', () => {
+    const remark = remarkOf([[food('plain', '200'), 1000]]);
+    expect(remark?.words).toContain('make 1700 kcal by 4, 9 and 4 a gram; 2000 is printed.');
+  });
+
   it('differ by fibre: inside the carbohydrate in the US, beside it in the EU', () => {
     expect(remarkOf([[food('oats', '150', '6.0'), 100]])?.reason).toBe('fibre');
     expect(remarkOf([[food('oats', '150', '1.0'), 100]])?.reason).toBeNull();

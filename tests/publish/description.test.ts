@@ -77,7 +77,7 @@ describe('the description', () => {
         '',
         'Allergens: contains milk.',
         'May contain tree nuts.',
-        'This list may be incomplete: check the labels of what you use, and ask a clinician if an allergy is yours.',
+        'This list may be incomplete: check the labels of what you use, and ask a clinician if you have an allergy.',
         '',
         'Nutrition figures are computed from the sources named and are for information only, not dietary or medical advice.',
         '',
@@ -250,5 +250,17 @@ describe('allergens', () => {
     const rocket = grams('a handful of rocket (20 g)', 'oats', 20, { state: 'raw' });
     const { text } = description(aFile([aDish('d', aRecipe('r', [rocket]))], [oats]));
     expect(text).toContain('- a handful of rocket (20 g) (raw)');
+  });
+
+  it.each([
+    ['a pinch of salt, 0.6 g', 0.6, '- a pinch of salt, 0.6 g (raw)'],
+    ['200 g cod, in 2 pieces', 200, '- 200 g cod, in 2 pieces (raw)'],
+    // Grams of other digits, or of a part of it, are not those that were weighed.
+    ['1 zucchini, about 320 g', 318, '- 1 zucchini, about 320 g (318 g, raw)'],
+    ['2 bars of 50 g', 100, '- 2 bars of 50 g (100 g, raw)'],
+    ['a 4200 g ham', 200, '- a 4200 g ham (200 g, raw)'],
+  ])('says the grams of “%s” once, where they are the same', (words, g, told) => {
+    const line = grams(words, 'oats', g, { state: 'raw' });
+    expect(description(aFile([aDish('d', aRecipe('r', [line]))], [oats])).text).toContain(told);
   });
 });

@@ -117,7 +117,8 @@ describe('a mark of a piece', () => {
       );
     }
     expect(pieceOf(cut, ['tray'])).toContain(ROUNDING);
-    expect(pieceOf(SAID, null)).not.toContain('†');
+    expect(pieceOf(SAID, null)).toContain('\n† soup, eaten: 251 kcal is what was said');
+    expect(pieceOf(SAID, null, 20)).not.toContain('†');
   });
 
   it('is gone with the number that it stood beside', () => {

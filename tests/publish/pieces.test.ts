@@ -37,6 +37,19 @@ describe('a piece', () => {
     );
   });
 
+  it('of the day says what each dish brings to it, and what was not counted, however short', () => {
+    const { episode } = demo;
+    const other = { kind: 'notCounted' as const, what: 'two coffees' };
+    const file = { ...demo, episode: { ...episode, anythingElse: other } };
+    const of = (limit: number) =>
+      pieceText(numbersToPublish(file, null), piece({ segmentIds: null, limit }));
+    expect(of(5000).text).toContain(
+      'Calories eaten, kcal: Barley skillet 704 + Tray-baked turkey meatloaf 681 + Skyr pots with oat crumb 300',
+    );
+    for (const limit of [5000, 20]) expect(of(limit).text).toContain('Not counted: two coffees');
+    expect(of(20).without).toEqual(['hook', 'dishes']);
+  });
+
   it('leaves out what is missed least until it fits, and never numbers, allergens or cautions', () => {
     const short = pieceText(publish, piece({ limit: 1000 }));
     expect(short.without).toEqual(['ingredients']);
@@ -50,7 +63,10 @@ describe('a piece', () => {
 
   it('says of what it left out only what it would have had', () => {
     expect(pieceText(publish, piece({ limit: 20 })).without).toEqual(['ingredients', 'portions']);
-    expect(pieceText(publish, piece({ segmentIds: null, limit: 20 })).without).toEqual(['hook']);
+    expect(pieceText(publish, piece({ segmentIds: null, limit: 20 })).without).toEqual([
+      'hook',
+      'dishes',
+    ]);
   });
 
   it('has the numbers of its episode’s lock, also where that is broken', () => {

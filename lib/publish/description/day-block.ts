@@ -1,7 +1,10 @@
+import type { Dish } from '#lib/episode/context';
 import type { BlockContext } from '#lib/publish/description/block';
+import type { ShownNumbers } from '#lib/publish/description/mark-notes';
 import { capitalised, ENERGY_WORD, numbersLine } from '#lib/publish/description/numbers-line';
 import { markOf } from '#lib/publish/number-mark';
 import { lines, type Section } from '#lib/publish/document/document';
+import type { NumbersToPublish } from '#lib/publish/from-lock';
 
 /** Whether there is a sum to tell: of several dishes, or of one that is the whole day. */
 export function hasDay({ publish, dishes }: Pick<BlockContext, 'publish' | 'dishes'>): boolean {
@@ -13,18 +16,35 @@ export function daySections(context: BlockContext): readonly Section[] {
   const { publish, dishes } = context;
   const { file, figures, numbers } = publish;
   if (!hasDay(context)) return [];
-  const { anythingElse, region } = file.episode;
   const title = figures.dayIsWhole ? 'THE WHOLE DAY' : 'THE DISHES SHOWN';
-  const parts = dishes.map((dish) => {
-    const energy = numbers('energyKcal', { kind: 'eaten', segmentId: dish.id });
-    return `${dish.title} ${energy.number === null ? 'open' : energy.text + markOf(energy)}`;
-  });
-  const notCounted = anythingElse?.kind === 'notCounted' ? anythingElse.what : '';
   return [
     lines(
-      [{ strong: title }, `: ${numbersLine(numbers, { kind: 'day' }, region)}`],
-      `${capitalised(ENERGY_WORD[region])} eaten, kcal: ${parts.join(' + ')}`,
-      notCounted === '' ? '' : `Not counted: ${notCounted}`,
+      [{ strong: title }, `: ${numbersLine(numbers, { kind: 'day' }, file.episode.region)}`],
+      eatenLine(publish, dishes),
+      notCountedLine(publish),
     ),
   ];
+}
+
+/** `Calories eaten, kcal: Oat tray 704 + Soup 251†`: what each dish brings to the day. */
+export function eatenLine({ file, numbers }: NumbersToPublish, dishes: readonly Dish[]): string {
+  const parts = dishes.map(({ id, title }) => {
+    const energy = numbers('energyKcal', { kind: 'eaten', segmentId: id });
+    return `${title} ${energy.number === null ? 'open' : energy.text + markOf(energy)}`;
+  });
+  return `${capitalised(ENERGY_WORD[file.episode.region])} eaten, kcal: ${parts.join(' + ')}`;
+}
+
+/** The numbers that `eatenLine` shows. */
+export function eatenNumbers(dishes: readonly Dish[]): readonly ShownNumbers[] {
+  return dishes.map(({ id, title }): ShownNumbers => {
+    const scope = { kind: 'eaten', segmentId: id } as const;
+    return { title: `${title}, eaten`, segmentId: id, scope, nutrients: ['energyKcal'] };
+  });
+}
+
+/** What was eaten beside the dishes, in the person's words; empty where that is nothing or nobody said. */
+export function notCountedLine({ file: { episode } }: NumbersToPublish): string {
+  const { anythingElse } = episode;
+  return anythingElse?.kind === 'notCounted' ? `Not counted: ${anythingElse.what}` : '';
 }

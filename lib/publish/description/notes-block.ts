@@ -1,7 +1,7 @@
 import { energyRemark, type EnergyRemark } from '#lib/figures/energy-remark';
 import type { NumberScope } from '#lib/figures/published-numbers';
 import type { BlockContext } from '#lib/publish/description/block';
-import { hasDay } from '#lib/publish/description/day-block';
+import { eatenNumbers, hasDay } from '#lib/publish/description/day-block';
 import { markNotes, type ShownNumbers } from '#lib/publish/description/mark-notes';
 import { lineNutrients } from '#lib/publish/description/numbers-line';
 import { lines, type Section } from '#lib/publish/document/document';
@@ -27,12 +27,8 @@ function shownIn(context: BlockContext): readonly ShownNumbers[] {
     ),
   ]);
   if (!shown.has('day') || !hasDay(context)) return ofDishes;
-  const eaten = dishes.map(({ id, title }): ShownNumbers => {
-    const scope = { kind: 'eaten', segmentId: id } as const;
-    return { title: `${title}, eaten`, segmentId: id, scope, nutrients: ['energyKcal'] };
-  });
   const day = figures.dayIsWhole ? 'The whole day' : 'The dishes shown';
-  return [...ofDishes, ...eaten, ofLine(day, null, { kind: 'day' })];
+  return [...ofDishes, ...eatenNumbers(dishes), ofLine(day, null, { kind: 'day' })];
 }
 
 /** How far macros and calories may be apart in what is published without a word about it, in kcal. */
