@@ -4,12 +4,17 @@ import { episodeFigures, type EpisodeFigures, type Figures } from '#lib/figures/
 import { figureStatus, type Figure } from '#lib/figures/figure';
 import { printFigure } from '#lib/figures/print-figure';
 import { eveningText } from '#lib/sheet/evening-text';
-import { publishedNumbers, type NumberScope } from '#lib/figures/published-numbers';
+import {
+  publishedNumbers,
+  type NumberScope,
+  type PublishedNumbers,
+} from '#lib/figures/published-numbers';
+import { readSnapshot } from '#lib/lock/locked-snapshot';
 import { takeLock } from '#lib/lock/numbers-lock';
 import { editFactsOf } from '#lib/overview/edit-facts-of';
-import { description } from '#lib/publish/description';
+import { descriptionOf } from '#lib/publish/description';
 import { evidence } from '#lib/publish/evidence';
-import { numbersToPublish } from '#lib/publish/from-lock';
+import { numbersToPublish, type NumbersToPublish } from '#lib/publish/from-lock';
 import { pieceText } from '#lib/publish/pieces';
 import { dayCalendar } from '#lib/shoot/day-calendar';
 import { dayFacts } from '#lib/shoot/day-facts';
@@ -36,6 +41,26 @@ export interface SheetClock {
   readonly seed: number;
 }
 
+/** The lock that an episode's numbers go out with. */
+export interface KeptLock {
+  readonly seq: number;
+  /** UTC instant. */
+  readonly at: string;
+  /** Canonical JSON as `takeLock` made it. */
+  readonly snapshot: string;
+  readonly sha256: string;
+  readonly schemaVersion: number;
+  readonly engineVersion: string;
+}
+
+/** What is kept of an episode beside its file and says what goes out. */
+export interface KeptNumbers {
+  /** Null where nothing is locked. */
+  readonly lock: KeptLock | null;
+  /** One text for each correction, the newest first. */
+  readonly corrections: readonly string[];
+}
+
 /** The outputs by file name, each as text. Those of the day are left out where the file has none. */
 export type Outputs = ReadonlyMap<string, string>;
 
@@ -43,21 +68,32 @@ export type Outputs = ReadonlyMap<string, string>;
  * Everything that comes from an episode file, without browser or database: figures with their lock, the
  * shooting order, the day sheet and calendar, the shopping list, the description.
  * Same file and clock, same bytes.
+ * @param kept where the file is not all that there is: numbers, description and pieces are those that go out, of the
+ * lock and with the corrections, and the evidence is left out, since that of a kept lock is made with the day's log.
+ * What is cooked, bought and filmed by is as the file has it.
  */
-export function outputs(file: EpisodeFile, clock: SheetClock): Outputs {
+export function outputs(
+  file: EpisodeFile,
+  clock: SheetClock,
+  kept: KeptNumbers | null = null,
+): Outputs {
   const figures = episodeFigures(file);
+  const publish = numbersToPublish(file, kept?.lock?.snapshot ?? null, figures);
   const shopping = shoppingList(file);
   const files = new Map([
-    ['figures.json', stableJson(figuresData(file, figures, clock))],
+    ['figures.json', stableJson(figuresOf(file, publish, clock, kept?.lock ?? null))],
     ['shopping.json', stableJson(shopping)],
     ['shopping.txt', shoppingText(shopping)],
     ['shopping.csv', shoppingCsv(shopping)],
     ...DESCRIPTION_FILES.map(([name, form]): [string, string] => {
-      return [name, `${description(file, figures, { form }).text}\n`];
+      const { text } = descriptionOf(publish, { form, corrections: kept?.corrections ?? [] });
+      return [name, `${text}\n`];
     }),
-    ...piecesFile(file, figures),
-    ['evidence.json', stableJson(evidenceData(file, figures, shopping, clock))],
+    ...piecesFile(file, publish),
   ]);
+  if (kept === null) {
+    files.set('evidence.json', stableJson(evidenceData(file, figures, shopping, clock)));
+  }
   if (file.day) {
     const solved = solveDay(dayFacts(file), { seed: clock.seed });
     const plan = dayPlan(file, solved);
@@ -75,10 +111,9 @@ export function outputs(file: EpisodeFile, clock: SheetClock): Outputs {
 }
 
 /** The texts of all that goes out by itself, one after the other; none where there is nothing of the kind. */
-function piecesFile(file: EpisodeFile, figures: EpisodeFigures): [string, string][] {
+function piecesFile(file: EpisodeFile, publish: NumbersToPublish): [string, string][] {
   const pieces = file.publish?.pieces ?? [];
   if (pieces.length === 0) return [];
-  const publish = numbersToPublish(file, null, figures);
   const texts = pieces.map((piece) => `${pieceText(publish, piece).text}\n`);
   return [['pieces.txt', texts.join('\n---\n\n')]];
 }
@@ -95,9 +130,29 @@ function evidenceData(
   return evidence(file, { lock, facts, at: now });
 }
 
-function figuresData(file: EpisodeFile, figures: EpisodeFigures, clock: SheetClock) {
-  const lock = takeLock(file, figures);
-  const numbers = publishedNumbers(file, figures);
+/** Figures of the lock where they are its own, else of now, with a lock that this run takes. */
+function figuresOf(
+  file: EpisodeFile,
+  { figures, numbers, ofLock, standing }: NumbersToPublish,
+  { now }: SheetClock,
+  kept: KeptLock | null,
+) {
+  if (kept !== null && ofLock) {
+    const { snapshot, seq, at, ...lock } = kept;
+    const inputsSha256 = readSnapshot(snapshot)?.inputsSha256 ?? null;
+    const told = { ...lock, seq, at, inputsSha256, holds: standing === 'locked' };
+    return figuresData(file, figures, numbers, told);
+  }
+  const { snapshot: _, ...lock } = takeLock(file, figures);
+  return figuresData(file, figures, publishedNumbers(file, figures), { ...lock, at: now });
+}
+
+function figuresData(
+  file: EpisodeFile,
+  figures: EpisodeFigures,
+  numbers: PublishedNumbers,
+  lock: Readonly<Record<string, unknown>>,
+) {
   const withPrint = (of: Figures | null, scope: NumberScope) =>
     of === null
       ? null
@@ -116,13 +171,7 @@ function figuresData(file: EpisodeFile, figures: EpisodeFigures, clock: SheetClo
     version: 1,
     episode: file.episode.title,
     region: figures.region,
-    lock: {
-      at: clock.now,
-      engineVersion: lock.engineVersion,
-      inputsSha256: lock.inputsSha256,
-      schemaVersion: lock.schemaVersion,
-      sha256: lock.sha256,
-    },
+    lock,
     dayIsWhole: figures.dayIsWhole,
     day: withPrint(figures.day, { kind: 'day' }),
     dishes: figures.dishes.map((dish) => ({

@@ -1,10 +1,13 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { text } from 'node:stream/consumers';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { fromBufferPromise } from 'yauzl';
 import { importEpisodeFile } from '#lib/store/import-file';
-import { readEpisodeFile } from '#lib/store/read-episode';
+import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { readLastLock, readLocks } from '#lib/store/read-locks';
+import { write } from '#lib/store/write';
 import { inputsHash } from '#lib/lock/numbers-lock';
 import { UNTOUCHED, type FormState } from '../../app/_ui/form/form-state';
 import { bringIn } from '../../app/actions';
@@ -22,6 +25,7 @@ vi.mock('next/navigation', () => ({
 }));
 
 const AT = '2026-11-30T12:00:00Z';
+const ACT = { actor: 'test', label: 'test', at: new Date(AT) };
 
 let folder = '';
 beforeAll(() => {
@@ -81,4 +85,61 @@ test('what one machine sends, another takes: the same episode with its lock; a s
       message: expect.stringMatching(message) as string,
     })),
   );
+});
+
+/** The files of a zip for people, as text. */
+async function texts(zip: ArrayBuffer): Promise<ReadonlyMap<string, string>> {
+  const opened = await fromBufferPromise(Buffer.from(zip), { lazyEntries: true });
+  const found = new Map<string, string>();
+  for await (const entry of opened.eachEntry()) {
+    if (!/\.(?:txt|md|html|json)$/.test(entry.fileName)) continue;
+    const stream = await opened.openReadStreamPromise(entry);
+    found.set(entry.fileName, await text(stream));
+  }
+  return found;
+}
+
+test('what is packed for people has the numbers that go out, with their correction, and the evidence once', async () => {
+  await freshDatabase(join(folder, 'out.db'));
+  const bean = aFood('bean', { energyKcal: '101', protein: '10.0' }, { kind: 'label' });
+  const stew = aDish('s', aRecipe('r', [grams('beans', 'bean', 400)]), { title: 'Stew' });
+  const done = await importEpisodeFile(aFile([stew], [bean]), new Date(AT));
+  if (!done.ok) throw new Error(JSON.stringify(done.problems));
+  const { episodeId } = done.value;
+  const file = await readEpisodeFile(episodeId, AT);
+  const line = file?.episode.segments[0]?.recipe?.lines[0];
+  if (!file || !line) throw new Error('it is there');
+  await send(lockNumbers, { episodeId, inputsSha256: inputsHash(file) });
+  const lock = await readLastLock(episodeId);
+  if (!lock) throw new Error('it is locked');
+  // Locked again with another amount, and corrected; then changed once more, with nothing said of it.
+  const weighs = async (mg: number) => {
+    const rev = (await readRevisions(episodeId))[line.id] ?? 0;
+    const patch = { plannedLowMg: mg, plannedMg: mg, plannedHighMg: mg };
+    const edit = { op: 'update', entity: 'RecipeLine', id: line.id, rev, patch } as const;
+    expect((await write({ ...ACT, edits: [edit] })).ok).toBe(true);
+  };
+  await weighs(500_000);
+  const heavier = await readEpisodeFile(episodeId, AT);
+  if (!heavier) throw new Error('it is there');
+  await send(lockNumbers, { episodeId, inputsSha256: inputsHash(heavier) });
+  const newer = await readLastLock(episodeId);
+  const row = { id: 'c', oldLockId: lock.id, newLockId: newer?.id ?? '', reason: 'Weighed again' };
+  const correction = {
+    ...({ op: 'create', entity: 'Correction' } as const),
+    row: { ...row, on: '2026-11-30' },
+  };
+  expect((await write({ ...ACT, edits: [correction] })).ok).toBe(true);
+  await weighs(900_000);
+
+  const files = await texts(await (await download(episodeId)).arrayBuffer());
+  const description = files.get('outputs/description.txt') ?? '';
+  expect(description).toContain('505 kcal (not 404)');
+  expect(description).toMatch(/Stew[^]*505 kcal/);
+  expect(description).not.toContain('909 kcal');
+  const evidence = [...files.keys()].filter((name) => name.includes('evidence'));
+  expect(evidence).toEqual(['evidence.json']);
+  expect(JSON.parse(files.get('evidence.json') ?? '')).toMatchObject({
+    lock: { seq: 2, sha256: newer?.sha256, holds: false },
+  });
 });

@@ -3,15 +3,18 @@ import { episodeFileText } from '#lib/episode/file';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { stableJson } from '#lib/episode/stable-json';
 import { historyText, type EpisodeHistory } from '#lib/publish/history';
+import type { KeptNumbers } from '#lib/sheet/outputs';
 import { readPhotoBytes } from '#lib/store/photos';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { readHistory, readSnapshotText } from '#lib/store/read-history';
+import { readLastLock } from '#lib/store/read-locks';
 import { lockEntryName, photoEntryName } from '#lib/work/bundle/read-bundle';
 import type { BundleEntry } from '#lib/work/bundle/write-bundle';
 import { drawn } from '#lib/work/drawings';
 import { madeOutputs } from '#lib/work/made-outputs';
 import { readLook } from '../../cards/look';
 import { readCards } from '../../cards/read-cards';
+import { correctionTexts } from '../../corrections/told-correction';
 import { readEvidence } from '../../evidence/read-evidence';
 
 /** The seed of the planner, as `npm run sheet` has it. */
@@ -23,9 +26,10 @@ episode.json   the episode, its foods, kitchen, day, edit and what goes out besi
 history.json   locks, copied texts, corrections, photos of labels
 locks/         each numbers lock as it was taken; the name is the SHA-256 of its bytes
 photos/        photos of labels; the name is the SHA-256 of their bytes
-evidence.json  the numbers with their working, sources and statements
-cards/         cards with the numbers, as they are offered first
-outputs/       description, day sheet, shopping list and the like, to read and print
+evidence.json  the last lock, and the numbers with their working, sources and statements
+cards/         cards with the numbers that go out, as they are offered first
+outputs/       description and pieces with the numbers that go out: those of the last lock, with the corrections;
+               day sheet, shopping list and the like as the episode is now
 
 "Bring in an episode file" on the first page takes this zip as it is. It reads episode.json, history.json, locks and
 photos, and nothing else.
@@ -96,12 +100,23 @@ async function withPhotosThere(history: EpisodeHistory): Promise<EpisodeHistory>
 /** Outputs to read; where they cannot be made the bundle still holds everything that they are made of. */
 async function outputEntries(file: EpisodeFile): Promise<readonly BundleEntry[]> {
   try {
-    const made = await madeOutputs({ file, clock: { now: file.savedAt, seed: SEED } });
+    const kept = await keptNumbers(file.episode.id);
+    const made = await madeOutputs({ file, kept, clock: { now: file.savedAt, seed: SEED } });
     return [...made].map(([name, words]) => text(`outputs/${name}`, words));
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
     return [text('outputs/not-made.txt', `The outputs could not be made: ${why}\n`)];
   }
+}
+
+/** What says which numbers go out, as on Publish. */
+async function keptNumbers(episodeId: string): Promise<KeptNumbers> {
+  const last = await readLastLock(episodeId);
+  const corrections = await correctionTexts(episodeId);
+  if (!last) return { lock: null, corrections };
+  const { seq, at, snapshot, sha256, schemaVersion, engineVersion } = last;
+  const lock = { seq, at: at.toISOString(), snapshot, sha256, schemaVersion, engineVersion };
+  return { lock, corrections };
 }
 
 async function cardEntries(
