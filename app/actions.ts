@@ -99,7 +99,7 @@ export async function bringIn(state: FormState, form: FormData): Promise<FormSta
 /** All of an episode. Where its locks could be kept as history alone, the page that says so is shown. */
 async function bringInBundle(file: File): Promise<Result<string>> {
   if (file.size > LARGEST_BUNDLE) {
-    return refused(`This bundle holds more than ${String(LARGEST_BUNDLE / 1e6)} MB.`);
+    return refused(`This zip holds more than ${String(LARGEST_BUNDLE / 1e6)} MB.`);
   }
   const brought = await withUploadedBundle(file, async (bundle) => {
     const done = await importBundle(bundle, new Date());

@@ -78,6 +78,6 @@ test('a zip that is no bundle is refused in words that say what and where', asyn
   await expect(page.getByText(/This is no whole zip file/).first()).toBeVisible();
   const renamed = whole.toString('latin1').replaceAll('episode.json', 'episodf.json');
   await bring(Buffer.from(renamed, 'latin1'));
-  await expect(page.getByText(/episode\.json: It is not in the bundle/).first()).toBeVisible();
+  await expect(page.getByText(/episode\.json: It is not in the zip/).first()).toBeVisible();
   await expectAccessible(page);
 });

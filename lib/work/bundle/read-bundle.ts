@@ -59,7 +59,10 @@ export async function openBundle(path: string): Promise<Result<OpenBundle>> {
 
 async function readOpened(zip: ZipFile): Promise<Result<OpenBundle>> {
   if (zip.entryCount > BUNDLE_BOUNDS.entries) {
-    return refused('', `It holds ${String(zip.entryCount)} files; a bundle holds a few dozen.`);
+    return refused(
+      '',
+      `It holds ${String(zip.entryCount)} files; the zip of an episode holds a few dozen.`,
+    );
   }
   const entries = new Map<string, Entry>();
   for await (const entry of zip.eachEntry()) {
@@ -103,7 +106,7 @@ function missingProblems(
   ];
   const missing = names
     .filter((name) => !entries.has(name))
-    .map((name) => problem(name, 'history.json names it, and it is not in the bundle.'));
+    .map((name) => problem(name, 'history.json names it, and it is not in the zip.'));
   const bytes = locks
     .map(({ sha256 }) => entries.get(lockEntryName(sha256))?.uncompressedSize ?? 0)
     .reduce((sum, each) => sum + each, 0);
@@ -136,7 +139,7 @@ async function readEntry(
   entry: Entry | undefined,
   most: number,
 ): Promise<Result<Uint8Array>> {
-  if (!entry) return refused(name, 'It is not in the bundle.');
+  if (!entry) return refused(name, 'It is not in the zip.');
   if (entry.uncompressedSize > most) {
     const size = megabytes(entry.uncompressedSize);
     return refused(name, `It would unpack to ${size}, more than ${megabytes(most)}.`);

@@ -116,7 +116,7 @@ describe('a bundle', () => {
 
 describe('a zip that is no bundle is refused in words that say what and where', () => {
   it.each([
-    ['no episode', without('episode.json'), 'episode.json: It is not in the bundle.'],
+    ['no episode', without('episode.json'), 'episode.json: It is not in the zip.'],
     ['no JSON', withOther('episode.json', '{'), 'episode.json: this is not a JSON file'],
     ['another shape', withOther('history.json', '{}'), 'history.json format:'],
     ['history that is no JSON', withOther('history.json', 'x'), 'history.json: is not JSON'],
@@ -138,7 +138,7 @@ describe('a zip that is no bundle is refused in words that say what and where', 
     [
       'more files than any bundle',
       Array.from({ length: BUNDLE_BOUNDS.entries + 1 }, (_, at) => entry(`${String(at)}.txt`, '')),
-      'a bundle holds a few dozen',
+      'the zip of an episode holds a few dozen',
     ],
   ])('%s', async (_, entries, words) => {
     expect(await refusal(await zipped(entries))).toContain(words);
