@@ -28,44 +28,54 @@ export interface ReadCards {
  * there is no such episode.
  */
 export async function readCards(id: string, look: AskedCards): Promise<ReadCards | null> {
-  const read = await readUndrawn(id);
+  const read = await readSource(id);
   if (!read) return null;
-  const { source, cards } = read;
-  const files = cardFiles(cards, filesLook(look));
+  const { source, changes } = read;
+  const files = cardFiles([...cardsOf(source), ...(await changes())], filesLook(look));
   return { source, look, files, places: cardPlaces(files, source.file.episode) };
 }
 
 /**
- * One picture of an episode by its file's name, for which no other card is laid out. Null where there is no such episode,
- * and with no file where it has no such card.
+ * One picture of an episode by its file's name, for which no other card is laid out, and swaps are worked out only where
+ * it is none of a dish or the day. Null where there is no such episode, and with no file where it has no such card.
  */
 export async function readCard(
   id: string,
   name: string,
   look: AskedCards,
 ): Promise<{ readonly file: CardFile | null } | null> {
-  const read = await readUndrawn(id);
-  return read && { file: cardFileNamed(read.cards, name, filesLook(look)) };
+  const read = await readSource(id);
+  if (!read) return null;
+  const first = cardsOf(read.source);
+  const file =
+    cardFileNamed(first, name, filesLook(look)) ??
+    cardFileNamed([...first, ...(await read.changes())], name, filesLook(look));
+  return { file };
 }
 
 const filesLook = ({ size, ground }: AskedCards) => ({ size, ground, colours: COLOURS });
 
-/** What the cards say, before any is laid out. */
-async function readUndrawn(
-  id: string,
-): Promise<{ readonly source: NumbersToPublish; readonly cards: readonly Card[] } | null> {
+interface ReadSource {
+  readonly source: NumbersToPublish;
+  /** The cards of saved swaps and of the last correction. */
+  readonly changes: () => Promise<readonly Card[]>;
+}
+
+/** What cards are made of, before any is. */
+async function readSource(id: string): Promise<ReadSource | null> {
   const file = await readEpisodeFile(id, new Date().toISOString(), { publish: true });
   if (!file) return null;
   const last = await readLastLock(id);
   const source = numbersToPublish(file, last?.snapshot ?? null);
-  const { rows } = await readCorrections({ episodeId: id, take: 1 });
-  const corrected = (await toldCorrections(rows)).filter(({ told }) => !told.historyOnly);
-  const cards = [
-    ...cardsOf(source),
-    ...cardsOfSwaps(swapTable(source.file, file.publish?.variants ?? []).rows, source.standing),
-    ...corrected.flatMap(({ told }) => cardsOfCorrection(told, source.standing)),
-  ];
-  return { source, cards };
+  const changes = async () => {
+    const { rows } = await readCorrections({ episodeId: id, take: 1 });
+    const corrected = (await toldCorrections(rows)).filter(({ told }) => !told.historyOnly);
+    return [
+      ...cardsOfSwaps(swapTable(source.file, file.publish?.variants ?? []).rows, source.standing),
+      ...corrected.flatMap(({ told }) => cardsOfCorrection(told, source.standing)),
+    ];
+  };
+  return { source, changes };
 }
 
 /** The lists of where each goes, by their files' names. */
