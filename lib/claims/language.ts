@@ -174,6 +174,21 @@ export interface ClaimWords {
   readonly dishes: ReadonlySet<string>;
 }
 
+/** Turns of speech that are looked for in plain text, where words may stand between. */
+export interface Patterns {
+  /** In a title: that it is of several dishes, or of the day. */
+  readonly severalDishes: RegExp;
+  /** An oven’s fan; and that it does not run: 'without the fan', 'fan off', 'non-convection'. */
+  readonly fan: RegExp;
+  readonly noFan: RegExp;
+  /** In the name of a portion: that it is cut off a whole. */
+  readonly slices: RegExp;
+  /** What ends the words that belong to a number before them. */
+  readonly endOfNumber: RegExp;
+  /** At the end of what stands before a name that a number has taken: '115 calories in …', '12 g of protein for …'. */
+  readonly takenByNumber: RegExp;
+}
+
 /** All that the reader knows of a language. */
 export interface Language {
   readonly lexicon: Phrases<readonly Role[]>;
@@ -191,6 +206,7 @@ export interface Language {
   readonly currencies: ReadonlyMap<string, 'USD' | 'EUR' | 'GBP' | 'unknown'>;
   readonly foods: FoodWords;
   readonly claims: ClaimWords;
+  readonly patterns: Patterns;
   /** The singular of a folded word. */
   readonly singular: (word: string) => string;
   /** Bare degrees from these on are Fahrenheit. */

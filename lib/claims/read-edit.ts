@@ -5,6 +5,7 @@ import type { Contradiction } from '#lib/claims/contradict/contradiction';
 import { contradictions } from '#lib/claims/contradictions';
 import type { EditFacts } from '#lib/claims/edit-facts';
 import type { Judged, StatementPlace } from '#lib/claims/judged';
+import { ENGLISH } from '#lib/claims/english/english';
 import { agreesBeyond, judgeBeyond, mayAgreeBeyond } from '#lib/claims/judge-beyond/judge-beyond';
 import type { BeyondPlace } from '#lib/claims/judge-beyond/beyond-context';
 import { mendsByWords } from '#lib/claims/mend-readings';
@@ -158,9 +159,6 @@ function contextsOf(file: EpisodeFile): ContextOf {
 type NumberedStatement = Exclude<Statement, { readonly kind: 'foodNamed' }>;
 type Judge = (row: ReadRow, statement: NumberedStatement, text: PlacedText) => Judged;
 
-/** Words by which a title says that it is of several dishes, or of the day. */
-const SEVERAL = /\b(?:day|days|dishes|meals|recipes|dinners|lunches|breakfasts|menu|everything)\b/i;
-
 function judgeOf(context: JudgeContext): Judge {
   const names = dishNames(context.dishes.map(({ dish }) => dish));
   const claims = new Map<string, ClaimFacts>();
@@ -210,7 +208,7 @@ function judgeOf(context: JudgeContext): Judge {
       const named = dishesNamed(text.text, names).map(({ segmentId }) => segmentId);
       // A title that names none may be of any of them; unless it, or the episode’s, says that it is of several.
       const title = `${context.file.episode.title} ${text.text}`;
-      if (named.length === 0 && !SEVERAL.test(title)) return context.dishes;
+      if (named.length === 0 && !ENGLISH.patterns.severalDishes.test(title)) return context.dishes;
       return named.flatMap((id) => context.byId.get(id) ?? []);
     };
     return shared(`text ${text.said.id}`, dishes, { day: true });

@@ -8,6 +8,7 @@ import { KINDS } from './kinds';
 import { LETTERS, NUTRIENT_NOUNS } from './nutrients';
 import { NUMBERS } from './numbers';
 import { ADJECTIVES, THINGS } from './parts';
+import { PATTERNS } from './patterns';
 import { SCOPES } from './scopes';
 import { SMALL_WORDS } from './small-words';
 import { titleParts } from './title-parts';
@@ -51,6 +52,7 @@ export const ENGLISH: Language = {
   currencies: CURRENCIES,
   foods: FOODS,
   claims: CLAIM_WORDS,
+  patterns: PATTERNS,
   singular,
   fahrenheitFrom: { oven: 275, inside: 100 },
 };

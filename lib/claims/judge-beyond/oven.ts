@@ -1,3 +1,4 @@
+import { ENGLISH } from '#lib/claims/english/english';
 import type { BeyondContext, BeyondDish } from '#lib/claims/judge-beyond/beyond-context';
 import { chooseSteps } from '#lib/claims/judge-beyond/choose-steps';
 import { degrees, setAt } from '#lib/claims/judge-beyond/degrees-text';
@@ -77,16 +78,12 @@ function setIn(step: Step, region: Region, unit: 'C' | 'F', heldMilliC: number):
     : `${shown}, with its fan usually ${degrees(degreesIn(heldMilliC, unit), unit)}`;
 }
 
-/** Words that say of a fan that it does not run: 'without the fan', 'fan off', 'non-convection'. */
-const NO_FAN =
-  /\b(?:without|no|not|non|never|turn off|switch off)\b[^.,;:]{0,16}\b(?:fan|convection)\b|\b(?:fan|convection)(?: is| switched| turned)? off\b/i;
-
 /** Whether a step says that the oven’s fan runs, or does not; else the name of its oven; null where neither says. */
 function fanOf({ title, note, oven }: Step, ovens: ReadonlyMap<string, string>): boolean | null {
   const said = [title, note, ovens.get(oven?.ovenId ?? '') ?? ''].find((words) =>
-    /\b(?:fan|convection)\b/i.test(words),
+    ENGLISH.patterns.fan.test(words),
   );
-  return said === undefined ? null : !NO_FAN.test(said);
+  return said === undefined ? null : !ENGLISH.patterns.noFan.test(said);
 }
 
 /** One meaning; two where a fan is said and the step does not say whether it means one. */

@@ -1,3 +1,4 @@
+import { ENGLISH } from '#lib/claims/english/english';
 import { sentenceAround } from '#lib/claims/judge-beyond/words-around';
 import type { Statement } from '#lib/claims/statement';
 import type { Dish } from '#lib/episode/context';
@@ -5,11 +6,6 @@ import { words } from '#lib/foods/search-text';
 
 /** Words behind a number among which the name of its portion begins: '115 calories of it in a deep bowl'. */
 const BEHIND = 5;
-/** What ends the words that belong to a number before them. */
-const APART = /[\d,:;()–—]|\b(?:and|but|so|then|plus)\b/;
-/** A name that a number before it has taken: '115 calories in …', '12 g of protein for …'. */
-const TAKEN =
-  /(?:calories|cals?|kcal|kj|kilojoules|grams?|g|mg|milligrams|protein|carbs?|fat|fib(?:er|re)|sodium|salt|sugars?)\s+(?:(?:in|for|per|of|on|with)\s+)?$/;
 
 type Portion = Dish['recipe']['portions'][number];
 
@@ -46,10 +42,12 @@ export function portionNamed(
       .sort((a, b) => b.at - a.at);
   const { before, behind } = sentenceAround(text, statement);
   const near = spoken ? behind : firstLine(behind);
-  const own = plain(near.split(APART)[0] ?? '');
+  const own = plain(near.split(ENGLISH.patterns.endOfNumber)[0] ?? '');
   const after = found(own).filter(({ at }) => own.slice(0, at).trim().split(' ').length <= BEHIND);
   const line = plain(spoken ? before : lastLine(before));
-  const [last, other] = found(line).filter(({ at }) => !TAKEN.test(line.slice(0, at + 1)));
+  const [last, other] = found(line).filter(
+    ({ at }) => !ENGLISH.patterns.takenByNumber.test(line.slice(0, at + 1)),
+  );
   // Two names are of two numbers, where one stands between them.
   const two = last && other && !/\d/.test(line.slice(other.at, last.at));
   const ids = new Set([...(last ? [last.id] : []), ...after.map(({ id }) => id)]);

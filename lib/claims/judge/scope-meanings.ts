@@ -1,3 +1,4 @@
+import { ENGLISH } from '#lib/claims/english/english';
 import type { Portion } from '#lib/episode/schema';
 import { ingredientMeanings } from './ingredient-meanings';
 import type { JudgeContext, JudgedDish } from './judge-context';
@@ -162,11 +163,9 @@ function portionName(portion: Portion): string {
   return portion.kind === 'count' ? `one of ${portion.of}` : 'a portion';
 }
 
-const SLICES = /\b(slice|square|wedge|bar|strip)s?\b/i;
-
 function portionMeanings(of: JudgedDish, scope: 'portion' | 'each' | 'slice'): Meaning[] {
   const all = of.dish.recipe.portions;
-  const sliced = all.filter(({ name }) => SLICES.test(name));
+  const sliced = all.filter(({ name }) => ENGLISH.patterns.slices.test(name));
   const counted = all.filter(({ kind }) => kind === 'count');
   const fits = scope === 'slice' ? sliced : scope === 'each' ? counted : [];
   return (fits.length > 0 ? fits : all).map((portion) => portionMeaning(of, portion));

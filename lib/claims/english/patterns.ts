@@ -1,0 +1,14 @@
+import type { Patterns } from '../language';
+
+/** Turns of speech of plain text that no phrase can say, since words may stand between. */
+export const PATTERNS: Patterns = {
+  severalDishes:
+    /\b(?:day|days|dishes|meals|recipes|dinners|lunches|breakfasts|menu|everything)\b/i,
+  fan: /\b(?:fan|convection)\b/i,
+  noFan:
+    /\b(?:without|no|not|non|never|turn off|switch off)\b[^.,;:]{0,16}\b(?:fan|convection)\b|\b(?:fan|convection)(?: is| switched| turned)? off\b/i,
+  slices: /\b(slice|square|wedge|bar|strip)s?\b/i,
+  endOfNumber: /[\d,:;()–—]|\b(?:and|but|so|then|plus)\b/,
+  takenByNumber:
+    /(?:calories|cals?|kcal|kj|kilojoules|grams?|g|mg|milligrams|protein|carbs?|fat|fib(?:er|re)|sodium|salt|sugars?)\s+(?:(?:in|for|per|of|on|with)\s+)?$/,
+};
