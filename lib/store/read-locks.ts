@@ -105,6 +105,35 @@ export async function readLocks(
   }));
 }
 
+/** A text that was copied, with the number of its lock. */
+export interface CopiedText extends PublishedText {
+  readonly seq: number;
+  /** Its lock came as history: it was copied elsewhere, or with a lock that holds nothing. */
+  readonly historyOnly: boolean;
+}
+
+/** Texts that were copied for an episode, those of the last lock first, without what the locks froze. */
+export async function readCopied(episodeId: string, take = 100): Promise<readonly CopiedText[]> {
+  const of = { episodeId, ...ALIVE };
+  const found = await database().published.findMany({
+    where: { ...ALIVE, lock: of },
+    orderBy: [{ lock: { seq: 'desc' } }, { at: 'desc' }, { id: 'desc' }],
+    take,
+    select: { ...WITH_TEXTS.published.select, lock: { select: { id: true, seq: true } } },
+  });
+  if (found.length === 0) return [];
+  const own = await database().numbersLock.findMany({
+    where: { ...of, ...ownLocks(episodeId) },
+    select: { id: true },
+  });
+  const ids = new Set(own.map(({ id }) => id));
+  return found.map(({ lock, ...text }) => ({
+    ...text,
+    seq: lock.seq,
+    historyOnly: !ids.has(lock.id),
+  }));
+}
+
 /** What a lock froze, and whether it holds anything here. */
 export type FrozenLock = Pick<StoredLock, 'snapshot' | 'historyOnly'>;
 

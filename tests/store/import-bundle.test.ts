@@ -13,7 +13,7 @@ import { importEpisodeFile } from '#lib/store/import-file';
 import { readCorrections, readWentOut } from '#lib/store/read-corrections';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { readHistory, readSnapshotText } from '#lib/store/read-history';
-import { countHistoryLocks, readLastLock, readLocks } from '#lib/store/read-locks';
+import { countHistoryLocks, readCopied, readLastLock, readLocks } from '#lib/store/read-locks';
 import { readFoodPhotos } from '#lib/store/photos-of-foods';
 import { keepPhoto, photoHash, readPhotoBytes } from '#lib/store/photos';
 import { write } from '#lib/store/write';
@@ -170,6 +170,10 @@ describe('a bundle brought in on another machine', () => {
     expect(locks.flatMap(({ published }) => published.map(({ text }) => text))).toEqual([
       'As it was pasted',
     ]);
+    expect(await readCopied(done.episodeId)).toMatchObject([
+      { seq: 1, text: 'As it was pasted', historyOnly: true },
+    ]);
+    expect(await readCopied(episodeId)).toMatchObject([{ seq: 1, historyOnly: false }]);
     // The first one is as it was.
     expect((await readLastLock(episodeId))?.historyOnly).toBe(false);
   });

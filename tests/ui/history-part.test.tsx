@@ -12,13 +12,13 @@ vi.mock('next/cache', () => ({ revalidatePath: vi.fn() }));
 
 const publish = numbersToPublish(demoFile(), null);
 const textOf = (without: readonly Droppable[]) => descriptionText(publish, { without });
-const shown = (text: string) =>
+const shown = (text: string, historyOnly = false) =>
   words(
     renderToStaticMarkup(
       <HistoryPart
         copied={[
           {
-            ...{ id: 'c', at: 'Sat 12 Dec, 18:02', form: 'plain', seq: 1, text },
+            ...{ id: 'c', at: 'Sat 12 Dec, 18:02', form: 'plain', seq: 1, text, historyOnly },
             ...heldAgainst(text, textOf),
           },
         ]}
@@ -35,4 +35,9 @@ test('a text that was copied with parts left out does not read as changed, and s
     'It has no method, ingredients, so it is compared with the text of now without.',
   );
   expect(shown(textOf(['method']).replace('1409 kcal', '1400 kcal'))).toContain('other words now');
+});
+
+test('a text whose lock came as history says so', () => {
+  expect(shown(textOf([]))).not.toContain('history only');
+  expect(shown(textOf([]), true)).toContain('lock 1, history only');
 });

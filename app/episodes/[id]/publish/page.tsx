@@ -9,7 +9,7 @@ import { houseLayout } from '#lib/publish/description/layout';
 import { pieceRows } from '#lib/publish/piece-rows';
 import { structuredData } from '#lib/publish/structured/structured-data';
 import { readRevisions } from '#lib/store/read-episode';
-import { readLocks } from '#lib/store/read-locks';
+import { readCopied } from '#lib/store/read-locks';
 import { localMoment } from '#lib/units/local-date';
 import { readHeld } from '../corrections/read-held';
 import { lastAct } from '../last-act';
@@ -76,7 +76,6 @@ export default async function PublishPage({ params, searchParams }: Props) {
 
 /** Texts that were copied, each held against the same text as it is now. */
 async function copiedTexts(id: string, { textOf }: ReadDescription, moment: (at: Date) => string) {
-  const locks = await readLocks(id);
   const made = new Map<string, string>();
   const textNow = (which: WhichText) => {
     const key = `${which.form} ${which.without.join(',')}`;
@@ -84,11 +83,9 @@ async function copiedTexts(id: string, { textOf }: ReadDescription, moment: (at:
     made.set(key, text);
     return text;
   };
-  return locks.flatMap(({ seq, published }) =>
-    published.map(({ id: textId, at, text, form: kept }) => {
-      const form = DESCRIPTION_FORMS.find((each) => each === kept) ?? 'plain';
-      const held = heldAgainst(text, (without) => textNow({ form, without }));
-      return { id: textId, at: moment(at), form, seq, text, ...held };
-    }),
-  );
+  return (await readCopied(id)).map(({ form: kept, at, ...copied }) => {
+    const form = DESCRIPTION_FORMS.find((each) => each === kept) ?? 'plain';
+    const held = heldAgainst(copied.text, (without) => textNow({ form, without }));
+    return { ...copied, at: moment(at), form, ...held };
+  });
 }

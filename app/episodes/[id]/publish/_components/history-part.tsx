@@ -13,6 +13,8 @@ export interface Copied {
   readonly form: DescriptionForm;
   /** The lock's number among those of the episode. */
   readonly seq: number;
+  /** That lock came with a zip and holds nothing here. */
+  readonly historyOnly: boolean;
   readonly text: string;
   /** What the same text would be now says otherwise. */
   readonly since: readonly ChangedLine[];
@@ -27,11 +29,12 @@ export function HistoryPart({ copied }: { readonly copied: readonly Copied[] }) 
     <section aria-labelledby="copied" className="mt-10">
       <h2 id="copied">Copied so far</h2>
       <ul className="mt-2">
-        {copied.map(({ id, at, form, seq, text, since, without }) => (
+        {copied.map(({ id, at, form, seq, historyOnly, text, since, without }) => (
           <li key={id} className="border-b border-line">
             <details>
               <summary className="link min-h-11 content-center">
                 {at}, {FORM_WORDS[form]}, lock {seq}
+                {historyOnly && ', history only'}
                 {since.length === 0 ? '' : ': other words now'}
               </summary>
               {without.length > 0 && (
