@@ -39,7 +39,7 @@ export function TalkingPoints({ view, segment }: Props) {
             href={`/episodes/${episodeId}/reading`}
             prefetch={false}
           >
-            Read them to the camera
+            Read to camera
           </Link>
         </p>
       )}
