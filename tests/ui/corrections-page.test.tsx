@@ -175,7 +175,8 @@ describe('what went out', () => {
       { kind: 'cards' },
       { kind: 'piece', id: 'p1' },
     ]);
-    expect(text).toContain('the reply to “I get 390 calories, old”');
+    expect(text).toContain('The reply to “I get 390 calories, old”');
+    expect(text).toMatch(/The description copied .* Cards in the video .* The clip “A short one”/);
     expect(text).toContain('says 404 kcal, which is 505 kcal now: answer again');
     const here = `/episodes/${id}`;
     for (const href of [

@@ -38,9 +38,9 @@ export interface SweepRow {
 }
 
 const FORM_WORDS: Readonly<Record<string, string>> = {
-  plain: 'the description',
-  markdown: 'the description in Markdown',
-  html: 'the description in HTML',
+  plain: 'The description',
+  markdown: 'The description in Markdown',
+  html: 'The description in HTML',
 };
 
 /**
@@ -69,21 +69,21 @@ export function sweep(
     }),
     ...replies.map(({ id, comment, old }): SweepRow => ({
       key: id,
-      what: `the reply to “${beginning(comment)}”`,
+      what: `The reply to “${beginning(comment)}”`,
       words: `says ${oldNumberWords(old)}: answer again`,
       done: false,
       place: { kind: 'reply', id },
     })),
     {
       key: 'cards',
-      what: 'cards in the video or under it',
+      what: 'Cards in the video or under it',
       words: 'download them again where they show one of these numbers',
       done: null,
       place: { kind: 'cards' },
     },
     ...pieces.map(({ id, kind, title }): SweepRow => ({
       key: id,
-      what: `${kind === 'clip' ? 'the clip' : 'the text'} “${title}”`,
+      what: `${kind === 'clip' ? 'The clip' : 'The text'} “${title}”`,
       words: 'look at it where it went out, and put the correction under it',
       done: null,
       place: { kind: 'piece', id },

@@ -34,9 +34,16 @@ export function MadeCorrectionPart({
           id={`foot-${of.id}`}
           name="For the description’s foot"
           text={of.foot}
+          copy="Copy the correction"
           lead={lead}
         />
-        <TextToCopy id={`reply-${of.id}`} name="As a reply" text={of.reply} lead={false} />
+        <TextToCopy
+          id={`reply-${of.id}`}
+          name="As a reply"
+          text={of.reply}
+          copy="Copy the reply"
+          lead={false}
+        />
       </div>
       {lead && of.numbers.length > 0 && (
         <p className="mt-3 print:hidden">
@@ -72,22 +79,19 @@ interface TextProps {
   readonly id: string;
   readonly name: string;
   readonly text: string;
+  /** What its button says. */
+  readonly copy: string;
   readonly lead: boolean;
 }
 
-function TextToCopy({ id, name, text, lead }: TextProps) {
+function TextToCopy({ id, name, text, copy, lead }: TextProps) {
   return (
     <div className="min-w-0">
       <h4 className="font-semibold">{name}</h4>
       <p id={id} className="mt-1 mb-2 border-l-[3px] border-ink bg-raised px-3 py-2 break-words">
         {text}
       </p>
-      <CopyButton
-        text={text}
-        label={lead ? 'Copy the correction' : 'Copy it'}
-        shownIn={id}
-        tone={lead ? 'go' : 'plain'}
-      />
+      <CopyButton text={text} label={copy} shownIn={id} tone={lead ? 'go' : 'plain'} />
     </div>
   );
 }

@@ -36,7 +36,7 @@ export function NumberChanges({ caption, numbers, workingOf }: Props) {
             </RowHead>
             <Td>
               <Amount text={number.from.text} unit={number.unit} />
-              <span className="block text-fine text-soft">{number.from.range}</span>
+              <Range words={number.from.range} />
             </Td>
             <Td>
               {number.to === null ? (
@@ -48,7 +48,7 @@ export function NumberChanges({ caption, numbers, workingOf }: Props) {
                       <Amount text={number.to.text} unit={number.unit} />
                     ) : (
                       <Link
-                        className="link inline-flex min-h-8 items-center"
+                        className="link -my-1 inline-flex min-h-8 items-center"
                         href={breakdownHref(workingOf, number.scope, number.nutrient)}
                       >
                         <Amount text={number.to.text} unit={number.unit} />
@@ -58,7 +58,7 @@ export function NumberChanges({ caption, numbers, workingOf }: Props) {
                       </Link>
                     )}
                   </b>
-                  <span className="block text-fine text-soft">{number.to.range}</span>
+                  <Range words={number.to.range} />
                 </>
               )}
             </Td>
@@ -72,4 +72,20 @@ export function NumberChanges({ caption, numbers, workingOf }: Props) {
 /** The row says of what it is. */
 function Amount({ text, unit }: { readonly text: string; readonly unit: string }) {
   return <>{text === 'open' ? text : `${text} ${unit}`}</>;
+}
+
+/** "likely 197–212, digits allow 194–216": a line ends between words and never within a range. */
+function Range({ words }: { readonly words: string }) {
+  return (
+    <span className="block text-fine text-soft">
+      {words.split(/([\d.]+–[\d.]+)/).map((part, at) => (
+        <span
+          key={`${String(at)} ${part}`}
+          className={part.includes('–') ? 'whitespace-nowrap' : ''}
+        >
+          {part}
+        </span>
+      ))}
+    </span>
+  );
 }
