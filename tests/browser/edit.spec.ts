@@ -129,9 +129,38 @@ test.describe('in an episode of its own', () => {
     await text.getByLabel('Paste it').fill(srt('40', '45'));
     await text.getByRole('button', { name: 'Take it instead' }).click();
     await expect(mark).toHaveAttribute('aria-label', /^0:40: .*put aside$/);
+    const newer = page.getByRole('listitem').filter({ hasText: 'A newer text for second cut' });
+    await expect(newer.getByRole('status')).toContainText('second cut is in instead: SubRip');
 
     await page.getByRole('button', { name: /^Undo/ }).click();
     await expect(mark).toHaveAttribute('aria-label', /^0:10: .*put aside$/);
+  });
+
+  test('a newer file that does not say how its letters are written says how it was read', async ({
+    page,
+  }) => {
+    await page.goto(`${await demo(page)}/edit`);
+    const form = page.locator('#new-text');
+    await page.getByText('Bring a text in', { exact: true }).last().click();
+    await form.getByLabel('What it is').selectOption('title');
+    await form.getByLabel('Called, if you like').fill('a working title');
+    await form.getByLabel('Paste it').fill('Crumble');
+    await form.getByRole('button', { name: 'Bring it in' }).click();
+    const text = page.locator('li').filter({ hasText: 'a working title' }).last();
+    await text.getByText('A newer text for a working title').click();
+    await text.getByLabel('Or choose a file').setInputFiles({
+      name: 'title.txt',
+      mimeType: 'text/plain',
+      buffer: Buffer.from('Cr\xeame, twice', 'latin1'),
+    });
+    await text.getByRole('button', { name: 'Take it instead' }).click();
+    const newer = page.locator('li').filter({ hasText: 'A newer text for title.txt' }).last();
+    await expect(newer.getByRole('status')).toContainText(
+      'was read as Western European (Windows-1252); look at its accents.',
+    );
+    await newer.getByLabel('Paste it').fill('Custard');
+    await newer.getByRole('button', { name: 'Take it instead' }).click();
+    await expect(newer.getByRole('status')).toHaveText('title.txt is in instead: one line, 7 characters.');
   });
 
   test('a food that is named and not counted is answered, and can be added to its dish', async ({

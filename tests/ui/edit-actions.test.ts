@@ -7,6 +7,7 @@ import { readEpisodeChanges } from '#lib/store/read-episode-changes';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { undo } from '#lib/store/undo';
 import { UNTOUCHED } from '../../app/_ui/form/form-state';
+import { readEditPage } from '../../app/episodes/[id]/edit/read-edit-page';
 import { bringInNewer, bringInText, removeText } from '../../app/episodes/[id]/edit/actions';
 import {
   answerNamed,
@@ -74,6 +75,9 @@ async function undoLast(episodeId: string) {
   await undo(acts[0]?.groupId ?? '', { actor: 'test', at: new Date() });
 }
 
+const slots = async (episodeId: string) =>
+  (await readEditPage(episodeId, null))?.texts.map(({ slot }) => slot);
+
 describe('a text of the edit', () => {
   test('is pasted, told what it is, replaced by a newer one and taken out', async () => {
     const episodeId = await begin();
@@ -88,6 +92,8 @@ describe('a text of the edit', () => {
       ['fifty grams of protein', '0:10'],
     ]);
     const textId = file.edit?.texts[0]?.id ?? '';
+    const before = await slots(episodeId);
+    expect(before).toHaveLength(1);
     await send(bringInNewer, {
       episodeId,
       textId,
@@ -96,6 +102,8 @@ describe('a text of the edit', () => {
     });
     const newer = await read(episodeId);
     expect(newer.rows.map(({ place }) => place)).toEqual(['0:30']);
+    // The form that it was put in by stays, with what it says of it.
+    expect(await slots(episodeId)).toEqual(before);
     const newId = newer.file.edit?.texts[0]?.id ?? '';
     await send(removeText, { episodeId, textId: newId, rev: newer.revs[newId] ?? 0 });
     expect((await read(episodeId)).rows).toEqual([]);

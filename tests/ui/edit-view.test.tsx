@@ -29,7 +29,11 @@ function pageOf(file: EpisodeFile, at: string | null = null): EditPage {
     rows: rows.map((row) => ({ ...row, link: linkOf('e1', row.against), mendRev: 1 })),
     episodeId: 'e1',
     title: file.episode.title,
-    texts: (file.edit?.texts ?? []).map((text) => ({ ...text, ...textStanding(text), rev: 1 })),
+    texts: (file.edit?.texts ?? []).map((text) => ({
+      ...text,
+      ...textStanding(text),
+      ...{ slot: text.id, rev: 1 },
+    })),
     abouts: aboutChoices(file.episode.segments),
     revs: {},
     last: null,

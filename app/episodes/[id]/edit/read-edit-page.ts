@@ -7,6 +7,7 @@ import { readEditFacts } from '../edit-facts';
 import { lastAct } from '../last-act';
 import { linkOf } from './link-of';
 import { aboutChoices } from './about-choices';
+import { textSlots } from './text-slots';
 import type { EditPage } from './_components/view';
 
 /**
@@ -19,6 +20,8 @@ export async function readEditPage(id: string, at: string | null): Promise<EditP
   const file = await readEpisodeFile(id, new Date().toISOString(), { edit: true });
   if (!file) return null;
   const { texts: placed, rows, ...standing } = editStanding(file, await readEditFacts(file));
+  const texts = file.edit?.texts ?? [];
+  const slots = await textSlots(texts.map((text) => text.id));
   return {
     ...standing,
     rows: rows.map((row) => ({
@@ -28,8 +31,9 @@ export async function readEditPage(id: string, at: string | null): Promise<EditP
     })),
     episodeId: id,
     title: file.episode.title,
-    texts: (file.edit?.texts ?? []).map(({ text, ...row }) => ({
+    texts: texts.map(({ text, ...row }, place) => ({
       ...row,
+      slot: slots[place] ?? row.id,
       ...textStanding({ kind: row.kind, text }),
       rev: revs[row.id] ?? 0,
     })),

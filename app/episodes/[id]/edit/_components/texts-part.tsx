@@ -19,7 +19,7 @@ export function TextsPart({ page }: { readonly page: EditPage }) {
       {texts.length > 0 && (
         <ul className="mt-2 max-w-4xl">
           {texts.map((text) => (
-            <Text key={text.id} episodeId={episodeId} text={text} />
+            <Text key={text.slot} episodeId={episodeId} text={text} />
           ))}
         </ul>
       )}

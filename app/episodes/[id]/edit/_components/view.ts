@@ -8,6 +8,8 @@ import type { Choice } from '../../../../_ui/form/field';
 /** A text that was brought in. */
 export interface TextRow extends TextStanding {
   readonly id: string;
+  /** Stays the same where a newer text takes its place. */
+  readonly slot: string;
   readonly kind: SaidKind;
   readonly name: string;
   readonly rev: number;
