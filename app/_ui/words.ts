@@ -1,4 +1,4 @@
-import type { LineUnit } from '#lib/episode/schema';
+import type { LineUnit } from '#lib/episode/recipe-schema';
 import { MEASURE_WORDS } from '#lib/units/unit-words';
 
 export { STATE_WORDS } from '#lib/foods/state-words';

@@ -1,5 +1,5 @@
 import 'server-only';
-import type { Kitchen } from '#lib/episode/schema';
+import type { Kitchen } from '#lib/episode/kitchen-schema';
 import { failed, type Result } from '#lib/result';
 import type { Edit } from '#lib/store/command';
 import { readKitchen } from '#lib/store/read-kitchen';

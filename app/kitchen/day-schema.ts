@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { SHOT_MOMENTS } from '#lib/episode/schema';
+import { SHOT_MOMENTS } from '#lib/episode/kitchen-schema';
 import { optionalText, requiredText, revision, rowId, runtime } from '../_forms/fields';
 import { minutes, optionalMinutes, optionalWhole, whole } from '../_forms/number-fields';
 

@@ -3,8 +3,7 @@
 import { redirect } from 'next/navigation';
 import { v7 as uuid } from 'uuid';
 import { failed, ok, type Result } from '#lib/result';
-import type { StockLot } from '#lib/episode/schema';
-import type { StockAnswer } from '#lib/episode/stock-schema';
+import type { StockLot, StockAnswer } from '#lib/episode/stock-schema';
 import { lotMg } from '#lib/shopping/shopping-list';
 import { moveDelta, MOVE_WORDS, type MoveKind } from '#lib/shopping/stock-move';
 import type { Edit } from '#lib/store/command';

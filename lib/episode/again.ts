@@ -1,15 +1,9 @@
 import { amountContext, type AmountContext } from '#lib/episode/context';
 import { lineAmount } from '#lib/episode/line-amount';
-import type {
-  Episode,
-  EpisodeFile,
-  Kitchen,
-  Recipe,
-  RecipeLine,
-  Segment,
-  Step,
-  StepLink,
-} from '#lib/episode/schema';
+import type { Kitchen } from '#lib/episode/kitchen-schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
+import type { Episode, EpisodeFile, Segment } from '#lib/episode/schema';
+import type { Step, StepLink } from '#lib/episode/step-schema';
 import { evaluate } from '#lib/units/sum-of-products';
 
 /** What an ingredient of the copy is planned with: what was weighed last, or what was planned before that. */

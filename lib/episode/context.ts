@@ -1,4 +1,7 @@
-import type { EpisodeFile, Kitchen, Pack, Recipe, Segment } from '#lib/episode/schema';
+import type { Kitchen } from '#lib/episode/kitchen-schema';
+import type { Recipe } from '#lib/episode/recipe-schema';
+import type { EpisodeFile, Segment } from '#lib/episode/schema';
+import type { Pack } from '#lib/episode/stock-schema';
 import type { Food } from '#lib/foods/food';
 
 /** What an ingredient's amount is read against: foods, recipes, packs, scales and spreads by id. */

@@ -1,6 +1,7 @@
 import type { AmountContext } from '#lib/episode/context';
 import { lineAmount, weighedAmount, type LineAmount } from '#lib/episode/line-amount';
-import type { Kitchen, RecipeLine, Weighing } from '#lib/episode/schema';
+import type { Kitchen } from '#lib/episode/kitchen-schema';
+import type { RecipeLine, Weighing } from '#lib/episode/recipe-schema';
 import { plannedResolutionMg } from '#lib/episode/spreads';
 import { boundsOf } from '#lib/units/bounds';
 

@@ -12,7 +12,7 @@ import {
 import type { AmountContext } from '#lib/episode/context';
 import { lineAmount, weighedAmount, type LineAmount } from '#lib/episode/line-amount';
 import { nestedRecipe } from '#lib/episode/made-from';
-import type { Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
+import type { Recipe, RecipeLine, Weighing } from '#lib/episode/recipe-schema';
 import { yieldFactor } from '#lib/episode/yield-choice';
 
 /** Why an ingredient cannot be turned into grams of its food. */

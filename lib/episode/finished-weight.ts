@@ -1,7 +1,8 @@
 import type { AmountContext } from '#lib/episode/context';
 import { eatenOnce } from '#lib/episode/eaten-amount';
 import { readingAmount } from '#lib/episode/reading';
-import type { Cooking, Kitchen, Recipe, Weighing } from '#lib/episode/schema';
+import type { Kitchen } from '#lib/episode/kitchen-schema';
+import type { Cooking, Recipe, Weighing } from '#lib/episode/recipe-schema';
 import type { Interval } from '#lib/units/interval';
 import { quickBounds } from '#lib/units/quick-bounds';
 import { collect, multiply, source, type Sources, type Term } from '#lib/units/sum-of-products';

@@ -1,4 +1,4 @@
-import type { LEFT_PLACES } from '#lib/episode/schema';
+import type { LEFT_PLACES } from '#lib/episode/recipe-schema';
 
 /** Where something stays behind, as every page says it. */
 export const LEFT_WORDS: Readonly<Record<(typeof LEFT_PLACES)[number], string>> = {

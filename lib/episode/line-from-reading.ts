@@ -1,7 +1,7 @@
 import type { Food } from '#lib/foods/food';
 import { pickMeasure } from '#lib/episode/match-line';
 import type { ReadIngredient } from '#lib/episode/read-ingredient-types';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { UNSAID_LINE } from '#lib/episode/unsaid';
 
 export interface LineOptions {

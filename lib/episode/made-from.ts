@@ -1,6 +1,6 @@
 import type { AmountContext } from '#lib/episode/context';
 import type { LineAmount } from '#lib/episode/line-amount';
-import type { Portion, Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Portion, Recipe, RecipeLine } from '#lib/episode/recipe-schema';
 import type { Interval } from '#lib/units/interval';
 import { quantityText } from '#lib/units/read-quantity';
 import { constant, multiply, source, type Term } from '#lib/units/sum-of-products';

@@ -1,6 +1,6 @@
 import type { Food, FoodMeasure } from '#lib/foods/food';
 import { words } from '#lib/foods/search-text';
-import type { LineUnit } from '#lib/episode/schema';
+import type { LineUnit } from '#lib/episode/recipe-schema';
 import { measureUnit } from '#lib/episode/line-amount';
 import type { ReadIngredient } from '#lib/episode/read-ingredient-types';
 import { isVolumeUnit, toMillilitres } from '#lib/units/units';

@@ -1,4 +1,6 @@
-import type { EpisodeFile, Pack, Recipe } from '#lib/episode/schema';
+import type { Recipe } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
+import type { Pack } from '#lib/episode/stock-schema';
 import { mergedFood } from '#lib/foods/merge-foods';
 import type { Food } from '#lib/foods/food';
 

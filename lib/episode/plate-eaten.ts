@@ -1,4 +1,4 @@
-import type { MassRange } from '#lib/episode/schema';
+import type { MassRange } from '#lib/episode/fields';
 
 /**
  * What was eaten off a plate that was weighed before and after: each reading is ± half of what one step of the scale

@@ -1,5 +1,6 @@
 import Fraction from 'fraction.js';
-import type { Portion, Ratio } from '#lib/episode/schema';
+import type { Ratio } from '#lib/episode/fields';
+import type { Portion } from '#lib/episode/recipe-schema';
 
 /** What the portions of a kind come to, and what of the dish is in none of them. */
 export interface PortionSum {

@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import type { LineUnit } from '#lib/episode/schema';
+import type { LineUnit } from '#lib/episode/recipe-schema';
 import type { Problem } from '#lib/result';
 import { isMassUnit, isVolumeUnit, MILLIGRAMS } from '#lib/units/units';
 import {

@@ -1,6 +1,7 @@
 import type Fraction from 'fraction.js';
 import type { FoodState } from '#lib/foods/food';
-import type { LineUnit, MassRange, Ratio } from '#lib/episode/schema';
+import type { MassRange, Ratio } from '#lib/episode/fields';
+import type { LineUnit } from '#lib/episode/recipe-schema';
 import type { Problem } from '#lib/result';
 import { singular } from '#lib/units/plain-words';
 import {

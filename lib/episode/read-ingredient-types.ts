@@ -1,5 +1,6 @@
 import type { FoodState } from '#lib/foods/food';
-import type { LineUnit, MassRange, RecipeLine } from '#lib/episode/schema';
+import type { MassRange } from '#lib/episode/fields';
+import type { LineUnit, RecipeLine } from '#lib/episode/recipe-schema';
 import type { Problem } from '#lib/result';
 
 /**

@@ -1,4 +1,4 @@
-import type { LineUnit } from '#lib/episode/schema';
+import type { LineUnit } from '#lib/episode/recipe-schema';
 import type { Token } from '#lib/episode/read-ingredient-tokens';
 import {
   COUNTING,

@@ -1,4 +1,4 @@
-import type { LineUnit } from '#lib/episode/schema';
+import type { LineUnit } from '#lib/episode/recipe-schema';
 
 /**
  * The words of the grammar that reads ingredients, as data, all folded (lower case, no accents).

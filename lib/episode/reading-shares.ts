@@ -1,6 +1,7 @@
 import type { AmountContext } from '#lib/episode/context';
 import { lineAmount } from '#lib/episode/line-amount';
-import type { Ratio, Recipe } from '#lib/episode/schema';
+import type { Ratio } from '#lib/episode/fields';
+import type { Recipe } from '#lib/episode/recipe-schema';
 import { evaluate } from '#lib/units/sum-of-products';
 
 /**

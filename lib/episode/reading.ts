@@ -1,6 +1,7 @@
 import { plusMinus, type Interval } from '#lib/units/interval';
 import { constant, multiply, source, type Term } from '#lib/units/sum-of-products';
-import type { Kitchen, Weighing } from '#lib/episode/schema';
+import type { Kitchen } from '#lib/episode/kitchen-schema';
+import type { Weighing } from '#lib/episode/recipe-schema';
 import { plannedResolutionMg } from '#lib/episode/spreads';
 
 /** What one reading of a scale weighs, less its container. */

@@ -1,5 +1,5 @@
 import { RETENTION_ROWS } from '#lib/foods/retention';
-import type { Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
+import type { Recipe, RecipeLine, Weighing } from '#lib/episode/recipe-schema';
 
 /** Tells a fault at a path. */
 export type Say = (path: string, code: string, message: string) => void;

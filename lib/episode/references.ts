@@ -6,7 +6,8 @@ import { publishProblems } from '#lib/episode/publish-references';
 import { scopeKey } from '#lib/episode/said-scope';
 import { recipeRing } from '#lib/episode/made-from';
 import { recipeProblems, type Refer, type Say } from '#lib/episode/recipe-references';
-import type { EpisodeFile, Recipe, Segment } from '#lib/episode/schema';
+import type { Recipe } from '#lib/episode/recipe-schema';
+import type { EpisodeFile, Segment } from '#lib/episode/schema';
 
 /**
  * Faults that a schema cannot see: ids that nothing has, ids given twice, ends before starts, other episodes of the day

@@ -1,4 +1,4 @@
-import type { Recipe, Weighing } from '#lib/episode/schema';
+import type { Recipe, Weighing } from '#lib/episode/recipe-schema';
 
 /**
  * What stands on the scale in a running total: the last reading of an ingredient that nothing was put on top of

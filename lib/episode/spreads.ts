@@ -1,4 +1,5 @@
-import type { Kitchen, LineUnit, MEASURE_KINDS } from '#lib/episode/schema';
+import type { Kitchen, MEASURE_KINDS } from '#lib/episode/kitchen-schema';
+import type { LineUnit } from '#lib/episode/recipe-schema';
 
 export type MeasureKind = (typeof MEASURE_KINDS)[number];
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { id, instant, localDate, massMg, oneLine, text } from '#lib/episode/fields';
 import { SECTIONS } from '#lib/foods/food-lists';
 
 /**
@@ -6,15 +7,7 @@ import { SECTIONS } from '#lib/foods/food-lists';
  * Masses are integer milligrams (`…Mg`), money minor units with its ISO 4217 code, dates local.
  */
 
-const id = z.string().min(1).max(64);
-const oneLine = (max: number) =>
-  z
-    .string()
-    .max(max)
-    .regex(/^[^\r\n\u2028\u2029]*$/, 'must be one line, without line breaks');
-const localDate = z.iso.date();
 const minor = z.int().min(0).max(2_147_483_647);
-const massMg = z.int().min(1).max(1_000_000_000);
 
 /** What a person says of a food at home: there is enough, not enough, or none. */
 export const STOCK_ANSWERS = ['have', 'notEnough', 'none'] as const;
@@ -66,7 +59,7 @@ export function isOffer({
 /** What a pack has beside its size, name and last price. */
 export const packMore = {
   /** Sold loose by weight, in steps of so much; its size is then what the price is for. Null for a pack. */
-  stepMg: massMg.nullable().default(null),
+  stepMg: massMg.min(1).nullable().default(null),
   /** Prices in named shops and of several at once. */
   prices: z.array(packPriceSchema).max(60).default([]),
 };
@@ -84,3 +77,37 @@ export const kitchenMore = {
    */
   priceDriftPermille: z.int().min(0).max(1000).default(50),
 };
+
+/** An amount in stock as a ledger: the sum of its moves, never a number that is overwritten. */
+export const stockLotSchema = z.object({
+  id,
+  foodId: id,
+  place: oneLine(80),
+  openedOn: localDate.nullable(),
+  useBy: localDate.nullable(),
+  moves: z.array(
+    z.object({
+      id,
+      kind: z.enum(['bought', 'counted', 'used', 'thrownAway']),
+      deltaMg: z.int().min(-1_000_000_000).max(1_000_000_000),
+      at: instant,
+    }),
+  ),
+});
+export type StockLot = z.infer<typeof stockLotSchema>;
+
+export const packSchema = z.object({
+  id,
+  foodId: id,
+  name: oneLine(160),
+  netMg: massMg.min(1).nullable(),
+  netMl: z.number().positive().nullable(),
+  drainedMg: massMg.min(1).nullable(),
+  gtin: text(14).nullable(),
+  ...packMore,
+  /** The last price seen of one, in no shop named, in minor units of an ISO 4217 currency. */
+  price: z
+    .object({ minor: z.int().min(0), currency: z.string().length(3), seenOn: localDate })
+    .nullable(),
+});
+export type Pack = z.infer<typeof packSchema>;

@@ -1,12 +1,9 @@
-import type {
-  FilmingDay,
-  Kitchen,
-  Oven,
-  Pack,
-  RecipeLine,
-  Segment,
-  Step,
-} from '#lib/episode/schema';
+import type { FilmingDay } from '#lib/episode/day-schema';
+import type { Kitchen, Oven } from '#lib/episode/kitchen-schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
+import type { Segment } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
+import type { Pack } from '#lib/episode/stock-schema';
 
 /** What steps, ingredients, segments, kitchens, days and packs are as long as nobody has said more; the schema's own defaults. */
 

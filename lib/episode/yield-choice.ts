@@ -1,5 +1,5 @@
 import type { Food, YieldObservation } from '#lib/foods/food';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import type { Interval } from '#lib/units/interval';
 
 /** Published yields and a single cook's stand for ± 5 points (common practice, no source). */

@@ -1,6 +1,6 @@
 import type { Food, YieldObservation } from '#lib/foods/food';
 import { statesMatch } from '#lib/episode/eaten-amount';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { yieldFactor, type YieldFactor } from '#lib/episode/yield-choice';
 import { printTo } from '#lib/units/print';
 

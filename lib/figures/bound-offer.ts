@@ -1,6 +1,7 @@
 import { amountContext, dishesOf, type AmountContext, type Dish } from '#lib/episode/context';
 import { eatenAmount, type EatenAmount } from '#lib/episode/eaten-amount';
-import type { BoundedGap, EpisodeFile, RecipeLine } from '#lib/episode/schema';
+import type { BoundedGap, RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import type { EpisodeFigures } from '#lib/figures/episode-figures';
 import type { MissingPart } from '#lib/figures/figure';
 import { foodParts, type Region } from '#lib/figures/line-parts';

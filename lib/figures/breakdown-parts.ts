@@ -1,7 +1,8 @@
 import { amountContext, dishesOf, type AmountContext, type Dish } from '#lib/episode/context';
 import { eatenAmount, type EatenAmount } from '#lib/episode/eaten-amount';
 import { finishedWeight } from '#lib/episode/finished-weight';
-import type { EpisodeFile, RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { addParts, NOTHING, type Parts } from '#lib/figures/parts';
 import type { NumberScope } from '#lib/figures/published-numbers';
 import { cookingChange, ingredientParts, recipeParts } from '#lib/figures/recipe-parts';

@@ -1,6 +1,7 @@
 import { amountContext, dishesOf, type Dish } from '#lib/episode/context';
 import { finishedWeight } from '#lib/episode/finished-weight';
-import type { EpisodeFile, Portion } from '#lib/episode/schema';
+import type { Portion } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import type { NumberScope } from '#lib/figures/published-numbers';
 import { printGrams } from '#lib/units/print';
 

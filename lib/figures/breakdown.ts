@@ -1,6 +1,7 @@
 import { recipeTitles } from '#lib/episode/context';
 import type { AmountGap } from '#lib/episode/eaten-amount';
-import type { BoundedGap, EpisodeFile } from '#lib/episode/schema';
+import type { BoundedGap } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { yieldWords } from '#lib/episode/yield-words';
 import { figureParts, type RowParts } from '#lib/figures/breakdown-parts';
 import { uncertaintyOf, type Cause } from '#lib/figures/breakdown-uncertainty';

@@ -1,6 +1,6 @@
 import type { EatenAmount } from '#lib/episode/eaten-amount';
 import type { LineAmount } from '#lib/episode/line-amount';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import type { Stated } from '#lib/figures/composition';
 import type { MissingPart } from '#lib/figures/figure';
 import { multiplyParts, NOTHING, subtractParts, type Parts } from '#lib/figures/parts';

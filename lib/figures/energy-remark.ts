@@ -1,5 +1,6 @@
 import { amountContext, dishesOf, type AmountContext } from '#lib/episode/context';
-import type { EnergyStep, EpisodeFile, RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
+import type { EnergyStep, EpisodeFile } from '#lib/episode/schema';
 import { figureParts } from '#lib/figures/breakdown-parts';
 import type { EpisodeFigures } from '#lib/figures/episode-figures';
 import { figureStatus } from '#lib/figures/figure';

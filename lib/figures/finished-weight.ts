@@ -1,5 +1,5 @@
 import type { FinishedWeight } from '#lib/episode/finished-weight';
-import type { Recipe } from '#lib/episode/schema';
+import type { Recipe } from '#lib/episode/recipe-schema';
 import { divideParts, NOTHING, scaleParts, type Parts } from '#lib/figures/parts';
 
 /**

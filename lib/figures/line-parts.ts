@@ -4,7 +4,7 @@ import type { Nutrient } from '#lib/foods/nutrients';
 import type { AmountContext } from '#lib/episode/context';
 import { eatenAmount, type EatenAmount } from '#lib/episode/eaten-amount';
 import type { LineAmount } from '#lib/episode/line-amount';
-import type { RecipeLine, Weighing } from '#lib/episode/schema';
+import type { RecipeLine, Weighing } from '#lib/episode/recipe-schema';
 import { statedNutrient } from '#lib/figures/composition';
 import type { MissingPart, ProvisionalPart } from '#lib/figures/figure';
 import { asEaten, boundedGaps, retained, type StandIn } from '#lib/figures/cooking-parts';

@@ -1,4 +1,4 @@
-import type { Recipe, Weighing } from '#lib/episode/schema';
+import type { Recipe, Weighing } from '#lib/episode/recipe-schema';
 
 /** One reading of a scale as it counts for an ingredient or for the finished dish. */
 export interface Reading {

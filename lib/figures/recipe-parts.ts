@@ -7,7 +7,7 @@ import {
   sumOfMasses,
   type Mass,
 } from '#lib/episode/finished-weight';
-import type { Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
+import type { Recipe, RecipeLine, Weighing } from '#lib/episode/recipe-schema';
 import { asEaten, fatParts } from '#lib/figures/cooking-parts';
 import type { MissingPart } from '#lib/figures/figure';
 import { lineParts, waitingOf, type Region } from '#lib/figures/line-parts';

@@ -1,6 +1,7 @@
 import { amountContext, type AmountContext, type Dish } from '#lib/episode/context';
 import { eatenAmount, type EatenAmount } from '#lib/episode/eaten-amount';
-import type { EpisodeFile, RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import type { DishFigures, Figures, LineFigures } from '#lib/figures/episode-figures';
 import { addParts, figureOf, NOTHING, type Parts } from '#lib/figures/parts';
 import { ingredientParts, recipeParts } from '#lib/figures/recipe-parts';

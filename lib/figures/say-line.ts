@@ -1,4 +1,5 @@
-import type { EnergyStep, Portion } from '#lib/episode/schema';
+import type { Portion } from '#lib/episode/recipe-schema';
+import type { EnergyStep } from '#lib/episode/schema';
 import type { DishFigures, EpisodeFigures, Figures } from '#lib/figures/episode-figures';
 import { figureStatus, type Figure } from '#lib/figures/figure';
 import type {

@@ -1,7 +1,7 @@
 import type { Dish } from '#lib/episode/context';
 import type { FinishedWeight } from '#lib/episode/finished-weight';
 import { byEyeShare } from '#lib/episode/made-from';
-import type { Portion } from '#lib/episode/schema';
+import type { Portion } from '#lib/episode/recipe-schema';
 import { shareByMass, withoutDivisor } from '#lib/figures/finished-weight';
 import { multiplyParts, scaleParts, type Parts } from '#lib/figures/parts';
 import { divideBySource, source, type Sources, type Term } from '#lib/units/sum-of-products';

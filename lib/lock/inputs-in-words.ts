@@ -1,5 +1,6 @@
 import { recipesOf, recipeTitles, usedFoodIds, dishesOf } from '#lib/episode/context';
-import type { EpisodeFile, Recipe, Segment } from '#lib/episode/schema';
+import type { Recipe } from '#lib/episode/recipe-schema';
+import type { EpisodeFile, Segment } from '#lib/episode/schema';
 import { foodFields } from '#lib/lock/food-in-words';
 import { lineFields, portionText, readingText } from '#lib/lock/line-in-words';
 import { spokenNumbers } from '#lib/figures/spoken-numbers';

@@ -1,5 +1,6 @@
 import { LEFT_WORDS } from '#lib/episode/left-words';
-import type { EpisodeFile, Portion, Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
+import type { Portion, Recipe, RecipeLine, Weighing } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import type { Field } from '#lib/lock/inputs-in-words';
 import { NUTRIENTS } from '#lib/foods/nutrients';
 import { STATE_WORDS } from '#lib/foods/state-words';

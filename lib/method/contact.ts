@@ -1,4 +1,4 @@
-import type { Step } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 import type { ActionKind, Stretch } from '#lib/method/method-step';
 import type { MethodStep } from '#lib/method/read-method';
 

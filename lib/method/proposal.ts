@@ -1,4 +1,6 @@
-import type { Episode, Oven, Segment, Step } from '#lib/episode/schema';
+import type { Oven } from '#lib/episode/kitchen-schema';
+import type { Episode, Segment } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 import { contactsOf, type ReadContact, type StepContact } from '#lib/method/contact';
 import { foundWords, noteOf, type Found } from '#lib/method/found-words';
 import { learntTime, type Learnt } from '#lib/method/learnt-minutes';

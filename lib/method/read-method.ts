@@ -1,4 +1,4 @@
-import type { Step } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 import { CORE_MILLI_C, MOST_STEPS, OVEN_MILLI_C } from '#lib/episode/step-limits';
 import { failed, ok, type Problem, type Result } from '#lib/result';
 import { milliCOf } from '#lib/method/gas-mark';

@@ -1,4 +1,6 @@
-import type { Episode, Oven, Segment, Step } from '#lib/episode/schema';
+import type { Oven } from '#lib/episode/kitchen-schema';
+import type { Episode, Segment } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 import type { StepContact } from '#lib/method/contact';
 import type { MethodStep, ReadMethod } from '#lib/method/read-method';
 import { degreesText } from '#lib/shoot/day-words';

@@ -1,4 +1,4 @@
-import type { Step, StepLink } from '#lib/episode/schema';
+import type { Step, StepLink } from '#lib/episode/step-schema';
 import type { Proposal, ProposedStep } from '#lib/method/proposal';
 import type { Rule, RuleName, RuleStep } from '#lib/method/rules';
 import type { StepTime } from '#lib/method/usual-minutes';

@@ -1,7 +1,8 @@
 import { filmedTogether } from '#lib/episode/also-filmed';
 import { amountContext, type AmountContext } from '#lib/episode/context';
 import { writtenAmount } from '#lib/episode/line-amount';
-import type { EpisodeFile, RecipeLine, Segment } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile, Segment } from '#lib/episode/schema';
 import type { Section } from '#lib/foods/food';
 import type { Caution } from '#lib/safety/caution';
 import { THAWING, TWO_HOURS } from '#lib/safety/general-cautions';

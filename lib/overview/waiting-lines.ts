@@ -1,5 +1,5 @@
 import type { AmountGap } from '#lib/episode/eaten-amount';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import type { LineFigures } from '#lib/figures/episode-figures';
 import { figureStatus, type MissingPart } from '#lib/figures/figure';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';

@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import type { Food, FoodMeasure } from '#lib/foods/food';
 
 /** Whose words name a household amount already; what is counted or sized needs no other. */

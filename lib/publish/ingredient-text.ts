@@ -2,7 +2,7 @@ import { STATE_WORDS } from '#lib/foods/state-words';
 import type { AmountContext } from '#lib/episode/context';
 import { lineAmount, type LineAmount } from '#lib/episode/line-amount';
 import { nestedRecipe, takenWords } from '#lib/episode/made-from';
-import type { LineUnit, Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
+import type { LineUnit, Recipe, RecipeLine, Weighing } from '#lib/episode/recipe-schema';
 import { householdAmount } from '#lib/publish/household-amount';
 import { printGrams, printTo } from '#lib/units/print';
 import { quantityText } from '#lib/units/read-quantity';

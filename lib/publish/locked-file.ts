@@ -1,5 +1,6 @@
 import { dishesOf } from '#lib/episode/context';
-import type { EpisodeFile, Recipe, RecipeLine, Segment } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile, Segment } from '#lib/episode/schema';
 import { stableJson } from '#lib/episode/stable-json';
 
 /**

@@ -1,7 +1,8 @@
 import { amountContext, dishesOf, type Dish } from '#lib/episode/context';
 import { nestedRecipe } from '#lib/episode/made-from';
 import type { DescriptionForm, Piece } from '#lib/episode/publish-schema';
-import type { EpisodeFile, Recipe } from '#lib/episode/schema';
+import type { Recipe } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { cautions } from '#lib/publish/cautions';
 import { markNotes } from '#lib/publish/description/mark-notes';
 import { allergenLines } from '#lib/publish/description/safety-blocks';

@@ -1,4 +1,4 @@
-import type { Step } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 import { isDoubtful, secondsByRow } from '#lib/shoot/after-steps';
 import { rowKey, type DayEvent } from '#lib/shoot/day-log';
 

@@ -1,4 +1,5 @@
-import type { Segment, Step } from '#lib/episode/schema';
+import type { Segment } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 import { LONGEST_STEP_S } from '#lib/episode/step-limits';
 import type { DayFacts } from '#lib/shoot/day-facts';
 import { keyOfEvent, rowKey, type DayEvent } from '#lib/shoot/day-log';

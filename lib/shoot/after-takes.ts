@@ -1,5 +1,6 @@
 import { filmedTogether, type DayFile } from '#lib/episode/also-filmed';
-import type { Segment, Shot } from '#lib/episode/schema';
+import type { Segment } from '#lib/episode/schema';
+import type { Shot } from '#lib/episode/step-schema';
 import type { DayEvent } from '#lib/shoot/day-log';
 import { foldDay, type DayFold } from '#lib/shoot/fold-day';
 import { localClock } from '#lib/shoot/local-time';

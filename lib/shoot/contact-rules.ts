@@ -11,7 +11,8 @@ import {
   taskIdOf,
   type Draft,
 } from '#lib/shoot/problem-parts';
-import type { Segment, Step } from '#lib/episode/schema';
+import type { Segment } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 
 /** What was on hands and board last. From raw to ready to eat there is no way but over a clean-down. */
 const STATES: StatefulResource = {

@@ -1,13 +1,8 @@
 import { filmedTogether, type DayFile } from '#lib/episode/also-filmed';
-import type {
-  Appliance,
-  FilmingDay,
-  Kitchen,
-  Oven,
-  Segment,
-  Step,
-  StepLink,
-} from '#lib/episode/schema';
+import type { FilmingDay } from '#lib/episode/day-schema';
+import type { Appliance, Kitchen, Oven } from '#lib/episode/kitchen-schema';
+import type { Segment } from '#lib/episode/schema';
+import type { Step, StepLink } from '#lib/episode/step-schema';
 import { daylightAt } from '#lib/shoot/daylight';
 
 /** A step of the day with its segment and the segment's place in viewing order. */

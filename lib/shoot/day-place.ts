@@ -1,4 +1,5 @@
-import type { EpisodeFile, FilmingDay } from '#lib/episode/schema';
+import type { FilmingDay } from '#lib/episode/day-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { defaultDay, type DefaultDay } from '#lib/shoot/default-day';
 import { daysBefore } from '#lib/shoot/evening';
 

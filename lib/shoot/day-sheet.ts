@@ -1,5 +1,5 @@
 import { filmedTogether, type DayFile } from '#lib/episode/also-filmed';
-import type { Shot } from '#lib/episode/schema';
+import type { Shot } from '#lib/episode/step-schema';
 import { FOLLOW_LOCAL_CODE, sourceText, type Caution } from '#lib/safety/caution';
 import { dayCautions, insideTemperatures, type InsideTemperature } from '#lib/shoot/day-cautions';
 import { dayFacts, type DayFacts } from '#lib/shoot/day-facts';

@@ -1,4 +1,4 @@
-import type { Step } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 import type { DayFold } from '#lib/shoot/fold-day';
 
 /** Once these begin, the plate is never whole again. */

@@ -1,5 +1,5 @@
 import { onScale, waitingReading } from '#lib/episode/scale-so-far';
-import type { Weighing } from '#lib/episode/schema';
+import type { Weighing } from '#lib/episode/recipe-schema';
 import { readWeighing, type TypedWeighing } from '#lib/episode/typed-weighing';
 import { failed, ok, type Result } from '#lib/result';
 import { inDayOrder, type DayEvent } from '#lib/shoot/day-log';

@@ -1,5 +1,5 @@
 import { getTimes } from 'suncalc';
-import type { Kitchen } from '#lib/episode/schema';
+import type { Kitchen } from '#lib/episode/kitchen-schema';
 import { instantOf, minuteOf } from '#lib/shoot/local-time';
 
 /** When the sun is up, in clock minutes after local midnight; or that it never rises or never sets. */

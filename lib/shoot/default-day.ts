@@ -1,4 +1,5 @@
-import type { EpisodeFile, FilmingDay } from '#lib/episode/schema';
+import type { FilmingDay } from '#lib/episode/day-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { UNSAID_DAY } from '#lib/episode/unsaid';
 
 /** Hours that meals are kept apart where nobody said: 3 (common practice, no source). */

@@ -1,5 +1,7 @@
 import { filmedTogether, type DayFile } from '#lib/episode/also-filmed';
-import type { Pin, Segment, Shot, Step, StepLink } from '#lib/episode/schema';
+import type { Pin } from '#lib/episode/day-schema';
+import type { Segment } from '#lib/episode/schema';
+import type { Shot, Step, StepLink } from '#lib/episode/step-schema';
 import type { ShootPlan } from '#lib/shoot/plan';
 
 /** Between these nobody has to be up: minutes after midnight (common practice, no source). */

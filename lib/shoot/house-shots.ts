@@ -1,11 +1,6 @@
-import {
-  SHOT_MOMENTS,
-  type HouseShot,
-  type Segment,
-  type Shot,
-  type ShotMoment,
-  type Step,
-} from '#lib/episode/schema';
+import { SHOT_MOMENTS, type HouseShot, type ShotMoment } from '#lib/episode/kitchen-schema';
+import type { Segment } from '#lib/episode/schema';
+import type { Shot, Step } from '#lib/episode/step-schema';
 import { MOST_SHOTS } from '#lib/episode/step-limits';
 import { printRuntime } from '#lib/units/print';
 

@@ -1,4 +1,5 @@
-import type { Episode, Segment, Step } from '#lib/episode/schema';
+import type { Episode, Segment } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 import { FOLLOW_LOCAL_CODE, sourceText } from '#lib/safety/caution';
 import { insideTemperatureCaution } from '#lib/safety/general-cautions';
 import { strictestRow } from '#lib/shoot/day-cautions';

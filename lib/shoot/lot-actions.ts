@@ -1,5 +1,5 @@
 import { filmedTogether, type DayFile } from '#lib/episode/also-filmed';
-import type { Perishable } from '#lib/episode/schema';
+import type { Perishable } from '#lib/episode/step-schema';
 import { sourceText } from '#lib/safety/caution';
 import { TWO_HOURS } from '#lib/safety/general-cautions';
 import { minutesText } from '#lib/shoot/day-words';

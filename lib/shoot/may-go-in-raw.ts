@@ -1,6 +1,7 @@
 import type { DayFile } from '#lib/episode/also-filmed';
 import { recipesOf } from '#lib/episode/context';
-import type { Recipe, RecipeLine, Segment } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
+import type { Segment } from '#lib/episode/schema';
 import type { Food } from '#lib/foods/food';
 import { byStrictness, chartClasses } from '#lib/safety/food-class';
 import { isMeatless } from '#lib/safety/food-words';

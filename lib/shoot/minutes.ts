@@ -1,4 +1,4 @@
-import type { Oven } from '#lib/episode/schema';
+import type { Oven } from '#lib/episode/kitchen-schema';
 
 /** Whole minutes that are not less than so many seconds. `ceilMin(61)` → 2. */
 export function ceilMin(seconds: number): number {

@@ -1,4 +1,4 @@
-import type { Oven } from '#lib/episode/schema';
+import type { Oven } from '#lib/episode/kitchen-schema';
 import type { DayFacts, DayStep } from '#lib/shoot/day-facts';
 
 /** So many ways to share steps among ovens are tried at most. */

@@ -1,4 +1,4 @@
-import type { Pin } from '#lib/episode/schema';
+import type { Pin } from '#lib/episode/day-schema';
 import { clockText } from '#lib/shoot/day-words';
 
 /** How a step is tied to a clock time: it starts not before it, at it, or not after it. */

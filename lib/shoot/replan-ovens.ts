@@ -1,4 +1,4 @@
-import type { Oven } from '#lib/episode/schema';
+import type { Oven } from '#lib/episode/kitchen-schema';
 import type { DayFacts } from '#lib/shoot/day-facts';
 import { changeMin } from '#lib/shoot/minutes';
 import type { PlanEntry } from '#lib/shoot/plan';

@@ -1,11 +1,7 @@
 import { filmedTogether, type DayFile } from '#lib/episode/also-filmed';
-import {
-  filmingDaySchema,
-  segmentSchema,
-  stepLinkSchema,
-  stepSchema,
-  type StepLink,
-} from '#lib/episode/schema';
+import { filmingDaySchema } from '#lib/episode/day-schema';
+import { segmentSchema } from '#lib/episode/schema';
+import { stepLinkSchema, stepSchema, type StepLink } from '#lib/episode/step-schema';
 import { PICKUP_STEP, rowKey } from '#lib/shoot/day-log';
 import type { DayFold, DayPickup } from '#lib/shoot/fold-day';
 import type { PlanEntry } from '#lib/shoot/plan';

@@ -1,5 +1,5 @@
 import type { DayFile } from '#lib/episode/also-filmed';
-import type { StepLink } from '#lib/episode/schema';
+import type { StepLink } from '#lib/episode/step-schema';
 
 /** What the day goes on without: steps by their ids, segments whose washing-up is left out. */
 export interface Skipped {

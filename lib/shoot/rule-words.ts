@@ -1,4 +1,4 @@
-import type { StepLink } from '#lib/episode/schema';
+import type { StepLink } from '#lib/episode/step-schema';
 import { HORIZON } from '#lib/planner/broken-rules';
 import { stepTitle, type DayFacts } from '#lib/shoot/day-facts';
 import { keptRule } from '#lib/shoot/kept-rules';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { weighingSchema, WEIGHING_KINDS } from '#lib/episode/schema';
+import { weighingSchema, WEIGHING_KINDS } from '#lib/episode/recipe-schema';
 import type { Display, Weighed } from '#lib/shoot/scale-entries';
 
 const id = z.string().regex(/^[\w:.-]{1,64}$/, 'An id has 1 to 64 letters, digits or : . - _');

@@ -1,4 +1,4 @@
-import type { Weighing } from '#lib/episode/schema';
+import type { Weighing } from '#lib/episode/recipe-schema';
 import type { WeighedOf, WeighingWay } from '#lib/episode/typed-weighing';
 
 /** A reading of a scale as an entry of the day says it. */

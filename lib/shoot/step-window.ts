@@ -1,4 +1,4 @@
-import type { Step } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 import type { DayFacts } from '#lib/shoot/day-facts';
 import { clockText } from '#lib/shoot/day-words';
 import { lengthRange } from '#lib/shoot/minutes';

@@ -1,14 +1,7 @@
-import type {
-  Appliance,
-  Episode,
-  FATES,
-  FilmingDay,
-  Oven,
-  Perishable,
-  Segment,
-  Step,
-  StepLink,
-} from '#lib/episode/schema';
+import type { FATES, FilmingDay } from '#lib/episode/day-schema';
+import type { Appliance, Oven } from '#lib/episode/kitchen-schema';
+import type { Episode, Segment } from '#lib/episode/schema';
+import type { Perishable, Step, StepLink } from '#lib/episode/step-schema';
 import { HOT_AIR_MILLI_C, timeOutLimitS } from '#lib/safety/time-limits';
 import { clockText, degreesText } from '#lib/shoot/day-words';
 import type { LotClock, PlanEntry } from '#lib/shoot/plan';

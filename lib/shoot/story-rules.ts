@@ -1,4 +1,5 @@
-import type { Segment, Step } from '#lib/episode/schema';
+import type { Segment } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 import { soilingSteps, type DayFacts } from '#lib/shoot/day-facts';
 import { ceilMin } from '#lib/shoot/minutes';
 import { lag, mark, taskIdOf, type Draft } from '#lib/shoot/problem-parts';

@@ -1,4 +1,4 @@
-import type { Weighing } from '#lib/episode/schema';
+import type { Weighing } from '#lib/episode/recipe-schema';
 import type { OpenDisplay } from '#lib/shoot/day-weighings';
 
 /** An ingredient that no reading counts for, and why. */

@@ -2,7 +2,7 @@ import type { Food } from '#lib/foods/food';
 import type { AmountContext } from '#lib/episode/context';
 import { meanYield, statesMatch } from '#lib/episode/eaten-amount';
 import { writtenAmount } from '#lib/episode/line-amount';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { evaluate, type Term } from '#lib/units/sum-of-products';
 
 /** How much of a food an ingredient makes one buy, once through the recipe. */

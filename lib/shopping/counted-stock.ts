@@ -1,5 +1,4 @@
-import type { StockLot } from '#lib/episode/schema';
-import type { PantryFood } from '#lib/episode/stock-schema';
+import type { StockLot, PantryFood } from '#lib/episode/stock-schema';
 import type { Food } from '#lib/foods/food';
 import { sourceText } from '#lib/safety/caution';
 import { useBy as lastDay } from '#lib/safety/cold-storage';

@@ -1,5 +1,5 @@
-import type { EpisodeFile, Pack, StockLot } from '#lib/episode/schema';
-import type { PantryFood } from '#lib/episode/stock-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
+import type { Pack, StockLot, PantryFood } from '#lib/episode/stock-schema';
 import type { Drift } from '#lib/shopping/list-cost';
 
 export interface ListOptions {

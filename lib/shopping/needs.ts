@@ -3,7 +3,8 @@ import { dishesOf, type AmountContext, type Dish } from '#lib/episode/context';
 import { finishedWeight } from '#lib/episode/finished-weight';
 import { writtenAmount } from '#lib/episode/line-amount';
 import { nestedRecipe } from '#lib/episode/made-from';
-import type { Recipe, RecipeLine, Segment } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
+import type { Segment } from '#lib/episode/schema';
 import { evaluate, type Term } from '#lib/units/sum-of-products';
 
 /** An ingredient of a food, and how often it is bought. */

@@ -1,4 +1,4 @@
-import type { Pack } from '#lib/episode/schema';
+import type { Pack } from '#lib/episode/stock-schema';
 import { findMeasure } from '#lib/episode/line-amount';
 import type { Food } from '#lib/foods/food';
 import type { PackOption } from '#lib/shopping/choose-packs';

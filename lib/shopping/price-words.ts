@@ -1,5 +1,4 @@
-import type { Pack } from '#lib/episode/schema';
-import { isOffer, type PackPrice } from '#lib/episode/stock-schema';
+import { type Pack, isOffer, type PackPrice } from '#lib/episode/stock-schema';
 import { priceText } from '#lib/shopping/shopping-text';
 import { printDay, printDayOfMonth } from '#lib/units/print-date';
 

@@ -1,5 +1,5 @@
 import { failed, ok, type Result } from '#lib/result';
-import type { StockLot } from '#lib/episode/schema';
+import type { StockLot } from '#lib/episode/stock-schema';
 import { lotMg } from '#lib/shopping/shopping-list';
 import { printGrams } from '#lib/units/print';
 

@@ -1,5 +1,5 @@
-import type { RecipeLine, StockLot } from '#lib/episode/schema';
-import type { PantryFood } from '#lib/episode/stock-schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
+import type { StockLot, PantryFood } from '#lib/episode/stock-schema';
 import type { Food } from '#lib/foods/food';
 import { inOrderOfUse } from '#lib/shopping/counted-stock';
 

@@ -1,8 +1,7 @@
 import { addDays } from 'date-fns/addDays';
 import { format } from 'date-fns/format';
 import { parseISO } from 'date-fns/parseISO';
-import type { StockLot } from '#lib/episode/schema';
-import type { PantryFood } from '#lib/episode/stock-schema';
+import type { StockLot, PantryFood } from '#lib/episode/stock-schema';
 import type { Food } from '#lib/foods/food';
 import { inOrderOfUse, type LastDay } from '#lib/shopping/counted-stock';
 

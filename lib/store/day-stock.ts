@@ -1,7 +1,6 @@
 import 'server-only';
 import { v7 as uuid } from 'uuid';
-import { stockLotSchema } from '#lib/episode/schema';
-import { pantryFoodSchema } from '#lib/episode/stock-schema';
+import { stockLotSchema, pantryFoodSchema } from '#lib/episode/stock-schema';
 import { foodSchema } from '#lib/foods/food';
 import type { DayEvent, WeighedEvent } from '#lib/shoot/day-log';
 import { readingId } from '#lib/shoot/day-weighings';

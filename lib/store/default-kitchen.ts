@@ -1,4 +1,4 @@
-import { MEASURE_KINDS, type Kitchen } from '#lib/episode/schema';
+import { MEASURE_KINDS, type Kitchen } from '#lib/episode/kitchen-schema';
 import { DEFAULT_RESOLUTION_MG, DEFAULT_SPREAD_PERMILLE } from '#lib/episode/spreads';
 import { UNSAID_KITCHEN, UNSAID_OVEN } from '#lib/episode/unsaid';
 

@@ -1,16 +1,10 @@
 import type { Mend } from '#lib/episode/edit-schema';
-import type {
-  Episode,
-  FilmingDay,
-  Kitchen,
-  Oven,
-  Pack,
-  Portion,
-  Recipe,
-  RecipeLine,
-  Segment,
-  Step,
-} from '#lib/episode/schema';
+import type { FilmingDay } from '#lib/episode/day-schema';
+import type { Kitchen, Oven } from '#lib/episode/kitchen-schema';
+import type { Portion, Recipe, RecipeLine } from '#lib/episode/recipe-schema';
+import type { Episode, Segment } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
+import type { Pack } from '#lib/episode/stock-schema';
 import { UNSAID_SEGMENT } from '#lib/episode/unsaid';
 import type { EntityName, RowInput } from '#lib/store/rows';
 

@@ -1,4 +1,4 @@
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { instantText } from '#lib/store/from-rows';
 import type { DayTree, EpisodeTree, RecipeTree, SegmentTree } from '#lib/store/load';
 

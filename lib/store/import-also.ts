@@ -1,4 +1,5 @@
-import type { AlsoFilmed, EpisodeFile, Recipe } from '#lib/episode/schema';
+import type { Recipe } from '#lib/episode/recipe-schema';
+import type { AlsoFilmed, EpisodeFile } from '#lib/episode/schema';
 import type { Edit } from '#lib/store/command';
 import { importEpisode, importRecipes, mintRecipe, mintSegments } from '#lib/store/import-episode';
 import type { ImportIds } from '#lib/store/import-ids';

@@ -1,12 +1,8 @@
 import { v7 as uuid } from 'uuid';
-import type {
-  Episode,
-  FilmingDay,
-  Recipe,
-  RecipeLine,
-  Segment,
-  StepLink,
-} from '#lib/episode/schema';
+import type { FilmingDay } from '#lib/episode/day-schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
+import type { Episode, Segment } from '#lib/episode/schema';
+import type { StepLink } from '#lib/episode/step-schema';
 import type { Edit } from '#lib/store/command';
 import {
   dayColumns,

@@ -1,4 +1,4 @@
-import { kitchenSchema, type Kitchen } from '#lib/episode/schema';
+import { kitchenSchema, type Kitchen } from '#lib/episode/kitchen-schema';
 import { database } from '#lib/store/client';
 import type { Edit } from '#lib/store/command';
 import { kitchenColumns, ovenColumns } from '#lib/store/episode-columns';

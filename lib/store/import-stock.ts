@@ -1,5 +1,6 @@
 import { v7 as uuid } from 'uuid';
-import { packSchema, stockLotSchema, type EpisodeFile } from '#lib/episode/schema';
+import type { EpisodeFile } from '#lib/episode/schema';
+import { packSchema, stockLotSchema } from '#lib/episode/stock-schema';
 import { database } from '#lib/store/client';
 import type { Edit } from '#lib/store/command';
 import { packColumns } from '#lib/store/episode-columns';

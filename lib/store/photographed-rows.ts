@@ -1,6 +1,7 @@
 import 'server-only';
 import { recipesOf } from '#lib/episode/context';
-import type { EpisodeFile, RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import type { DayEvent } from '#lib/shoot/day-log';
 import { foldScale } from '#lib/shoot/day-weighings';
 import type { Display } from '#lib/shoot/scale-entries';

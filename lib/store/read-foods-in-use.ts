@@ -1,8 +1,14 @@
 import 'server-only';
 import { Prisma } from '#db/generated/sqlite/client';
 import { sectionSchema, type Section } from '#lib/foods/food';
-import { packSchema, stockLotSchema, type Pack, type StockLot } from '#lib/episode/schema';
-import { pantryFoodSchema, type PantryFood } from '#lib/episode/stock-schema';
+import {
+  packSchema,
+  stockLotSchema,
+  type Pack,
+  type StockLot,
+  pantryFoodSchema,
+  type PantryFood,
+} from '#lib/episode/stock-schema';
 import { database } from '#lib/store/client';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { folded } from '#lib/store/fold';

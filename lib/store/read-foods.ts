@@ -2,7 +2,7 @@ import 'server-only';
 import { FDC_SOURCE } from '#lib/foods/fdc-food';
 import { foodSchema, type Food, type FoodVersion, type Section } from '#lib/foods/food';
 import { foodVersionSchema, sectionSchema } from '#lib/foods/food';
-import { packSchema, type Pack } from '#lib/episode/schema';
+import { packSchema, type Pack } from '#lib/episode/stock-schema';
 import { database } from '#lib/store/client';
 import { DEFAULT_CREATOR_ID, SHARED_CREATOR_ID } from '#lib/store/creators';
 import { foodFrom, packFrom, versionFrom } from '#lib/store/from-rows';

@@ -1,5 +1,5 @@
 import 'server-only';
-import { kitchenSchema, type Kitchen } from '#lib/episode/schema';
+import { kitchenSchema, type Kitchen } from '#lib/episode/kitchen-schema';
 import { database } from '#lib/store/client';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { kitchenFrom } from '#lib/store/from-rows';

@@ -1,5 +1,5 @@
 import 'server-only';
-import { stockLotSchema, type StockLot } from '#lib/episode/schema';
+import { stockLotSchema, type StockLot } from '#lib/episode/stock-schema';
 import { database } from '#lib/store/client';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { lotFrom } from '#lib/store/from-rows';

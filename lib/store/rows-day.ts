@@ -1,17 +1,8 @@
 import { z } from 'zod';
-import {
-  appointmentSchema,
-  filmingDaySchema,
-  packSchema,
-  perishableSchema,
-  pinSchema,
-  segmentSchema,
-  shotSchema,
-  stepLinkSchema,
-  stepSchema,
-  stockLotSchema,
-} from '#lib/episode/schema';
-import { packPriceSchema, shopSchema } from '#lib/episode/stock-schema';
+import { appointmentSchema, filmingDaySchema, pinSchema } from '#lib/episode/day-schema';
+import { segmentSchema } from '#lib/episode/schema';
+import { perishableSchema, shotSchema, stepLinkSchema, stepSchema } from '#lib/episode/step-schema';
+import { packSchema, stockLotSchema, packPriceSchema, shopSchema } from '#lib/episode/stock-schema';
 import { LIST_KINDS } from '#lib/shopping/list-events';
 import {
   anchor,

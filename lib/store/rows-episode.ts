@@ -1,19 +1,15 @@
 import { z } from 'zod';
 import { dishClaimsSchema } from '#lib/episode/edit-schema';
 import { DESCRIPTION_FORMS, layoutSchema } from '#lib/episode/publish-schema';
+import { fractionSchema, massRangeSchema } from '#lib/episode/fields';
 import {
   cookingSchema,
-  creatorSchema,
-  episodeSchema,
-  fractionSchema,
   LEFT_PLACES,
-  massRangeSchema,
   recipeLineSchema,
   recipeSchema,
-  segmentSchema,
-  targetSchema,
   weighingSchema,
-} from '#lib/episode/schema';
+} from '#lib/episode/recipe-schema';
+import { creatorSchema, episodeSchema, segmentSchema, targetSchema } from '#lib/episode/schema';
 import { id, instant, position, positive, text, whole } from '#lib/store/rows-basic';
 
 const episode = episodeSchema.shape;

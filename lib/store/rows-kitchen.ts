@@ -1,5 +1,10 @@
 import { z } from 'zod';
-import { applianceSchema, houseShotSchema, kitchenSchema, ovenSchema } from '#lib/episode/schema';
+import {
+  applianceSchema,
+  houseShotSchema,
+  kitchenSchema,
+  ovenSchema,
+} from '#lib/episode/kitchen-schema';
 import { id, position, positive, signed, whole } from '#lib/store/rows-basic';
 
 const kitchen = kitchenSchema.shape;

@@ -2,7 +2,8 @@ import { amountContext, dishesOf, type AmountContext, type Dish } from '#lib/epi
 import { eatenAmount } from '#lib/episode/eaten-amount';
 import { findMeasure } from '#lib/episode/line-amount';
 import type { SwapStep, Variant } from '#lib/episode/publish-schema';
-import type { EpisodeFile, Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { failed, ok, type Problem, type Result } from '#lib/result';
 import { countOf, gramsOf, hasReadings, isOfGrams } from '#lib/swap/counted-amount';
 import { unsaidLine } from '#lib/swap/unsaid-line';

@@ -1,6 +1,7 @@
 import type { AmountContext } from '#lib/episode/context';
 import { lineAmount } from '#lib/episode/line-amount';
-import type { MassRange, Recipe, RecipeLine } from '#lib/episode/schema';
+import type { MassRange } from '#lib/episode/fields';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
 import { quickBounds } from '#lib/units/quick-bounds';
 
 type Quantity = NonNullable<RecipeLine['quantity']>;

@@ -6,7 +6,8 @@ import {
   type Dish,
 } from '#lib/episode/context';
 import { finishedWeight } from '#lib/episode/finished-weight';
-import type { EpisodeFile, Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import type { MissingPart } from '#lib/figures/figure';
 import type { Region } from '#lib/figures/line-parts';
 import { addParts, NOTHING, scaleParts, type Parts } from '#lib/figures/parts';

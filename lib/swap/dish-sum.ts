@@ -1,7 +1,8 @@
 import { dishesOf, type AmountContext, type Dish } from '#lib/episode/context';
 import { eatenAmount } from '#lib/episode/eaten-amount';
 import { finishedWeight } from '#lib/episode/finished-weight';
-import type { EpisodeFile, Recipe } from '#lib/episode/schema';
+import type { Recipe } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { eatenShare, portionShare } from '#lib/figures/shares';
 import type { Region } from '#lib/figures/line-parts';
 import { NOTHING, type Parts } from '#lib/figures/parts';

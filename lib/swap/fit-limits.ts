@@ -1,6 +1,7 @@
 import { amountContext, dishesOf, type AmountContext, type Dish } from '#lib/episode/context';
 import { finishedWeight } from '#lib/episode/finished-weight';
-import type { EpisodeFile, Recipe, RecipeLine, Target } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile, Target } from '#lib/episode/schema';
 import { aboutTolerance } from '#lib/figures/judge-limit';
 import type { MissingPart } from '#lib/figures/figure';
 import { addParts, type Parts } from '#lib/figures/parts';

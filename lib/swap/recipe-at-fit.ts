@@ -1,6 +1,7 @@
 import { dishesOf } from '#lib/episode/context';
 import type { SwapStep } from '#lib/episode/publish-schema';
-import type { EpisodeFile, RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { failed, ok, type Result } from '#lib/result';
 import { applySwap } from '#lib/swap/apply-swap';
 import { isOfGrams } from '#lib/swap/counted-amount';

@@ -1,6 +1,6 @@
 import type { AmountContext } from '#lib/episode/context';
 import { readIngredient } from '#lib/episode/read-ingredient';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import type { Food, FoodState, FoodVersion } from '#lib/foods/food';
 import { cellInterval } from '#lib/foods/label-rounding';
 import type { SumInput, SumScope } from '#lib/swap/dish-sum';

@@ -1,6 +1,6 @@
 import type { AmountContext } from '#lib/episode/context';
 import type { SwapStep } from '#lib/episode/publish-schema';
-import type { Recipe } from '#lib/episode/schema';
+import type { Recipe } from '#lib/episode/recipe-schema';
 import { gramsOf } from '#lib/swap/counted-amount';
 import { printGrams } from '#lib/units/print';
 

@@ -7,7 +7,8 @@ import {
 import type { Allergen, Food } from '#lib/foods/food';
 import { amountContext, dishesOf, usedFoodIds } from '#lib/episode/context';
 import { nestedRecipe } from '#lib/episode/made-from';
-import type { EpisodeFile, Recipe } from '#lib/episode/schema';
+import type { Recipe } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 
 /** An allergen that a dish has after a swap and had not before, or the other way round. */
 export interface AllergenChange {

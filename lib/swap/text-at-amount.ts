@@ -1,5 +1,5 @@
 import { readIngredient } from '#lib/episode/read-ingredient';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { printGrams } from '#lib/units/print';
 import { quantityText } from '#lib/units/read-quantity';
 

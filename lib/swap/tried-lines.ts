@@ -1,5 +1,6 @@
 import { amountContext, dishesOf } from '#lib/episode/context';
-import type { EpisodeFile, Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { gramsOf, oneOfIt } from '#lib/swap/counted-amount';
 import { textAtAmount } from '#lib/swap/text-at-amount';
 import { printGrams } from '#lib/units/print';

@@ -1,5 +1,6 @@
 import { amountContext, dishesOf } from '#lib/episode/context';
-import type { EpisodeFile, Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import type { ProvisionalPart } from '#lib/figures/figure';
 import { ingredientParts } from '#lib/figures/recipe-parts';
 import { amountsDiffer } from '#lib/swap/apply-swap';

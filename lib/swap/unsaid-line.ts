@@ -1,4 +1,4 @@
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { UNSAID_LINE } from '#lib/episode/unsaid';
 
 /** An ingredient of which nothing is said yet. */

@@ -1,4 +1,5 @@
-import type { FilmingDay, StepLink } from '#lib/episode/schema';
+import type { FilmingDay } from '#lib/episode/day-schema';
+import type { StepLink } from '#lib/episode/step-schema';
 import { UNSAID_DAY, UNSAID_DAY_SEGMENT } from '#lib/episode/unsaid';
 import { link } from '#seed/demo/shorthand';
 

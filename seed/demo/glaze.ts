@@ -1,4 +1,4 @@
-import type { Recipe } from '#lib/episode/schema';
+import type { Recipe } from '#lib/episode/recipe-schema';
 import { SCALE } from '#seed/demo/kitchen';
 import { LABEL } from '#seed/demo/label-foods';
 import { FOOD } from '#seed/demo/reference-foods';

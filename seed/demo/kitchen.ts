@@ -1,4 +1,5 @@
-import type { EpisodeFile, Kitchen } from '#lib/episode/schema';
+import type { Kitchen } from '#lib/episode/kitchen-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { celsius, minutes } from '#seed/demo/shorthand';
 import { UNSAID_KITCHEN } from '#lib/episode/unsaid';
 

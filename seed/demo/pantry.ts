@@ -1,5 +1,5 @@
 import { UNSAID_PACK } from '#lib/episode/unsaid';
-import type { Pack, StockLot } from '#lib/episode/schema';
+import type { Pack, StockLot } from '#lib/episode/stock-schema';
 import { LABEL } from '#seed/demo/label-foods';
 import { FOOD } from '#seed/demo/reference-foods';
 import { grams } from '#seed/demo/shorthand';

@@ -1,15 +1,8 @@
 import { UNSAID_LINE } from '#lib/episode/unsaid';
-import type {
-  MassRange,
-  Perishable,
-  Ratio,
-  RecipeLine,
-  Shot,
-  Step,
-  StepLink,
-  TalkingPoint,
-  Weighing,
-} from '#lib/episode/schema';
+import type { MassRange, Ratio } from '#lib/episode/fields';
+import type { RecipeLine, Weighing } from '#lib/episode/recipe-schema';
+import type { TalkingPoint } from '#lib/episode/schema';
+import type { Perishable, Shot, Step, StepLink } from '#lib/episode/step-schema';
 import { UNSAID_STEP } from '#lib/episode/unsaid';
 
 /**

@@ -1,4 +1,5 @@
-import type { Segment, StepLink } from '#lib/episode/schema';
+import type { Segment } from '#lib/episode/schema';
+import type { StepLink } from '#lib/episode/step-schema';
 import { UNSAID_SEGMENT } from '#lib/episode/unsaid';
 import { MICROWAVE, OVEN, SCALE } from '#seed/demo/kitchen';
 import { LABEL } from '#seed/demo/label-foods';

@@ -1,4 +1,5 @@
-import type { EpisodeFile, Segment, Step, StepLink } from '#lib/episode/schema';
+import type { EpisodeFile, Segment } from '#lib/episode/schema';
+import type { Step, StepLink } from '#lib/episode/step-schema';
 import { link, segment, step } from '../shoot/made-day';
 import { seeded, type Chance } from '../shoot/seeded';
 import { UNSAID_DAY, UNSAID_DAY_SEGMENT } from '#lib/episode/unsaid';

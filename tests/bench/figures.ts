@@ -1,6 +1,7 @@
 import { availableParallelism, loadavg } from 'node:os';
 import { dishesOf } from '#lib/episode/context';
-import type { EpisodeFile, RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { keptDish } from '#lib/figures/compiled/compiled-lines';
 import { arrangeTogether } from '#lib/figures/compiled/arrangement';
 import { takeBounds } from '#lib/figures/compiled/figures';

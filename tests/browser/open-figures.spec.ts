@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
-import type { EpisodeFile, Step } from '#lib/episode/schema';
+import type { EpisodeFile } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { USUAL_RUNS } from '#lib/shoot/likely';
 import { incompleteEpisode } from '../support/incomplete-episode';

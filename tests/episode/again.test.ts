@@ -5,7 +5,8 @@ import { againTitle, dishAgain, episodeAgain, type AgainOptions } from '#lib/epi
 import { foodChanges, labelsToAsk } from '#lib/episode/again-labels';
 import { dishesOf } from '#lib/episode/context';
 import { parseEpisodeData } from '#lib/episode/file';
-import type { EpisodeFile, Segment, Weighing } from '#lib/episode/schema';
+import type { Weighing } from '#lib/episode/recipe-schema';
+import type { EpisodeFile, Segment } from '#lib/episode/schema';
 import { episodeFigures, type Figures } from '#lib/figures/episode-figures';
 import { figureStatus } from '#lib/figures/figure';
 import type { Food } from '#lib/foods/food';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { amountContext } from '#lib/episode/context';
 import { eatenAmount } from '#lib/episode/eaten-amount';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import type { Food } from '#lib/foods/food';
 import { aDish, aFile, aFood, aLine, aRecipe } from '../support/build';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { plateEaten, typedGrams } from '#lib/episode/plate-eaten';
 import { portionSum } from '#lib/episode/portion-sum';
-import type { Portion } from '#lib/episode/schema';
+import type { Portion } from '#lib/episode/recipe-schema';
 
 const byGrams = (g: number): Portion => ({
   id: `${g}`,

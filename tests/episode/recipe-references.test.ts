@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { parseEpisodeData } from '#lib/episode/file';
-import type { EpisodeFile, Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { aDish, aFile, aFood, aLine, aReading, aRecipe, grams } from '../support/build';
 
 const madeFrom = (recipeId: string, more: Partial<RecipeLine> = {}): RecipeLine =>

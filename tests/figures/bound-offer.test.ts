@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { dishesOf } from '#lib/episode/context';
 import {
   atMostText,

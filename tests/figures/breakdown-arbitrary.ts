@@ -1,5 +1,6 @@
 import fc from 'fast-check';
-import type { EpisodeFile, RecipeLine, Weighing } from '#lib/episode/schema';
+import type { RecipeLine, Weighing } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import type { Food } from '#lib/foods/food';
 import { aDish, aFile, aFood, aLine, aReading, aRecipe, grams } from '../support/build';
 

@@ -1,12 +1,6 @@
 import { UNSAID_PACK } from '#lib/episode/unsaid';
-import type {
-  EpisodeFile,
-  Portion,
-  Recipe,
-  RecipeLine,
-  Segment,
-  Weighing,
-} from '#lib/episode/schema';
+import type { Portion, Recipe, RecipeLine, Weighing } from '#lib/episode/recipe-schema';
+import type { EpisodeFile, Segment } from '#lib/episode/schema';
 import type { Food } from '#lib/foods/food';
 import { NUTRIENT_NAMES, type Nutrient } from '#lib/foods/nutrients';
 import { aDish, aFile, aFood, aLine, aReading, aRecipe, grams } from '../support/build';

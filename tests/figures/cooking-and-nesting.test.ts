@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { recipeRing } from '#lib/episode/made-from';
-import type { RecipeLine, Weighing } from '#lib/episode/schema';
+import type { RecipeLine, Weighing } from '#lib/episode/recipe-schema';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import type { Figure } from '#lib/figures/figure';
 import type { Nutrient } from '#lib/foods/nutrients';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { EpisodeFile, Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import type { Food } from '#lib/foods/food';
 import { aDish, aFile, aFood, aLine, aRecipe, grams } from '../support/build';

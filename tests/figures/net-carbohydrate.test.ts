@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { parseBindings } from '#lib/episode/binding';
-import { recipeLineSchema, targetSchema } from '#lib/episode/schema';
+import { recipeLineSchema } from '#lib/episode/recipe-schema';
+import { targetSchema } from '#lib/episode/schema';
 import { breakdown } from '#lib/figures/breakdown';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { figureStatus } from '#lib/figures/figure';

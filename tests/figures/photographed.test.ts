@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { EpisodeFile, RecipeLine, Weighing } from '#lib/episode/schema';
+import type { RecipeLine, Weighing } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { breakdown } from '#lib/figures/breakdown';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { confirmedOnly, publishedNumbers } from '#lib/figures/published-numbers';

@@ -1,4 +1,4 @@
-import type { Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
 import type { Food } from '#lib/foods/food';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { oneOf, whole } from '../support/uniform';

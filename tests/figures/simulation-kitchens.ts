@@ -1,4 +1,5 @@
-import type { EpisodeFile, RecipeLine, Weighing } from '#lib/episode/schema';
+import type { RecipeLine, Weighing } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { foodSchema, type Food, type FoodVersion } from '#lib/foods/food';
 import { oneOf, whole } from '../support/uniform';
 import { aDish, aFile, aFood, aLine, aReading, aRecipe, grams } from '../support/build';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { RecipeLine, Segment } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
+import type { Segment } from '#lib/episode/schema';
 import { editFactsOf } from '#lib/overview/edit-facts-of';
 import type { DayEvent, Entry } from '#lib/shoot/day-log';
 import type { Cost } from '#lib/shopping/list-types';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { waitingLines } from '#lib/overview/waiting-lines';
 import { aDish, aFile, aFood, aLine, aReading, aRecipe, grams } from '../support/build';

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { EpisodeFile, Portion } from '#lib/episode/schema';
+import type { Portion } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import type { SaidLine } from '#lib/episode/said-line';
 import { BLOCK_KINDS, DISH_PARTS, type DescriptionLayout } from '#lib/episode/publish-schema';
 import { cardsOf } from '#lib/publish/cards/cards-of';

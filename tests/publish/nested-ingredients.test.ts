@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { amountContext } from '#lib/episode/context';
-import type { EpisodeFile, RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { allergenList } from '#lib/publish/allergen-list';
 import { allergenQuestions } from '#lib/publish/allergen-questions';
 import { description } from '#lib/publish/description';

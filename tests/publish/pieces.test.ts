@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parseEpisodeFile } from '#lib/episode/file';
 import type { Piece } from '#lib/episode/publish-schema';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { takeLock } from '#lib/lock/numbers-lock';
 import { numbersToPublish } from '#lib/publish/from-lock';
 import { pieceText } from '#lib/publish/pieces';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { episodeFileText, parseEpisodeFile } from '#lib/episode/file';
-import type { EpisodeFile, Recipe } from '#lib/episode/schema';
+import type { Recipe } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { figureStatus } from '#lib/figures/figure';
 import type { Nutrient } from '#lib/foods/nutrients';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Weighing } from '#lib/episode/schema';
+import type { Weighing } from '#lib/episode/recipe-schema';
 import { dayEventSchema } from '#lib/shoot/day-event-schema';
 import type { DayEvent, Entry } from '#lib/shoot/day-log';
 import {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { pinnedWords } from '#lib/overview/evening-words';
 import { daysBefore, eveningSteps } from '#lib/shoot/evening';
 import type { PlanEntry, ShootPlan } from '#lib/shoot/plan';
-import type { Step, StepLink } from '#lib/episode/schema';
+import type { Step, StepLink } from '#lib/episode/step-schema';
 import { dayFile, link, segment, step } from './made-day';
 
 /** Minutes after midnight of the filming day of a clock time on the day before. */

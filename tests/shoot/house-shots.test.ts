@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { SHOT_MOMENTS, type HouseShot, type ShotMoment, type Step } from '#lib/episode/schema';
+import { SHOT_MOMENTS, type HouseShot, type ShotMoment } from '#lib/episode/kitchen-schema';
+import type { Step } from '#lib/episode/step-schema';
 import { MOST_SHOTS } from '#lib/episode/step-limits';
 import { houseShotsToAdd, shotLine, stepAt, USUAL_HOUSE_SHOTS } from '#lib/shoot/house-shots';
 import { demoFile } from '../ui/page-support';

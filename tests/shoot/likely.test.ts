@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { EpisodeFile, Step } from '#lib/episode/schema';
+import type { EpisodeFile } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 import { drawLengths, simulate } from '#lib/planner/simulate/simulate';
 import { leftShifted } from '#lib/planner/simulate/pass';
 import { dayFacts } from '#lib/shoot/day-facts';

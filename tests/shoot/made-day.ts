@@ -1,12 +1,7 @@
-import type {
-  EpisodeFile,
-  FilmingDay,
-  Kitchen,
-  Oven,
-  Segment,
-  Step,
-  StepLink,
-} from '#lib/episode/schema';
+import type { FilmingDay } from '#lib/episode/day-schema';
+import type { Kitchen, Oven } from '#lib/episode/kitchen-schema';
+import type { EpisodeFile, Segment } from '#lib/episode/schema';
+import type { Step, StepLink } from '#lib/episode/step-schema';
 import {
   UNSAID_DAY,
   UNSAID_DAY_SEGMENT,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { dayCautions, insideTemperatures } from '#lib/shoot/day-cautions';
 import { leastInside } from '#lib/shoot/inside-least';
 import { aStep } from '../claims/judge-beyond/invented-kitchen';

@@ -1,4 +1,5 @@
-import type { EpisodeFile, Step } from '#lib/episode/schema';
+import type { EpisodeFile } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 
 /** When a step ran on a simulated day, in minutes of the day. */
 export interface Ran {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { EpisodeFile, Oven } from '#lib/episode/schema';
+import type { Oven } from '#lib/episode/kitchen-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import type { PlanEntry, ShootPlan } from '#lib/shoot/plan';
 import { planDay } from '#lib/shoot/plan-day';
 import { checkPlan } from './checker';

@@ -1,4 +1,5 @@
-import type { EpisodeFile, FilmingDay } from '#lib/episode/schema';
+import type { FilmingDay } from '#lib/episode/day-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import type { CheckedEntry, CheckedPlan } from './checker-data';
 import { MILLI_CS, randomKitchen } from './random-kitchen';
 import { crossLinks, linkFromAnotherDay, randomLots, segmentLinks } from './random-rules';

@@ -1,4 +1,5 @@
-import type { EpisodeFile, Step } from '#lib/episode/schema';
+import type { EpisodeFile } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 import { seeded } from './seeded';
 import { randomDay } from './random-day';
 

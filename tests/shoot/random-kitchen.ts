@@ -1,4 +1,4 @@
-import type { Kitchen } from '#lib/episode/schema';
+import type { Kitchen } from '#lib/episode/kitchen-schema';
 import type { Chance } from './seeded';
 import { UNSAID_KITCHEN, UNSAID_OVEN } from '#lib/episode/unsaid';
 

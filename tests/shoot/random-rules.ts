@@ -1,4 +1,4 @@
-import type { Perishable, StepLink } from '#lib/episode/schema';
+import type { Perishable, StepLink } from '#lib/episode/step-schema';
 import type { CheckedEntry } from './checker-data';
 import type { DraftSegment } from './random-segment';
 import type { Chance } from './seeded';

@@ -1,4 +1,6 @@
-import type { Kitchen, Segment, Step } from '#lib/episode/schema';
+import type { Kitchen } from '#lib/episode/kitchen-schema';
+import type { Segment } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 import type { Chance } from './seeded';
 import { UNSAID_SEGMENT, UNSAID_STEP } from '#lib/episode/unsaid';
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { filmedAlone, filmedTogether } from '#lib/episode/also-filmed';
 import { parseEpisodeData } from '#lib/episode/file';
-import type { EpisodeFile, FilmingDay } from '#lib/episode/schema';
+import type { FilmingDay } from '#lib/episode/day-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { UNSAID_DAY_SEGMENT } from '#lib/episode/unsaid';
 import { takeLock } from '#lib/lock/numbers-lock';
 import { dayFacts } from '#lib/shoot/day-facts';

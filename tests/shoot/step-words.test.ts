@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Segment, Step, StepLink } from '#lib/episode/schema';
+import type { Segment } from '#lib/episode/schema';
+import type { Step, StepLink } from '#lib/episode/step-schema';
 import { defaultDay } from '#lib/shoot/default-day';
 import type { PlanEntry } from '#lib/shoot/plan';
 import { isTooLong, linkWords, placeWords, stepWords } from '#lib/shoot/step-words';

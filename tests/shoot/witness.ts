@@ -1,4 +1,4 @@
-import type { Kitchen, Oven } from '#lib/episode/schema';
+import type { Kitchen, Oven } from '#lib/episode/kitchen-schema';
 import type { CheckedEntry } from './checker-data';
 import type { DraftSegment, DraftStep } from './random-segment';
 

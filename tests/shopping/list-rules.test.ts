@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Pack, StockLot } from '#lib/episode/schema';
-import type { PantryFood } from '#lib/episode/stock-schema';
+import type { Pack, StockLot, PantryFood } from '#lib/episode/stock-schema';
 import { UNSAID_DAY, UNSAID_PACK } from '#lib/episode/unsaid';
 import type { Food } from '#lib/foods/food';
 import { countStock, lotLastDay } from '#lib/shopping/counted-stock';

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { EpisodeFile, Recipe, RecipeLine, Segment } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile, Segment } from '#lib/episode/schema';
 import { timesWords } from '#lib/shopping/list-words';
 import { shoppingList } from '#lib/shopping/shopping-list';
 import { shoppingText } from '#lib/shopping/shopping-text';

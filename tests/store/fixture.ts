@@ -1,4 +1,6 @@
-import type { EpisodeFile, RecipeLine, Segment, Step } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile, Segment } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 import type { Food, FoodVersion } from '#lib/foods/food';
 import { UNSAID_LINE, UNSAID_SEGMENT, UNSAID_STEP } from '#lib/episode/unsaid';
 

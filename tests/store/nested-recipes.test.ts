@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { episodeFileText, parseEpisodeFile } from '#lib/episode/file';
-import type { EpisodeFile, Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import type { Result } from '#lib/result';
 import type { Edit } from '#lib/store/command';

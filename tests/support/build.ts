@@ -1,14 +1,7 @@
 import type { Cell, Food, FoodVersion } from '#lib/foods/food';
 import type { Nutrient } from '#lib/foods/nutrients';
-import {
-  FILE_FORMAT,
-  FILE_VERSION,
-  type EpisodeFile,
-  type Recipe,
-  type RecipeLine,
-  type Segment,
-  type Weighing,
-} from '#lib/episode/schema';
+import type { Recipe, RecipeLine, Weighing } from '#lib/episode/recipe-schema';
+import { FILE_FORMAT, FILE_VERSION, type EpisodeFile, type Segment } from '#lib/episode/schema';
 import { parsePrinted } from '#lib/units/printed';
 import { UNSAID_KITCHEN, UNSAID_LINE, UNSAID_SEGMENT } from '#lib/episode/unsaid';
 

@@ -1,4 +1,5 @@
-import type { EpisodeFile, RecipeLine, Segment, Weighing } from '#lib/episode/schema';
+import type { RecipeLine, Weighing } from '#lib/episode/recipe-schema';
+import type { EpisodeFile, Segment } from '#lib/episode/schema';
 import type { Food } from '#lib/foods/food';
 import { NUTRIENT_NAMES, type Nutrient } from '#lib/foods/nutrients';
 import { aDish, aFile, aFood, aLine, aReading, aRecipe, grams } from './build';

@@ -1,4 +1,5 @@
-import type { EpisodeFile, Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
+import type { Recipe, RecipeLine, Weighing } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import type { Food } from '#lib/foods/food';
 import type { Drawing } from './true-draw';
 

@@ -1,4 +1,5 @@
-import type { EpisodeFile, Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import type { Food } from '#lib/foods/food';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { trueAmounts } from './true-amount';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { EpisodeFile, Pack } from '#lib/episode/schema';
+import type { EpisodeFile } from '#lib/episode/schema';
+import type { Pack } from '#lib/episode/stock-schema';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { explainNumber, type ViewerNumber } from '#lib/swap/another-number';
 import { amountWords, nutrientLabel, nutrientWords } from '#lib/swap/amount-words';

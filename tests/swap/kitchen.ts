@@ -1,5 +1,6 @@
 import type { SwapStep, Variant } from '#lib/episode/publish-schema';
-import type { EpisodeFile, RecipeLine, Segment } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile, Segment } from '#lib/episode/schema';
 import { applySwap } from '#lib/swap/apply-swap';
 import { aDish, aFile, aFood, aLine, aReading, aRecipe, grams } from '../support/build';
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { EpisodeFile, Weighing } from '#lib/episode/schema';
+import type { Weighing } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { proposedFit, wishOf } from '#lib/swap/fit-wish';
 import { fitRows } from '#lib/swap/fit-form-rows';
 import { recipeAtFit } from '#lib/swap/recipe-at-fit';

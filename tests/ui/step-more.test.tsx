@@ -1,6 +1,6 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
-import type { Step } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 import { UNSAID_KITCHEN } from '#lib/episode/unsaid';
 import { importEpisodeFile } from '#lib/store/import-file';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';

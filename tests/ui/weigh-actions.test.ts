@@ -1,5 +1,5 @@
 import { describe, expect, test, vi } from 'vitest';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { importEpisodeFile } from '#lib/store/import-file';
 import { readEpisodeChanges } from '#lib/store/read-episode-changes';

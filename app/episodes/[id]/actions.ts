@@ -2,7 +2,7 @@
 
 import { revalidatePath } from 'next/cache';
 import { v7 as uuid } from 'uuid';
-import type { LineUnit } from '#lib/episode/schema';
+import type { LineUnit } from '#lib/episode/recipe-schema';
 import type { Food } from '#lib/foods/food';
 import { failed, ok, type Problem, type Result } from '#lib/result';
 import type { Edit } from '#lib/store/command';

@@ -1,6 +1,6 @@
 'use server';
 
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { boundOffers } from '#lib/figures/bound-offer';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { LineUnit } from '#lib/episode/schema';
+import type { LineUnit } from '#lib/episode/recipe-schema';
 import { amount, optionalText, revision, rowId, ticked } from '../../_forms/fields';
 import { DISH_MASS_UNITS, PORTION_UNIT } from './dish-units';
 

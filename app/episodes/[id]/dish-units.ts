@@ -1,4 +1,4 @@
-import type { LineUnit, RecipeLine } from '#lib/episode/schema';
+import type { LineUnit, RecipeLine } from '#lib/episode/recipe-schema';
 
 /** Units by weight that an ingredient made from a dish can be given in, all of its finished weight. */
 export const DISH_MASS_UNITS = ['g', 'kg', 'oz', 'lb'] as const satisfies readonly LineUnit[];

@@ -1,7 +1,9 @@
 'use server';
 
 import { plateEaten, typedGrams } from '#lib/episode/plate-eaten';
-import type { Ate, Kitchen, Ratio } from '#lib/episode/schema';
+import type { Ratio } from '#lib/episode/fields';
+import type { Kitchen } from '#lib/episode/kitchen-schema';
+import type { Ate } from '#lib/episode/schema';
 import { DEFAULT_RESOLUTION_MG, plannedResolutionMg, spreadPermille } from '#lib/episode/spreads';
 import { failed, ok, type Result } from '#lib/result';
 import { readEpisodeFile } from '#lib/store/read-episode';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { MassRange, Ratio } from '#lib/episode/schema';
+import type { MassRange, Ratio } from '#lib/episode/fields';
 import { readGrams } from '#lib/units/read-quantity';
 import { grams, optionalId, optionalText, revision, rowId } from '../../_forms/fields';
 import { optionalPercent } from '../../_forms/number-fields';

@@ -1,6 +1,6 @@
 import { UNSAID_LINE } from '#lib/episode/unsaid';
 import type { z } from 'zod';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { lineColumns } from '#lib/store/episode-columns';
 import type { lineForm } from './line-schema';
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { LEFT_PLACES, LINE_UNITS } from '#lib/episode/schema';
+import { LEFT_PLACES, LINE_UNITS } from '#lib/episode/recipe-schema';
 import { STATES } from '#lib/foods/food';
 import {
   amount,

@@ -3,7 +3,8 @@
 import { lineFromReading } from '#lib/episode/line-from-reading';
 import { matchQuery } from '#lib/episode/match-line';
 import { readIngredient } from '#lib/episode/read-ingredient';
-import type { EpisodeFile, RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import type { Edit } from '#lib/store/command';
 import { rememberMatch } from '#lib/store/match-foods';
 import { nextPlace } from '#lib/store/next-place';

@@ -2,7 +2,7 @@
 
 import { v7 as uuid } from 'uuid';
 import { spreadPermille } from '#lib/episode/spreads';
-import type { Portion } from '#lib/episode/schema';
+import type { Portion } from '#lib/episode/recipe-schema';
 import { failed, type Result } from '#lib/result';
 import { portionColumns } from '#lib/store/episode-columns';
 import { nextPlace } from '#lib/store/next-place';

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import type { Portion, Ratio } from '#lib/episode/schema';
+import type { Ratio } from '#lib/episode/fields';
+import type { Portion } from '#lib/episode/recipe-schema';
 import { readGrams } from '#lib/units/read-quantity';
 import { optionalText, rowId } from '../../_forms/fields';
 import { optionalPercent } from '../../_forms/number-fields';

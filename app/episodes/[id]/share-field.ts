@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { readQuantity } from '#lib/units/read-quantity';
-import type { Ratio } from '#lib/episode/schema';
+import type { Ratio } from '#lib/episode/fields';
 
 /** A single exact amount as typed, as a share of a dish or how often it is made; null for a range or no amount. */
 export function readShare(text: string): Ratio | null {

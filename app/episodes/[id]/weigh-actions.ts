@@ -2,7 +2,7 @@
 
 import { redirect } from 'next/navigation';
 import { onScale, waitingReading } from '#lib/episode/scale-so-far';
-import type { Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
+import type { Recipe, RecipeLine, Weighing } from '#lib/episode/recipe-schema';
 import { readWeighing, type WeighedOf } from '#lib/episode/typed-weighing';
 import { failed, ok, type Result } from '#lib/result';
 import type { Edit } from '#lib/store/command';

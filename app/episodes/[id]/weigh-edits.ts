@@ -1,7 +1,7 @@
 import { v7 as uuid } from 'uuid';
 import type { sharesOf } from '#lib/episode/reading-shares';
 import type { ReadWeighing } from '#lib/episode/typed-weighing';
-import type { Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
+import type { Recipe, RecipeLine, Weighing } from '#lib/episode/recipe-schema';
 import type { Edit } from '#lib/store/command';
 
 interface Kept {

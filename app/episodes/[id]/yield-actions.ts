@@ -3,7 +3,7 @@
 import { v7 as uuid } from 'uuid';
 import { amountContext } from '#lib/episode/context';
 import { cookWeights, typedHalfMg } from '#lib/episode/cook-weights';
-import type { Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
 import type { Food } from '#lib/foods/food';
 import { failed } from '#lib/result';
 import type { Edit } from '#lib/store/command';

@@ -1,6 +1,6 @@
 import { ButtonForm } from '../../_forms/button-form';
 import type { Choice } from '../../_ui/form/field';
-import type { HouseShot, Kitchen } from '#lib/episode/schema';
+import type { HouseShot, Kitchen } from '#lib/episode/kitchen-schema';
 import { MOMENT_CHOICES, shotLine, USUAL_HOUSE_SHOTS } from '#lib/shoot/house-shots';
 import type { StoredKitchen } from '#lib/store/read-kitchen';
 import { printRuntime } from '#lib/units/print';

@@ -4,7 +4,7 @@ import { FormFrame } from '../../_forms/form-frame';
 import { Button } from '../../_ui/button';
 import { AmountField } from '../../_ui/form/amount-field';
 import { TextField, type Choice } from '../../_ui/form/field';
-import type { Kitchen, Oven } from '#lib/episode/schema';
+import type { Kitchen, Oven } from '#lib/episode/kitchen-schema';
 import { degreesTyped, permilleTyped, ppmTyped } from '#lib/units/read-typed';
 import {
   addChange,

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { ButtonForm } from '../../_forms/button-form';
 import { SlateHead } from '../../_ui/slate-head';
-import type { Kitchen, Oven } from '#lib/episode/schema';
+import type { Kitchen, Oven } from '#lib/episode/kitchen-schema';
 import { DEFAULT_KITCHEN } from '#lib/store/default-kitchen';
 import type { StoredKitchen } from '#lib/store/read-kitchen';
 import type { StoredShop } from '#lib/store/read-shop-walks';

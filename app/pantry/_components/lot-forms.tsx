@@ -3,7 +3,7 @@
 import { FormFrame } from '../../_forms/form-frame';
 import { Button } from '../../_ui/button';
 import { ChoiceField, TextField, type Choice } from '../../_ui/form/field';
-import type { StockLot } from '#lib/episode/schema';
+import type { StockLot } from '#lib/episode/stock-schema';
 import { moveStock, saveLot } from '../stock-actions';
 
 const MOVES: readonly Choice[] = [

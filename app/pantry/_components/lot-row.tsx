@@ -1,5 +1,5 @@
 import { ButtonForm } from '../../_forms/button-form';
-import type { StockLot } from '#lib/episode/schema';
+import type { StockLot } from '#lib/episode/stock-schema';
 import type { LastDay } from '#lib/shopping/counted-stock';
 import { lotMg } from '#lib/shopping/shopping-list';
 import { MOVE_WORDS, signedGrams } from '#lib/shopping/stock-move';

@@ -1,5 +1,5 @@
 import { ButtonForm } from '../../_forms/button-form';
-import type { Pack } from '#lib/episode/schema';
+import type { Pack } from '#lib/episode/stock-schema';
 import { latestPrices, priceWords } from '#lib/shopping/price-words';
 import { priceText } from '#lib/shopping/shopping-text';
 import type { StoredFood } from '#lib/store/read-foods';

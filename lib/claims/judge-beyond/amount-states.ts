@@ -3,7 +3,7 @@ import type { Statement } from '#lib/claims/statement';
 import type { AmountContext } from '#lib/episode/context';
 import { stateClass } from '#lib/episode/eaten-amount';
 import { weighedAmount, writtenAmount, type LineAmount } from '#lib/episode/line-amount';
-import type { Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
 
 /** Of which state an amount is said; null where the words do not say. */
 export type SaidState = 'raw' | 'cooked' | null;

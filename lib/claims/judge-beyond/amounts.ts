@@ -19,7 +19,7 @@ import type { AmountContext } from '#lib/episode/context';
 import { finishedWeight } from '#lib/episode/finished-weight';
 import type { LineAmount } from '#lib/episode/line-amount';
 import { onceFor } from '#lib/claims/once-for';
-import type { Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
 import { isMassUnit, MILLIGRAMS } from '#lib/units/units';
 
 type Amount = Statement & { readonly kind: 'amount' };

@@ -1,6 +1,6 @@
 import { degreesIn, isUsualRounding } from '#lib/claims/judge-beyond/oven-table';
 import { stems } from '#lib/claims/judge-beyond/words-around';
-import type { Step } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 
 /** Steps among which a statement’s own is, and whether the words around it name them. */
 export interface ChosenSteps {

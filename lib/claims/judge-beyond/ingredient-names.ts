@@ -1,6 +1,6 @@
 import { sameFood, stemsOf } from '#lib/claims/foods';
 import type { Language } from '#lib/claims/language';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { readIngredient } from '#lib/episode/read-ingredient';
 import type { Food } from '#lib/foods/food';
 

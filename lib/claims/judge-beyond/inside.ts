@@ -9,7 +9,7 @@ import type { Around } from '#lib/claims/judge-beyond/words-around';
 import { cannotSay, plainly, worded, type Verdicted } from '#lib/claims/judge/verdicted';
 import { saidInterval } from '#lib/claims/said-interval';
 import type { Statement } from '#lib/claims/statement';
-import type { Step } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 
 type Inside = Statement & { readonly kind: 'insideTemperature' };
 

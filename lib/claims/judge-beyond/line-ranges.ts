@@ -4,7 +4,7 @@ import type { AmountUnit } from '#lib/claims/statement';
 import type { AmountContext } from '#lib/episode/context';
 import { measureUnit, type LineAmount } from '#lib/episode/line-amount';
 import { readIngredient } from '#lib/episode/read-ingredient';
-import type { LineUnit, RecipeLine } from '#lib/episode/schema';
+import type { LineUnit, RecipeLine } from '#lib/episode/recipe-schema';
 import { measureKind, spreadOf } from '#lib/episode/spreads';
 import type { Food, FoodMeasure } from '#lib/foods/food';
 import { quickBounds } from '#lib/units/quick-bounds';

@@ -6,7 +6,7 @@ import {
   type IngredientNames,
 } from '#lib/claims/judge-beyond/ingredient-names';
 import type { AmountContext, Dish } from '#lib/episode/context';
-import type { Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
 import { onceFor } from '#lib/claims/once-for';
 
 /** The ingredients that a food, as it is said, fits best; none where it fits none. */

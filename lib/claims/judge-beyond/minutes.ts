@@ -12,7 +12,7 @@ import {
 } from '#lib/claims/said-interval';
 import type { Statement } from '#lib/claims/statement';
 import type { Dish } from '#lib/episode/context';
-import type { Step } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 
 type Minutes = Extract<Statement, { readonly unit: 'min' }>;
 

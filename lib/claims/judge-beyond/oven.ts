@@ -13,7 +13,7 @@ import {
 import { cannotSay, type Verdicted } from '#lib/claims/judge/verdicted';
 import { covers, saidInterval } from '#lib/claims/said-interval';
 import type { Statement } from '#lib/claims/statement';
-import type { Step } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 import { settled } from '#lib/units/print';
 
 type Oven = Statement & { readonly kind: 'ovenTemperature' };

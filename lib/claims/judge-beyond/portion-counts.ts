@@ -1,7 +1,7 @@
 import { onceFor } from '#lib/claims/once-for';
 import type { AmountContext } from '#lib/episode/context';
 import { finishedWeight } from '#lib/episode/finished-weight';
-import type { Portion, Recipe } from '#lib/episode/schema';
+import type { Portion, Recipe } from '#lib/episode/recipe-schema';
 import type { LikelyRange } from '#lib/claims/said-interval';
 
 /** How many of a portion a recipe makes, once made. */

@@ -4,7 +4,7 @@ import { minutesSaid } from '#lib/claims/judge-beyond/minutes';
 import { minutesText } from '#lib/claims/judge-beyond/number-words';
 import { cannotSay, type Verdicted } from '#lib/claims/judge/verdicted';
 import type { Statement } from '#lib/claims/statement';
-import type { Step } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 
 type ReadyIn = Extract<Statement, { readonly unit: 'min' }>;
 

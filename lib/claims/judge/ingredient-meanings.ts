@@ -1,5 +1,5 @@
 import { matchingLines } from '#lib/claims/judge-beyond/matching-lines';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import type { Figures, LineFigures } from '#lib/figures/episode-figures';
 import type { Figure } from '#lib/figures/figure';
 import type { Nutrient } from '#lib/foods/nutrients';

@@ -1,5 +1,5 @@
 import { ENGLISH } from '#lib/claims/english/english';
-import type { Portion } from '#lib/episode/schema';
+import type { Portion } from '#lib/episode/recipe-schema';
 import { ingredientMeanings } from './ingredient-meanings';
 import type { JudgeContext, JudgedDish } from './judge-context';
 import { aMeaning, ofMakings, whole, type About, type Meaning } from './meaning';

@@ -1,5 +1,6 @@
 import { recipesOf, type AmountContext, type Dish } from '#lib/episode/context';
-import type { EpisodeFile, Recipe } from '#lib/episode/schema';
+import type { Recipe } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { dishSum, type DishSum } from '#lib/figures/compiled/dish-sum';
 import { compileLine, type CompiledLine } from '#lib/figures/compiled/line';
 import { askedSummand } from '#lib/figures/compiled/summand';

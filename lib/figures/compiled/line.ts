@@ -1,6 +1,6 @@
 import type { AmountContext } from '#lib/episode/context';
 import { eatenOnce, type EatenAmount } from '#lib/episode/eaten-amount';
-import type { Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
 import { unitsOfBasis } from '#lib/figures/composition';
 import { areEqual } from '#lib/figures/compiled/alike';
 import { compositionOf, type Composition, type Lack } from '#lib/figures/compiled/composition';

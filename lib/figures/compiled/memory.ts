@@ -1,5 +1,8 @@
 import { amountContext, type AmountContext, type Dish } from '#lib/episode/context';
-import type { EpisodeFile, Kitchen, Pack, Weighing } from '#lib/episode/schema';
+import type { Kitchen } from '#lib/episode/kitchen-schema';
+import type { Weighing } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
+import type { Pack } from '#lib/episode/stock-schema';
 import type { Food } from '#lib/foods/food';
 import type { Arrangement, Together } from '#lib/figures/compiled/arrangement';
 import type { WorkedDish } from '#lib/figures/reckoning';

@@ -1,7 +1,7 @@
 import type { AmountContext } from '#lib/episode/context';
 import { lineAmount } from '#lib/episode/line-amount';
 import { nestedRecipe } from '#lib/episode/made-from';
-import type { Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
+import type { Recipe, RecipeLine, Weighing } from '#lib/episode/recipe-schema';
 import { STATE_WORDS } from '#lib/foods/state-words';
 import { ingredientText } from '#lib/publish/ingredient-text';
 import type { CardRow } from '#lib/publish/cards/card';

@@ -1,4 +1,5 @@
-import type { Segment, Step } from '#lib/episode/schema';
+import type { Segment } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 import { printCelsius, printTo } from '#lib/units/print';
 import { minutesSaid, minutesTyped } from '#lib/units/read-typed';
 

@@ -1,6 +1,6 @@
 import type { NutritionInformation } from 'schema-dts';
 import type { Dish } from '#lib/episode/context';
-import type { Portion } from '#lib/episode/schema';
+import type { Portion } from '#lib/episode/recipe-schema';
 import type { EpisodeFigures } from '#lib/figures/episode-figures';
 import type { NumberScope, PublishedNumbers } from '#lib/figures/published-numbers';
 import type { Nutrient } from '#lib/foods/nutrients';

@@ -1,5 +1,5 @@
 import type { Dish } from '#lib/episode/context';
-import type { Step, StepLink } from '#lib/episode/schema';
+import type { Step, StepLink } from '#lib/episode/step-schema';
 import { waysOn, type WaysOn } from '#lib/publish/structured/step-order';
 import { isoDuration } from '#lib/units/iso-duration';
 import { minutesSaid, minutesTyped } from '#lib/units/read-typed';

@@ -1,4 +1,4 @@
-import type { Step, StepLink } from '#lib/episode/schema';
+import type { Step, StepLink } from '#lib/episode/step-schema';
 
 /** What ties say of the steps of a dish. */
 export interface WaysOn {

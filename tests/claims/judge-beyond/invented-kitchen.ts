@@ -4,7 +4,8 @@ import type { BeyondContext } from '#lib/claims/judge-beyond/beyond-context';
 import { readStatements } from '#lib/claims/read-statements';
 import type { TextContext } from '#lib/claims/statement';
 import { dishesOf } from '#lib/episode/context';
-import type { EpisodeFile, Segment, Step } from '#lib/episode/schema';
+import type { EpisodeFile, Segment } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 import { UNSAID_STEP } from '#lib/episode/unsaid';
 import { aDish, aFile, aFood, aLine, aReading, aRecipe, grams } from '../../support/build';
 

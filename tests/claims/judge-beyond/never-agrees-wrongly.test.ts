@@ -5,7 +5,7 @@ import type { BeyondContext } from '#lib/claims/judge-beyond/beyond-context';
 import { judgeBeyond, type BeyondStatement } from '#lib/claims/judge-beyond/judge-beyond';
 import type { Hedge } from '#lib/claims/statement';
 import { dishesOf } from '#lib/episode/context';
-import type { Step } from '#lib/episode/schema';
+import type { Step } from '#lib/episode/step-schema';
 import { aDish, aFile, aFood, aLine, aReading, aRecipe, grams } from '../../support/build';
 import { aContext, aStep, POULTRY_CAUTION } from './invented-kitchen';
 

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Dish } from '#lib/episode/context';
-import type { RecipeLine, Segment, Step, StepLink } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
+import type { Segment } from '#lib/episode/schema';
+import type { Step, StepLink } from '#lib/episode/step-schema';
 import { recipeTimes } from '#lib/publish/structured/recipe-times';
 import { link, step } from '../../shoot/made-day';
 import { aDish, aLine, aRecipe } from '../../support/build';

@@ -2,7 +2,7 @@ import { ButtonForm } from '../../../_forms/button-form';
 import { Disclosure } from '../../../_ui/disclosure';
 import { amountContext, type Dish } from '#lib/episode/context';
 import { finishedWeight, type FinishedWeight } from '#lib/episode/finished-weight';
-import type { Cooking } from '#lib/episode/schema';
+import type { Cooking } from '#lib/episode/recipe-schema';
 import { COOKING_SPREAD_PERMILLE } from '#lib/episode/spreads';
 import { printGrams } from '#lib/units/print';
 import { permilleTyped } from '#lib/units/read-typed';

@@ -1,7 +1,7 @@
 import { ButtonForm } from '../../../_forms/button-form';
 import { Disclosure } from '../../../_ui/disclosure';
 import type { Dish } from '#lib/episode/context';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { quantityText } from '#lib/units/read-quantity';
 import type { DishHit } from '../dish-hit';
 import { addFromDish, countAsFood, saveFromDish } from '../dish-line-actions';

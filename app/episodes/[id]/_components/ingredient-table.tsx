@@ -9,7 +9,7 @@ import { Table, Th } from '../../../_ui/table';
 import { STATE_WORDS } from '../../../_ui/words';
 import type { Dish } from '#lib/episode/context';
 import { takenWords } from '#lib/episode/made-from';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { boundedValues } from '#lib/figures/bound-offer';
 import type { DishFigures, LineFigures } from '#lib/figures/episode-figures';
 import { figureStatus, type Figure } from '#lib/figures/figure';

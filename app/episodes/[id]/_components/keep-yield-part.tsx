@@ -1,6 +1,6 @@
 import { amountContext } from '#lib/episode/context';
 import { cookWeights } from '#lib/episode/cook-weights';
-import type { Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
 import { cookMethods } from '#lib/episode/yield-words';
 import { KeepYieldForm } from './keep-yield-form';
 import type { EpisodeView } from './view';

@@ -1,5 +1,5 @@
 import type { Choice } from '../../../_ui/form/field';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { cookMethods, yieldPercent, yieldWords } from '#lib/episode/yield-words';
 import type { Food } from '#lib/foods/food';
 import { refuseWords } from '#lib/foods/refuse-words';

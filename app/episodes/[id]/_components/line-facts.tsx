@@ -1,4 +1,4 @@
-import type { Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
 import type { LineFigures } from '#lib/figures/episode-figures';
 import { statesId, statesWords } from './states-part';
 import type { EpisodeView } from './view';

@@ -1,6 +1,6 @@
 import { STATE_WORDS, UNIT_WORDS } from '../../../_ui/words';
 import type { Choice } from '../../../_ui/form/field';
-import { LINE_UNITS, type RecipeLine } from '#lib/episode/schema';
+import { LINE_UNITS, type RecipeLine } from '#lib/episode/recipe-schema';
 import { STATES, type Food } from '#lib/foods/food';
 import { gramsText, quantityText } from '#lib/units/read-quantity';
 import { foodHit } from '../../../foods/search/food-hit';

@@ -2,7 +2,7 @@ import Link from 'next/link';
 import { ButtonForm } from '../../../_forms/button-form';
 import { amountContext } from '#lib/episode/context';
 import { nestedRecipe } from '#lib/episode/made-from';
-import type { Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
 import { someOf } from '#lib/figures/print-figure';
 import type { Waiting } from '#lib/overview/waiting-lines';
 import { placeDish } from '../dish-line-actions';

@@ -1,7 +1,7 @@
 import type { Choice } from '../../../_ui/form/field';
 import { UNIT_WORDS } from '../../../_ui/words';
 import { findMeasure, measureUnit } from '#lib/episode/line-amount';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import type { Food, FoodMeasure } from '#lib/foods/food';
 import { gramsText, quantityText } from '#lib/units/read-quantity';
 

@@ -5,7 +5,7 @@ import { FormFrame } from '../../../_forms/form-frame';
 import { Button } from '../../../_ui/button';
 import { ChoiceField, TextField } from '../../../_ui/form/field';
 import type { FormState } from '../../../_ui/form/form-state';
-import type { Portion } from '#lib/episode/schema';
+import type { Portion } from '#lib/episode/recipe-schema';
 import { addPortion } from '../portion-actions';
 
 interface Props {

@@ -1,5 +1,7 @@
 import type { PortionSum } from '#lib/episode/portion-sum';
-import type { Kitchen, Portion, Ratio } from '#lib/episode/schema';
+import type { Ratio } from '#lib/episode/fields';
+import type { Kitchen } from '#lib/episode/kitchen-schema';
+import type { Portion } from '#lib/episode/recipe-schema';
 import { DEFAULT_SPREAD_PERMILLE, spreadPermille } from '#lib/episode/spreads';
 import { printGrams } from '#lib/units/print';
 import { ratioText } from '#lib/units/read-quantity';

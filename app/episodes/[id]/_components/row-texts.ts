@@ -1,4 +1,5 @@
-import type { EpisodeFile, Episode, Ratio, Segment } from '#lib/episode/schema';
+import type { Ratio } from '#lib/episode/fields';
+import type { EpisodeFile, Episode, Segment } from '#lib/episode/schema';
 import { printRuntime } from '#lib/units/print';
 import { quantityText } from '#lib/units/read-quantity';
 import { lineTexts } from './line-texts';

@@ -2,7 +2,7 @@ import Link from 'next/link';
 import { ButtonForm } from '../../../_forms/button-form';
 import { STATE_WORDS } from '../../../_ui/words';
 import { cookMethods } from '#lib/episode/yield-words';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { takeFood } from '../match-actions';
 import { takeYield } from '../yield-actions';
 import { OwnWeightsForm } from './own-weights-form';

@@ -1,6 +1,6 @@
 import Link from 'next/link';
 import { STATE_WORDS } from '../../../_ui/words';
-import type { Recipe, RecipeLine } from '#lib/episode/schema';
+import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
 import { lineReadings } from '#lib/figures/readings';
 import { weighLine } from '../weigh-actions';
 import { KeepYieldPart } from './keep-yield-part';

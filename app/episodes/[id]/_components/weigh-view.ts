@@ -1,7 +1,9 @@
 import { amountContext } from '#lib/episode/context';
 import { gramsByLine } from '#lib/episode/reading-shares';
 import { lastContainerMg, lastScaleId, onScale, waitingReading } from '#lib/episode/scale-so-far';
-import type { EpisodeFile, Kitchen, Recipe, RecipeLine, Weighing } from '#lib/episode/schema';
+import type { Kitchen } from '#lib/episode/kitchen-schema';
+import type { Recipe, RecipeLine, Weighing } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { lineReadings } from '#lib/figures/readings';
 import { localMoment } from '#lib/units/local-date';
 import { scaleGramsText } from '#lib/units/scale-grams';

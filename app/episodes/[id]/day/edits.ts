@@ -1,5 +1,6 @@
 import { v7 as uuid } from 'uuid';
-import type { EpisodeFile, FilmingDay } from '#lib/episode/schema';
+import type { FilmingDay } from '#lib/episode/day-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { inOrderOfDay } from '#lib/shoot/day-place';
 import type { DefaultDay } from '#lib/shoot/default-day';
 import type { Edit } from '#lib/store/command';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { FATES } from '#lib/episode/schema';
+import { FATES } from '#lib/episode/day-schema';
 import { revision, rowId } from '../../../_forms/fields';
 
 const filmedWhen = z

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { STEP_ROLES } from '#lib/episode/schema';
+import { STEP_ROLES } from '#lib/episode/step-schema';
 import { CORE_MILLI_C, OVEN_MILLI_C } from '#lib/episode/step-limits';
 import { checkDegrees } from '../../../_forms/degrees';
 import {

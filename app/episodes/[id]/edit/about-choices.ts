@@ -1,4 +1,5 @@
-import type { Portion, Segment } from '#lib/episode/schema';
+import type { Portion } from '#lib/episode/recipe-schema';
+import type { Segment } from '#lib/episode/schema';
 import type { Choice } from '../../../_ui/form/field';
 
 /** Everything a number can be about, as the form sends it: scope, segment and portion, one blank between. */

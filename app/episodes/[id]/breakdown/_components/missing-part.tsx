@@ -1,5 +1,6 @@
 import Link from 'next/link';
-import type { EpisodeFile, Recipe } from '#lib/episode/schema';
+import type { Recipe } from '#lib/episode/recipe-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import type { MissingPart as Missing } from '#lib/figures/figure';
 import { missingText } from '#lib/figures/print-figure';
 import type { DishPlace } from '#lib/store/read-dishes';

@@ -1,5 +1,5 @@
 import { ButtonForm } from '../../../../_forms/button-form';
-import type { FilmingDay } from '#lib/episode/schema';
+import type { FilmingDay } from '#lib/episode/day-schema';
 import { appointmentWords } from '#lib/shoot/step-words';
 import { clockTyped } from '#lib/units/read-typed';
 import { addAppointment, removeAppointment, saveAppointment } from '../times-actions';

@@ -3,7 +3,7 @@
 import { FormFrame } from '../../../../_forms/form-frame';
 import { Button } from '../../../../_ui/button';
 import { TextField, TickField } from '../../../../_ui/form/field';
-import type { FilmingDay } from '#lib/episode/schema';
+import type { FilmingDay } from '#lib/episode/day-schema';
 import { clockTyped } from '#lib/units/read-typed';
 import { saveDay } from '../actions';
 import { FILM } from '../field-names';

@@ -1,5 +1,6 @@
 import { ButtonForm } from '../../../../_forms/button-form';
-import type { Perishable, Segment } from '#lib/episode/schema';
+import type { Segment } from '#lib/episode/schema';
+import type { Perishable } from '#lib/episode/step-schema';
 import { LIMIT_HINT, limitWords, spanWords, USUAL_LIMIT_S } from '#lib/shoot/step-words';
 import { minutesTyped } from '#lib/units/read-typed';
 import { addLot, addSpan, removeLot, removeSpan, saveLot, saveSpan } from '../lot-actions';

@@ -1,5 +1,6 @@
 import { ButtonForm } from '../../../../_forms/button-form';
-import type { FilmingDay, Segment } from '#lib/episode/schema';
+import type { FilmingDay } from '#lib/episode/day-schema';
+import type { Segment } from '#lib/episode/schema';
 import { pinWords } from '#lib/shoot/step-words';
 import { clockTyped } from '#lib/units/read-typed';
 import { addPin, removePin, savePin } from '../times-actions';

@@ -1,5 +1,6 @@
 import { ButtonForm } from '../../../../_forms/button-form';
-import type { Segment, Shot, Step, StepLink } from '#lib/episode/schema';
+import type { Segment } from '#lib/episode/schema';
+import type { Shot, Step, StepLink } from '#lib/episode/step-schema';
 import { linkWords, ROLE_WORDS, stepWords } from '#lib/shoot/step-words';
 import { minutesTyped } from '#lib/units/read-typed';
 import { printRuntime } from '#lib/units/print';

@@ -1,5 +1,7 @@
 import type { Choice } from '../../../../_ui/form/field';
-import { STEP_ROLES, type Episode, type Kitchen, type Oven, type Step } from '#lib/episode/schema';
+import type { Kitchen, Oven } from '#lib/episode/kitchen-schema';
+import type { Episode } from '#lib/episode/schema';
+import { STEP_ROLES, type Step } from '#lib/episode/step-schema';
 import { CONTACT_WORDS, ROLE_WORDS } from '#lib/shoot/step-words';
 import { degreesTyped, minutesTyped } from '#lib/units/read-typed';
 

@@ -1,5 +1,6 @@
 import type { Choice } from '../../../../_ui/form/field';
-import type { EpisodeFile, FilmingDay, Segment } from '#lib/episode/schema';
+import type { FilmingDay } from '#lib/episode/day-schema';
+import type { EpisodeFile, Segment } from '#lib/episode/schema';
 import type { DaySheet } from '#lib/shoot/day-sheet';
 import type { LikelyWords } from '#lib/shoot/likely-words';
 import type { PinCost, PinTry } from '#lib/shoot/pin-cost';

@@ -1,7 +1,8 @@
 import 'server-only';
 import { takeMarks, type Synchronised, type Take, type TakeMark } from '#lib/cut/take-marks';
 import { rateOf } from '#lib/cut/timecode';
-import type { EpisodeFile, FilmingDay } from '#lib/episode/schema';
+import type { FilmingDay } from '#lib/episode/day-schema';
+import type { EpisodeFile } from '#lib/episode/schema';
 import { stepsAfter, type StepAfter } from '#lib/shoot/after-steps';
 import { loggedTakes } from '#lib/shoot/after-takes';
 import { cameraClockOf, type CameraClock } from '#lib/shoot/camera-clock';

@@ -1,5 +1,5 @@
 import { filmedTogether, type DayFile } from '#lib/episode/also-filmed';
-import type { Shot, Step } from '#lib/episode/schema';
+import type { Shot, Step } from '#lib/episode/step-schema';
 import { rowKey, rowRefOf, type OrderedHeat, type RowRef } from '#lib/shoot/day-log';
 import type { DaySheet } from '#lib/shoot/day-sheet';
 import { clockText } from '#lib/shoot/day-words';

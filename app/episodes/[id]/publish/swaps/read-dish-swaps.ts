@@ -2,7 +2,7 @@ import 'server-only';
 import { amountContext, dishesOf } from '#lib/episode/context';
 import { matchQuery } from '#lib/episode/match-line';
 import { readIngredient } from '#lib/episode/read-ingredient';
-import type { RecipeLine } from '#lib/episode/schema';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { swapView } from '#lib/publish/swap-view';
 import { findFoods } from '#lib/store/reference-search';
 import { proposedName, stepWords } from '#lib/swap/step-words';
