@@ -83,6 +83,8 @@ test('locked, copied, cards downloaded, an input changed: the correction, its te
   expect(before).toContain(was ?? 'a number that went out');
   expect(Number.parseInt(is ?? '', 10)).toBeGreaterThan(Number.parseInt(was ?? '', 10));
   await expect(numbers).toContainText(/likely \d+–\d+/);
+  const working = energy.getByRole('link', { name: /working of calories, Barley skillet/ });
+  await expect(working).toHaveAttribute('href', /\/breakdown\/whole:[^/]+\/energyKcal$/);
   const reason = page.getByLabel('Why it is another number now');
   await expect(reason).toHaveValue(/“1 cup frozen peas”, amount: 2 cup instead of 1 cup/);
   await expectFits(page);
@@ -101,9 +103,13 @@ test('locked, copied, cards downloaded, an input changed: the correction, its te
   );
   await expect(made).toContainText('I wrote down one cup of peas and used two.');
   await expect(page.getByRole('heading', { name: 'Nothing to correct' })).toBeVisible();
-  await expect(page.getByRole('region', { name: 'What else went out' })).toContainText(
-    'before the correction: copy it again',
-  );
+  const told = page.getByRole('status').filter({ hasText: 'The correction is made' });
+  await expect(told).toBeVisible();
+  await expect(page.getByRole('button', { name: /^Undo.*The correction is made/ })).toBeVisible();
+  const swept = page.getByRole('region', { name: 'What else went out' });
+  await expect(swept).toContainText('before the correction: copy it again');
+  const piece = swept.getByRole('link', { name: 'The clip “Skyr pots in one minute”' });
+  await expect(piece).toHaveAttribute('href', /\/publish#piece-/);
   await expectFits(page);
 
   // The corrected description, and its card.
