@@ -28,6 +28,7 @@ import { LEFT_WORDS } from '#lib/episode/left-words';
 import { LIST_WORDS } from '#lib/shopping/list-events';
 import { EDIT_SUBJECTS } from '#lib/overview/change-subjects-edit';
 import { PUBLISH_SUBJECTS } from '#lib/overview/change-subjects-publish';
+import { FOOD_SUBJECTS } from '#lib/overview/change-subjects-foods';
 import { OTHER_SUBJECTS } from '#lib/overview/change-subjects-others';
 import {
   CONTACT_WORDS,
@@ -471,5 +472,6 @@ export const SUBJECTS: Readonly<Record<string, Subject>> = {
   ...EPISODE_SUBJECTS,
   ...EDIT_SUBJECTS,
   ...PUBLISH_SUBJECTS,
+  ...FOOD_SUBJECTS,
   ...OTHER_SUBJECTS,
 };
