@@ -39,6 +39,7 @@ export function ButtonForm({
         tone={tone}
         size={size}
         aria-label={label}
+        aria-busy={pending || undefined}
         aria-disabled={pending || idle !== undefined || undefined}
         title={idle}
       >

@@ -5,7 +5,7 @@ import type { ButtonHTMLAttributes, ReactNode } from 'react';
 export type ButtonTone = 'go' | 'plain' | 'hand' | 'bare';
 
 const FRAME =
-  'inline-flex items-center justify-center gap-2 border-[1.5px] py-1 text-center font-slate leading-none font-semibold tracking-[0.02em] disabled:border-dashed disabled:border-edge disabled:bg-sunk disabled:text-soft aria-disabled:cursor-progress aria-disabled:border-dashed print:hidden';
+  'inline-flex items-center justify-center gap-2 border-[1.5px] py-1 text-center font-slate leading-none font-semibold tracking-[0.02em] disabled:border-dashed disabled:border-edge disabled:bg-sunk disabled:text-soft aria-disabled:cursor-default aria-busy:cursor-progress aria-disabled:border-dashed print:hidden';
 
 const TONES: Readonly<Record<Exclude<ButtonTone, 'bare'>, string>> = {
   go: 'border-ink bg-ink text-paper hover:bg-paper hover:text-ink',

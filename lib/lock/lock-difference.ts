@@ -10,6 +10,7 @@ import {
 } from '#lib/figures/published-numbers';
 import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import { inputsInWords, type InputGroup } from '#lib/lock/inputs-in-words';
+import { UNREADABLE_LOCK } from '#lib/lock/lock-standing';
 import { readSnapshot, type LockedSnapshot } from '#lib/lock/locked-snapshot';
 import { ENGINE_VERSION, lockHolds } from '#lib/lock/numbers-lock';
 
@@ -78,8 +79,7 @@ export function lockDifference(
 ): LockDifference {
   const locked = readSnapshot(snapshot);
   if (!locked) {
-    const unread = 'the lock itself cannot be read by this version of the program';
-    return { ...NOTHING_CHANGED, holds: false, inputs: [change(NOWHERE, unread, '', '')] };
+    return { ...NOTHING_CHANGED, holds: false, inputs: [change(NOWHERE, UNREADABLE_LOCK, '', '')] };
   }
   if (lockHolds(locked, file)) return NOTHING_CHANGED;
   return {

@@ -25,7 +25,19 @@ const frozen = z.object({ inputsSha256: z.string(), engineVersion: z.string() })
  */
 export function lockStanding(snapshot: string | null, file: EpisodeFile): LockStanding {
   if (snapshot === null) return 'draft';
-  return lockHolds(frozen.parse(JSON.parse(snapshot)), file) ? 'locked' : 'broken';
+  const lock = frozen.safeParse(dataOf(snapshot));
+  return lock.success && lockHolds(lock.data, file) ? 'locked' : 'broken';
+}
+
+/** What a lock says of itself where it is no JSON, or not of a form that is known. */
+export const UNREADABLE_LOCK = 'the lock itself cannot be read by this version of the program';
+
+function dataOf(snapshot: string): unknown {
+  try {
+    return JSON.parse(snapshot);
+  } catch {
+    return null;
+  }
 }
 
 const kept = frozen.extend({
@@ -66,7 +78,9 @@ export function whyBroken(
   file: EpisodeFile,
   figures: EpisodeFigures,
 ): string | null {
-  const lock = kept.parse(JSON.parse(snapshot));
+  const read = kept.safeParse(dataOf(snapshot));
+  if (!read.success) return UNREADABLE_LOCK;
+  const lock = read.data;
   if (lockHolds(lock, file)) return null;
   if (lock.engineVersion !== ENGINE_VERSION) {
     return 'the calculation itself has changed with a newer version of the program';

@@ -13,7 +13,7 @@ import {
   type PublishedNumbers,
 } from '#lib/figures/published-numbers';
 import { lockDifference } from '#lib/lock/lock-difference';
-import { whyBroken, type LockStanding } from '#lib/lock/lock-standing';
+import { UNREADABLE_LOCK, whyBroken, type LockStanding } from '#lib/lock/lock-standing';
 import { readSnapshot, type LockedSnapshot } from '#lib/lock/locked-snapshot';
 import { lockHolds } from '#lib/lock/numbers-lock';
 import { allergensOfBoth, type AllergenList } from '#lib/publish/allergen-list';
@@ -60,7 +60,7 @@ export function numbersToPublish(
   const difference = lockDifference(snapshot, file, live);
   const then = locked?.file;
   if (!locked || !then) {
-    const reason = difference.inputs[0]?.what ?? UNREADABLE;
+    const reason = difference.inputs[0]?.what ?? UNREADABLE_LOCK;
     return ofNow(file, live, { reason, dishes: [], difference });
   }
   const reason = whyBroken(snapshot, file, live) ?? '';
@@ -68,8 +68,6 @@ export function numbersToPublish(
   const changed = changedSinceLock(frozenThen, { file, figures: live }, reason, difference);
   return ofBroken(file, { ...locked, file: then }, changed);
 }
-
-const UNREADABLE = 'the lock itself cannot be read by this version of the program';
 
 /** The episode as it is; where `changed` is given, because its lock cannot be read. */
 function ofNow(

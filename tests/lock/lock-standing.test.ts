@@ -32,6 +32,14 @@ test('a snapshot of another version of the calculation is broken', () => {
   expect(lockStanding(older, file)).toBe('broken');
 });
 
+test.each(['', 'no JSON', '{}', '[]', 'null', JSON.stringify({ inputsSha256: 3 })])(
+  'a snapshot that is %j is broken and says so',
+  (other) => {
+    expect(lockStanding(other, file)).toBe('broken');
+    expect(whyBroken(other, file, episodeFigures(file))).toMatch(/cannot be read/);
+  },
+);
+
 test('what a change did is told in words that never show an open number', () => {
   const opened = structuredClone(file);
   const dish = opened.episode.segments.find((segment) => segment.recipe !== null);
