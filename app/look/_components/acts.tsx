@@ -1,7 +1,9 @@
 import { ButtonForm } from '../../_forms/button-form';
 import { Button, ButtonLink, type ButtonTone } from '../../_ui/button';
 import { CopyButton } from '../../_ui/copy-button';
+import { DownloadLink } from '../../_ui/download-link';
 import { Icon } from '../../_ui/icons';
+import { PastedText } from '../../_ui/pasted-text';
 import { PrintButton } from '../../_ui/print-button';
 import { MoveHandle } from '../../_ui/reorder/move-handle';
 import { Reorder } from '../../_ui/reorder/reorder';
@@ -87,13 +89,16 @@ export const ACTS: readonly Specimen[] = [
     ),
   },
   {
-    name: 'Copy and print',
-    when: 'Copy says that it has copied, or selects the text where the browser gives no way; print opens the browser’s own dialog.',
+    name: 'Copy, print and save',
+    when: 'Copy says that it has copied, or selects the text where the browser gives no way; print opens the browser’s own dialog; a file is saved whole or not at all.',
     show: (key) => (
       <div className="grid gap-3">
-        <p id={`${key}-text`}>846 kcal for the whole tray</p>
+        <PastedText id={`${key}-text`} text="846 kcal for the whole tray" />
         <CopyButton text="846 kcal for the whole tray" label="Copy" shownIn={`${key}-text`} />
         <PrintButton>Print the day sheet</PrintButton>
+        <DownloadLink href="/icon.svg" name="mark.svg">
+          Save the mark
+        </DownloadLink>
       </div>
     ),
   },
