@@ -25,8 +25,9 @@ test.describe('what viewers ask', () => {
     await expect(comment).toHaveAccessibleDescription(/Say what the viewer wrote/);
 
     await comment.fill('<img src=x onerror=alert(1)> I get 9999 calories for the whole skillet!');
-    await page.getByRole('button', { name: 'Look for what gives their number' }).click();
+    await page.getByRole('button', { name: 'Look for what gives their number' }).press('Enter');
     await expect(page.getByText(/Read as 9999 calories, of Barley skillet/)).toBeVisible();
+    await expect(page.locator('#comment')).toBeFocused();
     await expect(page.getByText('<img src=x onerror=alert(1)>').first()).toBeVisible();
     await expect(page.getByText(/No single difference gives theirs/)).toBeVisible();
     const reply = page.getByLabel('Your reply');
@@ -39,8 +40,9 @@ test.describe('what viewers ask', () => {
     await expect(number).toHaveAccessibleDescription(/Write the viewer’s number as/);
     await expect(number).toHaveValue('twice as much');
     await number.fill(String(TWICE));
-    await page.getByRole('button', { name: 'Look again' }).click();
+    await number.press('Enter');
     await expect(page.getByText('with twice as much of it:')).toBeVisible();
+    await expect(page.locator('#comment')).toBeFocused();
     const told = page.getByRole('listitem').filter({ hasText: 'with twice as much of it' });
     const answer = told.getByRole('link', { name: /^Answer with/ });
     if ((await answer.count()) > 0) await answer.click();
@@ -77,8 +79,9 @@ test.describe('what viewers ask', () => {
     await page.getByRole('link', { name: 'Swap 25 g blanched almonds, chopped' }).click();
     await page.getByLabel(/^Another food in place of/).fill('walnuts english');
     await expect(page.getByLabel('The other food')).toContainText(/walnuts/i);
-    await page.getByRole('button', { name: 'Try it', exact: true }).click();
+    await page.getByRole('button', { name: 'Try it', exact: true }).press('Enter');
     await expect(page.getByRole('heading', { name: 'What it does' })).toBeVisible();
+    await expect(page.locator('#told')).toBeFocused();
     const sentence = page.locator('#swap-sentence');
     await expect(sentence).toContainText(/^With “.*walnut/i);
     await expect(page.getByRole('table', { name: 'What changes' })).toContainText('likely');
@@ -92,8 +95,9 @@ test.describe('what viewers ask', () => {
     await page.getByRole('link', { name: 'Change the swap walnuts for almonds' }).click();
     await page.getByRole('link', { name: 'Swap 2 tablespoons unsalted butter' }).click();
     await page.getByLabel('Another amount', { exact: true }).fill('1');
-    await page.getByRole('button', { name: 'Try this amount' }).click();
+    await page.getByLabel('Another amount', { exact: true }).press('Enter');
     await expect(page.getByText(/unsalted butter: .* instead of/)).toBeVisible();
+    await expect(page.locator('#told')).toBeFocused();
     await page.getByRole('button', { name: 'Save the change' }).click();
     const saved = table.getByRole('row').filter({ hasText: 'walnuts for almonds' });
     await expect(saved).toHaveCount(1);
@@ -122,8 +126,9 @@ test.describe('what viewers ask', () => {
     for (const box of await page.getByRole('checkbox', { name: /, all dishes$/ }).all()) {
       await box.uncheck();
     }
-    await page.getByRole('button', { name: 'Find the amounts' }).click();
+    await page.getByRole('button', { name: 'Find the amounts' }).press('Enter');
     await expect(page.getByText(/Proven: nothing else meets it with less change/)).toBeVisible();
+    await expect(page.locator('#found')).toBeFocused();
     const amounts = page.getByRole('table', { name: 'Amounts now and new' });
     await expect(amounts).toBeVisible();
     await expectAccessible(page);

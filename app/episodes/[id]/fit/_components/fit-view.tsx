@@ -1,4 +1,5 @@
 import Link from 'next/link';
+import { FocusHere } from '../../../../_ui/focus-here';
 import { SlateHead } from '../../../../_ui/slate-head';
 import type { Dish } from '#lib/episode/context';
 import type { EpisodeFile, Target } from '#lib/episode/schema';
@@ -45,6 +46,7 @@ export function FitView({ page }: { readonly page: FitPage }) {
           aria-labelledby="found-head"
           className="min-w-0 outline-none lg:order-2"
         >
+          <FocusHere id="found" of={JSON.stringify(asked)} />
           <h2 id="found-head">What was found</h2>
           <div className="mt-2">
             {problems.length > 0 && (

@@ -1,4 +1,5 @@
 import Link from 'next/link';
+import { FocusHere } from '../../../../../_ui/focus-here';
 import { ButtonForm } from '../../../../../_forms/button-form';
 import { dishesOf, type Dish } from '#lib/episode/context';
 import type { DishReason } from '#lib/publish/viewer-answer';
@@ -35,6 +36,7 @@ export function OpenReply({ page, open }: Props) {
       aria-labelledby="comment-head"
       className="mt-10 outline-none border-t-[1.5px] border-ink pt-4"
     >
+      <FocusHere id="comment" of={[...Object.values(place), answer.slip].join(' ')} />
       <h2 id="comment-head">The comment</h2>
       <blockquote className="mt-2 max-w-3xl border-l-[3px] border-ink pl-4 break-words whitespace-pre-wrap">
         <bdi>{reply.comment}</bdi>

@@ -1,4 +1,5 @@
 import Link from 'next/link';
+import { FocusHere } from '../../../../../_ui/focus-here';
 import { SlateHead } from '../../../../../_ui/slate-head';
 import { SayLine } from '../../../../../_ui/say-line';
 import { LockLine } from '../../_components/lock-line';
@@ -21,6 +22,7 @@ export function DishSwapsView({ page }: { readonly page: DishSwaps }) {
         <TryPart page={page} />
         <div className="min-w-0">
           <section id="told" tabIndex={-1} aria-label="What it does" className="outline-none">
+            <FocusHere id="told" of={stepsText(page.steps)} />
             {problems.length > 0 && (
               <div
                 role="alert"
