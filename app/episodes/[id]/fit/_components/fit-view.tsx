@@ -1,5 +1,5 @@
 import Link from 'next/link';
-import { FocusHere } from '../../../../_ui/focus-here';
+import { FocusHere } from '../../_components/focus-here';
 import { SlateHead } from '../../../../_ui/slate-head';
 import type { Dish } from '#lib/episode/context';
 import type { EpisodeFile, Target } from '#lib/episode/schema';

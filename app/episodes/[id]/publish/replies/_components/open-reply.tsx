@@ -1,5 +1,5 @@
 import Link from 'next/link';
-import { FocusHere } from '../../../../../_ui/focus-here';
+import { FocusHere } from '../../../_components/focus-here';
 import { ButtonForm } from '../../../../../_forms/button-form';
 import { dishesOf, type Dish } from '#lib/episode/context';
 import type { DishReason } from '#lib/publish/viewer-answer';

@@ -1,5 +1,5 @@
 import Link from 'next/link';
-import { FocusHere } from '../../../../../_ui/focus-here';
+import { FocusHere } from '../../../_components/focus-here';
 import { SlateHead } from '../../../../../_ui/slate-head';
 import { SayLine } from '../../../../../_ui/say-line';
 import { LockLine } from '../../_components/lock-line';
