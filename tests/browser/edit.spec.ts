@@ -160,7 +160,9 @@ test.describe('in an episode of its own', () => {
     );
     await newer.getByLabel('Paste it').fill('Custard');
     await newer.getByRole('button', { name: 'Take it instead' }).click();
-    await expect(newer.getByRole('status')).toHaveText('title.txt is in instead: one line, 7 characters.');
+    await expect(newer.getByRole('status')).toHaveText(
+      'title.txt is in instead: one line, 7 characters.',
+    );
   });
 
   test('a food that is named and not counted is answered, and can be added to its dish', async ({
