@@ -24,7 +24,7 @@ function textsOf(file: EpisodeFile): readonly string[] {
     }),
     ...daySets(variants).flatMap((set) => {
       const told = daySwap(file, set);
-      return told.ok ? [daySentence(told.value)] : [];
+      return told.ok ? [daySentence(file, told.value)] : [];
     }),
   ];
 }

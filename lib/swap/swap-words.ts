@@ -2,6 +2,7 @@ import { dishesOf } from '#lib/episode/context';
 import type { Variant } from '#lib/episode/publish-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { HEADLINE_NUTRIENTS } from '#lib/figures/shown-nutrients';
+import type { Region } from '#lib/figures/line-parts';
 import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import type { Result } from '#lib/result';
 import { daySets, daySwap, type DaySwap } from '#lib/swap/day-swaps';
@@ -14,19 +15,21 @@ import { priceText } from '#lib/units/print-money';
 interface Told {
   readonly differences: Differences;
   readonly of: string;
+  readonly region: Region;
 }
 
 /** Told of the portion asked for, else of the first equal one, else of the whole dish. */
 function told(file: EpisodeFile, swap: SwapDifference, portionId?: string | null): Told {
-  const dish = dishesOf(file.episode.segments).find(({ id }) => id === swap.segmentId);
+  const { segments, region } = file.episode;
+  const dish = dishesOf(segments).find(({ id }) => id === swap.segmentId);
   const portions = dish?.recipe.portions ?? [];
   const asked = portions.find(({ id }) => id === portionId);
   const portion =
     portionId === null ? undefined : (asked ?? portions.find(({ kind }) => kind === 'count'));
   const found = swap.portions.find((each) => each.portionId === portion?.id);
-  if (!portion || !found) return { differences: swap.whole, of: 'for the whole dish' };
+  if (!portion || !found) return { differences: swap.whole, of: 'for the whole dish', region };
   return {
-    differences: found.differences,
+    ...{ differences: found.differences, region },
     of: portion.kind === 'count' ? 'a portion' : `for ${found.name}`,
   };
 }
@@ -49,11 +52,14 @@ export function swapSentence(
  * What to say of swaps of several dishes that are saved under one name: what they do to the day together.
  * @example 'With “bigger day” it is about 300 calories more in the day; the fat stays within 3 g.'
  */
-export function daySentence(swap: DaySwap): string {
-  return sentenceOf(swap, dayTold(swap));
+export function daySentence(file: EpisodeFile, swap: DaySwap): string {
+  return sentenceOf(swap, dayTold(file, swap));
 }
 
-const dayTold = ({ differences }: DaySwap): Told => ({ differences, of: 'in the day' });
+const dayTold = ({ episode: { region } }: EpisodeFile, { differences }: DaySwap): Told => ({
+  ...{ differences, region },
+  of: 'in the day',
+});
 
 function sentenceOf(swap: SwapDifference | DaySwap, of: Told): string {
   const numbers =
@@ -63,23 +69,23 @@ function sentenceOf(swap: SwapDifference | DaySwap, of: Told): string {
   return [`With “${swap.name}” ${numbers}.`, ...ends].join(' ');
 }
 
-function numbersSaid({ differences, of }: Told): string {
+function numbersSaid({ differences, of, region }: Told): string {
   const said = HEADLINE_NUTRIENTS.flatMap((nutrient) => {
     const difference = differences[nutrient];
-    return difference ? [{ nutrient, ...sayDifference(difference) }] : [];
+    return difference ? [{ nutrient, ...sayDifference(difference, region) }] : [];
   });
   const changed = said.filter(({ kind }) => kind !== 'alike' && kind !== 'open');
   const alike = said.filter(({ kind }) => kind === 'alike');
   const open = said.filter(({ kind }) => kind === 'open');
   const parts = [
     ...(changed.length > 0 ? [`it is ${joined(changed.map(({ text }) => text))} ${of}`] : []),
-    ...groupsOf(alike).map(
+    ...groupsOf(alike, region).map(
       ({ names, text }) =>
         `${joined(names)} ${names.length > 1 || names[0] === 'the calories' ? 'stay' : 'stays'} ${text}${changed.length > 0 ? '' : ` ${of}`}`,
     ),
     ...(open.length > 0
       ? [
-          `of ${joined(open.map(({ nutrient }) => nameOf(nutrient)))} I can’t say (${open[0]?.text ?? ''})`,
+          `of ${joined(open.map(({ nutrient }) => nameOf(nutrient, region)))} I can’t say (${open[0]?.text ?? ''})`,
         ]
       : []),
   ];
@@ -88,14 +94,23 @@ function numbersSaid({ differences, of }: Told): string {
 
 const capitalised = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
-const nameOf = (nutrient: Nutrient) => `the ${NUTRIENTS[nutrient].label}`;
+const nameOf = (nutrient: Nutrient, region: Region) => `the ${labelOf(nutrient, region)}`;
+
+/** Calories in the US, energy in the EU. */
+const labelOf = (nutrient: Nutrient, region: Region) =>
+  nutrient === 'energyKcal' && region === 'EU' ? 'energy' : NUTRIENTS[nutrient].label;
 
 /** What stays alike, those with the same words together. */
-function groupsOf(alike: readonly { readonly nutrient: Nutrient; readonly text: string }[]) {
+function groupsOf(
+  alike: readonly { readonly nutrient: Nutrient; readonly text: string }[],
+  region: Region,
+) {
   const texts = [...new Set(alike.map(({ text }) => text))];
   return texts.map((text) => ({
     text,
-    names: alike.filter((each) => each.text === text).map(({ nutrient }) => nameOf(nutrient)),
+    names: alike
+      .filter((each) => each.text === text)
+      .map(({ nutrient }) => nameOf(nutrient, region)),
   }));
 }
 
@@ -145,7 +160,7 @@ export function swapTable(file: EpisodeFile, variants: readonly Variant[]): Swap
     ...daySets(variants).map((set): SwapRow => {
       const ids = set.variants.map(({ segmentId }) => segmentId);
       const row = { variantId: null, name: set.name, dish: titles(ids) };
-      return rowOf(row, daySwap(file, set, HEADLINE_NUTRIENTS), dayTold);
+      return rowOf(row, daySwap(file, set, HEADLINE_NUTRIENTS), (value) => dayTold(file, value));
     }),
   ];
   return { rows, text: rows.map(rowText).join('\n') };
@@ -165,12 +180,12 @@ function rowOf<T extends SwapDifference | DaySwap>(
     const cells = [{ label: 'numbers', text: `no numbers yet: ${unconfirmed}` }];
     return { ...row, of: '', cells: [...cells, ...allergenCells(swap.value)], problem: null };
   }
-  const { differences, of } = tell(swap.value);
+  const { differences, of, region } = tell(swap.value);
   const cells = HEADLINE_NUTRIENTS.flatMap((nutrient) => {
     const difference = differences[nutrient];
     if (!difference) return [];
-    const { kind, text } = sayDifference(difference);
-    const { label } = NUTRIENTS[nutrient];
+    const { kind, text } = sayDifference(difference, region);
+    const label = labelOf(nutrient, region);
     return [{ label, text: kind === 'alike' || kind === 'open' ? `${label} ${text}` : text }];
   });
   const others = [...costCell(swap.value), ...allergenCells(swap.value)];

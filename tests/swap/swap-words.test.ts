@@ -31,7 +31,8 @@ const difference = (
 
 describe('a difference in whole numbers', () => {
   it('is worded by what of it holds', () => {
-    const say = (...of: Parameters<typeof difference>) => sayDifference(difference(...of)).text;
+    const say = (...of: Parameters<typeof difference>) =>
+      sayDifference(difference(...of), 'US').text;
     expect(say('energyKcal', 38.5, 42)).toBe('about 40 calories more');
     expect(say('energyKcal', -4.1, 4.9)).toBe('within 5 calories');
     expect(say('energyKcal', 31, 58)).toBe('31 to 58 calories more');
@@ -44,6 +45,24 @@ describe('a difference in whole numbers', () => {
     expect(say('fat', -4.3, null)).toBe('');
   });
 
+  it('has the word for energy of its region', () => {
+    const say = (low: number, high: number) =>
+      sayDifference(difference('energyKcal', low, high), 'EU').text;
+    expect(say(38.5, 42)).toBe('about 40 kcal more');
+    expect(say(-58, -31)).toBe('31 to 58 kcal less');
+    expect(say(-4.1, 4.9)).toBe('within 5 kcal');
+    const file = kitchen(LINES);
+    const european = { ...file, episode: { ...file.episode, region: 'EU' as const } };
+    const little = told(european, [{ kind: 'amount', lineId: 'oats', massMg: 81_000 }]);
+    const texts = [
+      swapSentence(european, told(european, [toRich])),
+      swapSentence(european, little),
+      swapTable(european, [variant([toRich])]).text,
+    ];
+    expect(texts.join(' ')).toMatch(/kcal more.*the energy stays within 5 kcal.*kcal more/);
+    expect(texts.join(' ')).not.toContain('calories');
+  });
+
   it('holds over all of its likely range', () => {
     fc.assert(
       fc.property(
@@ -52,7 +71,7 @@ describe('a difference in whole numbers', () => {
         fc.double({ min: 0, max: 200, noNaN: true }),
         (nutrient, from, width) => {
           const to = from + width;
-          const { kind, text } = sayDifference(difference(nutrient, from, to));
+          const { kind, text } = sayDifference(difference(nutrient, from, to), 'US');
           const [first = NaN, second = first] = (text.match(/\d+/g) ?? ['1']).map(Number);
           const sign = /fewer|less/.test(text) ? -1 : 1;
           if (kind === 'about') {
