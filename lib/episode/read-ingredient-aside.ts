@@ -1,6 +1,7 @@
 import type { FoodState } from '#lib/foods/food';
 import { singular } from '#lib/units/plain-words';
-import { amountAt, massOf, type Amount, type SaidMass } from '#lib/episode/read-ingredient-amount';
+import { amountAt } from '#lib/episode/read-ingredient-amount';
+import { massOf, type Amount, type SaidMass } from '#lib/episode/read-ingredient-amount-parts';
 import { rangeAt } from '#lib/episode/read-ingredient-number';
 import type { Token } from '#lib/episode/read-ingredient-tokens';
 import { unitAt } from '#lib/episode/read-ingredient-unit';

@@ -4,12 +4,9 @@ import type { MassRange, Ratio } from '#lib/episode/fields';
 import type { LineUnit } from '#lib/episode/recipe-schema';
 import type { Problem } from '#lib/result';
 import { singular } from '#lib/units/plain-words';
-import {
-  amountAt,
-  twoAmounts,
-  type Amount,
-  type SaidMass,
-} from '#lib/episode/read-ingredient-amount';
+import { twoAmounts } from '#lib/episode/read-ingredient-added';
+import { amountAt } from '#lib/episode/read-ingredient-amount';
+import type { Amount, SaidMass } from '#lib/episode/read-ingredient-amount-parts';
 import {
   asideAmount,
   isStateAlone,
