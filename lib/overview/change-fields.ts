@@ -32,6 +32,16 @@ export function numeric(value: unknown): number | null {
   return typeof value === 'number' ? value : null;
 }
 
+/** A row by its name. */
+export const called = (row: JournalRow): string => plain(row.name);
+
+/** A row by its title. */
+export const titled = (row: JournalRow): string => plain(row.title);
+
+/** A row by the food that it is of. */
+export const ofFood = (row: JournalRow, { names }: Telling): string =>
+  names[plain(row.foodId)] ?? 'a food';
+
 /** A field of one column. Its value reads as it is unless `say` tells otherwise. */
 export function field(
   words: string,

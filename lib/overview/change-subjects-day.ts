@@ -1,5 +1,6 @@
 import {
   anchor,
+  called,
   chosen,
   clock,
   degrees,
@@ -10,13 +11,13 @@ import {
   plain,
   runtime,
   ticked,
+  titled,
   type JournalRow,
   type Telling,
 } from '#lib/overview/change-fields';
 import type { Subject } from '#lib/overview/change-subjects';
 import { CONTACT_WORDS, FATE_WORDS, PART_WORDS, ROLE_WORDS } from '#lib/shoot/step-words';
 
-const titled = (row: JournalRow) => plain(row.title);
 const ofStep =
   (column: string) =>
   (row: JournalRow, { names }: Telling) =>
@@ -72,7 +73,7 @@ export const DAY_SUBJECTS = {
   Perishable: {
     kind: ['lot', 'lots'],
     place: 'segmentId',
-    name: (row) => plain(row.name),
+    name: called,
     placed: true,
     fields: [
       field('name', 'name'),

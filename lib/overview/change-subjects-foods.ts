@@ -1,5 +1,6 @@
 import { STATE_WORDS } from '#lib/foods/state-words';
 import {
+  called,
   chosen,
   counted,
   field,
@@ -7,16 +8,12 @@ import {
   measured,
   moment,
   named,
+  ofFood,
   plain,
   share,
   ticked,
-  type JournalRow,
-  type Telling,
 } from '#lib/overview/change-fields';
 import type { Subject } from '#lib/overview/change-subjects';
-
-const called = (row: JournalRow) => plain(row.name);
-const ofFood = (row: JournalRow, { names }: Telling) => names[plain(row.foodId)] ?? 'a food';
 
 /** The tables of foods, in the words of the screen. */
 export const FOOD_SUBJECTS = {

@@ -1,6 +1,7 @@
 import { layoutSchema } from '#lib/episode/publish-schema';
 import { photoSizeText } from '#lib/foods/photo-kinds';
 import {
+  called,
   celsius,
   chosen,
   counted,
@@ -10,17 +11,16 @@ import {
   moment,
   named,
   numeric,
+  ofFood,
   permille,
   plain,
-  type JournalRow,
-  type Telling,
+  titled,
 } from '#lib/overview/change-fields';
 import type { Subject } from '#lib/overview/change-subjects';
 import { minorText, priceText } from '#lib/units/print-money';
 import { MOMENT_WORDS } from '#lib/shoot/house-shots';
 
 const seconds = (s: number) => `${s} s`;
-const called = (row: JournalRow) => plain(row.name);
 /** How many parts a house layout shows, and its limit. */
 function layoutWords(value: unknown): string {
   const layout = layoutSchema.safeParse(value);
@@ -29,7 +29,6 @@ function layoutWords(value: unknown): string {
   const shown = blocks.filter((block) => block.shown).map(({ kind }) => kind);
   return `${shown.join(', ')}; ${limit} characters at most`;
 }
-const ofFood = (row: JournalRow, { names }: Telling) => names[plain(row.foodId)] ?? 'a food';
 
 /** The tables of kitchen, stock and this machine, in the words of the screen. */
 export const OTHER_SUBJECTS = {
@@ -95,7 +94,7 @@ export const OTHER_SUBJECTS = {
   },
   HouseShot: {
     kind: ['shot of every dish', 'shots of every dish'],
-    name: (row) => plain(row.title),
+    name: titled,
     placed: true,
     fields: [
       field('shot', 'title'),

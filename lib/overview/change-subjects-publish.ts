@@ -1,4 +1,5 @@
 import {
+  called,
   chosen,
   field,
   grams,
@@ -7,6 +8,7 @@ import {
   named,
   plain,
   ticked,
+  titled,
   type JournalRow,
   type Telling,
 } from '#lib/overview/change-fields';
@@ -33,7 +35,7 @@ const firstLine = (value: unknown) => (/^[^\n]*/.exec(plain(value)) ?? [''])[0];
 export const PUBLISH_SUBJECTS = {
   Variant: {
     kind: ['saved swap', 'saved swaps'],
-    name: (row) => plain(row.name),
+    name: called,
     fields: [field('name', 'name')],
     silent: ['id', 'episodeId', 'segmentId'],
   },
@@ -66,7 +68,7 @@ export const PUBLISH_SUBJECTS = {
   },
   Piece: {
     kind: ['piece', 'pieces'],
-    name: (row) => plain(row.title),
+    name: titled,
     placed: true,
     fields: [
       chosen('kind', 'kind', { clip: 'vertical clip', text: 'short text' }),

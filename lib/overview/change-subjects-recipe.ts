@@ -2,6 +2,7 @@ import { STATE_WORDS } from '#lib/foods/state-words';
 import { LEFT_WORDS } from '#lib/episode/left-words';
 import {
   AMOUNT,
+  called,
   chosen,
   counted,
   field,
@@ -15,8 +16,8 @@ import {
   plain,
   share,
   ticked,
+  titled,
   type Field,
-  type JournalRow,
 } from '#lib/overview/change-fields';
 import type { Subject } from '#lib/overview/change-subjects';
 
@@ -35,8 +36,6 @@ const LEFT_BEHIND: Field = {
   columns: ['leftKind', ...LEFT_GRAMS.columns],
   say: (row, telling) => (row.leftKind === 'weighed' ? 'weighed' : LEFT_GRAMS.say(row, telling)),
 };
-
-const titled = (row: JournalRow) => plain(row.title);
 
 /** The tables of a recipe, in the words of the screen. */
 export const RECIPE_SUBJECTS = {
@@ -114,7 +113,7 @@ export const RECIPE_SUBJECTS = {
   Portion: {
     kind: ['portion', 'portions'],
     place: 'recipeId',
-    name: (row) => plain(row.name),
+    name: called,
     placed: true,
     fields: [
       field('name', 'name'),

@@ -12,6 +12,7 @@ import {
   plain,
   runtime,
   share,
+  titled,
   type Field,
   type JournalRow,
   type Telling,
@@ -45,7 +46,6 @@ export interface Subject {
   readonly placed?: true;
 }
 
-const titled = (row: JournalRow) => plain(row.title);
 /** The tables of an episode and of what was kept of it, in the words of the screen. */
 const EPISODE_SUBJECTS = {
   Episode: {
