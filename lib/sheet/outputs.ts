@@ -4,15 +4,11 @@ import { episodeFigures, type EpisodeFigures, type Figures } from '#lib/figures/
 import { figureStatus, type Figure } from '#lib/figures/figure';
 import { printFigure } from '#lib/figures/print-figure';
 import { eveningText } from '#lib/sheet/evening-text';
-import {
-  publishedNumbers,
-  type NumberScope,
-  type PublishedNumbers,
-} from '#lib/figures/published-numbers';
+import type { NumberScope, PublishedNumbers } from '#lib/figures/published-numbers';
 import { readSnapshot } from '#lib/lock/locked-snapshot';
 import { takeLock } from '#lib/lock/numbers-lock';
 import { editFactsOf } from '#lib/overview/edit-facts-of';
-import { descriptionOf } from '#lib/publish/description';
+import { descriptionText } from '#lib/publish/description';
 import { evidence } from '#lib/publish/evidence';
 import { numbersToPublish, type NumbersToPublish } from '#lib/publish/from-lock';
 import { pieceText } from '#lib/publish/pieces';
@@ -86,7 +82,7 @@ export function outputs(
     ['shopping.txt', shoppingText(shopping)],
     ['shopping.csv', shoppingCsv(shopping)],
     ...DESCRIPTION_FILES.map(([name, form]): [string, string] => {
-      const { text } = descriptionOf(publish, { form, corrections: kept?.corrections ?? [] });
+      const text = descriptionText(publish, { form, corrections: kept?.corrections ?? [] });
       return [name, `${text}\n`];
     }),
     ...piecesFile(file, publish),
@@ -144,7 +140,7 @@ function figuresOf(
     return figuresData(file, figures, numbers, told);
   }
   const { snapshot: _, ...lock } = takeLock(file, figures);
-  return figuresData(file, figures, publishedNumbers(file, figures), { ...lock, at: now });
+  return figuresData(file, figures, numbers, { ...lock, at: now });
 }
 
 function figuresData(

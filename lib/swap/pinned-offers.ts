@@ -61,9 +61,10 @@ function pinned(
   { text, slip }: Reply,
   now: AnswerNow,
 ): { readonly numbers: PinnedOffer['numbers']; readonly said: string } {
+  // Asked first: where the breakdown is corrected to the viewers' number, the text has that number too, as theirs.
+  if (now.slip !== slip || now.draft === '') return { numbers: 'old', said: text };
   if (now.ours !== null && hasNumber(text, now.ours)) return { numbers: 'now', said: text };
-  if (now.slip === slip && now.draft !== '') return { numbers: 'anew', said: now.draft };
-  return { numbers: 'old', said: text };
+  return { numbers: 'anew', said: now.draft };
 }
 
 /** Whether a number stands in a text by itself, and not as a part of another one. */

@@ -56,6 +56,13 @@ describe('what is worth pinning', () => {
     expect(offer?.text).toContain('mine is 415 calories');
   });
 
+  it('is of old numbers where the breakdown now has what the viewers had: that number stands in the text as theirs', () => {
+    const said = 'Mine is 415 calories; without the oil it would be your 327 calories.';
+    const told = three.map((reply) => ({ ...reply, text: said }));
+    const [offer] = pinnedOffers(stew, told, now({ ours: '327', slip: null, draft: '' }).answer);
+    expect(offer).toMatchObject({ numbers: 'old' });
+  });
+
   it('is nothing for a dish that is gone', () => {
     const gone = three.map((reply) => ({ ...reply, segmentId: 'gone' }));
     expect(pinnedOffers(stew, gone, now().answer)).toEqual([]);
