@@ -1,11 +1,5 @@
 import { z } from 'zod';
-
-const id = z.string().min(1).max(64);
-const oneLine = (max: number) =>
-  z
-    .string()
-    .max(max)
-    .regex(/^[^\r\n\u2028\u2029]*$/, 'must be one line, without line breaks');
+import { id, oneLine } from '#lib/episode/fields';
 
 /**
  * Where the viewer meets the words: captions or a transcript of what is said, the description under the episode, its

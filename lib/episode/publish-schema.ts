@@ -1,13 +1,9 @@
 import { z } from 'zod';
+import { id, massMg, oneLine, text } from '#lib/episode/fields';
 import { MOST } from '#lib/episode/most';
 import { NUTRIENT_NAMES, type Nutrient } from '#lib/foods/nutrients';
 import { stateSchema } from '#lib/foods/food';
 
-const id = z.string().min(1).max(64);
-const text = (max: number) => z.string().max(max);
-const oneLine = (max: number) =>
-  text(max).regex(/^[^\r\n\u2028\u2029]*$/, 'must be one line, without line breaks');
-const massMg = z.int().min(0).max(1_000_000_000);
 const nutrient = z.enum(NUTRIENT_NAMES as unknown as [Nutrient, ...Nutrient[]]);
 
 /** Parts of a description, in the order in which they stand as long as nobody has said otherwise. */

@@ -57,7 +57,7 @@ export function isOffer({
 }
 
 /** What a pack has beside its size, name and last price. */
-export const packMore = {
+const packMore = {
   /** Sold loose by weight, in steps of so much; its size is then what the price is for. Null for a pack. */
   stepMg: massMg.min(1).nullable().default(null),
   /** Prices in named shops and of several at once. */

@@ -2,7 +2,12 @@ import { amountContext, dishesOf, type Dish } from '#lib/episode/context';
 import type { NumberScope } from '#lib/figures/published-numbers';
 import { eatenLine, eatenNumbers, notCountedLine } from '#lib/publish/description/day-block';
 import type { ShownNumbers } from '#lib/publish/description/mark-notes';
-import { capitalised, lineNutrients, numbersLine } from '#lib/publish/description/numbers-line';
+import {
+  capitalised,
+  dayTitle,
+  lineNutrients,
+  numbersLine,
+} from '#lib/publish/description/numbers-line';
 import { heading, lines, list, type Section } from '#lib/publish/document/document';
 import type { NumbersToPublish } from '#lib/publish/from-lock';
 import { ingredientText } from '#lib/publish/ingredient-text';
@@ -54,7 +59,7 @@ export function numbersOfDay(
   publish: NumbersToPublish,
   without: readonly PiecePart[],
 ): PieceNumbers {
-  const title = publish.figures.dayIsWhole ? 'The whole day' : 'The dishes shown';
+  const title = dayTitle(publish.figures);
   const scope: NumberScope = { kind: 'day' };
   const day = numbersOf(publish, title, { title, segmentId: null, scope });
   const dishes = dishesOf(publish.file.episode.segments);

@@ -12,6 +12,7 @@ import {
 } from '#lib/publish/cards/card-number';
 import { ingredientRows } from '#lib/publish/cards/ingredient-rows';
 import { readable, type CardWords } from '#lib/publish/cards/readable';
+import { dayTitle } from '#lib/publish/description/numbers-line';
 import { followedSteps, stepFacts } from '#lib/publish/cards/step-facts';
 
 /** What cards are made of; see `numbersToPublish`. */
@@ -113,7 +114,7 @@ function dayCards(source: CardSource): Card[] {
   const day = { kind: 'day' } as const;
   const total = scopeNumbers(source, day);
   const other = file.episode.anythingElse;
-  const title = figures.dayIsWhole ? 'The whole day' : 'The dishes shown';
+  const title = dayTitle(figures);
   const rows = figures.dishes.map(({ segmentId, title: words }) => {
     const { hedge, number, unit } = cardNumber(source, 'energyKcal', { kind: 'eaten', segmentId });
     const amount = number === null ? 'open' : `${hedge} ${number} ${unit}`.trim();

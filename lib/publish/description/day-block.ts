@@ -1,7 +1,12 @@
 import type { Dish } from '#lib/episode/context';
 import type { BlockContext } from '#lib/publish/description/block';
 import type { ShownNumbers } from '#lib/publish/description/mark-notes';
-import { capitalised, ENERGY_WORD, numbersLine } from '#lib/publish/description/numbers-line';
+import {
+  capitalised,
+  dayTitle,
+  ENERGY_WORD,
+  numbersLine,
+} from '#lib/publish/description/numbers-line';
 import { markOf } from '#lib/publish/number-mark';
 import { lines, type Section } from '#lib/publish/document/document';
 import type { NumbersToPublish } from '#lib/publish/from-lock';
@@ -16,7 +21,7 @@ export function daySections(context: BlockContext): readonly Section[] {
   const { publish, dishes } = context;
   const { file, figures, numbers } = publish;
   if (!hasDay(context)) return [];
-  const title = figures.dayIsWhole ? 'THE WHOLE DAY' : 'THE DISHES SHOWN';
+  const title = dayTitle(figures).toUpperCase();
   return [
     lines(
       [{ strong: title }, `: ${numbersLine(numbers, { kind: 'day' }, file.episode.region)}`],

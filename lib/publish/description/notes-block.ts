@@ -3,7 +3,7 @@ import type { NumberScope } from '#lib/figures/published-numbers';
 import type { BlockContext } from '#lib/publish/description/block';
 import { eatenNumbers, hasDay } from '#lib/publish/description/day-block';
 import { markNotes, type ShownNumbers } from '#lib/publish/description/mark-notes';
-import { lineNutrients } from '#lib/publish/description/numbers-line';
+import { dayTitle, lineNutrients } from '#lib/publish/description/numbers-line';
 import { lines, type Section } from '#lib/publish/document/document';
 
 /** What numbers need said beside them: marks explained, and why macros do not make the calories. */
@@ -27,7 +27,7 @@ function shownIn(context: BlockContext): readonly ShownNumbers[] {
     ),
   ]);
   if (!shown.has('day') || !hasDay(context)) return ofDishes;
-  const day = figures.dayIsWhole ? 'The whole day' : 'The dishes shown';
+  const day = dayTitle(figures);
   return [...ofDishes, ...eatenNumbers(dishes), ofLine(day, null, { kind: 'day' })];
 }
 
@@ -57,7 +57,7 @@ export function apartEnergy({ publish, dishes }: BlockContext): readonly ApartEn
   });
   if (told.length > 0 || dishes.length < 2) return told;
   const remark = remarkOf({ kind: 'day' });
-  const title = figures.dayIsWhole ? 'The whole day' : 'The dishes shown';
+  const title = dayTitle(figures);
   return remark ? [{ segmentId: null, title, remark }] : [];
 }
 

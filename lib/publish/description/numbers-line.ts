@@ -1,3 +1,4 @@
+import type { EpisodeFigures } from '#lib/figures/episode-figures';
 import type {
   NumberScope,
   PublishedNumber,
@@ -9,6 +10,10 @@ import { markOf } from '#lib/publish/number-mark';
 
 /** What energy is called: calories in the US, energy in the EU. */
 export const ENERGY_WORD = { US: 'calories', EU: 'energy' } as const;
+
+/** What the numbers of the day are of: all of it only where the person has said so. */
+export const dayTitle = ({ dayIsWhole }: Pick<EpisodeFigures, 'dayIsWhole'>): string =>
+  dayIsWhole ? 'The whole day' : 'The dishes shown';
 
 /**
  * `846 kcal · 112 g protein · 41 g fat · 12 g carbohydrate`, with kJ first in the EU (Regulation (EU)
