@@ -8,11 +8,10 @@ import { placesOtio } from '#lib/publish/cards/places-otio';
 import { placesVtt } from '#lib/publish/cards/places-vtt';
 import { cardsOfCorrection, cardsOfSwaps } from '#lib/publish/cards/saved-changes';
 import { numbersToPublish, type NumbersToPublish } from '#lib/publish/from-lock';
-import { readCorrections } from '#lib/store/read-corrections';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { readLastLock } from '#lib/store/read-locks';
 import { swapTable } from '#lib/swap/swap-words';
-import { toldCorrections } from '../corrections/told-correction';
+import { ownCorrections } from '../corrections/told-correction';
 import { COLOURS, type AskedCards } from './look';
 
 /** The cards of an episode as they are asked for. */
@@ -68,11 +67,10 @@ async function readSource(id: string): Promise<ReadSource | null> {
   const last = await readLastLock(id);
   const source = numbersToPublish(file, last?.snapshot ?? null);
   const changes = async () => {
-    const { rows } = await readCorrections({ episodeId: id, take: 1 });
-    const corrected = (await toldCorrections(rows)).filter(({ told }) => !told.historyOnly);
+    const [corrected] = await ownCorrections(id);
     return [
       ...cardsOfSwaps(swapTable(source.file, file.publish?.variants ?? []).rows, source.standing),
-      ...corrected.flatMap(({ told }) => cardsOfCorrection(told, source.standing)),
+      ...(corrected ? cardsOfCorrection(corrected, source.standing) : []),
     ];
   };
   return { source, changes };

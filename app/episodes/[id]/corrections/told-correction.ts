@@ -45,8 +45,8 @@ export async function toldCorrections<T extends StoredCorrection>(
 /** Corrections at the foot of a description at most: older ones have been there long. Common practice, no source. */
 const AT_THE_FOOT = 20;
 
-/** An episode's own corrections, the last first. */
-async function ownCorrections(episodeId: string): Promise<readonly ToldCorrection[]> {
+/** An episode's own corrections, none that came as history, the last first. */
+export async function ownCorrections(episodeId: string): Promise<readonly ToldCorrection[]> {
   const { rows } = await readCorrections({ episodeId, take: AT_THE_FOOT });
   const all = await toldCorrections(rows);
   return all.flatMap(({ told: each }) => (each.historyOnly ? [] : each));

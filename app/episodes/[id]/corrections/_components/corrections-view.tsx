@@ -23,6 +23,7 @@ export function CorrectionsView({
 }) {
   const { went, recorded, next, episodeId } = page;
   const href = `/episodes/${episodeId}/corrections`;
+  const newest = recorded.findIndex(({ historyOnly }) => !historyOnly);
   const toPutRight = first && went?.needed.kind === 'numbers';
   return (
     <>
@@ -45,9 +46,9 @@ export function CorrectionsView({
                 <MadeCorrectionPart
                   key={each.id}
                   of={each}
-                  lead={first && at === 0}
+                  lead={first && at === newest}
                   episodeId={episodeId}
-                  isNow={at === 0 && went?.needed.kind === 'none'}
+                  isNow={at === newest && went?.needed.kind === 'none'}
                 />
               ))}
             </ul>
@@ -109,7 +110,7 @@ function NothingOut({ page: { episodeId, history } }: { readonly page: Correctio
 function ToCorrect({ page, went }: { readonly page: CorrectionsPage; readonly went: GoneOut }) {
   const { episodeId, inputsSha256, today } = page;
   const { needed } = went;
-  const since = lockWords(went);
+  const since = wentOutWith(went);
   if (needed.kind === 'none') {
     return (
       <section aria-labelledby="to-correct">
@@ -171,7 +172,7 @@ function ToCorrect({ page, went }: { readonly page: CorrectionsPage; readonly we
 }
 
 /** "lock 1, first copied Thu 10 Dec, 18:02": which of several texts is meant. */
-function lockWords({ seq, at, copiedAt }: GoneOut): string {
+function wentOutWith({ seq, at, copiedAt }: GoneOut): string {
   const lock = `lock ${String(seq)}`;
   return copiedAt === null ? `${lock} of ${at}` : `${lock}, first copied ${copiedAt},`;
 }
