@@ -12,9 +12,10 @@ interface Props {
   readonly children: string;
 }
 
-type Stage = 'none' | 'asked' | 'saved' | 'failed';
+/** `refused` with what the answer says of it. */
+type Stage = 'none' | 'asked' | 'saved' | 'failed' | { readonly refused: string };
 
-const WORDS: Readonly<Record<Stage, string>> = {
+const WORDS: Readonly<Record<Extract<Stage, string>, string>> = {
   none: '',
   asked: 'Being made …',
   saved: 'Saved.',
@@ -26,7 +27,7 @@ export function DownloadLink({ href, name, tone = 'plain', size = 'usual', child
   const [stage, setStage] = useState<Stage>('none');
   const fetchAll = async () => {
     setStage('asked');
-    setStage((await save(href, name)) ? 'saved' : 'failed');
+    setStage(await save(href, name));
   };
   return (
     <span className="inline-flex flex-wrap items-center gap-x-3 gap-y-1">
@@ -43,19 +44,21 @@ export function DownloadLink({ href, name, tone = 'plain', size = 'usual', child
       </a>
       <span
         role="status"
-        className={`text-fine ${stage === 'failed' ? 'font-semibold text-hand' : 'text-soft'}`}
+        className={`text-fine ${typeof stage === 'object' || stage === 'failed' ? 'font-semibold text-hand' : 'text-soft'}`}
       >
-        {WORDS[stage]}
+        {typeof stage === 'object' ? stage.refused : WORDS[stage]}
       </span>
     </span>
   );
 }
 
-/** Whether the file came whole and was handed to the browser to save. */
-async function save(href: string, name: string): Promise<boolean> {
+/** Saved if the file came whole and was handed to the browser. */
+async function save(href: string, name: string): Promise<Stage> {
   try {
     const answer = await fetch(href);
-    if (!answer.ok) return false;
+    // What is refused is refused again: the answer says why.
+    if (answer.status >= 400 && answer.status < 500) return { refused: await answer.text() };
+    if (!answer.ok) return 'failed';
     const address = URL.createObjectURL(await answer.blob());
     const link = document.createElement('a');
     link.href = address;
@@ -63,9 +66,9 @@ async function save(href: string, name: string): Promise<boolean> {
     link.click();
     // Not at once: the browser has yet to read it.
     setTimeout(() => URL.revokeObjectURL(address), 60_000);
-    return true;
+    return 'saved';
   } catch {
-    return false;
+    return 'failed';
   }
 }
 

@@ -64,6 +64,9 @@ test.describe('what viewers ask', () => {
     await expect(reply).toHaveValue('Thank you! I think yours is for two.');
     await page.getByRole('button', { name: 'Take this draft' }).click();
     await expect(reply).toHaveValue(/the one difference that gives 9999 calories/);
+    await expect(reply).toBeFocused();
+    await page.getByRole('button', { name: 'Back to my words' }).click();
+    await expect(reply).toHaveValue('Thank you! I think yours is for two.');
     expect(pageErrors).toEqual([]);
   });
 

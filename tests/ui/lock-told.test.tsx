@@ -167,7 +167,7 @@ describe('the publish page', () => {
       'numbers are to be put right',
       base,
       snapshot,
-      { putRight: { numbers: 1, seq: 1, isPublic: true } },
+      { putRight: { numbers: 1, seq: 1, isCopied: true, isPublic: true } },
     ],
     ['what was said does not add up', base, snapshot, { said: [said] }],
     ['the text is too long', base, null, { description: long }],

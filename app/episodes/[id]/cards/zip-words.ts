@@ -10,7 +10,8 @@ export interface ZipTold {
 export const BEGUN: ZipTold = { words: 'Drawing the cards …', failed: false };
 
 export const NO_ANSWER: ZipTold = {
-  words: 'The program does not answer: the zip is not whole. Start it again once it answers.',
+  words:
+    'The program does not answer, so how far it is can’t be told. Look whether the zip was saved; if not, start it again.',
   failed: true,
 };
 

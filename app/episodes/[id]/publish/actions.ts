@@ -37,7 +37,7 @@ export async function copyDescription(state: FormState, form: FormData): Promise
     if (!read) {
       return failed({ path: '', code: 'gone', message: 'This episode is no longer there.' });
     }
-    if (read.describe(which).text !== text) {
+    if (read.textOf(which) !== text) {
       revalidatePath(`/episodes/${episodeId}`, 'layout');
       return failed({
         path: '',

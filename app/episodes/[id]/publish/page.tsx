@@ -58,6 +58,7 @@ export default async function PublishPage({ params, searchParams }: Props) {
             ? {
                 numbers: held.needed.numbers.length,
                 seq: held.lock.seq,
+                isCopied: held.lock.copiedAt !== null,
                 isPublic: held.isPublic,
               }
             : null,

@@ -7,6 +7,7 @@ import { lockWords } from '#lib/publish/lock-words';
 import { printCount } from '#lib/units/print';
 import { PastedText } from '../../../../_ui/pasted-text';
 import { WrittenStep } from '../../_components/written-step';
+import { LOCK_ID } from '../lock-href';
 import { CopyAndLock } from './copy-and-lock';
 import { LayoutPart } from './layout-part';
 import { lengthWords } from './length-words';
@@ -148,7 +149,7 @@ function Standing({ page }: { readonly page: PublishPage }) {
       {told.standing === 'broken' && (
         <>
           {' '}
-          <a className="link print:hidden" href="#numbers-lock">
+          <a className="link print:hidden" href={`#${LOCK_ID}`}>
             See what changed
           </a>
         </>

@@ -2,6 +2,7 @@ import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { lockWords } from '#lib/publish/lock-words';
 import { SaidList } from '../../_components/said-list';
+import { LOCK_ID } from '../lock-href';
 import { PutRightNote } from './put-right';
 import { toldOf, type PublishPage } from './view';
 
@@ -77,7 +78,7 @@ function Broken({ page }: PageProps) {
         <p className="mt-1 font-semibold text-hand">
           {lockWords(told)}{' '}
           {putRight?.isPublic !== true && (
-            <a className="link" href="#numbers-lock">
+            <a className="link" href={`#${LOCK_ID}`}>
               Lock again
             </a>
           )}

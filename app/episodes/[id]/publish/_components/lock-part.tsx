@@ -3,6 +3,7 @@ import { lockWords } from '#lib/publish/lock-words';
 import { ButtonForm } from '../../../../_forms/button-form';
 import { DifferenceTables } from '../../_components/difference-tables';
 import { lockNumbers } from '../actions';
+import { LOCK_ID } from '../lock-href';
 import { LockHeading } from './lock-heading';
 import { PutRightNote } from './put-right';
 import { toldOf, type PublishPage } from './view';
@@ -15,7 +16,7 @@ export function LockPart({ page }: { readonly page: PublishPage }) {
   const { lock, file, inputsSha256, putRight } = page;
   const values = { episodeId: file.episode.id, inputsSha256 };
   return (
-    <section aria-labelledby="numbers-lock">
+    <section aria-labelledby={LOCK_ID}>
       <LockHeading />
       <p className="mt-1 max-w-[60ch]">{lockWords({ ...toldOf(page), reason: null })}</p>
       {lock === null ? (

@@ -7,6 +7,7 @@ import { lockWords } from '#lib/publish/lock-words';
 import type { PieceRow } from '#lib/publish/piece-rows';
 import { printCount } from '#lib/units/print';
 import { addPiece, changePiece, removePiece } from '../piece-actions';
+import { LOCK_ID } from '../lock-href';
 import { lengthWords } from './length-words';
 import { PieceForm } from './piece-form';
 import { revOf, toldOf, type PublishPage } from './view';
@@ -99,7 +100,7 @@ function PieceOut({ page, row }: ItemProps) {
       {afterLock.length > 0 && (
         <p className="hatch mt-1 py-2">
           Not in the lock, and so not in the text: {afterLock.join(', ')}.{' '}
-          <a className="link" href="#numbers-lock">
+          <a className="link" href={`#${LOCK_ID}`}>
             Lock again
           </a>
         </p>

@@ -10,16 +10,17 @@ interface Props {
 
 /** That viewers know other numbers, and the way to say so: locking again and copying tells nobody. */
 export function PutRightNote({ episodeId, of, asButton = false }: Props) {
-  const { numbers, seq, isPublic } = of;
+  const { numbers, seq, isPublic, isCopied } = of;
   const href = `/episodes/${episodeId}/corrections`;
   const words = 'Put it right in public';
   return (
     <>
       <p className="mt-1">
-        {numbers === 1 ? 'A number' : `${String(numbers)} numbers`} copied with lock {seq}{' '}
+        {numbers === 1 ? 'A number' : `${String(numbers)} numbers`}{' '}
+        {isCopied ? 'copied with' : 'of'} lock {seq}{' '}
         {numbers === 1 ? 'is another one' : 'are others'} now.{' '}
         {isPublic
-          ? 'It is out: the correction says so and locks the numbers anew; locking and copying alone tells nobody.'
+          ? `${isCopied ? 'That text' : 'The episode'} is out: the correction says so and locks the numbers anew; locking and copying alone tells nobody.`
           : 'If that text is out already:'}{' '}
         {!asButton && (
           <Link className="link" href={href}>

@@ -29,6 +29,8 @@ export interface PutRight {
   readonly numbers: number;
   /** The number of their lock. */
   readonly seq: number;
+  /** A text was copied with it; else it is the last lock before the day of publishing. */
+  readonly isCopied: boolean;
   /** The day of publishing has come or a correction was made; else a text was copied that may not be out yet. */
   readonly isPublic: boolean;
 }

@@ -7,7 +7,10 @@ import { CopyButton } from '../../../../../_ui/copy-button';
 import { CONTROL, Field } from '../../../../../_ui/form/field';
 import type { FormState } from '../../../../../_ui/form/form-state';
 import { saveReply } from '../actions';
-import { begunWith, replyField, typedOver } from '../own-words';
+import { begunWith, replyField, typedOver, type OwnWords } from '../own-words';
+
+/** The field of the reply, as `Field` names it. */
+const FIELD = 'viewer-reply-text';
 
 interface Drafts {
   /** The reply as it was saved; empty where none was. */
@@ -43,7 +46,14 @@ function Words({ state, saved, draft, asked }: Drafts & { readonly state: FormSt
   const [own, setOwn] = useState(() =>
     refused === undefined ? begunWith(saved, draft, asked) : typedOver(null, refused, draft),
   );
+  const [before, setBefore] = useState<OwnWords | null>(null);
   const { words, offered } = replyField(own, draft);
+  // What was pressed is gone then: the focus goes on to the field.
+  const put = (next: OwnWords | null) => {
+    setBefore(own);
+    setOwn(next);
+    document.getElementById(FIELD)?.focus();
+  };
   return (
     <>
       <Field form="viewer-reply" state={state} name="text" label="Your reply">
@@ -58,16 +68,23 @@ function Words({ state, saved, draft, asked }: Drafts & { readonly state: FormSt
           />
         )}
       </Field>
-      <CopyButton text={words} label="Copy the reply" shownIn="viewer-reply-text" />
+      <CopyButton text={words} label="Copy the reply" shownIn={FIELD} />
       {offered !== null && (
         <div role="status" className="border-l-[3px] border-ink pl-4">
           <p className="text-fine text-soft">Your words stay. The new draft reads:</p>
           <p className="mt-1 break-words whitespace-pre-wrap">{offered}</p>
           <div className="mt-2">
-            <Button type="button" size="small" onClick={() => setOwn(null)}>
+            <Button type="button" size="small" onClick={() => put(null)}>
               Take this draft
             </Button>
           </div>
+        </div>
+      )}
+      {own === null && before !== null && (
+        <div>
+          <Button type="button" size="small" onClick={() => put(before)}>
+            Back to my words
+          </Button>
         </div>
       )}
     </>
