@@ -63,15 +63,16 @@ export function isLine({ tokens, context, marks }: Text, { begin }: Quantity): b
           (tokens[begin - 2]?.kind ?? 'line') === 'line');
 }
 
-/** Endings of words that are no names of foods. */
-const NO_NAME = /(?:ly|ed|ing|day|ish)$/;
-
 /** 'one hundred grams discard, fifteen grams butter': a word that is in no table, with nothing else behind it. */
 function spokenFood(text: Text, at: number): { readonly name: string; readonly to: number } | null {
   const { tokens, language, marks } = text;
   const word = tokens[at];
   if (!text.spoken || word?.kind !== 'word' || word.folded.length < 4) return null;
-  if (NO_NAME.test(word.folded) || marks.any(at) || language.foods.plain.has(word.folded))
+  if (
+    language.foods.noName.test(word.folded) ||
+    marks.any(at) ||
+    language.foods.plain.has(word.folded)
+  )
     return null;
   const next = tokens[at + 1];
   const ends =

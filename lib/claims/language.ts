@@ -151,6 +151,8 @@ export interface FoodWords {
   readonly nothing: ReadonlySet<string>;
   /** Words that keep a food behind them from being named: no, without, instead of, could, tastes like. */
   readonly blockers: Phrases<true>;
+  /** Endings of words that are no names of foods. */
+  readonly noName: RegExp;
   /** Sayings that hold the word of a food. */
   readonly sayings: Phrases<true>;
 }
@@ -189,6 +191,46 @@ export interface Patterns {
   readonly takenByNumber: RegExp;
 }
 
+/** Words by which a text turns to a dish or to a part of it. */
+export interface PlaceWords {
+  /** Said before the name of the dish that the talk turns to: 'first up'. */
+  readonly turns: Phrases<true>;
+  /** Words of headings within a dish; what stands under them is still about it. */
+  readonly partsOfDish: ReadonlySet<string>;
+  /** At the start of a line: a meal at its time of day begins something else. */
+  readonly timeOfDay: RegExp;
+  /** A number of a nutrient in a written line. */
+  readonly nutrientNumber: RegExp;
+}
+
+/** Words around a number, and in the names of foods and portions, that tell what it is held against. */
+export interface JudgingWords {
+  /** Between clauses; and words behind which another food stands than the one that is spoken of. */
+  readonly clauses: RegExp;
+  readonly beside: RegExp;
+  /** Where the words of another amount may begin. */
+  readonly otherAmount: RegExp;
+  readonly cooked: RegExp;
+  readonly raw: RegExp;
+  /** Words for one part of a dish: a slice may be called a square, a portion a bowl. */
+  readonly called: Readonly<Record<'slice' | 'piece' | 'portion', RegExp>>;
+  readonly half: RegExp;
+  /** The stem of the oven's name. */
+  readonly oven: string;
+  /** Words that say nothing of what is done or to what. */
+  readonly small: ReadonlySet<string>;
+  /** What grammar adds to a word, and a letter that it doubled. */
+  readonly endings: RegExp;
+  readonly doubled: RegExp;
+  /** Parts of an animal: 'chicken breast' may be called chicken, 'chicken stock' may not. */
+  readonly cuts: ReadonlySet<string>;
+  /** What sweetens or salts, by its name (common practice, no source); and names that only seem to. */
+  readonly sweet: RegExp;
+  readonly notSweet: RegExp;
+  readonly salty: RegExp;
+  readonly notSalty: RegExp;
+}
+
 /** All that the reader knows of a language. */
 export interface Language {
   readonly lexicon: Phrases<readonly Role[]>;
@@ -207,6 +249,10 @@ export interface Language {
   readonly foods: FoodWords;
   readonly claims: ClaimWords;
   readonly patterns: Patterns;
+  readonly places: PlaceWords;
+  readonly judging: JudgingWords;
+  /** Words with a full stop that ends no sentence, where a small letter or digits follow. */
+  readonly shortened: ReadonlySet<string>;
   /** The singular of a folded word. */
   readonly singular: (word: string) => string;
   /** Bare degrees from these on are Fahrenheit. */

@@ -1,3 +1,4 @@
+import { ENGLISH } from '#lib/claims/english/english';
 import type { Hedge, ReadingStep } from '#lib/claims/statement';
 import { settled } from '#lib/units/print';
 
@@ -122,7 +123,7 @@ function isHalved(said: SaidNumber): boolean {
   const { low, high } = said;
   if (Number.isInteger(low) && Number.isInteger(high)) return false;
   if (!Number.isInteger(low * 2) || !Number.isInteger(high * 2)) return false;
-  return /\bhalf\b|½/i.test(numberWords(said));
+  return ENGLISH.judging.half.test(numberWords(said));
 }
 
 /** Whether a said interval covers a value, but for noise of floating point. */

@@ -8,18 +8,17 @@ export interface Sentences {
   readonly asked: readonly boolean[];
 }
 
-/** Words with a full stop that is no end, where a small letter or digits follow. */
-const SHORT =
-  /^(approx|ca|min|mins|max|tbsp|tsp|oz|lb|lbs|vs|incl|est|no|fl|hr|hrs|sec|in|ep|vol)$/;
-
-/** Cuts tokens into sentences at full stops, question and exclamation marks and line ends. */
-export function sentencesOf(tokens: readonly Token[]): Sentences {
+/**
+ * Cuts tokens into sentences at full stops, question and exclamation marks and line ends.
+ * @param shortened words with a full stop that ends nothing where a small letter or digits follow
+ */
+export function sentencesOf(tokens: readonly Token[], shortened: ReadonlySet<string>): Sentences {
   const of: number[] = [];
   const starts = [0];
   const asked: boolean[] = [];
   tokens.forEach((token, at) => {
     of.push(starts.length - 1);
-    if (!ends(tokens, token, at)) return;
+    if (!ends(tokens, token, at, shortened)) return;
     asked.push(token.text === '?');
     starts.push(at + 1);
   });
@@ -28,11 +27,16 @@ export function sentencesOf(tokens: readonly Token[]): Sentences {
   return { of, starts, asked };
 }
 
-function ends(tokens: readonly Token[], token: Token, at: number): boolean {
+function ends(
+  tokens: readonly Token[],
+  token: Token,
+  at: number,
+  shortened: ReadonlySet<string>,
+): boolean {
   if (token.kind === 'line' || /^[!?;]$/.test(token.text)) return token.text !== ';';
   if (token.text !== '.') return false;
   const next = tokens[at + 1];
   if (next?.glued) return false;
-  const short = SHORT.test(tokens[at - 1]?.folded ?? '');
+  const short = shortened.has(tokens[at - 1]?.folded ?? '');
   return !(short && next && (next.kind === 'number' || /^\p{Ll}/u.test(next.text)));
 }

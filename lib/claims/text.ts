@@ -45,7 +45,7 @@ export function prepare(text: string, context: TextContext, language: Language):
     tokens,
     marks,
     currency: () => (currency ??= { only: onlyCurrency(tokens, marks, language) }).only,
-    sentences: sentencesOf(tokens),
+    sentences: sentencesOf(tokens, language.shortened),
     food,
   };
 }

@@ -1,3 +1,4 @@
+import { ENGLISH } from '#lib/claims/english/english';
 import type { Verdict } from '#lib/claims/judged';
 import type { ClaimFacts } from './claim-facts';
 
@@ -8,25 +9,20 @@ export interface NoAdded {
   readonly why: string;
 }
 
-/** What sweetens, by its name (common practice, no source). */
-const SWEET =
-  /\b(sugars?|honey|syrups?|molasses|treacle|agave|nectar|dextrose|fructose|glucose|maltose|sucrose|jaggery|panela|muscovado|demerara|caramel|jams?|jelly|jellies|marmalade|condensed milk|juice concentrate|concentrated juice)\b/i;
-const NOT_SWEET = /\b(sugar snap|sugar[- ]?free|no (added )?sugars?|unsweetened|without sugar)\b/i;
-const SALTY = /\bsalt\b/i;
-const NOT_SALTY = /\b(no (added )?salt|without salt|unsalted|salt[- ]?free)\b/i;
+const WORDS = ENGLISH.judging;
 
 const RULES = {
   sugars: {
     US: '21 CFR 101.60(c)(2)',
     EU: 'Regulation (EC) No 1924/2006, Annex, “with no added sugars”',
     words: 'a food that sweetens',
-    is: (text: string) => SWEET.test(text) && !NOT_SWEET.test(text),
+    is: (text: string) => WORDS.sweet.test(text) && !WORDS.notSweet.test(text),
   },
   salt: {
     US: '21 CFR 101.61(c)(2)',
     EU: 'Regulation (EC) No 1924/2006, Annex, “no added sodium/salt”',
     words: 'salt',
-    is: (text: string) => SALTY.test(text) && !NOT_SALTY.test(text),
+    is: (text: string) => WORDS.salty.test(text) && !WORDS.notSalty.test(text),
   },
 } as const;
 

@@ -4,13 +4,15 @@ import { phrases } from '../phrases';
 import { CLAIM_WORDS } from './claim-words';
 import { FOODS } from './foods';
 import { HEDGES, HEDGES_AFTER } from './hedges';
+import { JUDGING } from './judging';
 import { KINDS } from './kinds';
 import { LETTERS, NUTRIENT_NOUNS } from './nutrients';
 import { NUMBERS } from './numbers';
 import { ADJECTIVES, THINGS } from './parts';
 import { PATTERNS } from './patterns';
+import { PLACES } from './places';
 import { SCOPES } from './scopes';
-import { SMALL_WORDS } from './small-words';
+import { SHORTENED, SMALL_WORDS } from './small-words';
 import { titleParts } from './title-parts';
 import { CORRECTIONS, OTHER_DAYS, TIMES, TRAPS } from './traps';
 import { CURRENCIES, UNITS } from './units';
@@ -53,6 +55,9 @@ export const ENGLISH: Language = {
   foods: FOODS,
   claims: CLAIM_WORDS,
   patterns: PATTERNS,
+  places: PLACES,
+  judging: JUDGING,
+  shortened: SHORTENED,
   singular,
   fahrenheitFrom: { oven: 275, inside: 100 },
 };

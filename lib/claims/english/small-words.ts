@@ -1,6 +1,6 @@
 import type { Role } from '../language';
 import { LEADING } from './verbs';
-import { all } from './words';
+import { all, set } from './words';
 
 /** Words that join, part and link. */
 export const SMALL_WORDS: [string, Role][] = [
@@ -101,3 +101,8 @@ export const SMALL_WORDS: [string, Role][] = [
     { cat: 'gear' },
   ),
 ];
+
+/** Words with a full stop that ends no sentence. */
+export const SHORTENED = set(
+  'approx ca min mins max tbsp tsp oz lb lbs vs incl est no fl hr hrs sec in ep vol',
+);

@@ -1,3 +1,4 @@
+import { ENGLISH } from '#lib/claims/english/english';
 import { onceFor } from '#lib/claims/once-for';
 import type { Statement } from '#lib/claims/statement';
 import type { AmountContext } from '#lib/episode/context';
@@ -11,9 +12,6 @@ export type SaidState = 'raw' | 'cooked' | null;
 /** Text on each side of an amount in which its state is looked for, in UTF-16 units. */
 const BEFORE = 16;
 const BEHIND = 24;
-/** Where the words of another amount may begin. */
-const APART = /[\d.;\n]|\band\b/;
-
 /**
  * Whether the words at an amount say that it is of the raw or of the cooked food. How many pieces there are is the same
  * of both.
@@ -24,15 +22,16 @@ export function stateSaid(
   text: string,
 ): SaidState {
   if (unit === 'piece') return null;
+  const words = ENGLISH.judging;
   const before =
     text
       .slice(Math.max(0, start - BEFORE), start)
-      .split(APART)
+      .split(words.otherAmount)
       .at(-1) ?? '';
-  const behind = text.slice(end, end + BEHIND).split(APART)[0] ?? '';
-  const near = `${before}${text.slice(start, end)}${behind}`.toLowerCase();
-  const cooked = /\b(?:cooked|once cooked|after cooking)\b/.test(near);
-  const raw = /\b(?:raw|uncooked|dry|before cooking)\b/.test(near);
+  const behind = text.slice(end, end + BEHIND).split(words.otherAmount)[0] ?? '';
+  const near = `${before}${text.slice(start, end)}${behind}`;
+  const cooked = words.cooked.test(near);
+  const raw = words.raw.test(near);
   return cooked === raw ? null : raw ? 'raw' : 'cooked';
 }
 

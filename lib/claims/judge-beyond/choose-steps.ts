@@ -1,3 +1,4 @@
+import { ENGLISH } from '#lib/claims/english/english';
 import { degreesIn, isUsualRounding } from '#lib/claims/judge-beyond/oven-table';
 import { stems } from '#lib/claims/judge-beyond/words-around';
 import type { Step } from '#lib/episode/step-schema';
@@ -53,5 +54,5 @@ export function chooseByOven(
     ),
   );
   if (set.length > 0) return set;
-  return around.has('oven') ? baked : [];
+  return around.has(ENGLISH.judging.oven) ? baked : [];
 }

@@ -1,3 +1,4 @@
+import { ENGLISH } from '#lib/claims/english/english';
 import { sameFood, stemsOf } from '#lib/claims/foods';
 import type { Language } from '#lib/claims/language';
 import type { RecipeLine } from '#lib/episode/recipe-schema';
@@ -9,13 +10,6 @@ interface Name {
   readonly words: readonly string[];
   readonly head: string | undefined;
 }
-
-/** Parts of an animal: 'chicken breast' may be called chicken, 'chicken stock' may not. */
-const CUTS = new Set(
-  'breast thigh leg wing drumstick fillet filet loin tenderloin chop steak mince rump shoulder shank belly rib cutlet'.split(
-    ' ',
-  ),
-);
 
 /** Names of an ingredient: as it is written, and as its food is called in its table ('Chicken, breast, raw'). */
 export interface IngredientNames {
@@ -76,7 +70,8 @@ function fits(said: readonly string[], { words, head }: Name): number {
 }
 
 function cutOf(said: readonly string[], words: readonly string[], head: string): number {
+  const { cuts } = ENGLISH.judging;
   const own = said.at(-1) ?? '';
-  if (CUTS.has(head) && words.includes(own)) return 1;
-  return CUTS.has(own) && said.slice(0, -1).includes(head) && words.length <= 2 ? 1 : 0;
+  if (cuts.has(head) && words.includes(own)) return 1;
+  return cuts.has(own) && said.slice(0, -1).includes(head) && words.length <= 2 ? 1 : 0;
 }

@@ -32,10 +32,6 @@ export function leastIn({ milliC, fahrenheit }: LeastPublished, unit: Inside['un
   return unit === 'F' ? fahrenheit : milliC / 1000;
 }
 
-/** Between clauses; and words behind which another food stands than the one that is spoken of. */
-const CLAUSES = /[,;:()—–]|\b(?:and|then|but|while|or)\b/i;
-const BESIDE = /\b(?:with|beside|next\s+to|under|over|on|alongside|instead\s+of|not)\b.*$/is;
-
 /**
  * The published leasts that hold for what a sentence speaks of: of those foods that it or the titles of steps name, where
  * the clause of the number itself names one of them; else all, since then nobody knows of which food it is.
@@ -49,10 +45,11 @@ export function leastFor(
   titles: readonly string[],
 ): readonly LeastPublished[] {
   if (least.length < 2) return least;
+  const { clauses: between, beside } = ENGLISH.judging;
   const clauses = [
-    (before.split(CLAUSES).at(-1) ?? '').replace(BESIDE, ''),
+    (before.split(between).at(-1) ?? '').replace(beside, ''),
     words,
-    (behind.split(CLAUSES)[0] ?? '').replace(BESIDE, ''),
+    (behind.split(between)[0] ?? '').replace(beside, ''),
   ];
   if (namedIn(least, clauses).length === 0) return least;
   return namedIn(least, [before, words, behind, ...titles]);

@@ -1,3 +1,5 @@
+import { ENGLISH } from '#lib/claims/english/english';
+import type { JudgingWords } from '#lib/claims/language';
 import { onceFor } from '#lib/claims/once-for';
 import type { AmountContext } from '#lib/episode/context';
 import { finishedWeight } from '#lib/episode/finished-weight';
@@ -41,19 +43,11 @@ function countOf(portion: Portion, finished: LikelyRange | null): LikelyRange | 
   return { value: of(finished.value), low: of(finished.low), high: of(finished.high) };
 }
 
-/** Words for one part of a dish, by what is said of it: a slice may be called a square, a portion a bowl. */
-const CALLED = {
-  slice: /\b(?:slices?|squares?|wedges?|bars?)\b/i,
-  piece:
-    /\b(?:pieces?|muffins?|patt(?:y|ies)|cookies?|balls?|rolls?|wraps?|tacos?|pancakes?|fritters?|bars?)\b/i,
-  portion: /\b(?:portions?|servings?|bowls?|plates?)\b/i,
-} as const;
-
 /** Of several counts those whose name is of what is said; all of them where none has such a name. */
 export function countsCalled<T extends Pick<PortionCount, 'name'>>(
   counts: readonly T[],
-  as: keyof typeof CALLED,
+  as: keyof JudgingWords['called'],
 ): readonly T[] {
-  const named = counts.filter(({ name }) => CALLED[as].test(name));
+  const named = counts.filter(({ name }) => ENGLISH.judging.called[as].test(name));
   return named.length > 0 ? named : counts;
 }

@@ -1,16 +1,10 @@
+import { ENGLISH } from '#lib/claims/english/english';
 import type { Statement } from '#lib/claims/statement';
-import { fold, singular } from '#lib/units/plain-words';
+import { fold } from '#lib/units/plain-words';
 
 /** Words before a statement, and behind it, that may say what it is about; farther off they rarely do. */
 const BEFORE = 10;
 const BEHIND = 6;
-/** Words that say nothing of what is done or to what. */
-const SMALL = new Set(
-  'a an and are at be but by for from get go goes got have i if in into is it its just like my no not of on one or our so that the them then they this to up was we with you your min mins minute minutes hour hours degrees degree about around until till out off over'.split(
-    ' ',
-  ),
-);
-
 /** The rest of the sentence before a statement and behind it, itself between them. */
 export function sentenceAround(
   text: string,
@@ -61,16 +55,18 @@ export function wordsAround(
 /** The words of a text by their stems, small words left out: `stems('Baking the pies')` → ['bak', 'pi']. */
 export function stems(text: string): string[] {
   const words = fold(text).match(/[\p{L}]+/gu);
-  return (words ?? []).filter((word) => word.length > 1 && !SMALL.has(word)).map(stemOf);
+  return (words ?? [])
+    .filter((word) => word.length > 1 && !ENGLISH.judging.small.has(word))
+    .map(stemOf);
 }
 
 /** A word without what grammar adds to it, cut alike for 'bake', 'baked', 'baking'. */
 function stemOf(word: string): string {
-  const one = singular(word);
-  const cut = one.replace(/(?:ing|ed|es|e)$/, '');
+  const { endings, doubled } = ENGLISH.judging;
+  const one = ENGLISH.singular(word);
+  const cut = one.replace(endings, '');
   if (cut.length < 3) return one;
-  // 'chopping', 'stirred': the doubled letter is no part of the word.
-  return cut !== one && /([bdgmnprt])\1$/.test(cut) ? cut.slice(0, -1) : cut;
+  return cut !== one && doubled.test(cut) ? cut.slice(0, -1) : cut;
 }
 
 const lastSentence = (text: string) => text.split(/[.!?;](?:\s|$)|\n\s*\n/).at(-1) ?? '';

@@ -1,21 +1,11 @@
+import { ENGLISH } from '#lib/claims/english/english';
 import { chaptersIn } from '#lib/cut/read-chapters';
 import { words } from '#lib/foods/search-text';
 import { dishesNamed, type DishName } from './dish-names';
 import type { Topic } from './placed-text';
 
-/** Words of headings within a dish; what stands under them is still about it. */
-const PARTS: ReadonlySet<string> = new Set(
-  'ingredient ingredients method steps directions instructions macros macro nutrition nutritional facts value values per portion serving servings serves each makes notes note for the sauce glaze topping toppings filling dressing marinade dough crumb base you need what will'.split(
-    ' ',
-  ),
-);
 /** Words of a heading at most (common practice, no source). */
 const MOST_WORDS = 9;
-/** '7:00 am Oat jars', '12:30 – Lunch': a meal at its time of day begins something else. */
-const TIME_OF_DAY =
-  /^[^\p{L}\p{N}]*(?:\d{1,2}:\d{2}\s*(?:[ap]\.?m\b\.?)?|\d{1,2}(?:\.\d{2})?\s*[ap]\.?m\b\.?)[^\p{L}\p{N}]*(?=\p{L})/iu;
-const NUTRIENT_NUMBER = /\d\s*(?:k?cals?\b|calories|kj\b|g\b|grams?\b|p\b|%)/i;
-
 /**
  * What each line of a written text is about: under a heading that names one dish, that dish; a line that names one and
  * says a number of it is about it alone; another heading or a chapter of a list ends it.
@@ -34,13 +24,13 @@ export function topicsOfLines(
     blank = line.trim() === '';
     if (blank) return held;
     if (chapters[index]) return (held = whole);
-    const bare = line.replace(TIME_OF_DAY, '');
+    const bare = line.replace(ENGLISH.places.timeOfDay, '');
     const said = words(bare);
     const named = said.length > 0 ? dishesNamed(bare, names) : [];
     const [dish] = named;
     if (named.length === 1 && dish && isAbout(bare, said.length, dish)) {
       const topic: Topic = { kind: 'dish', segmentId: dish.segmentId };
-      if (NUTRIENT_NUMBER.test(line)) return topic;
+      if (ENGLISH.places.nutrientNumber.test(line)) return topic;
       return (held = topic);
     }
     const other = bare !== line || (named.length === 0 && isOtherHeading(line, afterBlank));
@@ -55,7 +45,7 @@ function isAbout(line: string, count: number, { stems }: DishName): boolean {
     .slice(0, stems.length + 2)
     .filter(({ stem }) => stems.includes(stem)).length;
   const mostly = first >= Math.min(2, stems.length);
-  return mostly && (count <= MOST_WORDS || NUTRIENT_NUMBER.test(line));
+  return mostly && (count <= MOST_WORDS || ENGLISH.places.nutrientNumber.test(line));
 }
 
 function isOtherHeading(line: string, afterBlank: boolean): boolean {
@@ -65,5 +55,5 @@ function isOtherHeading(line: string, afterBlank: boolean): boolean {
   const shouted = bare === bare.toUpperCase() && /\p{L}{3}/u.test(bare);
   const marked = /^\s*#/.test(line) || bare.endsWith(':') || (shouted && !/\d/.test(bare));
   if (!marked || !(afterBlank || shouted)) return false;
-  return !said.every((word) => PARTS.has(word.toLowerCase()));
+  return !said.every((word) => ENGLISH.places.partsOfDish.has(word.toLowerCase()));
 }

@@ -1,0 +1,19 @@
+import type { PlaceWords } from '../language';
+import { phrases } from '../phrases';
+import { all, set } from './words';
+
+/** Words by which a text turns to a dish or to a part of it. */
+export const PLACES: PlaceWords = {
+  turns: phrases(
+    all(
+      "first up, up first, first off, first dish, next up, up next, next dish, next is, next comes, now for, now the, now on to, on to, onto, moving on, over to, start with, starting with, started with, begin with, kick off with, kicking off with, get into, time for, then comes, last up, last dish, last but not least, finally, dish one, dish two, dish three, dish number, recipe one, recipe two, recipe three, recipe number, breakfast is, lunch is, dinner is, supper is, dessert is, for breakfast, for lunch, for dinner, for supper, for dessert, to finish, we're making, we are making, i'm making, i am making, let's make",
+      true as const,
+    ),
+  ),
+  partsOfDish: set(
+    'ingredient ingredients method steps directions instructions macros macro nutrition nutritional facts value values per portion serving servings serves each makes notes note for the sauce glaze topping toppings filling dressing marinade dough crumb base you need what will',
+  ),
+  timeOfDay:
+    /^[^\p{L}\p{N}]*(?:\d{1,2}:\d{2}\s*(?:[ap]\.?m\b\.?)?|\d{1,2}(?:\.\d{2})?\s*[ap]\.?m\b\.?)[^\p{L}\p{N}]*(?=\p{L})/iu,
+  nutrientNumber: /\d\s*(?:k?cals?\b|calories|kj\b|g\b|grams?\b|p\b|%)/i,
+};
