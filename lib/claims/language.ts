@@ -167,6 +167,8 @@ export interface ClaimWords {
   /** How much: 'really light'; and what may be said to be so: 'this is light'. */
   readonly degree: ReadonlySet<string>;
   readonly subjects: ReadonlySet<string>;
+  /** Words that point at a dish that nobody names. */
+  readonly pointing: ReadonlySet<string>;
   /** Persons, with their verbs: 'with the rice you're at 520' is no longer about the rice. */
   readonly persons: ReadonlySet<string>;
   /** Deny what follows. */

@@ -39,12 +39,7 @@ export function settle(text: Text, quantity: Quantity, mention: Mention | undefi
     quantity.said = { ...own, ...named, ...foodKept, scope: mention.scope, ...against };
     return;
   }
-  const { context } = text;
-  const known =
-    context.form === 'title' ||
-    context.dish !== undefined ||
-    (context.dishes?.length ?? 0) > 0 ||
-    said.dish !== undefined;
+  const known = said.dish !== undefined || isKnown(text) || isPointedAt(text, quantity);
   const finished = said.kind === 'amount' && food === undefined;
   const scope = half
     ? 'half'
@@ -54,6 +49,27 @@ export function settle(text: Text, quantity: Quantity, mention: Mention | undefi
         ? 'dish'
         : 'unknown';
   quantity.said = { ...rest, ...foodKept, scope };
+}
+
+/** Whether it is known which dish a text is about. */
+function isKnown({ context, tokens }: Text): boolean {
+  const { form, dish, dishes = [] } = context;
+  if (form === 'title' || dish !== undefined || dishes.length > 0) return true;
+  if (form !== 'description' && form !== 'card') return false;
+  // A line of words alone before all others is the name of the dish.
+  const line = tokens.findIndex(({ kind }) => kind === 'line');
+  return line > 0 && tokens.slice(0, line).every(({ kind }) => kind !== 'number');
+}
+
+/** Tokens from a number to the word that points at the dish: '40 percent of the calories in this'. */
+const POINTED = 7;
+
+/** Whether a word points at a dish, before a number or right behind it. */
+function isPointedAt({ tokens, language, pointedFrom }: Text, { begin, end }: Quantity): boolean {
+  if (pointedFrom() < begin) return true;
+  for (let at = end; at < end + POINTED && tokens[at]?.kind === 'word'; at += 1)
+    if (language.claims.pointing.has(tokens[at]?.folded ?? '')) return true;
+  return false;
 }
 
 /** 'each' and 'per' right behind the number win over a food said before. */

@@ -17,6 +17,8 @@ export interface Text {
   readonly sentences: Sentences;
   /** The currency of the text, where it names one only. */
   readonly currency: () => string | undefined;
+  /** The first token that points at a dish: 'it', 'this'; infinite where none does. */
+  readonly pointedFrom: () => number;
   /** The food whose name, or the words before it, begin at a token. */
   readonly food: (at: number) => FoodSpan | null;
 }
@@ -36,6 +38,7 @@ export function prepare(text: string, context: TextContext, language: Language):
   const titles = new Set([context.dish ?? '', ...(context.dishes ?? [])]);
   const parts = [...titles].flatMap((title) => language.titleParts(title) ?? []);
   const marks = new Marks(tokens, [...parts, language.lexicon], language.adjectives);
+  let pointed: number | undefined;
   let currency: { readonly only: string | undefined } | undefined;
   return {
     text,
@@ -45,9 +48,15 @@ export function prepare(text: string, context: TextContext, language: Language):
     tokens,
     marks,
     currency: () => (currency ??= { only: onlyCurrency(tokens, marks, language) }).only,
+    pointedFrom: () => (pointed ??= firstPointing(tokens, language)),
     sentences: sentencesOf(tokens, language.shortened),
     food,
   };
+}
+
+function firstPointing(tokens: readonly Token[], { claims }: Language): number {
+  const first = tokens.findIndex(({ folded }) => claims.pointing.has(folded));
+  return first < 0 ? Infinity : first;
 }
 
 function onlyCurrency(

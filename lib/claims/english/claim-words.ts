@@ -37,6 +37,7 @@ export const CLAIM_WORDS: ClaimWords = {
     'really real properly proper dead well super so pretty nice and very still also fairly quite',
   ),
   subjects: set('it this that they one these'),
+  pointing: set("it it's this this's these they're mine ours"),
   persons: set("i you we i'm you're i've you've we've you'll"),
   denied: set("not isn't never exactly no hardly wouldn't don't doesn't"),
   asked: phrases(
