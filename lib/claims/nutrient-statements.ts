@@ -1,7 +1,7 @@
+import { hedgeBehind, isOfNumberBefore } from './hedge-behind';
 import { compared, moreThan, shareOf } from './comparisons';
 import { ofIngredient } from './of-ingredient';
 import type { Noun, Quantity, Said } from './quantity';
-import { phraseAt } from './phrases';
 import type { Hedge } from './statement';
 import { only, type Text } from './text';
 
@@ -59,7 +59,7 @@ function said(
   const { noun } = quantity;
   if (noun && noun.from >= quantity.end && only(text, quantity.end, noun.from, ['filler']))
     quantity.end = noun.to;
-  const soft = phraseAt(text.language.hedgesBehind, text.tokens, quantity.end);
+  const soft = hedgeBehind(text, quantity.end);
   if (soft && quantity.hedge === 'none' && isBehind(text, quantity.end, soft)) {
     quantity.hedge = soft.value;
     quantity.end = soft.next;
@@ -79,17 +79,19 @@ function said(
 
 /** A hedge behind the noun, and not of a number that follows: '465 calories give or take'. */
 function isBehind(
-  { tokens, language, marks }: Text,
+  text: Text,
   from: number,
   { value, next }: { readonly value: Hedge; readonly next: number },
 ): boolean {
+  const { tokens, language, marks } = text;
   const token = tokens[next];
   const number =
     token?.kind === 'number' ||
     language.numbers.cardinals.has(token?.folded ?? '') ||
     language.numbers.article.has(token?.folded ?? '');
   // 'or so', 'give or take' stand behind a number alone, 'roughly' before one as well.
-  const before = number && marks.at('hedge', from) !== undefined;
+  const hedge = marks.at('hedge', from);
+  const before = number && hedge !== undefined && !isOfNumberBefore(text, hedge);
   // 'and upwards of twenty five'
   const ahead = marks.at('hedge', from + 1);
   if (ahead && ahead.to > next) return false;

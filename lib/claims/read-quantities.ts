@@ -1,5 +1,6 @@
 import { besideMacro, macroSentences } from './macros';
 import { hedgeBefore } from './hedge-before';
+import { hedgeBehind, isOfNumberBefore } from './hedge-behind';
 import type { UnitRole } from './language';
 import type { Mark } from './marks';
 import { afterUnit, asMoney, currencyBefore, orMore } from './behind-unit';
@@ -7,7 +8,6 @@ import { numberContext } from './number-context';
 import { numberAt, type NumberSpan } from './numbers';
 import type { Quantity } from './quantity';
 import type { Hedge } from './statement';
-import { phraseAt } from './phrases';
 import type { Text } from './text';
 import { rangeWithUnits } from './ranges';
 import { followedByCopula, holdsFood } from './scope-mentions';
@@ -111,16 +111,14 @@ function quantityOf(
   };
   for (;;) {
     const mark = hedgeBefore(text, begin);
-    if (!mark || mark.from < free) break;
+    if (!mark || mark.from < free || isOfNumberBefore(text, mark)) break;
     set(mark.role.hedge);
     begin = mark.from;
   }
   let at = span.to;
   const behind = () => {
     const plus = tokens[at]?.text === '+' && tokens[at]?.glued;
-    const said = plus
-      ? { value: 'atLeast' as const, next: at + 1 }
-      : phraseAt(language.hedgesBehind, tokens, at);
+    const said = plus ? { value: 'atLeast' as const, next: at + 1 } : hedgeBehind(text, at);
     if (!said) return false;
     set(said.value);
     at = said.next;

@@ -26,6 +26,7 @@ import { sayParts } from './sums';
 import { temperatureOf } from './temperature';
 import { prepare, type Text } from './text';
 import { timeOf } from './times';
+import { softenAll } from './soften-all';
 import { followTopics } from './topics';
 import { killTraps } from './traps';
 
@@ -94,22 +95,6 @@ const AIMED: ReadonlySet<string> = new Set([
   'amount',
   'portions',
 ]);
-
-/** Tokens around words that soften all numbers beside them: 'macros are approximate'. */
-const SOFTENED = 30;
-
-/** Gives each nutrient without a hedge of its own the one that is said of all. */
-function softenAll({ marks, sentences }: Text, quantities: readonly Quantity[]): void {
-  const said = marks.all('allAbout');
-  let next = 0;
-  for (const quantity of quantities) {
-    while ((said[next]?.to ?? Infinity) < quantity.begin - SOFTENED) next += 1;
-    const mark = said[next];
-    if (!mark || quantity.said?.kind !== 'nutrient' || quantity.hedge !== 'none') continue;
-    const near = mark.from - quantity.end <= SOFTENED;
-    if (near && sentences.of[mark.from] === sentences.of[quantity.from]) quantity.hedge = 'about';
-  }
-}
 
 /** Tokens that belong to numbers and claims. */
 function takenBy(

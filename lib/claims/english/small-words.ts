@@ -1,6 +1,21 @@
 import type { Role } from '../language';
 import { LEADING } from './verbs';
-import { all, set } from './words';
+import { all, framed, phrasesOf, set } from './words';
+
+const SOFT = phrasesOf(
+  'approximate, approximates, approximations, approximated, estimates, estimated, an estimate, rough, ballpark, rough estimates, ballpark figures, best guesses',
+);
+
+/** What softens all numbers of a row. */
+const ALL_ABOUT = [
+  ...framed(
+    'all values {}, macros are {}, macros {}, the macros are {}, all macros {}, all macros are {}, all {}, all are {}, values are {}, values {}, the values are {}, numbers are {}, the numbers are {}, my numbers are {}, all numbers {}, all numbers are {}, all of these are {}, all of this is {}, all of them are {}, these are {}, these are all {}, these are just {}, everything is {}, all of it {}, all of it is {}, {} macros, {} numbers, {} values, figures are {}, the figures are {}',
+    SOFT,
+  ),
+  ...phrasesOf(
+    'approx macros, approx. macros, all roughly, all of it roughly, all approx, all about, around :, roughly :, approximately :, approx :, approx. :, about :',
+  ),
+];
 
 /** Words that join, part and link. */
 export const SMALL_WORDS: [string, Role][] = [
@@ -80,10 +95,7 @@ export const SMALL_WORDS: [string, Role][] = [
   ),
   ...all<Role>('as, of, in, in the, on, on the, worth of', { cat: 'asWord' }),
   ...all<Role>('x, ×, times', { cat: 'multiplied' }),
-  ...all<Role>(
-    'approx macros, approximate macros, approx. macros, all values approximate, macros are approximate, macros approximate, all approximate, all roughly, all about, around :, roughly :, approximately :, approx :, approx. :, about :, values are approximate, values approximate, ballpark macros, rough macros, rough numbers, ballpark numbers, numbers are approximate, all numbers approximate, all of it roughly, all approx, all are approximate, all estimates, all estimated, macros are estimates',
-    { cat: 'allAbout' },
-  ),
+  ...ALL_ABOUT.map((phrase): [string, Role] => [phrase, { cat: 'allAbout' }]),
   ...all<Role>(
     'down from, up from, used to be, it used to be, used to have, started at, was once, went from, go from, goes from, gone from, drops from, dropped from, going from, took it from, changed from, changed it from',
     { cat: 'change' },
