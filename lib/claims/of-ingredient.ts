@@ -1,5 +1,5 @@
 import { markBefore, markBehind, sentenceStart } from './context';
-import { foodBefore, isDish } from './prices';
+import { foodBefore, isAllOf, isDish } from './prices';
 import { phraseAt } from './phrases';
 import type { Quantity, Said } from './quantity';
 import { only, type Text } from './text';
@@ -64,8 +64,8 @@ function listed(text: Text, { begin }: Quantity, before: Quantity | undefined): 
   for (let at = Math.max(0, begin - 4); at < begin; at += 1) {
     const food = text.food(at);
     const starts = at === sentenceStart(text, begin) || at === before?.end;
-    if (food?.to === begin && starts && !isDish(text, food.name) && !text.marks.at('noun', at))
-      return food.name;
+    const other = food !== null && (isDish(text, food.name) || isAllOf(text, food));
+    if (food?.to === begin && starts && !other && !text.marks.at('noun', at)) return food.name;
   }
   return null;
 }

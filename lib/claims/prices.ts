@@ -1,4 +1,6 @@
 import { lastBefore, markBefore, sentenceEnd } from './context';
+import type { FoodSpan } from './foods';
+import { holdsFood } from './scope-mentions';
 import type { Quantity, Said } from './quantity';
 import { only, type Text } from './text';
 
@@ -209,10 +211,25 @@ export function foodBefore(text: Text, quantity: Quantity): string | null {
     // 'the cheese on top is eighty calories'
     const where =
       food && link.from - food.to <= 3 && only(text, food.to, link.from, ['small', 'into']);
+    if (food && isAllOf(text, food)) return null;
     if (food && food.to <= link.from && where && !part && !isDish(text, food.name))
       return food.name;
   }
   return null;
+}
+
+/** Tokens from what says all or half of it to the name: 'the entire batch of this ice cream'. */
+const OF_IT = 6;
+
+/** Whether a name is that of a dish, of which all or half is meant: 'the whole pie’s', 'half the pan of brownies'. */
+export function isAllOf(text: Text, { from, to }: Pick<FoodSpan, 'from' | 'to'>): boolean {
+  const { marks } = text;
+  const part = marks.lastIn('scope', from - OF_IT, to);
+  if (part?.role.scope !== 'whole' && part?.role.scope !== 'half') return false;
+  if (part.to >= to) return true;
+  const { of } = text.language.numbers;
+  const led = of.has(text.tokens[part.to]?.folded ?? '');
+  return led && !holdsFood(text, part) && only(text, part.to + 1, from, ['small', 'filler']);
 }
 
 /** Whether a food has the last word of a dish's title, and no word that the title has not. */

@@ -40,3 +40,17 @@ export const ofPart = (nouns: readonly string[], of: Scope): [string, Role][] =>
   ),
   ...scope(framed('the {}, a {}, your {}, my {}', nouns), of, 'subject'),
 ];
+
+/** How all of it is said; also with its verb in one: 'the whole pie's'. */
+export const wholeOf = (nouns: readonly string[]): string[] =>
+  framed(
+    'the whole {}, a whole {}, whole {}, this whole {}, this entire {}, that whole {}, that entire {}, my whole {}, your whole {}, for the whole {}, the entire {}, entire {}, the full {}, all of the {}, the complete {}, the whole {} of it, an entire {}, full {}',
+    nouns,
+  ).flatMap((phrase) => [phrase, `${phrase}'s`]);
+
+/** How half of it is said. */
+export const halfOf = (nouns: readonly string[]): string[] =>
+  framed(
+    'half the {}, half of the {}, half of this {}, half this {}, ½ {}, ½ the {}, half a {}, half of a {}, half your {}, half that {}, half of that {}, half {}, 1/2 {}, 1/2 the {}',
+    nouns,
+  );

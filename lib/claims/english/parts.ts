@@ -8,7 +8,7 @@ export const VESSELS = phrasesOf(
 export const WHOLE = [
   ...VESSELS,
   ...phrasesOf(
-    'loaf, casserole, pie, cake, bake, meatloaf, lasagne, lasagna, traybake, curry, stew, pizza, quiche, mix, chili, chilli, soup, frittata, bread',
+    'loaf, casserole, pie, cake, bake, meatloaf, lasagne, lasagna, traybake, curry, stew, pizza, quiche, mix, chili, chilli, soup, frittata, bread, cheesecake, dip, salad, tub, pudding, crumble, cobbler, risotto, granola, ragu, roast, gratin, slaw, trifle, ice cream, pastry, tagine, dal, dhal, biryani, paella, moussaka, focaccia, brownie tray, tray of brownies, pan of brownies, batch of cookies, batch of muffins, mixture, dough, batter, filling, platter, plateful',
   ),
 ];
 export const PORTION = phrasesOf(

@@ -2,7 +2,7 @@ import type { Role } from '../language';
 import { BOUGHT, BOUGHT_DISHES, COMPARED, OTHERS } from './bought';
 import { DAY_SCOPES } from './day-scopes';
 import { EACH, plural, PORTION, SLICE, VESSELS, WHOLE } from './parts';
-import { ofPart } from './part-scopes';
+import { halfOf, ofPart, wholeOf } from './part-scopes';
 import { scope } from './scope-phrases';
 import { all, framed, phrasesOf } from './words';
 
@@ -36,14 +36,8 @@ const PLAIN: [string, Role][] = [
     'subject',
   ),
   ...scope(phrasesOf('this :, homemade :, mine :, ours :, home made :'), 'dish', 'free'),
-  ...scope(
-    framed(
-      'the whole {}, a whole {}, whole {}, this whole {}, this entire {}, that whole {}, that entire {}, my whole {}, your whole {}, for the whole {}, the entire {}, entire {}, the full {}, all of the {}, the complete {}, the whole {} of it, an entire {}, full {}',
-      WHOLE,
-    ),
-    'whole',
-    'free',
-  ),
+  ...scope(wholeOf(WHOLE), 'whole', 'free'),
+  ...scope(phrasesOf('the whole of it, the whole of this, the whole of that'), 'whole', 'free'),
   ...scope(
     framed(
       'for the {}, in the {}, for a {}, in that {}, in this {}, for this {}, for that {}',
@@ -74,14 +68,7 @@ const PLAIN: [string, Role][] = [
     'whole',
     'behind',
   ),
-  ...scope(
-    framed(
-      'half the {}, half of the {}, half of this {}, half this {}, ½ {}, ½ the {}, half a {}, half of a {}, half your {}, half that {}, half of that {}, half {}, 1/2 {}, 1/2 the {}',
-      WHOLE,
-    ),
-    'half',
-    'free',
-  ),
+  ...scope(halfOf(WHOLE), 'half', 'free'),
   ...scope(
     phrasesOf(
       'half of it, half of this, one half, half of the whole thing, half of everything, halve it, if you halve it, halved, split in two, eat half, if you eat half, if you have half',
