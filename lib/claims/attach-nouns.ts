@@ -1,6 +1,6 @@
 import { nounsOf } from './nouns';
 import type { Noun, Quantity } from './quantity';
-import { shareNouns, type Element } from './shared-nouns';
+import { endRow, shareNouns, type Element } from './shared-nouns';
 import { only, type Text } from './text';
 
 /**
@@ -27,8 +27,10 @@ export function attachNouns(
   ].sort((a, b) => a.from - b.from);
   const split = new Map<Quantity, readonly Quantity[]>();
   for (const run of runsOf(text, elements)) {
-    const shared = shareNouns(text, run, split);
-    for (const chain of chainsOf(text, run)) if (!shared) orient(text, chain);
+    if (shareNouns(text, run, split)) continue;
+    const { alone, row } = endRow(text, run);
+    if (row.length > 0) shareNouns(text, row, split);
+    for (const chain of chainsOf(text, alone)) orient(text, chain);
   }
   const all = quantities.flatMap((quantity) => split.get(quantity) ?? [quantity]);
   const used = new Set(all.map(({ noun }) => noun));
@@ -55,8 +57,19 @@ function gapIs(text: Text, from: number, to: number): boolean {
   if (only(text, from, to, GAP)) return true;
   const part = text.marks.at('scope', from);
   if (part?.to === to && part.role.link === 'free' && text.marks.before('noun', from)) return true;
+  if (isNamedFor(text, from, to)) return true;
   const at = text.tokens.slice(from, to).findIndex(({ kind }) => kind === 'line');
   return at >= 0 && only(text, from, from + at, GAP) && only(text, from + at + 1, to, GAP);
+}
+
+/** 'four thirty, thirty one and nine for calories, protein and fat': between a row of numbers and that of its nouns. */
+function isNamedFor(text: Text, from: number, to: number): boolean {
+  const { marks } = text;
+  const link = marks.at('serveTitle', from);
+  const first = marks.at('noun', to);
+  if (!link || link.to !== to || !first) return false;
+  const next = marks.at('joiner', first.to)?.to ?? first.to;
+  return marks.at('noun', next) !== undefined;
 }
 
 /** Parts of a run in which each element stands right beside the next, or is linked to it by a copula. */

@@ -1,3 +1,4 @@
+import { chainLead } from './caption-chains';
 import type { Language, Role } from './language';
 import { groupAt } from './number-words';
 import { phraseAt } from './phrases';
@@ -46,11 +47,24 @@ function breaks(tokens: readonly Token[], stop: number, language: Language): boo
     const cut = tokens[stop - 2]?.text === '.' && tens >= 20 && tens % 10 === 0;
     if (cut && ones > 0 && ones < 10) return true;
     const counted = phraseOf(tokens, next, language, COUNTED);
+    if (counted !== null && tokens[counted]?.text === '.') {
+      const lead = chainLead(tokens, stop, language);
+      if (lead !== null) return lead === 'number';
+    }
     // 'forty. Fat is eleven.': the noun begins what follows.
     const part = counted === null ? null : phraseOf(tokens, counted, language, ['scope']);
     const goesOn = counted === null || number(counted) || (part !== null && number(part));
     return !goesOn && phraseOf(tokens, counted, language, ['copula']) === null;
   }
+  // 'calories. Four ten. Protein. Thirty one.'
+  if (number(next) && leadsTo(tokens, stop, language, ['noun']))
+    return chainLead(tokens, stop, language) === 'noun';
+  // 'thirty one grams. Protein. Nine grams. Fat.'
+  if (
+    phraseOf(tokens, next, language, ['noun']) !== null &&
+    leadsTo(tokens, stop, language, ['unit'])
+  )
+    return chainLead(tokens, stop, language) === 'number';
   if (numbers.of.has(word(next)) && leadsTo(tokens, stop, language, ['unit'])) return true;
   if (number(next) && leadsTo(tokens, stop, language, LEADS)) return true;
   const part = phraseOf(tokens, next, language, ['scope']);

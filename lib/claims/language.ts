@@ -182,6 +182,8 @@ export interface ClaimWords {
 export interface Patterns {
   /** In a title: that it is of several dishes, or of the day. */
   readonly severalDishes: RegExp;
+  /** Names and letters of nutrients with strokes between: 'kcal/P/C/F'. */
+  readonly namesInRow: RegExp;
   /** An oven’s fan; and that it does not run: 'without the fan', 'fan off', 'non-convection'. */
   readonly fan: RegExp;
   readonly noFan: RegExp;

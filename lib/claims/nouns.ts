@@ -1,6 +1,6 @@
 import { NUTRIENTS } from '#lib/foods/nutrients';
 import type { Noun, Quantity } from './quantity';
-import { macroSentences } from './macros';
+import { isInRow, macroSentences } from './macros';
 import type { NutrientUnit } from './statement';
 import type { Text } from './text';
 
@@ -17,7 +17,9 @@ export function nounsOf(
   const letters = lettersOf(text, quantities);
   for (let at = 0; at < tokens.length; at += 1) {
     if (inside.has(at) || taken.has(at)) continue;
-    const letter = letters.has(at) ? language.letters.get(tokens[at]?.text ?? '') : undefined;
+    const letter = letters.has(at)
+      ? language.letters.get(tokens[at]?.text.toUpperCase() ?? '')
+      : undefined;
     const mark = marks.at('noun', at);
     if (letter) {
       found.push({
@@ -34,12 +36,14 @@ export function nounsOf(
   return found;
 }
 
-/** Tokens that are letters of macronutrients: those beside a number, in a sentence where P stands so. */
+/** Tokens that are letters of macronutrients: those beside a number or each other, in a sentence where P stands so. */
 function lettersOf(text: Text, quantities: readonly Quantity[]): Set<number> {
   const { tokens, language, sentences } = text;
   const proven = macroSentences(text);
   const beside = quantities.flatMap(({ from, to, end, unit }) =>
     [from - 1, unit ? end : to].filter((at) => language.letters.has(tokens[at]?.text ?? '')),
   );
-  return new Set(beside.filter((at) => proven.has(sentences.of[at] ?? 0)));
+  if (proven.size === 0) return new Set();
+  const rows = tokens.flatMap((_, at) => (isInRow(text, at) ? [at] : []));
+  return new Set([...beside, ...rows].filter((at) => proven.has(sentences.of[at] ?? 0)));
 }

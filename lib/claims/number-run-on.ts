@@ -5,6 +5,41 @@ import type { Token } from './tokens';
 /** First groups up to here are run on to hundreds: 'thirty-nine fifty', never 'forty twelve'. */
 const MOST_GROUP = 39;
 
+/** Digits said one by one: at least and at most. */
+const SPELT = [3, 4] as const;
+
+/**
+ * A number whose digits are said one by one: 'one nine four zero' is 1940. Not where somebody counts, 'one two three'.
+ */
+export function speltAt(tokens: readonly Token[], at: number, words: NumberWords): NumberAt | null {
+  const digitAt = (place: number) => {
+    const word = folded(tokens, place);
+    const value = words.nought.has(word) ? 0 : words.cardinals.get(word);
+    return value !== undefined && value < 10 ? value : null;
+  };
+  const first = words.nought.has(folded(tokens, at)) ? null : digitAt(at);
+  if (first === null || first === 0 || words.cardinals.has(folded(tokens, at - 1))) return null;
+  const digits = [first];
+  for (let next = at + 1; digits.length <= SPELT[1]; next += 1) {
+    const digit = digitAt(next);
+    if (digit === null) break;
+    digits.push(digit);
+  }
+  const end = at + digits.length;
+  if (digits.length < SPELT[0] || digits.length > SPELT[1]) return null;
+  if (words.nought.has(folded(tokens, end - 1)) && digits.length === SPELT[0]) return null;
+  const after = folded(tokens, end);
+  if (words.cardinals.has(after) || words.hundred.has(after) || words.thousand.has(after))
+    return null;
+  return isCounting(digits) ? null : plain(Number(digits.join('')), end);
+}
+
+/** Whether each digit is the one before with one more, or one less: 'three two one'. */
+const isCounting = (digits: readonly number[]) =>
+  [1, -1].some((by) =>
+    digits.every((digit, index) => index === 0 || digit - (digits[index - 1] ?? 0) === by),
+  );
+
 /** Two groups run on: 'six forty' is 640, or two numbers; 'one oh five' is 105. */
 export function runOn(
   tokens: readonly Token[],

@@ -1,5 +1,5 @@
 import type { NumberWords } from './language';
-import { runOn } from './number-run-on';
+import { runOn, speltAt } from './number-run-on';
 import type { Token } from './tokens';
 
 /** A number as it was read from words or digits: the tokens up to, without, `next`. */
@@ -53,6 +53,8 @@ export function groupAt(
  */
 export function wordsAt(tokens: readonly Token[], at: number, words: NumberWords): NumberAt | null {
   if (words.point.has(folded(tokens, at))) return pointAt(tokens, at, plain(0, at), words);
+  const spelt = speltAt(tokens, at, words);
+  if (spelt) return spelt;
   const article = words.article.has(folded(tokens, at));
   const first = article
     ? { value: 1, next: at + 1 }

@@ -74,10 +74,11 @@ function oneAt(tokens: readonly Token[], at: number, context: NumberContext): Nu
     articleAt(tokens, at, context) ??
     soundAt(tokens, at, context);
   if (!read) return null;
-  // 'point four of a gram'
+  // 'point four of a gram', '3/4 of an hour'
   const of =
     words.of.has(folded(tokens, read.next)) && words.article.has(folded(tokens, read.next + 1));
-  if (of && read.value < 1 && !read.fraction && context.divisible(read.next + 2)) {
+  const part = read.value < 1 && (!read.fraction || read.digits);
+  if (of && part && context.divisible(read.next + 2)) {
     return { ...read, next: read.next + 2 };
   }
   const dozens = words.counts.get(folded(tokens, read.next));

@@ -54,6 +54,30 @@ export function shareNouns(
   return true;
 }
 
+/**
+ * The row of numbers and nouns that a run ends with, behind numbers that have nouns of their own: 'four thirty calories,
+ * thirty one, forty four and nine protein carbs and fat', or on a line of its own. What stands before is `alone`.
+ */
+export function endRow(
+  { tokens }: Text,
+  run: readonly Element[],
+): { readonly alone: readonly Element[]; readonly row: readonly Element[] } {
+  const order = run.map(({ of }) => (of === 'number' ? 'q' : 'n')).join('');
+  const none = { alone: run, row: [] };
+  const [, before = '', first = '', second = ''] =
+    /^((?:qn)+)(q{2,})(n{2,})$/.exec(order) ??
+    /^((?:nq)+)(n{2,})(q{2,})$/.exec(order) ??
+    /^((?:qn)+)(n{2,})(q{2,})$/.exec(order) ??
+    [];
+  if (first === '' || first.length !== second.length) return none;
+  const [last, next] = [run[before.length - 1], run[before.length]];
+  if (!last || !next) return none;
+  // 'four thirty calories, protein, carbs …': only on its own line is the noun no number's that stands before.
+  const line = tokens.slice(last.to, next.from).some(({ kind }) => kind === 'line');
+  if (last.of === 'noun' && next.of === 'noun' && !line) return none;
+  return { alone: run.slice(0, before.length), row: run.slice(before.length) };
+}
+
 /** Whether no noun of a row stands right beside a number. */
 const isParted = (run: readonly Element[]) =>
   run.every(({ from }, index) => index === 0 || from > (run[index - 1]?.to ?? 0));

@@ -4,6 +4,7 @@ import type { Language } from './language';
 import { Marks } from './marks';
 import { sentencesOf, type Sentences } from './sentences';
 import type { TextContext } from './statement';
+import { partRows } from './stroke-rows';
 import { asSpoken, tokenize, type Token } from './tokens';
 
 /** A text with what the language knows of its words. */
@@ -25,7 +26,7 @@ export interface Text {
 
 /** Tokens, phrases and sentences of a text; captions run on over their lines. */
 export function prepare(text: string, context: TextContext, language: Language): Text {
-  const all = tokenize(text);
+  const all = tokenize(context.form === 'captions' ? text : partRows(text, language));
   const spoken = context.form === 'captions' || context.form === 'talkingPoint';
   const tokens = context.form === 'captions' ? joinBroken(asSpoken(all), language) : all;
   const known = new Array<FoodSpan | null | undefined>(tokens.length).fill(undefined);

@@ -4,6 +4,8 @@ import type { Patterns } from '../language';
 export const PATTERNS: Patterns = {
   severalDishes:
     /\b(?:day|days|dishes|meals|recipes|dinners|lunches|breakfasts|menu|everything)\b/i,
+  namesInRow:
+    /(?<![\p{L}\d])(?:k?cals?|calories|energy|protein|prot|carbs?|fat|fib(?:re|er)|sugars?|salt|[pcf])(?:[ \t]*\/[ \t]*(?:k?cals?|calories|energy|protein|prot|carbs?|fat|fib(?:re|er)|sugars?|salt|[pcf])){1,5}(?![\p{L}\d])/iu,
   fan: /\b(?:fan|convection)\b/i,
   noFan:
     /\b(?:without|no|not|non|never|turn off|switch off)\b[^.,;:]{0,16}\b(?:fan|convection)\b|\b(?:fan|convection)(?: is| switched| turned)? off\b/i,

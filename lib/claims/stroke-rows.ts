@@ -1,0 +1,35 @@
+import type { Language } from './language';
+
+/** Numbers with strokes between, that are no part of a longer run of digits and marks. */
+const NUMBERS = /(?<![\d/.:,])\d+(?:\.\d+)?(?:[ \t]*\/[ \t]*\d+(?:\.\d+)?)+(?![\d/:])/g;
+/** Characters from names to their numbers; three or more names are of any such row that is no date. */
+const NEAR = 14;
+
+/**
+ * A text in which strokes between the numbers of a row are no strokes of fractions or dates, where names of nutrients
+ * stand in such a row: 'P/C/F: 29/6/12' is then read as '29|6|12'. Places stay as they are.
+ */
+export function partRows(text: string, { patterns }: Language): string {
+  const rows = [...text.matchAll(new RegExp(patterns.namesInRow, 'giu'))].map((match) => ({
+    count: match[0].split('/').length,
+    end: match.index + match[0].length,
+  }));
+  if (rows.length === 0) return text;
+  return text.replaceAll(NUMBERS, (numbers: string, at: number) => {
+    const count = numbers.split('/').length;
+    const fits = rows.some(
+      (row) =>
+        row.count === count &&
+        ((count > 2 && !isDate(numbers)) || (at >= row.end && at - row.end <= NEAR)),
+    );
+    return fits ? numbers.replaceAll('/', '|') : numbers;
+  });
+}
+
+/** '12/11/25': a day and a month, one way or the other, and a year. */
+function isDate(numbers: string): boolean {
+  const parts = /^(\d{1,2})\/(\d{1,2})\/(\d{2}|\d{4})$/.exec(numbers);
+  if (!parts) return false;
+  const [first, second] = [Number(parts[1]), Number(parts[2])];
+  return Math.min(first, second) <= 12 && Math.max(first, second) <= 31;
+}
