@@ -46,6 +46,8 @@ export function mayFollow(
   if (unit !== null && !(unit.of === 'mass' && row.some(({ said }) => said.unit === unit.unit)))
     return false;
   if (unit === null && (!endsBare(text, end) || isOutOf(text, end))) return false;
+  // 'that's for a raw hundred', 'and then another one ten': of what, nobody can say.
+  if (unit === null && (isBareHundred(text, quantity) || isAddition(text, quantity))) return false;
   // 'costs about 1.80 a bowl'
   const soft = marks.before('hedge', begin)?.from ?? begin;
   const paid = marks.before('cost', soft) && !marks.before('comesTo', soft);
@@ -88,6 +90,19 @@ export function mayFollow(
     last !== undefined &&
     last.low === null &&
     only(text, last.end, begin, ['scope', 'joiner', 'copula', 'filler', 'small'])
+  );
+}
+
+/** A hundred without its one, which the words before it count or describe. */
+export function isBareHundred({ tokens, language }: Text, quantity: Quantity): boolean {
+  const { from, to, words, unit, noun } = quantity;
+  const bare = words && to === from + 1 && unit === null && noun === null;
+  return bare && language.numbers.hundred.has(tokens[from]?.folded ?? '');
+}
+
+function isAddition(text: Text, quantity: Quantity): boolean {
+  return (
+    text.marks.before('back', quantity.begin) !== undefined && additionFood(text, quantity) === null
   );
 }
 

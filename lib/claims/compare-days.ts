@@ -30,7 +30,12 @@ function isOfOtherDay(text: Text, { killed, unit, noun, begin, low }: Quantity):
   if (killed !== null && killed !== 'said before') return killed === 'of another day';
   if (unit !== null || noun !== null || low < 10) return false;
   const mark = lastBefore(text, begin, 'otherDay', DAY);
-  return mark !== undefined && !leadsBack(text, mark.to, begin);
+  if (!mark) return false;
+  // 'last time this lasagne was'
+  const { tokens, marks, language } = text;
+  const pointer = language.numbers.pointers.has(tokens[mark.to]?.folded ?? '');
+  const named = pointer && !marks.at('copula', mark.to + 1) && !marks.at('now', mark.to);
+  return !leadsBack(text, named ? mark.to + 1 : mark.to, begin);
 }
 
 const fits = ({ noun, unit }: Quantity, next: Quantity) =>

@@ -31,10 +31,16 @@ export function compared(
   before: Quantity | undefined,
 ): Partial<Said> | null {
   const than = text.marks.at('than', quantity.end);
-  if (!than) return null;
+  if (!than || softensNext(text, quantity.end)) return null;
   const { against } = than.role;
   if (text.marks.firstIn('thanWord', than.to, than.to + 4)) return { scope: 'compared', against };
   return setAgainst(text, quantity, before) ? { scope: 'compared', against } : null;
+}
+
+/** 'fourteen protein, less than four fat': what softens the number behind it compares nothing. */
+function softensNext({ marks, tokens, language }: Text, at: number): boolean {
+  const next = tokens[marks.at('hedge', at)?.to ?? -1];
+  return next?.kind === 'number' || language.numbers.cardinals.has(next?.folded ?? '');
 }
 
 /** Whether another thing was set beside this dish just before: a difference is to that. */

@@ -1,3 +1,4 @@
+import { isBareHundred } from './bare-numbers';
 import { sentenceStart } from './context';
 import type { Mark } from './marks';
 import type { Quantity } from './quantity';
@@ -47,6 +48,8 @@ function correct(
     if (taken.killed !== null || !alike(taken, stands)) continue;
     if (how === 'weak' && !only(text, taken.end, mark.from, ['joiner', 'filler', 'small'])) return;
     taken.killed = 'taken back';
+    // 'hang on, that's for a raw hundred'
+    if (isBareHundred(text, stands)) stands.killed ??= 'so much of it';
     stands.corrected = true;
     stands.killed = stands.killed === 'denied' ? null : stands.killed;
     takeOver(taken, stands);

@@ -17,7 +17,13 @@ type Named<C extends string, Rest = unknown> = C extends string
 /** What a word or phrase does; the reader knows these and no word. */
 export type Role =
   | UnitRole
-  | { readonly cat: 'noun'; readonly nutrient: Nutrient; readonly unit: NutrientUnit }
+  /** The name of a nutrient; with `of`, only behind that of another: 'eleven of sugar, four of that is added'. */
+  | {
+      readonly cat: 'noun';
+      readonly nutrient: Nutrient;
+      readonly unit: NutrientUnit;
+      readonly of?: Nutrient;
+    }
   | { readonly cat: 'hedge'; readonly hedge: Hedge }
   | {
       readonly cat: 'scope';
@@ -59,7 +65,10 @@ export type Role =
   | { readonly cat: 'ask' }
   /** Takes back what was said before; `heading` alone marks what follows. */
   | { readonly cat: 'correct'; readonly how: 'strong' | 'weak' | 'heading' }
-  | { readonly cat: 'heard' }
+  /** Says what was said of it before; and what others say or think who have not made it. */
+  | Named<'heard' | 'hearsay'>
+  /** What one aims at, as a thing: 'the budget for lunch is'. */
+  | { readonly cat: 'goal' }
   | { readonly cat: 'than'; readonly against: 'less' | 'more' | 'shareOf' }
   | Named<'weigh' | 'use' | 'pack' | 'allOfIt' | 'cost' | 'back' | 'alone' | 'adds'>
   /** Things for money that no one eats; of them; than; what may follow a number that counts nothing. */
@@ -81,6 +90,8 @@ export type Role =
       | 'otherDay'
       | 'now'
     >
+  /** What is done with the food behind it, that is then no nutrient: 'I halved the sugar'. */
+  | Named<'handled'>
   /** Before one of what is counted: 'per'. */
   | Named<'per'>
   /** Behind what a dish makes: 'out of one pot'. */

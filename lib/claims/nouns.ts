@@ -28,13 +28,20 @@ export function nounsOf(
         from: at,
         to: at + 1,
       });
-    } else if (mark) {
+    } else if (mark && isBehind(mark.role.of, found.at(-1), at)) {
       found.push({ nutrient: mark.role.nutrient, unit: mark.role.unit, from: at, to: mark.to });
       at = mark.to - 1;
     }
   }
   return found;
 }
+
+/** Tokens from a nutrient to the name of a part of it. */
+const PART = 12;
+
+/** Whether the nutrient that a name is a part of was named last. */
+const isBehind = (of: Noun['nutrient'] | undefined, last: Noun | undefined, at: number) =>
+  of === undefined || (last?.nutrient === of && at - last.to <= PART);
 
 /** Tokens that are letters of macronutrients: those beside a number or each other, in a sentence where P stands so. */
 function lettersOf(text: Text, quantities: readonly Quantity[]): Set<number> {

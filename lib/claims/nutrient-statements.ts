@@ -36,6 +36,8 @@ const MOST_GRAMS = 1000;
 /** '3 protein pastas': the number counts foods. */
 function countsFoods({ tokens, language, food }: Text, { to }: Noun): boolean {
   const word = tokens[to]?.folded ?? '';
+  // 'five fat bun's extra': the food begins what follows.
+  if (/['’]s$/.test(tokens[to]?.text ?? '')) return false;
   const { dishes } = language.claims;
   return (
     food(to)?.from === to ||

@@ -16,6 +16,11 @@ export function isOfFood(text: Text, at: number): boolean {
   return copula !== undefined && (text.food(copula.to) ?? text.food(copula.to + 1)) !== null;
 }
 
+/** 'I halved the sugar': as a food that goes in, and no nutrient that a number follows. */
+export function isHandled(text: Text, from: number): boolean {
+  return text.food(from)?.from === from && text.marks.before('handled', from) !== undefined;
+}
+
 export const near = (row: readonly Topic[], at: number, reach: number) => {
   const end = row.at(-1)?.end;
   return end !== undefined && at - end <= reach && at >= end;

@@ -6,7 +6,7 @@ import type { Noun, Quantity } from './quantity';
 import { atOrBehind } from './at-or-behind';
 import { ofIngredient } from './of-ingredient';
 import { only, type Text } from './text';
-import { isOfFood, isWaiting, near, nounTopic, tokensOf, topicOf } from './topic';
+import { isHandled, isOfFood, isWaiting, near, nounTopic, tokensOf, topicOf } from './topic';
 
 /** Tokens in which a number without noun and unit may still count what was counted last. */
 const REACH = 30;
@@ -14,6 +14,7 @@ const REACH = 30;
 /** Why numbers are no statements that still say what is talked about. */
 const COUNTED: ReadonlySet<string> = new Set([
   'said before',
+  'said by others',
   'taken back',
   'asked',
   'aim',
@@ -39,7 +40,9 @@ export function followTopics(
   let before: Quantity | undefined;
   const events = [
     ...quantities.map((quantity) => ({ at: quantity.begin, quantity })),
-    ...free.filter(({ from }) => !named.has(from)).map((noun) => ({ at: noun.from, noun })),
+    ...free
+      .filter(({ from }) => !named.has(from) && !isHandled(text, from))
+      .map((noun) => ({ at: noun.from, noun })),
     ...times.map((mark) => ({ at: mark.from, mark })),
   ].sort((a, b) => a.at - b.at);
   const made: Quantity[] = [];

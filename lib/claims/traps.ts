@@ -1,5 +1,7 @@
 import { lastBefore, markBefore, markBehind, sentenceEnd, sentenceStart } from './context';
+import { isGoal, isHearsay } from './hearsay';
 import type { Quantity } from './quantity';
+import { isSaidOfIt } from './said-of-it';
 import { only, type Text } from './text';
 
 /** Tokens in which another day that was named holds on. */
@@ -72,10 +74,11 @@ function trapOf(
   if (isMultiplied(text, quantity)) return 'so many times';
   if (isYear(text, quantity, bare)) return 'year';
   if (markBefore(text, quantity, 'change', 1)) return 'a change';
-  if (isAim(text, quantity)) return 'aim';
+  if (isAim(text, quantity) || isGoal(text, quantity)) return 'aim';
+  if (isHearsay(text, quantity, all[index - 1])) return 'said by others';
   if (isOfOtherDay(text, quantity)) return 'of another day';
   if (isAsked(text, quantity)) return 'asked';
-  if (isDenied(text, quantity)) return 'denied';
+  if (isDenied(text, quantity) || isNotSo(text, quantity, all[index + 1])) return 'denied';
   if (isHeard(text, quantity, all, index)) return 'said before';
   return null;
 }
@@ -189,6 +192,19 @@ function isDenied(text: Text, quantity: Quantity): boolean {
     not !== undefined && not.to <= quantity.begin && only(text, not.to, quantity.begin, ['filler'])
   );
 }
+
+/** 'not under five hundred, it's five eighty five': what is denied with its hedge, where what is so follows. */
+function isNotSo(text: Text, { begin, end, noun, unit }: Quantity, next?: Quantity): boolean {
+  const { marks } = text;
+  if (marks.at('hedge', begin)?.to === undefined || !marks.at('not', begin)) return false;
+  if (!next || next.begin - end > NOT_SO || (next.unit?.of ?? null) !== (unit?.of ?? null))
+    return false;
+  if (next.noun !== null && next.noun.nutrient !== noun?.nutrient) return false;
+  return isSaidOfIt(text, next.begin);
+}
+
+/** Tokens from what is denied to what is so. */
+const NOT_SO = 8;
 
 /** 'I said 48', 'the card says 71', where the same is said again. */
 /** 'a slice of 150 grams': how big the part is, of which something is said. */

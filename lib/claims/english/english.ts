@@ -3,10 +3,11 @@ import type { Language, Role } from '../language';
 import { phrases } from '../phrases';
 import { CLAIM_WORDS } from './claim-words';
 import { FOODS } from './foods';
+import { HEARSAY } from './hearsay';
 import { HEDGES, HEDGES_AFTER } from './hedges';
 import { JUDGING } from './judging';
 import { KINDS } from './kinds';
-import { LETTERS, NUTRIENT_NOUNS } from './nutrients';
+import { LETTERS, NUTRIENT_NOUNS, PART_NOUNS } from './nutrients';
 import { NUMBERS } from './numbers';
 import { ADJECTIVES, THINGS } from './parts';
 import { PATTERNS } from './patterns';
@@ -37,12 +38,14 @@ export const ENGLISH: Language = {
   lexicon: lexicon(
     UNITS,
     NUTRIENT_NOUNS,
+    PART_NOUNS,
     HEDGES,
     SCOPES,
     THINGS,
     TIMES,
     KINDS,
     TRAPS,
+    HEARSAY,
     OTHER_DAYS,
     CORRECTIONS,
     SMALL_WORDS,

@@ -1,6 +1,6 @@
 import type { Role } from '../language';
 import { conjugated } from './verbs';
-import { all, framed, phrasesOf } from './words';
+import { all, framed, list, phrasesOf } from './words';
 
 /** Words of ovens, thermometers, clocks and tables: what a number without a nutrient is about. */
 export const KINDS: [string, Role][] = [
@@ -103,6 +103,26 @@ export const KINDS: [string, Role][] = [
   ...all<Role>(
     'used, use, using, added, i add, adding, put in, threw in, went in, go in, goes in, added in, pour in, poured in, need, needs, take, stir in, stirred in, tip in, chuck in, in goes, in go, in went, add, mix in, mixed in, plus, with, you need, fold in, folded in, throw in, then',
     { cat: 'use' },
+  ),
+  ...[
+    '',
+    ' the',
+    ' my',
+    ' your',
+    ' our',
+    ' some',
+    ' in the',
+    ' back the',
+    ' down the',
+    ' back on the',
+    ' down on the',
+  ].flatMap((the) =>
+    framed(
+      `{}${the}`,
+      list(
+        'halve halved halving double doubled doubling cut cutting reduce reduced reducing swap swapped melt melted dissolve dissolved weigh weighed sprinkle sprinkled caramelise caramelised caramelize caramelized use used using add added adding whisk whisked beat beating cream creamed rub dialled dialed dropped upped pulled rinse rinsed',
+      ),
+    ).map((phrase): [string, Role] => [phrase, { cat: 'handled' }]),
   ),
   ...all<Role>(
     'ones, tub, tubs, pack, packs, packet, packets, bag, bags, box, boxes, bottle, bottles, block, blocks, tin, tins, can, cans, pouch, jar, jars, carton, cartons, sack, container, punnet, tray of, size, sized',

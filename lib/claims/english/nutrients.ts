@@ -1,7 +1,7 @@
 import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import type { Role } from '../language';
 import type { NutrientUnit } from '../statement';
-import { all, phrasesOf } from './words';
+import { all, framed, phrasesOf } from './words';
 
 const SPELLINGS: readonly (readonly [Nutrient, string])[] = [
   [
@@ -65,6 +65,25 @@ export const NUTRIENT_NOUNS: [string, Role][] = SPELLINGS.flatMap(([nutrient, na
       .map((name) => `${name}'s`)
       .join(', ')}`,
     { cat: 'noun', nutrient, unit: NUTRIENTS[nutrient].unit as NutrientUnit },
+  ),
+);
+
+/** What a part of a nutrient is called behind it. */
+const PARTS: readonly (readonly [Nutrient, Nutrient, string])[] = [
+  ['addedSugars', 'sugars', 'added'],
+  ['addedSugars', 'carbohydrate', 'added sugar'],
+  ['saturated', 'fat', 'saturated, saturates'],
+  ['sugars', 'carbohydrate', 'sugar, sugars'],
+];
+
+/** 'eleven grams of sugar and four of that is added'. */
+export const PART_NOUNS: [string, Role][] = PARTS.flatMap(([nutrient, of, names]) =>
+  all<Role>(
+    framed(
+      'of that is {}, of that are {}, of which is {}, of which are {}, of those are {}, of them are {}, of it is {}, of it {}, of that {}, of which {}, of them {}',
+      phrasesOf(names),
+    ).join(', '),
+    { cat: 'noun', nutrient, unit: NUTRIENTS[nutrient].unit as NutrientUnit, of },
   ),
 );
 

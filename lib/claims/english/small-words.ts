@@ -45,7 +45,7 @@ export const SMALL_WORDS: [string, Role][] = [
     { cat: 'which' },
   ),
   ...all<Role>(
-    "not, isn't, wasn't, without, never, no more, instead of, rather than, in place of",
+    "not, isn't, wasn't, without, never, no more, instead of, rather than, in place of, doesn't have, does not have, can not get, do not get, does not get, do not have, did not have, will not get, do not need, does not need, hasn't got, has not got, haven't got, don't have, didn't have, don't get, doesn't get, can't get, cannot get, couldn't get, won't get, aren't, weren't, ain't, don't need, doesn't need, doesn't come to, don't tell me this is, don't tell me it's",
     { cat: 'not' },
   ),
   ...all<Role>(

@@ -16,11 +16,20 @@ export const TRAPS: [string, Role][] = [
     { cat: 'target' },
   ),
   ...all<Role>(
+    "i was going to say, i was gonna say, i nearly said, i almost said, i wanted to say, i'd have said, i would have said, i'd have thought, i would have thought, i thought i'd get, i thought we'd get, i thought it had, i thought there was, i thought i had, i'd love it to be, i wish it was, i wish it had, i wish it were, you'd be forgiven for thinking, had i said, hard it is to get, easy it is to get, hard to get, easy to get, try getting, good luck getting",
+    { cat: 'target' },
+  ),
+  ...all<Role>(
+    'budget, goal, target, limit, allowance, ceiling, cap, requirement, daily target, daily goal, quota',
+    { cat: 'goal' },
+  ),
+  ...all<Role>(
     'is my goal, is my target, is the goal, is the target, goal, target, is my limit, budget, left for, to go, left over, remaining, is my number, is the aim, is the limit, a day is what i aim for, deficit, limit, left for dinner, for the rest of the day, left today, to play with, to spare, is what i aim for, is the dream, was the plan, is the plan, left in the budget, in the bank, left',
     { cat: 'targetBehind' },
   ),
+  ...all<Role>('to spend, to work with, to use up, to burn', { cat: 'targetBehind' }),
   ...all<Role>(
-    "who is, who's, whos, who gets, who eats, who has, nobody is, nobody's, nobody gets, nobody eats, no one is, no one's, is eating, they write, they put, how many, how much, can you get, is it, is that, is this, are there, does it, do you, did i, can you, guess, what if, what if i told you, what if i said, do i, does this, do we, will it, could it be, would you, was it, who said, is there, are you, am i, has it, should i, should it, are you meant to get, am i meant to get",
+    "who has time to eat, who has time for, who is getting, who's getting, who needs, nobody needs, no one needs, nobody is getting, nobody's getting, no one is getting, who is, who's, whos, who gets, who eats, who has, nobody is, nobody's, nobody gets, nobody eats, no one is, no one's, is eating, they write, they put, how many, how much, can you get, is it, is that, is this, are there, does it, do you, did i, can you, guess, what if, what if i told you, what if i said, do i, does this, do we, will it, could it be, would you, was it, who said, is there, are you, am i, has it, should i, should it, are you meant to get, am i meant to get",
     { cat: 'ask' },
   ),
   ...all<Role>(
@@ -32,7 +41,7 @@ export const TRAPS: [string, Role][] = [
 /** Other days and other ways of making it, and what leads back to this dish. */
 export const OTHER_DAYS: [string, Role][] = [
   ...all<Role>(
-    "last time, when i did, when i made, in spring, in the spring, in the summer, in winter, last year, last month, last summer, last winter, yesterday, yesterday's, last night, last night's, last week's, last month's, last year's, the other day, the other night, last monday, last tuesday, last wednesday, last thursday, last friday, last saturday, last sunday, last week the, last month the, last time the, last week we had, last time we had, last month we had, the week before, last episode's, last video's, tomorrow, tomorrow's, next week's, next week, next time, next episode, next video, back in the day, years ago, if you made, if i made, if you used, if i used, if you swap, if you swapped, if you went with, if i'd used, if i had used, if you add, if you added, if i add, if we add, if you put, if i put, if you have it with, if i have it with, if you do it without, if you do it with, if you make it with, if you made it with, had i used, with cream instead, swap :, swaps :, variation :, option :, if you want more, if you want to up, if you'd rather, if you prefer, swap the, swap in, swap out, if you leave out, if you skip, if it was, if they were, if it were, suppose it, suppose you, imagine it, imagine if, imagine you, let us pretend, let's pretend, pretend, if you doubled, if i doubled, if you ate, on a bad day, on a good day, in theory, would've been, would have been, could have been, could've been, should've been",
+    "last time, when i did, when i made, in spring, in the spring, in the summer, in winter, last year, last month, last summer, last winter, yesterday, yesterday's, last night, last night's, last week's, last month's, last year's, the other day, the other night, last monday, last tuesday, last wednesday, last thursday, last friday, last saturday, last sunday, last week the, last month the, last time the, last week we had, last time we had, last month we had, the week before, last episode's, last video's, tomorrow, tomorrow's, next week's, next week, next time, next episode, next video, back in the day, years ago, if you made, if i made, if you used, if i used, if you swap, if you swapped, if you went with, if i'd used, if i had used, if you add, if you added, if i add, if we add, if you put, if i put, if you have it with, if i have it with, if you do it without, if you do it with, if you make it with, if you made it with, had i used, with cream instead, swap :, swaps :, variation :, option :, if you want more, if you want to up, if you'd rather, if you prefer, swap the, swap in, swap out, if you leave out, if you skip, if it was, if they were, if it were, suppose it, suppose you, imagine it, imagine if, imagine you, let us pretend, let's pretend, pretend, if you doubled, if i doubled, if you ate, on a bad day, on a good day, in theory, in my last video, for my last video, my last video, in last week's video, would've been, would have been, could have been, could've been, should've been",
     { cat: 'otherDay' },
   ),
   ...all<Role>(
