@@ -2,6 +2,7 @@ import { isBareHundred } from './bare-numbers';
 import { sentenceStart } from './context';
 import type { Mark } from './marks';
 import type { Quantity } from './quantity';
+import { isSaidOfIt } from './said-of-it';
 import { only, type Text } from './text';
 
 /** Tokens between a number and the words that take it back, and between these and the number that stands. */
@@ -16,7 +17,7 @@ export function withdraw(text: Text, quantities: readonly Quantity[]): void {
   for (const mark of marks) {
     if (mark.from < skipTo) continue;
     if (mark.role.how === 'heading' && isHeading(text, mark)) {
-      heading(quantities, mark);
+      heading(text, quantities, mark);
       skipTo = mark.to;
       continue;
     }
@@ -40,13 +41,15 @@ function correct(
   mark: Mark<'correct'>,
   how: 'strong' | 'weak',
 ): void {
-  const stands = quantities[index];
-  if (!stands || stands.begin - mark.to > BEHIND[how]) return;
+  const stands = standing(text, quantities, index, mark);
+  const aside = isMistaken(text, mark) ? MISTAKEN : 0;
+  if (!stands || stands.begin - mark.to > Math.max(BEHIND[how], aside)) return;
   for (let at = index - 1; at >= Math.max(0, index - 3); at -= 1) {
     const taken = quantities[at];
     if (!taken || mark.from - taken.end > REACH[how]) return;
+    if (taken.end > mark.from) continue;
     if (taken.killed !== null || !alike(taken, stands)) continue;
-    if (how === 'weak' && !only(text, taken.end, mark.from, ['joiner', 'filler', 'small'])) return;
+    if (how === 'weak' && !isRightBehind(text, taken.end, mark.from)) return;
     taken.killed = 'taken back';
     // 'hang on, that's for a raw hundred'
     if (isBareHundred(text, stands)) stands.killed ??= 'so much of it';
@@ -55,6 +58,31 @@ function correct(
     takeOver(taken, stands);
     return;
   }
+}
+
+/** Tokens from 'no sorry, I'm reading the lentil one' to the number that stands. */
+const MISTAKEN = 14;
+
+const isMistaken = ({ marks, tokens }: Text, { to }: Mark<'correct'>) =>
+  marks.at('mistook', tokens[to]?.text === ',' ? to + 1 : to) !== undefined;
+
+/** The number that stands: the next one, or the one behind 'the lentil one'. */
+function standing(
+  text: Text,
+  quantities: readonly Quantity[],
+  index: number,
+  mark: Mark<'correct'>,
+): Quantity | undefined {
+  const next = quantities[index];
+  if (!next || !isMistaken(text, mark)) return next;
+  const one = next.low === 1 && next.unit === null && next.noun === null && next.said === null;
+  return one ? quantities[index + 1] : next;
+}
+
+/** Whether a weak word follows a number at once, or as a sentence of its own: 'four ten. No. Four twenty.' */
+function isRightBehind(text: Text, from: number, to: number): boolean {
+  const stop = text.tokens[to - 1]?.text === '.' ? to - 1 : to;
+  return only(text, from, stop, ['joiner', 'filler', 'small']);
 }
 
 /** Whether one may stand for the other: of the same kind, or one of them says not of what it is. */
@@ -95,13 +123,15 @@ function takeOver(taken: Quantity, stands: Quantity): void {
 }
 
 /** 'Edit: the simmer is 40 minutes, not 30': the first number behind stands, and what it says is not was said before. */
-function heading(quantities: readonly Quantity[], mark: Mark<'correct'>): void {
+function heading(text: Text, quantities: readonly Quantity[], mark: Mark<'correct'>): void {
   const behind = quantities.filter(({ begin }) => begin >= mark.to && begin < mark.to + 40);
   const stands = behind.find(
-    ({ killed, said, unit }) => killed === null && (said !== null || unit !== null),
+    (one) =>
+      one.killed === null && (one.said !== null || one.unit !== null || isLed(text, one, mark)),
   );
   if (!stands) return;
   stands.corrected = true;
+  withdrawEarlier(text, quantities, mark, stands);
   const denied = behind.filter(
     ({ killed, unit }) => killed === 'denied' || killed === 'said before' || unit === stands.unit,
   );
@@ -112,4 +142,39 @@ function heading(quantities: readonly Quantity[], mark: Mark<'correct'>): void {
         earlier.killed ??= 'taken back';
     }
   }
+}
+
+/** Tokens from a heading to a number that counts what was counted above it. */
+const LED = 14;
+
+/** 'Edit: 460', 'edit from later, I forgot the oil, it is 670'. */
+function isLed(text: Text, { begin, end }: Quantity, { to }: Mark<'correct'>): boolean {
+  const { marks } = text;
+  if (begin - to > LED || (marks.at('thing', end) ?? marks.at('trapBehind', end))) return false;
+  return only(text, to, begin, ['joiner', 'copula', 'hedge']) || isSaidOfIt(text, begin);
+}
+
+/** Tokens from a nutrient to the heading that says it anew. */
+const ABOVE = 60;
+
+/** '430 calories a bowl. Edit: it's 460': the one number of that nutrient above is taken back. */
+function withdrawEarlier(
+  text: Text,
+  quantities: readonly Quantity[],
+  mark: Mark<'correct'>,
+  stands: Quantity,
+): void {
+  if (!isLed(text, stands, mark)) return;
+  const above = quantities.filter(
+    (earlier) =>
+      earlier.begin < mark.from &&
+      mark.from - earlier.end <= ABOVE &&
+      earlier.killed === null &&
+      earlier.said?.kind === 'nutrient' &&
+      alike(earlier, stands),
+  );
+  const [taken, other] = above;
+  if (!taken || other || !plausible(taken, stands)) return;
+  taken.killed = 'taken back';
+  takeOver(taken, stands);
 }

@@ -1,4 +1,5 @@
 import type { Quantity } from './quantity';
+import { isSaidOfIt } from './said-of-it';
 import { only, type Text } from './text';
 
 /** A dish that is named: its title, or null for the one that is talked about. */
@@ -75,7 +76,10 @@ function dishAt(text: Text, mentions: readonly DishMention[], at: number): strin
   for (let token = last.to; token < at; token += 1)
     if (text.marks.at('scope', token)?.role.scope === 'dish') return null;
   const { sentences, spoken } = text;
-  if (!spoken && sentences.of[last.from] !== sentences.of[at]) return null;
+  const goesOn = text.marks.at('copula', last.to) !== undefined && isSaidOfIt(text, at);
+  // 'The orzo is 480 calories a bowl. It has 31 g of protein.'
+  const held = spoken || (goesOn && (sentences.of[last.from] ?? 0) + 1 === sentences.of[at]);
+  if (!held && sentences.of[last.from] !== sentences.of[at]) return null;
   return last.title;
 }
 

@@ -65,6 +65,8 @@ export type Role =
   | { readonly cat: 'ask' }
   /** Takes back what was said before; `heading` alone marks what follows. */
   | { readonly cat: 'correct'; readonly how: 'strong' | 'weak' | 'heading' }
+  /** Behind words that take a number back: what it was of. */
+  | Named<'mistook'>
   /** Says what was said of it before; and what others say or think who have not made it. */
   | Named<'heard' | 'hearsay'>
   /** What one aims at, as a thing: 'the budget for lunch is'. */

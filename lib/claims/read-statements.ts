@@ -5,6 +5,7 @@ import { sayBareMeasures } from './bare-measures';
 import { claimsOf } from './claims';
 import { compareDays } from './compare-days';
 import { sayDailyValues } from './comparisons';
+import { correctNouns } from './corrected-nouns';
 import { withdraw } from './corrections';
 import { dishMentions, dishOf } from './dishes';
 import { emit, emitClaim, emitFood } from './emit';
@@ -66,6 +67,7 @@ export function readStatements(
   sayParts(prepared, quantities);
   sayBareEnergy(prepared, quantities);
   withdraw(prepared, quantities);
+  correctNouns(prepared, quantities);
   const all = [
     ...quantities,
     ...followTopics(prepared, quantities, free, dishes),

@@ -1,4 +1,5 @@
 import { lastBefore, markBefore, markBehind, sentenceEnd, sentenceStart } from './context';
+import { isHeard } from './heard';
 import { isGoal, isHearsay } from './hearsay';
 import type { Quantity } from './quantity';
 import { isSaidOfIt } from './said-of-it';
@@ -6,8 +7,6 @@ import { only, type Text } from './text';
 
 /** Tokens in which another day that was named holds on. */
 const OTHER_DAY = 9;
-/** Tokens behind 'I said …' in which what was said is looked for again. */
-const HEARD_AGAIN = 40;
 
 /**
  * Marks numbers that say nothing about the dish: of cameras and years, aims and limits, what is asked, denied, left
@@ -68,7 +67,7 @@ function trapOf(
   if (text.marks.at('trapBehind', quantity.unitEnd) && quantity.unit?.of === 'share')
     return 'of something else';
   const gas = text.marks.before('gas', quantity.begin);
-  if (bare && !gas && text.marks.before('trap', quantity.begin)) return 'of something else';
+  if (bare && !gas && isNamedSo(text, quantity, all[index - 1])) return 'of something else';
   if (isPartOfIt(text, quantity)) return 'part of it';
   if (isSizeOfPart(text, quantity)) return 'size of a part';
   if (isMultiplied(text, quantity)) return 'so many times';
@@ -81,6 +80,14 @@ function trapOf(
   if (isDenied(text, quantity) || isNotSo(text, quantity, all[index + 1])) return 'denied';
   if (isHeard(text, quantity, all, index)) return 'said before';
   return null;
+}
+
+/** 'episode 12', 'No. 5'; not 'four ten calories. No. Four twenty.' */
+function isNamedSo({ marks }: Text, { begin }: Quantity, last: Quantity | undefined): boolean {
+  const trap = marks.before('trap', begin);
+  if (!trap) return false;
+  const again = marks.at('correct', trap.from)?.to === trap.to;
+  return !(again && last && trap.from - Math.max(last.end, last.noun?.to ?? 0) <= 1);
 }
 
 /** 'last week's curry was seven hundred', 'if you made it with cream it's 500': not this dish as it is. */
@@ -206,30 +213,10 @@ function isNotSo(text: Text, { begin, end, noun, unit }: Quantity, next?: Quanti
 /** Tokens from what is denied to what is so. */
 const NOT_SO = 8;
 
-/** 'I said 48', 'the card says 71', where the same is said again. */
 /** 'a slice of 150 grams': how big the part is, of which something is said. */
 function isSizeOfPart({ language, marks, tokens }: Text, { begin, unit, noun }: Quantity): boolean {
   if (unit?.of !== 'mass' || noun !== null) return false;
   const behindOf = language.numbers.of.has(tokens[begin - 1]?.folded ?? '');
   const part = behindOf ? marks.before('thing', begin - 1) : undefined;
   return part?.role.as === 'slice' || part?.role.as === 'portion';
-}
-
-function isHeard(text: Text, quantity: Quantity, all: readonly Quantity[], index: number): boolean {
-  const heard = markBefore(text, quantity, 'heard', 3);
-  // 'the middle says 160': a thermometer says it.
-  const shown = heard && text.marks.before('place', heard.from)?.role.place === 'inside';
-  if (
-    !heard ||
-    shown ||
-    !only(text, heard.to, quantity.begin, ['filler', 'hedge', 'copula', 'small'])
-  )
-    return false;
-  return all
-    .slice(index + 1, index + 6)
-    .some(
-      (next) =>
-        next.from - quantity.end < HEARD_AGAIN &&
-        (next.unit?.of === quantity.unit?.of || next.unit === null || quantity.unit === null),
-    );
 }

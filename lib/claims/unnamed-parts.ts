@@ -37,6 +37,8 @@ function otherKinds(text: Text): Mark<'scope'>[] {
     const the = tokens[from - 2]?.folded ?? '';
     if (context.dish === undefined || word?.kind !== 'word') return [];
     if (!language.numbers.pointers.has(the)) return [];
+    // 'no sorry I'm reading the lentil one'
+    if (marks.before('mistook', from - 2)) return [];
     const { heads, modifiers, plain } = language.foods;
     const food = heads.has(word.folded) || modifiers.has(word.folded);
     if (!food || plain.has(word.folded) || title.includes(word.folded)) return [];

@@ -4,7 +4,7 @@ import { all, framed, phrasesOf } from './words';
 /** What makes a number none of the dish's: things filmed with, years, people, aims, questions, what was said before. */
 export const TRAPS: [string, Role][] = [
   ...all<Role>(
-    'camera, cam, lens, lenses, iso, f /, f, channel, episode, ep, ep., take, part, code, day, days, season, number, no., nr, #, step, level, floor, version, chapter, minute, scene, shot, track, phone, since, year, card, clip, series, room, shelf, page, row, week, page number, figure, mark, model, size, speed, setting, power, zone, aged, age, top, type, vol, volume, round, since like, since about, back in, born in, until, studio, hob, ring, burner, stage, test, batch number, attempt, try number, video number, video, chapter, filmed in, recorded in, shot in, shot at, recording in, heat, knob, dial, slot, lane, apartment, street, slate, roll',
+    'camera, cam, lens, lenses, iso, f /, f, channel, episode, ep, ep., take, part, code, day, days, season, number, no ., nr, #, step, level, floor, version, chapter, minute, scene, shot, track, phone, since, year, card, clip, series, room, shelf, page, row, week, page number, figure, mark, model, size, speed, setting, power, zone, aged, age, top, type, vol, volume, round, since like, since about, back in, born in, until, studio, hob, ring, burner, stage, test, batch number, attempt, try number, video number, video, chapter, filmed in, recorded in, shot in, shot at, recording in, heat, knob, dial, slot, lane, apartment, street, slate, roll',
     { cat: 'trap' },
   ),
   ...all<Role>(
@@ -53,8 +53,19 @@ export const OTHER_DAYS: [string, Role][] = [
 /** Words that take back a number said before. */
 export const CORRECTIONS: [string, Role][] = [
   ...all<Role>(
-    "no ., no it doesn't, no it isn't, no they don't, no it's not, no that's not, ignore that, no i tell a lie, i tell a lie, tell a lie, i lie, actually i lie, i am lying, no wait, wait no, oh wait, wait, sorry, oh sorry, scratch that, i mean, make that, make it, let's make it, no sorry, sorry no, i meant, actually no, no actually, strike that, not that, that's wrong, that is wrong, that was wrong, not right, old number, is wrong, which is wrong, let me correct that, my bad, my mistake, i lied, hang on, hold on, oops, whoops, or rather, rather, no no, excuse me, pardon, i misspoke, let me start again, let me start over, start over, starting over, no make that, let me try again, no it's, no its, no that's, wait sorry, er no, uh no, um no, nope, i should say, let me fix that, let's call it, well actually",
+    "no ., no it doesn't, no it isn't, no they don't, no it's not, no that's not, ignore that, no i tell a lie, i tell a lie, tell a lie, i lie, actually i lie, i am lying, no wait, wait no, oh wait, wait, sorry, oh sorry, scratch that, i mean, make that, make it, let's make it, no sorry, sorry no, i meant, actually no, no actually, strike that, not that, that's wrong, that is wrong, that was wrong, not right, old number, is wrong, which is wrong, let me correct that, my bad, my mistake, i lied, hang on, hold on, oops, whoops, or rather, rather, no no, excuse me, pardon, i misspoke, let me start again, let me start over, start over, starting over, no make that, let me try again, no it's, no its, no that's, wait sorry, er no, uh no, um no, nope, i should say, let me fix that, let's call it, well actually, that's a lie, that is a lie, wrong one, wrong number, wrong line, wrong row, wrong column, wrong tab, wrong page, wrong sheet, apologies, i misread, i misread it, i've misread that, let me check, let me read that again, let me do that again, let me look again",
     { cat: 'correct', how: 'strong' },
+  ),
+  ...framed(
+    'in the video should {}, on screen should {}, on the card should {}, in the title should {}, in the graphic should {}, in the intro should {}, in the caption should {}, in the voiceover should {}, at the end should {}, should have {}, i meant to {}',
+    ['be', 'read', 'say', 'been', 'said'],
+  ).map((phrase): [string, Role] => [phrase, { cat: 'correct', how: 'strong' }]),
+  ...framed('{} reading, {} looking at, {} on', ["i'm", 'i am', 'i was']).map(
+    (phrase): [string, Role] => [phrase, { cat: 'mistook' }],
+  ),
+  ...all<Role>(
+    "i read, i looked at, that's, that was, that is, those are, i read out, i read you, you're looking at",
+    { cat: 'mistook' },
   ),
   ...all<Role>('no, actually, well', { cat: 'correct', how: 'weak' }),
   ...all<Role>(
