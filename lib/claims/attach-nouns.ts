@@ -45,7 +45,9 @@ function runsOf(text: Text, elements: readonly Element[]): Element[][] {
   let last: Element | undefined;
   for (const element of elements) {
     const run = runs.at(-1);
-    if (run && last && gapIs(text, last.to, element.from)) run.push(element);
+    const goesOn =
+      run && last && (gapIs(text, last.to, element.from) || isNamedFor(text, last, element, run));
+    if (goesOn) run.push(element);
     else runs.push([element]);
     last = element;
   }
@@ -57,19 +59,33 @@ function gapIs(text: Text, from: number, to: number): boolean {
   if (only(text, from, to, GAP)) return true;
   const part = text.marks.at('scope', from);
   if (part?.to === to && part.role.link === 'free' && text.marks.before('noun', from)) return true;
-  if (isNamedFor(text, from, to)) return true;
   const at = text.tokens.slice(from, to).findIndex(({ kind }) => kind === 'line');
   return at >= 0 && only(text, from, from + at, GAP) && only(text, from + at + 1, to, GAP);
 }
 
-/** 'four thirty, thirty one and nine for calories, protein and fat': between a row of numbers and that of its nouns. */
-function isNamedFor(text: Text, from: number, to: number): boolean {
-  const { marks } = text;
-  const link = marks.at('serveTitle', from);
-  const first = marks.at('noun', to);
-  if (!link || link.to !== to || !first) return false;
-  const next = marks.at('joiner', first.to)?.to ?? first.to;
-  return marks.at('noun', next) !== undefined;
+/** Least number that needs no other before it to be one 'for the protein'. */
+const LEAST_FOR = 10;
+
+/**
+ * Between a row of numbers and that of its nouns, 'four thirty, thirty one and nine for calories, protein and fat', or
+ * between a number and its noun, 'four thirty for the calories, thirty one for the protein'.
+ */
+function isNamedFor(text: Text, last: Element, next: Element, run: readonly Element[]): boolean {
+  if (last.of !== 'number' || next.of !== 'noun') return false;
+  const { marks, tokens } = text;
+  const link = marks.at('serveTitle', last.to);
+  if (!link || !only(text, link.to, next.from, ['filler'])) return false;
+  const behind = marks.at('joiner', next.to)?.to ?? next.to;
+  if (link.to === next.from && marks.at('noun', behind) !== undefined) return true;
+  const goesOn = tokens[next.to]?.kind === 'word' && behind === next.to;
+  if (goesOn && !marks.at('so', next.to)) return false;
+  return last.quantity.low >= LEAST_FOR || run.length > 1;
+}
+
+/** Whether 'for the' alone stands between a number and its noun. */
+function isFor(text: Text, from: number, to: number): boolean {
+  const link = text.marks.at('serveTitle', from);
+  return link !== undefined && only(text, link.to, to, ['filler']);
 }
 
 /** Parts of a run in which each element stands right beside the next, or is linked to it by a copula. */
@@ -100,12 +116,24 @@ function linked(text: Text, last: Element, next: Element): boolean {
     // 'nineteen of those are saturated'
     const them = text.marks.at('ofThem', last.to);
     if (them && only(text, them.to, next.from, ['copula', 'filler'])) return true;
-    return only(text, last.to, next.from, ['filler', 'asWord']);
+    if (isTheNoun(text, last.to, next)) return true;
+    return only(text, last.to, next.from, ['filler', 'asWord']) || isFor(text, last.to, next.from);
   }
   // 'protein per bowl forty three'
   const part = text.marks.at('scope', last.to);
   if (part?.to === next.from && part.role.link === 'free') return true;
   return only(text, last.to, next.from, ['copula', 'hedge', 'filler', 'which', 'at']);
+}
+
+/** 'thirty one is the protein', 'nine was the fat, not the fibre': the number is the subject, and nothing follows its noun. */
+function isTheNoun({ marks, tokens, language }: Text, from: number, noun: Element): boolean {
+  const copula = marks.at('copula', from);
+  const the = copula?.to ?? from;
+  if (!copula || tokens[from]?.kind !== 'word' || the + 1 !== noun.from) return false;
+  if (!language.numbers.pointers.has(tokens[the]?.folded ?? '')) return false;
+  const next = tokens[noun.to];
+  const number = next?.kind === 'number' || language.numbers.cardinals.has(next?.folded ?? '');
+  return !number && !marks.at('copula', noun.to) && !marks.at('noun', noun.to);
 }
 
 /** Whether nouns of a chain stand before or behind their numbers, by how it begins and ends. */

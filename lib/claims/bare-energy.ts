@@ -123,10 +123,7 @@ function isAhead(
   if (low < ENERGY.least || high > ENERGY.most) return false;
   if (money !== undefined && text.currency() !== undefined) return false;
   if (lastBefore(text, begin, 'otherDay', OTHER_DAY)) return false;
-  const part =
-    marks.at('scope', end) !== undefined ||
-    (marks.before('copula', begin) !== undefined &&
-      marks.before('scope', marks.before('copula', begin)?.from ?? -1) !== undefined);
+  const part = marks.at('scope', end) !== undefined || hasPartBefore(text, begin);
   let from = end;
   for (let at = index + 1; at <= index + 3; at += 1) {
     const next = quantities[at];
@@ -137,6 +134,15 @@ function isAhead(
     if (next.killed !== null) return false;
     from = next.end;
   }
+  return false;
+}
+
+/** 'half of it is', 'one bar is', 'twice that is': a part whose verb leads to a number. */
+function hasPartBefore({ marks }: Text, begin: number): boolean {
+  const verb = marks.before('copula', begin);
+  if (!verb) return false;
+  for (let at = verb.from; at < begin; at += 1)
+    if (marks.before('scope', at) ?? marks.before('times', at)) return true;
   return false;
 }
 

@@ -1,4 +1,4 @@
-import { atOrBehind } from './at-or-behind';
+import { atOrBehind, indexAt } from './at-or-behind';
 import { lastBefore } from './context';
 import type { Topic } from './multiples';
 import { additionFood } from './of-ingredient';
@@ -17,6 +17,15 @@ const CLEARLY = 3;
 
 /** Most parts that somebody eats. */
 const FEW = 6;
+
+/** 'about fourteen hundred a bowl, fourteen thirty if you want it exact': the one number once more. */
+export function isAgain({ low }: Quantity, row: readonly Topic[]): boolean {
+  const before = row.length === 1 ? (row[0]?.low ?? null) : null;
+  return before !== null && low >= LEAST_AGAIN && Math.abs(low / before - 1) < AGAIN;
+}
+
+/** Least number that is the one before said once more, and none by chance. */
+const LEAST_AGAIN = 100;
 
 /** Where names of dishes begin and end. */
 export interface NamedDishes {
@@ -52,7 +61,7 @@ export function mayFollow(
   const soft = marks.before('hedge', begin)?.from ?? begin;
   const paid = marks.before('cost', soft) && !marks.before('comesTo', soft);
   if (paid && row.every(({ of }) => of !== 'price')) return false;
-  if (unit !== null || inRow || fillsRow) return true;
+  if (unit !== null || inRow || fillsRow || quantity.partOf !== undefined) return true;
   // 'if you have three, and I did, that is twenty seven'
   if (quantity.high <= FEW && marks.before('eat', begin)) return false;
   if (quantity.hedge === 'about' && marks.before('hedge', begin) === undefined) return true;
@@ -68,7 +77,7 @@ export function mayFollow(
       low !== null &&
       (low === quantity.low || (begin - last <= 2 && Math.abs(quantity.low / low - 1) < AGAIN)),
   );
-  if (again && quantity.high > 9) return true;
+  if ((again && quantity.high > 9) || isAgain(quantity, row)) return true;
   for (const category of ['copula', 'so', 'which', 'correct', 'scope', 'adds', 'alone'] as const) {
     if (marks.before(category, begin)) return true;
   }
@@ -195,11 +204,46 @@ export function nextInRow(text: Text, quantity: Quantity, all: readonly Quantity
   );
 }
 
+/** Parts that a number may be divided in; and by which share it may be off, as both are rounded. */
+const PARTS = [2, 24] as const;
+const ROUNDED = 0.015;
+/** Tokens in which parts were counted, and numbers there. */
+const COUNTED = 30;
+const MOST_COUNTED = 6;
+
+/** How many of it were said before a number, or right behind it: 'for five people that is four hundred each'. */
+export function countsNear(quantities: readonly Quantity[], quantity: Quantity): number[] {
+  const index = indexAt(quantities, quantity.begin);
+  return quantities
+    .slice(Math.max(0, index - MOST_COUNTED), index + 2)
+    .filter(
+      (other) =>
+        other !== quantity &&
+        Math.abs(other.begin - quantity.begin) <= COUNTED &&
+        other.low === other.high &&
+        Number.isInteger(other.low) &&
+        other.low >= PARTS[0] &&
+        other.low <= PARTS[1] &&
+        other.said?.kind !== 'nutrient',
+    )
+    .map(({ low }) => low);
+}
+
+/** Whether a number is what was counted last for each of as many, or for all of them. */
+function isCounted({ low, high }: Quantity, topic: Topic, counts: readonly number[]): boolean {
+  const of = topic.low;
+  if (of === null || of !== topic.high || low !== high || low <= PARTS[1]) return false;
+  const near = (one: number, other: number) =>
+    Math.abs(one - other) <= Math.max(0.5, ROUNDED * other);
+  return counts.some((count) => near(low * count, of) || near(low, of * count));
+}
+
 export function choose(
   quantity: Quantity,
   row: readonly Topic[],
   place: number,
   ordered: boolean,
+  counts: readonly number[],
 ): { readonly topic: Topic; readonly place: number } | null {
   const fits = (topic: Topic) => {
     if (quantity.unit !== null && topic.said.unit !== quantity.unit.unit) return false;
@@ -222,6 +266,10 @@ export function choose(
   const sorted = row
     .map((topic, at) => ({ topic, place: at, far: distance(topic) }))
     .sort((a, b) => a.far - b.far);
+  const counted = sorted.filter(
+    ({ topic, far }) => far < Infinity && isCounted(quantity, topic, counts),
+  );
+  if (counted.length === 1) return counted[0] ?? null;
   const [first, second] = sorted;
   if (!first || first.far === Infinity) return null;
   return second && second.far - first.far < Math.log(CLEARLY) ? null : first;

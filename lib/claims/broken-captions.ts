@@ -53,6 +53,8 @@ function breaks(tokens: readonly Token[], stop: number, language: Language): boo
     }
     // 'forty. Fat is eleven.': the noun begins what follows.
     const part = counted === null ? null : phraseOf(tokens, counted, language, ['scope']);
+    // 'Thirty one. Fat? Nine.'
+    if (counted !== null && tokens[counted]?.text === '?') return false;
     const goesOn = counted === null || number(counted) || (part !== null && number(part));
     return !goesOn && phraseOf(tokens, counted, language, ['copula']) === null;
   }

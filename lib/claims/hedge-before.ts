@@ -15,6 +15,10 @@ export function hedgeBefore(
     if (mark && serve && serve.from < mark.from) return undefined;
     // 'goes up to 68' says no most.
     if (mark && lead && lead.from < mark.from) return undefined;
+    // 'per bowl -> 410': an arrow.
+    const arrow = marks.before('copula', at);
+    if (mark && arrow && arrow.from < mark.from && tokens[mark.from]?.kind === 'mark')
+      return undefined;
     const again = marks.before('correct', at);
     if (mark && again && again.from < mark.from) return undefined;
     if (mark) return mark;

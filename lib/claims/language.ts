@@ -197,6 +197,8 @@ export interface Patterns {
   readonly severalDishes: RegExp;
   /** Names and letters of nutrients with strokes between: 'kcal/P/C/F'. */
   readonly namesInRow: RegExp;
+  /** Small letters of the macronutrients behind their numbers: '42p, 30c, 9f'. */
+  readonly lettersInRow: RegExp;
   /** An oven’s fan; and that it does not run: 'without the fan', 'fan off', 'non-convection'. */
   readonly fan: RegExp;
   readonly noFan: RegExp;

@@ -66,8 +66,8 @@ export function readStatements(
   sayBareMeasures(prepared, quantities);
   sayParts(prepared, quantities);
   sayBareEnergy(prepared, quantities);
-  withdraw(prepared, quantities);
   correctNouns(prepared, quantities);
+  withdraw(prepared, quantities);
   const all = [
     ...quantities,
     ...followTopics(prepared, quantities, free, dishes),

@@ -9,7 +9,9 @@ const NEAR = 14;
  * A text in which strokes between the numbers of a row are no strokes of fractions or dates, where names of nutrients
  * stand in such a row: 'P/C/F: 29/6/12' is then read as '29|6|12'. Places stay as they are.
  */
-export function partRows(text: string, { patterns }: Language): string {
+export function partRows(whole: string, language: Language): string {
+  const { patterns } = language;
+  const text = withCapitals(whole, language);
   const rows = [...text.matchAll(new RegExp(patterns.namesInRow, 'giu'))].map((match) => ({
     count: match[0].split('/').length,
     end: match.index + match[0].length,
@@ -23,6 +25,25 @@ export function partRows(text: string, { patterns }: Language): string {
         ((count > 2 && !isDate(numbers)) || (at >= row.end && at - row.end <= NEAR)),
     );
     return fits ? numbers.replaceAll('/', '|') : numbers;
+  });
+}
+
+/** Letters that make a row by themselves; beside calories one less does. */
+const LETTERS = 3;
+
+/** '42p, 30c, 9f' with capitals: in a row of different ones they are no pence and no degrees. */
+function withCapitals(text: string, { patterns, letters: names }: Language): string {
+  const [first = '', ...others] = [...names.keys()].map((name) => name.toLowerCase());
+  const small = new RegExp(
+    `(?<=\\d[ \\t]?g?[ \\t]?)[${[first, ...others].join('')}](?!\\p{L})`,
+    'gu',
+  );
+  return text.replaceAll(new RegExp(patterns.lettersInRow, 'gu'), (row: string) => {
+    const letters = [...row.matchAll(/\d[ \t]?g?[ \t]?(\p{L})/gu)].map(([, letter]) => letter);
+    const least = /^\d/.test(row) ? LETTERS : LETTERS - 1;
+    const different = new Set(letters).size === letters.length;
+    const fits = different && letters.length >= least && letters.includes(first);
+    return fits ? row.replaceAll(small, (one) => one.toUpperCase()) : row;
   });
 }
 

@@ -1,5 +1,5 @@
 import { compared } from './comparisons';
-import { choose, mayFollow, nextInRow, rowFrom } from './bare-numbers';
+import { choose, countsNear, isAgain, mayFollow, nextInRow, rowFrom } from './bare-numbers';
 import { lessBy, shareOf, timesOf, type Topic } from './multiples';
 import type { DishMention } from './dishes';
 import type { Noun, Quantity } from './quantity';
@@ -128,6 +128,7 @@ export function followTopics(
     } else if (!near(row, quantity.begin, REACH)) continue;
     const inRow: boolean =
       lastBare !== null &&
+      !isAgain(quantity, row) &&
       only(text, lastBare.end, quantity.begin, ['joiner', 'hedge', 'filler', 'scope']);
     if (!inRow) place = 0;
     const fills = !inRow && row.length > 1 && rowFrom(text, quantity, quantities) === row.length;
@@ -137,6 +138,7 @@ export function followTopics(
       row,
       inRow ? place + 1 : 0,
       inRow || nextInRow(text, quantity, quantities),
+      countsNear(quantities, quantity),
     );
     if (!chosen) continue;
     place = chosen.place;

@@ -17,8 +17,18 @@ export function killTraps(text: Text, quantities: readonly Quantity[]): void {
   quantities.forEach((quantity, index) => {
     quantity.killed ??= trapOf(text, quantity, quantities, index);
     if (quantity.killed === 'aim') killList(text, quantities, index);
+    if (quantity.killed === 'asked') killOther(text, quantity, quantities[index + 1]);
     if (quantity.killed === 'denied') lendNoun(text, quantities[index - 1], quantity);
   });
+}
+
+/** Tokens from an asked number to 'or' another. */
+const OR = 3;
+
+/** 'do you reckon that's four hundred calories or five hundred': the other number is asked as well. */
+function killOther({ tokens, language }: Text, { end }: Quantity, next?: Quantity): void {
+  if (!next || next.begin - end > OR) return;
+  if (language.numbers.either.has(tokens[next.begin - 1]?.folded ?? '')) next.killed ??= 'asked';
 }
 
 /** 'a gram of fat has 9 calories', '9 calories per gram': rules for everybody. */

@@ -48,6 +48,15 @@ describe('what is denied or was only thought', () => {
   ]);
 });
 
+describe('questions and advice', () => {
+  check([
+    ["do you reckon that's four hundred calories or five hundred", []],
+    ['the advice is no more than six grams of salt a day', []],
+    ['I try to keep it around twenty one hundred calories', []],
+    ['four hundred calories, do you think that is a lot', ['nutrient 400 energyKcal kcal']],
+  ]);
+});
+
 describe('numbers that are read as what they are', () => {
   check([
     [

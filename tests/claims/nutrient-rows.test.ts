@@ -60,3 +60,72 @@ describe('digits said one by one', () => {
     ['and three two one, go, four hundred calories', ['nutrient 400 energyKcal kcal']],
   ]);
 });
+
+describe('letters that are no pence and no degrees', () => {
+  check([
+    ['430 kcal, 31p, 44c, 9f', ROW, 'description'],
+    ['31g p · 44g c · 9g f', MACROS, 'card'],
+    [
+      'costs 50p, bake at 180c for 20 min',
+      ['ovenTemperature 180 C', 'minutes 20 min'],
+      'description',
+    ],
+  ]);
+});
+
+describe('nouns behind their numbers with words between', () => {
+  check([
+    [
+      'four thirty for the calories, thirty one for the protein, nine for the fat',
+      [ROW[0] ?? '', MACROS[0] ?? '', MACROS[2] ?? ''],
+    ],
+    ['thirty one is the protein and nine was the fat', [MACROS[0] ?? '', MACROS[2] ?? '']],
+    [
+      'protein? Thirty one. Fat? Nine. Calories? Four thirty.',
+      [MACROS[0] ?? '', MACROS[2] ?? '', ROW[0] ?? ''],
+    ],
+    ['calorie wise four thirty, protein wise thirty one', ROW.slice(0, 2)],
+    // What the food is for is no nutrient.
+    ['I put two in for the protein', []],
+    [
+      'Macros per bowl -> 430 / 31 (kcal / protein)',
+      ['nutrient 430 energyKcal kcal portion', 'nutrient 31 protein g portion'],
+      'description',
+    ],
+    ['it is eleven comma five grams of protein', ['nutrient 11.5 protein g']],
+  ]);
+});
+
+describe('numbers that parts said before come to', () => {
+  check([
+    [
+      'the whole pot is two thousand calories and ninety two protein, for five people that is four hundred each',
+      [
+        'nutrient 2000 energyKcal kcal whole',
+        'nutrient 92 protein g whole',
+        'portions 5 portion',
+        'nutrient 400 energyKcal kcal portion',
+      ],
+    ],
+    [
+      'three eighty calories a square and twenty one protein, so for the tray of nine you are looking at three thousand four hundred and twenty',
+      [
+        'nutrient 380 energyKcal kcal slice',
+        'nutrient 21 protein g slice',
+        'nutrient 3420 energyKcal kcal whole',
+      ],
+    ],
+    [
+      'half of it is two ten so the lot is four twenty calories',
+      ['nutrient 210 energyKcal kcal half', 'nutrient 420 energyKcal kcal whole'],
+    ],
+    [
+      'a bowl is three ninety calories. Twice that, seven eighty, for my brother',
+      ['nutrient 390 energyKcal kcal portion', 'nutrient 780 energyKcal kcal unknown'],
+    ],
+    [
+      'about fourteen hundred milligrams of sodium a bowl, fourteen thirty if you want it exact',
+      ['nutrient 1400 sodium mg about portion', 'nutrient 1430 sodium mg portion'],
+    ],
+  ]);
+});

@@ -9,7 +9,7 @@ export const NUMBERS: NumberWords = {
   hundred: set('hundred'),
   thousand: set('thousand grand'),
   thousandLetters: set('k'),
-  point: set('point'),
+  point: set('point comma'),
   and: set('and n'),
   article: set('a an'),
   fractions: FRACTIONS,

@@ -6,15 +6,15 @@ import { all, framed, phrasesOf } from './words';
 const SPELLINGS: readonly (readonly [Nutrient, string])[] = [
   [
     'energyKcal',
-    'calorie, calories, cal, cals, kcal, kcals, kilocalorie, kilocalories, calories wise, caloriewise, the energy, the total energy, energy',
+    'calorie, calories, cal, cals, kcal, kcals, kilocalorie, kilocalories, calories wise, calorie wise, caloriewise, calorieswise, the energy, the total energy, energy',
   ],
-  ['protein', 'protein, proteins, prot, pro, prot., pro., protein wise'],
+  ['protein', 'protein, proteins, prot, pro, prot., pro., protein wise, proteinwise'],
   [
     'carbohydrate',
     'carb, carbs, carbohydrate, carbohydrates, total carbs, total carbohydrate, total carbohydrates, total carb, carb wise, carbs wise',
   ],
   ['netCarbohydrate', 'net carbs, net carb, net carbohydrate, net carbohydrates'],
-  ['fat', 'fat, fats, total fat, fat wise'],
+  ['fat', 'fat, fats, total fat, fat wise, fats wise'],
   [
     'saturated',
     'sat fat, sat fats, saturated fat, saturated fats, saturates, saturated, of which saturates, of which saturated, of which is saturated, of which are saturated, of that saturated, sats, sat, sat., satfat',
@@ -22,14 +22,14 @@ const SPELLINGS: readonly (readonly [Nutrient, string])[] = [
   ['monounsaturated', 'monounsaturated fat, monounsaturates, monounsaturated'],
   ['polyunsaturated', 'polyunsaturated fat, polyunsaturates, polyunsaturated'],
   ['transFat', 'trans fat, trans fats'],
-  ['fibre', 'fibre, fiber, dietary fibre, dietary fiber'],
+  ['fibre', 'fibre, fiber, dietary fibre, dietary fiber, fibre wise, fiber wise'],
   [
     'sugars',
-    'sugar, sugars, total sugars, total sugar, of which sugars, of which sugar, of which are sugars, of which are sugar, of which is sugar',
+    'sugar, sugars, sugar wise, total sugars, total sugar, of which sugars, of which sugar, of which are sugars, of which are sugar, of which is sugar',
   ],
   ['addedSugars', 'added sugar, added sugars'],
-  ['salt', 'salt'],
-  ['sodium', 'sodium'],
+  ['salt', 'salt, salt wise'],
+  ['sodium', 'sodium, sodium wise'],
   ['cholesterol', 'cholesterol'],
   ['potassium', 'potassium'],
   ['calcium', 'calcium'],

@@ -6,6 +6,8 @@ export const PATTERNS: Patterns = {
     /\b(?:day|days|dishes|meals|recipes|dinners|lunches|breakfasts|menu|everything)\b/i,
   namesInRow:
     /(?<![\p{L}\d])(?:k?cals?|calories|energy|protein|prot|carbs?|fat|fib(?:re|er)|sugars?|salt|[pcf])(?:[ \t]*\/[ \t]*(?:k?cals?|calories|energy|protein|prot|carbs?|fat|fib(?:re|er)|sugars?|salt|[pcf])){1,5}(?![\p{L}\d])/iu,
+  lettersInRow:
+    /(?:(?<![\p{L}\d])(?:k?cals?|calories)[ \t]*[/|,·•:-]?[ \t]*|(?<![\p{L}\d.,]))(?:\d+(?:\.\d+)?[ \t]?g?[ \t]?[pcf](?:[ \t]*[/|,·•&+-]?[ \t]*)){2,3}(?![\p{L}\d])/u,
   fan: /\b(?:fan|convection)\b/i,
   noFan:
     /\b(?:without|no|not|non|never|turn off|switch off)\b[^.,;:]{0,16}\b(?:fan|convection)\b|\b(?:fan|convection)(?: is| switched| turned)? off\b/i,

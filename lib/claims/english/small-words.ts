@@ -30,7 +30,7 @@ export const SMALL_WORDS: [string, Role][] = [
   ]),
   ...['is', 'was'].map((be): [string, Role] => [`${be} what ,`, { cat: 'copula' }]),
   ...all<Role>(
-    "is giving, it gives, i make it, we hit, we come to, you come to, goes for, it's saying, is saying, i've got, i have got, you'll get, you'll be at, you'd be at, we end on, tallies at, tallies up to, reads, we're talking, we are talking, you're talking, thats at, that's at, it's at, its at, all in all, was about, were about, was around, is just, are just, they are, they were, they've got, it's got, this has, this has got, which has, we land on, i get, i got, i am on, i'm sat at, you're at, you are at, you're on, you are on, you're getting, you're into, we're down to, brings, is only, was only, are only, i'm on, you're on, we have, you have, we've got, you've got, we're up to, i'm up to, hitting, is, are, was, were, it's, that's, is about, =, :, equals, has, have, got, is like, hits, it is, that is, we're at, we are at, i'm at, i am at, you're looking at, you are looking at, looking at, that makes, it has, will be, gonna be, going to be, would be, runs, is at, are at, is up to, 's at, we're sitting at, is around, was at, is gonna be, is going to be, are gonna be, per bowl is, makes it, takes it to, goes to, says, each one is, we're looking at, we are looking at, weighs, carries, packs, contains, there's, there is, there are, you get, you're getting, we get, we're on, i've had, i have had, they're, those are, costs",
+    "is giving, it gives, i make it, we hit, we come to, you come to, goes for, it's saying, is saying, i've got, i have got, you'll get, you'll be at, you'd be at, we end on, tallies at, tallies up to, reads, we're talking, we are talking, you're talking, thats at, that's at, it's at, its at, all in all, was about, were about, was around, is just, are just, they are, they were, they've got, it's got, this has, this has got, which has, we land on, i get, i got, i am on, i'm sat at, you're at, you are at, you're on, you are on, you're getting, you're into, we're down to, brings, is only, was only, are only, i'm on, you're on, we have, you have, we've got, you've got, we're up to, i'm up to, hitting, is, are, was, were, it's, that's, is about, =, - >, = >, – >, →, ➜, ➔, :, equals, should be, should read, should say, has, have, got, is like, hits, it is, that is, we're at, we are at, i'm at, i am at, you're looking at, you are looking at, looking at, that makes, it has, will be, gonna be, going to be, would be, runs, is at, are at, is up to, 's at, we're sitting at, is around, was at, is gonna be, is going to be, are gonna be, per bowl is, makes it, takes it to, goes to, says, each one is, we're looking at, we are looking at, weighs, carries, packs, contains, there's, there is, there are, you get, you're getting, we get, we're on, i've had, i have had, they're, those are, costs",
     { cat: 'copula' },
   ),
   [',', { cat: 'joiner' }],
@@ -90,7 +90,7 @@ export const SMALL_WORDS: [string, Role][] = [
   ),
   ...all<Role>('per', { cat: 'per' }),
   ...all<Role>(
-    'at, @, up at, down at, in at, right down at, way down at, way up at, right up at, is up at, is down at, are up at, are down at, sat at, on at',
+    'at, @, up at, up there at, in strong at, down at, in at, right down at, way down at, way up at, right up at, is up at, is down at, are up at, are down at, sat at, on at',
     { cat: 'at' },
   ),
   ...all<Role>('as, of, in, in the, on, on the, worth of', { cat: 'asWord' }),

@@ -16,11 +16,11 @@ export const TRAPS: [string, Role][] = [
     { cat: 'target' },
   ),
   ...all<Role>(
-    "i was going to say, i was gonna say, i nearly said, i almost said, i wanted to say, i'd have said, i would have said, i'd have thought, i would have thought, i thought i'd get, i thought we'd get, i thought it had, i thought there was, i thought i had, i'd love it to be, i wish it was, i wish it had, i wish it were, you'd be forgiven for thinking, had i said, hard it is to get, easy it is to get, hard to get, easy to get, try getting, good luck getting",
+    "keep it around, keep it at, keep it to, keep that under, keep that around, stay around, stick to, sticking to, and keep it, i was going to say, i was gonna say, i nearly said, i almost said, i wanted to say, i'd have said, i would have said, i'd have thought, i would have thought, i thought i'd get, i thought we'd get, i thought it had, i thought there was, i thought i had, i'd love it to be, i wish it was, i wish it had, i wish it were, you'd be forgiven for thinking, had i said, hard it is to get, easy it is to get, hard to get, easy to get, try getting, good luck getting",
     { cat: 'target' },
   ),
   ...all<Role>(
-    'budget, goal, target, limit, allowance, ceiling, cap, requirement, daily target, daily goal, quota',
+    'budget, goal, target, limit, allowance, ceiling, cap, requirement, daily target, daily goal, quota, advice, guidance, recommendation, guideline, guidelines, reference intake, recommended amount',
     { cat: 'goal' },
   ),
   ...all<Role>(
@@ -29,11 +29,11 @@ export const TRAPS: [string, Role][] = [
   ),
   ...all<Role>('to spend, to work with, to use up, to burn', { cat: 'targetBehind' }),
   ...all<Role>(
-    "who has time to eat, who has time for, who is getting, who's getting, who needs, nobody needs, no one needs, nobody is getting, nobody's getting, no one is getting, who is, who's, whos, who gets, who eats, who has, nobody is, nobody's, nobody gets, nobody eats, no one is, no one's, is eating, they write, they put, how many, how much, can you get, is it, is that, is this, are there, does it, do you, did i, can you, guess, what if, what if i told you, what if i said, do i, does this, do we, will it, could it be, would you, was it, who said, is there, are you, am i, has it, should i, should it, are you meant to get, am i meant to get",
+    "who has time to eat, who has time for, who is getting, who's getting, who needs, nobody needs, no one needs, nobody is getting, nobody's getting, no one is getting, who is, who's, whos, who gets, who eats, who has, nobody is, nobody's, nobody gets, nobody eats, no one is, no one's, is eating, they write, they put, how many, how much, can you get, is it, is that, is this, are there, does it, do you, did i, can you, do you reckon, do you think, do you reckon it's, do you think it's, would you believe, would you say, guess, what if, what if i told you, what if i said, do i, does this, do we, will it, could it be, would you, was it, who said, is there, are you, am i, has it, should i, should it, are you meant to get, am i meant to get",
     { cat: 'ask' },
   ),
   ...all<Role>(
-    "they say it's, they say, people say, google says, i said, i say, card says, the card says, i told you, packet says, the packet says, says, i wrote, said, it said, i had said, the old card, last week, last time, last week i, old card, in the intro, intro says, on screen it says, the graphic says, the caption says, i called it, i claimed, i quoted, the card said, title says, thumbnail says, last episode, in the last video, last video, the last one, in the last episode",
+    "they say it's, they say, people say, google says, i said, i say, card says, the card says, i told you, packet says, the packet says, says, i wrote, said, it said, i had said, the old card, last week, last time, last week i, old card, in the intro, intro says, on screen it says, the graphic says, the caption says, i called it, i typed, i put down, i read out, it read, i claimed, i quoted, the card said, title says, thumbnail says, last episode, in the last video, last video, the last one, in the last episode",
     { cat: 'heard' },
   ),
 ];
@@ -53,7 +53,7 @@ export const OTHER_DAYS: [string, Role][] = [
 /** Words that take back a number said before. */
 export const CORRECTIONS: [string, Role][] = [
   ...all<Role>(
-    "no ., no it doesn't, no it isn't, no they don't, no it's not, no that's not, ignore that, no i tell a lie, i tell a lie, tell a lie, i lie, actually i lie, i am lying, no wait, wait no, oh wait, wait, sorry, oh sorry, scratch that, i mean, make that, make it, let's make it, no sorry, sorry no, i meant, actually no, no actually, strike that, not that, that's wrong, that is wrong, that was wrong, not right, old number, is wrong, which is wrong, let me correct that, my bad, my mistake, i lied, hang on, hold on, oops, whoops, or rather, rather, no no, excuse me, pardon, i misspoke, let me start again, let me start over, start over, starting over, no make that, let me try again, no it's, no its, no that's, wait sorry, er no, uh no, um no, nope, i should say, let me fix that, let's call it, well actually, that's a lie, that is a lie, wrong one, wrong number, wrong line, wrong row, wrong column, wrong tab, wrong page, wrong sheet, apologies, i misread, i misread it, i've misread that, let me check, let me read that again, let me do that again, let me look again",
+    "no ., no it doesn't, no it isn't, no they don't, no it's not, no that's not, ignore that, no i tell a lie, i tell a lie, tell a lie, i lie, actually i lie, i am lying, no wait, wait no, oh wait, wait, sorry, oh sorry, scratch that, i mean, make that, make it, let's make it, no sorry, sorry no, i meant, actually no, no actually, strike that, not that, that's wrong, that is wrong, that was wrong, not right, old number, is wrong, which is wrong, let me correct that, my bad, my mistake, i lied, hang on, hold on, oops, whoops, or rather, rather, no no, excuse me, pardon, i misspoke, let me start again, let me start over, start over, starting over, no make that, let me try again, no it's, no its, no that's, wait sorry, er no, uh no, um no, nope, i should say, let me fix that, let's call it, well actually, that's a lie, that is a lie, wrong one, wrong number, wrong line, wrong row, wrong column, wrong tab, wrong page, wrong sheet, apologies, i misread, i misread it, i've misread that, let me check, let me look, let me see, lemme check, let me double check, the right number is, the correct number is, the real number is, the right figure is, the correct figure is, it should be, it should read, it should say, let me read that again, let me do that again, let me look again",
     { cat: 'correct', how: 'strong' },
   ),
   ...framed(
