@@ -85,7 +85,9 @@ export function howWords({ stage, as }: Pick<ReadingStep, 'stage' | 'as'>): stri
     case 'noun':
     case 'kind':
       return KINDS.get(as) ?? as.split(' ').map(named).join(' ');
-    default:
+    case 'number':
+    case 'dish':
+    case 'correction':
       return as;
   }
 }
