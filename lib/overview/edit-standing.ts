@@ -3,6 +3,7 @@ import { readEdit, type EditReading } from '#lib/claims/read-edit';
 import { USUAL_WORDS_PER_MINUTE } from '#lib/cut/speaking-rate';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { contradictionRows, type ContradictionRow } from '#lib/overview/contradiction-rows';
+import { lacksPrice } from '#lib/overview/lacks-price';
 import { namedRows, type NamedRow } from '#lib/overview/named-rows';
 import { asideRow, saidRow, type SaidRow, type Standing } from '#lib/overview/said-rows';
 import { stripParts, type StripPart } from '#lib/overview/strip-parts';
@@ -12,11 +13,16 @@ export interface Counts extends Readonly<Record<Standing, number>> {
   readonly all: number;
 }
 
+/** A statement, and whether a price in the pantry would decide it: one was said, and none is known for it. */
+export interface EditRow extends SaidRow {
+  readonly lacksPrice: boolean;
+}
+
 /** How an episode's edit stands: all that is said in it, with what the breakdown says of each. */
 export interface EditStanding {
   readonly texts: EditReading['texts'];
   /** Text by text, in the order of time. */
-  readonly rows: readonly SaidRow[];
+  readonly rows: readonly EditRow[];
   readonly counts: Counts;
   readonly contradictions: readonly ContradictionRow[];
   readonly named: readonly NamedRow[];
@@ -34,7 +40,7 @@ export interface EditStanding {
  */
 export function editStanding(file: EpisodeFile, facts: EditFacts): EditStanding {
   const read = readEdit(file, facts);
-  const rows = rowsOf(file, read);
+  const rows = rowsOf(file, read, facts);
   const endMs = endOf(file, read);
   return {
     texts: read.texts,
@@ -49,20 +55,23 @@ export function editStanding(file: EpisodeFile, facts: EditFacts): EditStanding 
   };
 }
 
-function rowsOf(file: EpisodeFile, read: EditReading): SaidRow[] {
+function rowsOf(file: EpisodeFile, read: EditReading, facts: EditFacts): EditRow[] {
   const texts = new Map(read.texts.map(({ said, text }) => [said.id, text]));
   const of = { file, texts, perMinute: file.creator.wordsPerMinute ?? USUAL_WORDS_PER_MINUTE };
   const order = new Map(read.texts.map(({ said }, at) => [said.id, at]));
-  const textOf = ({ textId }: SaidRow) => order.get(textId) ?? 0;
+  const textOf = ({ textId }: EditRow) => order.get(textId) ?? 0;
   return [
-    ...read.judged.map((judged) => saidRow(judged, of)),
-    ...read.putAside.map((aside) => asideRow(aside, of)),
+    ...read.judged.map((judged) => ({
+      ...saidRow(judged, of),
+      lacksPrice: judged.verdict === 'unknown' && lacksPrice(judged, facts),
+    })),
+    ...read.putAside.map((aside) => ({ ...asideRow(aside, of), lacksPrice: false })),
   ].sort(
     (a, b) => textOf(a) - textOf(b) || (a.startMs ?? 0) - (b.startMs ?? 0) || a.start - b.start,
   );
 }
 
-function countsOf(rows: readonly SaidRow[]): Counts {
+function countsOf(rows: readonly EditRow[]): Counts {
   const counts = { all: rows.length, agrees: 0, edge: 0, off: 0, unknown: 0, aside: 0 };
   for (const { standing } of rows) counts[standing] += 1;
   return counts;

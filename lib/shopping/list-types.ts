@@ -130,6 +130,8 @@ export interface ShoppingList {
   readonly items: readonly ShoppingItem[];
   /** Ingredients without a food: written as they stand. */
   readonly unmatched: readonly { readonly segment: string; readonly line: string }[];
+  /** Foods of which no pack has a price in the currency of the list. */
+  readonly unpriced: readonly { readonly foodId: string; readonly name: string }[];
   /** The sum in the currency of most prices, and one for each other; a sum has one currency. */
   readonly cost: Cost | null;
   readonly otherCosts: readonly Cost[];

@@ -60,6 +60,9 @@ export function shoppingList(
     toDate: dates.at(-1) ?? null,
     items,
     unmatched: needs.unmatched,
+    unpriced: items
+      .filter(({ foodId }) => !isPriced(shared.packs.get(foodId) ?? [], currency))
+      .map(({ foodId, name }) => ({ foodId, name })),
     ...costsOf(items, currency, shared.drift),
     dishes: dishCosts(costedDishes(all), items, rates, currency, shared.drift),
     shelfUnits: all[0]?.kitchen.shelfUnits ?? 'metric',
@@ -160,6 +163,9 @@ function rateOf(
     .sort((a, b) => a.minor / a.mg - b.minor / b.mg);
   return cheapest ?? null;
 }
+
+const isPriced = (packs: Parameters<typeof currenciesOf>[0], currency: string | null): boolean =>
+  currency !== null && currenciesOf(packs).includes(currency);
 
 function sumKnown(values: readonly (number | null)[]): number | null {
   const known = values.filter((value) => value !== null);

@@ -351,6 +351,16 @@ describe('money', () => {
     );
     expect(list.cost).toMatchObject({ minor: 250, currency: 'USD', atLeast: true });
     expect(list.otherCosts).toMatchObject([{ minor: 900, currency: 'DKK', atLeast: true }]);
+    expect(list.unpriced).toEqual([{ foodId: 'butter', name: 'butter' }]);
+  });
+
+  it('names every food where no price is known, and none where each has one', () => {
+    const lines = [grams('a', 'cheese', 100)];
+    const listOf = (packs: Pack[]) =>
+      shoppingList(aFile([aDish('d', aRecipe('r', lines))], [cheese], { packs }));
+    const without = { ...pack('block', 100_000, 250), price: null };
+    expect(listOf([without]).unpriced).toEqual([{ foodId: 'cheese', name: cheese.name }]);
+    expect(listOf([pack('block', 100_000, 250)]).unpriced).toEqual([]);
   });
 
   it('of a dish and its portion is what its ingredients cost, without spare takes', () => {

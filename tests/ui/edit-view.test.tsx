@@ -26,7 +26,7 @@ function pageOf(file: EpisodeFile, at: string | null = null): EditPage {
   const { texts: _, rows, ...standing } = editStanding(file, NO_FACTS);
   return {
     ...standing,
-    rows: rows.map((row) => ({ ...row, link: linkOf('e1', row.against), mendRev: 1 })),
+    rows: rows.map((row) => ({ ...row, link: linkOf('e1', row), mendRev: 1 })),
     episodeId: 'e1',
     title: file.episode.title,
     texts: (file.edit?.texts ?? []).map((text) => ({
@@ -107,6 +107,31 @@ describe('the page of the edit', () => {
       expect(opened).toContain(part);
     }
     expect(opened).toContain(`from ${off.ways.card?.from ?? ''} to ${off.ways.card?.to ?? ''}`);
+  });
+});
+
+describe('a price that was said', () => {
+  const title = demo.episode.segments.find(({ recipe }) => recipe)?.title ?? '';
+  const textOf = (text: string): EpisodeFile => ({
+    ...demo,
+    edit: {
+      texts: [{ id: 't', kind: 'description', name: '', text }],
+      mends: [],
+      named: [],
+    },
+  });
+  const linkWords = (text: string) =>
+    pageOf(textOf(text)).rows.filter((row) => row.link?.words === 'Enter the prices');
+
+  test('leads to where prices are entered while none is known', () => {
+    const [row, ...more] = linkWords(`${title}\n\nThe whole dish costs 7 dollars.`);
+    expect(more).toEqual([]);
+    expect(row?.standing).toBe('unknown');
+    expect(row?.link?.href).toBe('/episodes/e1/shopping#no-price');
+  });
+
+  test('does not where no price would decide it', () => {
+    expect(linkWords('I paid 7 dollars for it.')).toEqual([]);
   });
 });
 

@@ -1,11 +1,14 @@
-import type { HeldAgainst } from '#lib/claims/judged';
 import { breakdownHref } from '../breakdown/href';
 import type { Row } from './_components/view';
 
-/** Where what a statement was held against stands. */
-export function linkOf(episodeId: string, against: HeldAgainst | null): Row['link'] {
-  if (against === null) return null;
+/** Where what a statement was held against stands; of a price that has none, where prices are entered. */
+export function linkOf(
+  episodeId: string,
+  { against, lacksPrice }: Pick<Row, 'against' | 'lacksPrice'>,
+): Row['link'] {
   const page = `/episodes/${encodeURIComponent(episodeId)}`;
+  if (lacksPrice) return { href: `${page}/shopping#no-price`, words: 'Enter the prices' };
+  if (against === null) return null;
   const row = (id: string | null) => (id === null ? page : `${page}#row-${id}`);
   switch (against.kind) {
     case 'figure':

@@ -26,7 +26,7 @@ export async function readEditPage(id: string, at: string | null): Promise<EditP
     ...standing,
     rows: rows.map((row) => ({
       ...row,
-      link: linkOf(id, row.against),
+      link: linkOf(id, row),
       mendRev: revs[row.mend?.id ?? ''] ?? 0,
     })),
     episodeId: id,

@@ -1,6 +1,6 @@
-import type { EditStanding } from '#lib/overview/edit-standing';
+import type { EditRow, EditStanding } from '#lib/overview/edit-standing';
 import type { SaidKind } from '#lib/overview/said-kinds';
-import type { SaidRow, Standing } from '#lib/overview/said-rows';
+import type { Standing } from '#lib/overview/said-rows';
 import type { TextStanding } from '#lib/overview/text-standing';
 import type { LastAct } from '../../_components/last-change';
 import type { Choice } from '../../../../_ui/form/field';
@@ -16,7 +16,7 @@ export interface TextRow extends TextStanding {
 }
 
 /** A statement, and where what it was held against stands. */
-export interface Row extends SaidRow {
+export interface Row extends EditRow {
   readonly link: { readonly href: string; readonly words: string } | null;
   /** Revision of the reading that was put right. */
   readonly mendRev: number;

@@ -1,3 +1,4 @@
+import Link from 'next/link';
 import type { Cost, ShoppingList } from '#lib/shopping/shopping-list';
 import { costText } from '#lib/shopping/shopping-text';
 
@@ -6,9 +7,10 @@ export function CostPart({ list }: { readonly list: ShoppingList }) {
   const costs = [...(list.cost ? [list.cost] : []), ...list.otherCosts];
   if (costs.length === 0) {
     return (
-      <p className="mt-4 text-soft print:hidden">
-        No cost yet: no pack with a price is known. Prices are kept with a food in the pantry.
-      </p>
+      <div className="mt-4 print:hidden">
+        <p className="text-soft">No cost yet: no pack with a price is known.</p>
+        <Unpriced list={list} />
+      </div>
     );
   }
   return (
@@ -24,6 +26,7 @@ export function CostPart({ list }: { readonly list: ShoppingList }) {
             : ' for everything to buy, at the last prices seen.'}
         </p>
       ))}
+      <Unpriced list={list} />
       {list.dishes.length > 0 && (
         <div className="print:hidden">
           <p className="mt-2 max-w-[60ch] text-soft">
@@ -43,6 +46,33 @@ export function CostPart({ list }: { readonly list: ShoppingList }) {
           </ul>
         </div>
       )}
+    </section>
+  );
+}
+
+/** Foods without a price, each with the way to where its packs and prices are kept. */
+function Unpriced({ list }: { readonly list: ShoppingList }) {
+  if (list.unpriced.length === 0) return null;
+  return (
+    <section aria-labelledby="no-price" className="mt-3 print:hidden">
+      <h3 id="no-price">No price yet</h3>
+      <p className="mt-1 max-w-[60ch] text-soft">
+        Prices are kept with each food’s packs, in the pantry. A dish has a cost once all of its
+        foods have one.
+      </p>
+      <ul className="mt-1 flex flex-wrap gap-x-5">
+        {list.unpriced.map(({ foodId, name }) => (
+          <li key={foodId}>
+            <Link
+              className="link inline-flex min-h-8 items-center"
+              href={`/pantry/foods/${encodeURIComponent(foodId)}#packs`}
+            >
+              <span className="unseen">Enter a price of </span>
+              {name}
+            </Link>
+          </li>
+        ))}
+      </ul>
     </section>
   );
 }
