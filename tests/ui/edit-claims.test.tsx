@@ -59,7 +59,7 @@ async function say(episodeId: string, more: Readonly<Record<string, string>>) {
 
 /** What the opened statement shows of its claim. */
 function shown(row: SaidRow): string {
-  const full = { ...row, link: null, mendRev: 0 };
+  const full = { ...row, link: null, lacksPrice: false, mendRev: 0 };
   const page = { episodeId: 'e', revs: {} } as unknown as EditPage;
   return renderToStaticMarkup(<ClaimPart page={page} row={full} />);
 }
