@@ -1,4 +1,5 @@
 import { atOrBehind, indexAt } from './at-or-behind';
+import { leadsBack } from './compare-days';
 import { lastBefore } from './context';
 import type { Topic } from './multiples';
 import { additionFood } from './of-ingredient';
@@ -50,7 +51,7 @@ export function mayFollow(
   const { begin, end, unit } = quantity;
   // 'tomorrow's meatloaf is three fifty five'
   const other = unit === null ? lastBefore(text, begin, 'otherDay', OTHER_DAY) : undefined;
-  if (other && !marks.firstIn('now', other.to, begin) && !marks.firstIn('so', other.to, begin))
+  if (other && !leadsBack(text, other.to, begin) && !marks.firstIn('so', other.to, begin))
     return false;
   if (unit !== null && !(unit.of === 'mass' && row.some(({ said }) => said.unit === unit.unit)))
     return false;
@@ -61,6 +62,12 @@ export function mayFollow(
   const soft = marks.before('hedge', begin)?.from ?? begin;
   const paid = marks.before('cost', soft) && !marks.before('comesTo', soft);
   if (paid && row.every(({ of }) => of !== 'price')) return false;
+  // 'and so you save 250', and no money
+  const by = marks.before('by', begin);
+  if (by && !by.role.swapped) return row.every(({ of }) => of === 'nutrient');
+  // 'forty grams of protein, twelve more than the shop one'
+  const than = marks.at('than', end);
+  if (than && marks.at('thanWord', than.to)) return row.every(({ of }) => of === 'nutrient');
   if (unit !== null || inRow || fillsRow || quantity.partOf !== undefined) return true;
   // 'if you have three, and I did, that is twenty seven'
   if (quantity.high <= FEW && marks.before('eat', begin)) return false;
@@ -81,6 +88,9 @@ export function mayFollow(
   for (const category of ['copula', 'so', 'which', 'correct', 'scope', 'adds', 'alone'] as const) {
     if (marks.before(category, begin)) return true;
   }
+  // 'the whole dish is still 1,150'
+  const filler = marks.before('filler', begin);
+  if (filler && marks.before('copula', filler.from)) return true;
   if (isOtherwise(text, begin)) return true;
   // 'the fat, because of the peanut butter, is up at twenty four'
   const at = marks.before('at', begin);
@@ -164,6 +174,8 @@ function endsBare({ marks, tokens, food }: Text, end: number): boolean {
     return (marks.at('scope', end)?.role.link ?? 'subject') !== 'subject';
   if (token?.kind === 'number') return false;
   if (token?.kind !== 'word') return token?.text !== '%' && token?.text !== '°';
+  // 'one twenty a taco'
+  if (marks.at('scope', end)?.role.link === 'behind') return true;
   if (food(end) && !marks.at('so', end)) return false;
   return (
     [

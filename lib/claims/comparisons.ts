@@ -1,4 +1,5 @@
 import { lastBefore, sentenceEnd } from './context';
+import { isHedge, isSwapped } from './differences';
 import type { Quantity, Said } from './quantity';
 import type { Text } from './text';
 
@@ -31,16 +32,10 @@ export function compared(
   before: Quantity | undefined,
 ): Partial<Said> | null {
   const than = text.marks.at('than', quantity.end);
-  if (!than || softensNext(text, quantity.end)) return null;
+  if (!than || isHedge(text, than)) return null;
   const { against } = than.role;
   if (text.marks.firstIn('thanWord', than.to, than.to + 4)) return { scope: 'compared', against };
   return setAgainst(text, quantity, before) ? { scope: 'compared', against } : null;
-}
-
-/** 'fourteen protein, less than four fat': what softens the number behind it compares nothing. */
-function softensNext({ marks, tokens, language }: Text, at: number): boolean {
-  const next = tokens[marks.at('hedge', at)?.to ?? -1];
-  return next?.kind === 'number' || language.numbers.cardinals.has(next?.folded ?? '');
 }
 
 /** Whether another thing was set beside this dish just before: a difference is to that. */
@@ -48,7 +43,7 @@ function setAgainst(text: Text, { begin }: Quantity, before: Quantity | undefine
   const scope = comparedIn(text, begin - NEAR, begin);
   const times = text.marks.lastIn('times', begin - NEAR, begin);
   const share = times?.role.of === 'noun' && text.marks.firstIn('asWord', times.to, times.to + 3);
-  if (share) return true;
+  if (share || isSwapped(text, begin)) return true;
   const said = before?.said?.scope === 'compared' && begin - before.end <= NEAR;
   return scope || said;
 }

@@ -3,7 +3,9 @@ import type { Text } from './text';
 
 /** Whether counted pieces without a verb are what the dish makes; `to`: the token behind their name. */
 export const isMade = (text: Text, quantity: Quantity, to: number): boolean =>
-  isOwnLine(text, quantity, to) || isOfTitle(text, quantity, to) || isEach(text, to);
+  (isOwnLine(text, quantity, to) && !isEaten(text, quantity, to)) ||
+  isOfTitle(text, quantity, to) ||
+  isEach(text, to);
 
 /** Tokens behind a count in which a number of each follows. */
 const EACH_REACH = 8;
@@ -38,6 +40,20 @@ function isOfTitle(
   const same =
     head !== undefined && head !== '' && language.singular(head) === language.singular(word);
   return same && low >= FEW && !marks.before('per', begin) && !marks.before('eat', begin);
+}
+
+/** Tokens of the line behind a count. */
+const LINE = 16;
+
+/** '3 tacos' and on the next line what they have: so many are eaten, unless it is of each. */
+function isEaten({ tokens, marks }: Text, { low }: Quantity, to: number): boolean {
+  if (low >= FEW || tokens[to]?.kind !== 'line') return false;
+  let nutrient = false;
+  for (let at = to + 1; at <= to + LINE && tokens[at] && tokens[at]?.kind !== 'line'; at += 1) {
+    if (marks.at('scope', at)) return false;
+    nutrient ||= marks.at('noun', at) !== undefined;
+  }
+  return nutrient;
 }
 
 /** '14 bites' on a line of its own, or at the start of an answer. */

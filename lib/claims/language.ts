@@ -73,6 +73,13 @@ export type Role =
   | { readonly cat: 'goal' }
   | { readonly cat: 'than'; readonly against: 'less' | 'more' | 'shareOf' }
   | Named<'weigh' | 'use' | 'pack' | 'allOfIt' | 'cost' | 'back' | 'alone' | 'adds'>
+  /** Before a difference: 'saves', 'knocks off', 'up by'; `swapped`: only where things are swapped. */
+  | { readonly cat: 'by'; readonly against: 'less' | 'more'; readonly swapped?: true }
+  /** Of others: by the place where it is had, who makes it, or as most do; and words of that behind its name. */
+  | Named<'elsewhere', { readonly as: 'place' | 'owner' | 'usual' }>
+  | Named<'elsewhereBehind', { readonly any?: true }>
+  /** Behind what is saved; and what one thing is put in the place of another with. */
+  | Named<'byBehind' | 'swap'>
   /** Things for money that no one eats; of them; than; what may follow a number that counts nothing. */
   | Named<
       | 'gear'
@@ -91,6 +98,8 @@ export type Role =
       | 'yearWord'
       | 'otherDay'
       | 'now'
+      | 'was'
+      | 'nowIs'
     >
   /** What is done with the food behind it, that is then no nutrient: 'I halved the sugar'. */
   | Named<'handled'>

@@ -1,5 +1,6 @@
 import { hedgeBehind, isOfNumberBefore } from './hedge-behind';
 import { compared, moreThan, shareOf } from './comparisons';
+import { differenceBy } from './differences';
 import { ofIngredient } from './of-ingredient';
 import type { Noun, Quantity, Said } from './quantity';
 import type { Hedge } from './statement';
@@ -70,12 +71,17 @@ function said(
     noun && noun.to <= quantity.begin
       ? only(text, noun.to, quantity.begin, ['filler', 'hedge'])
       : false;
-  if (noun && gap) quantity.begin = noun.from;
+  if (noun && gap && before.at(-1)?.noun !== noun) quantity.begin = noun.from;
   const base = { kind: 'nutrient' as const, nutrient, unit };
   if (quantity.against) return { ...base, scope: 'compared', against: quantity.against };
-  const own = compared(text, quantity, before.at(-1)) ?? ofIngredient(text, quantity, before);
+  const own =
+    compared(text, quantity, before.at(-1)) ??
+    differenceBy(text, quantity, before.at(-1)) ??
+    ofIngredient(text, quantity, before);
   // 'that's another eighty calories': of what, nobody can say.
-  if (own === null && text.marks.before('back', quantity.begin)) quantity.killed ??= 'an addition';
+  const adds = text.marks.before('by', quantity.begin)?.role.swapped;
+  if (own === null && (adds ?? text.marks.before('back', quantity.begin)))
+    quantity.killed ??= 'an addition';
   return { ...base, ...own };
 }
 

@@ -30,11 +30,13 @@ function alone(text: Text, quantity: Quantity): string | null {
       !only(text, mark.to, quantity.begin, ['copula', 'filler', 'hedge', 'small', 'back'])
     )
       continue;
-    for (let at = Math.max(0, mark.from - 4); at < mark.from; at += 1) {
+    // 'the avocado alone adds a hundred and sixty'
+    const from = (category === 'adds' && text.marks.before('alone', mark.from)?.from) || mark.from;
+    for (let at = Math.max(0, from - 4); at < from; at += 1) {
       const food = text.food(at);
-      if (food?.to === mark.from) return food.name;
+      if (food?.to === from) return food.name;
     }
-    const aside = category === 'adds' ? lastFoodIn(text, mark.from - ASIDE, mark.from) : null;
+    const aside = category === 'adds' ? lastFoodIn(text, from - ASIDE, from) : null;
     if (aside !== null) return aside;
     const behind = text.food(mark.to);
     if (category === 'alone' && behind && behind.to <= quantity.begin) return behind.name;

@@ -6,7 +6,7 @@ import { only, type Text } from './text';
 import { tokenize } from './tokens';
 
 /** Tokens in which a part that was said is still counted. */
-const PART_REACH = 16;
+const PART_REACH = 30;
 
 /** How many portions, pieces or slices the dish makes; null where a number says no such thing. */
 export function portionsOf(
@@ -97,7 +97,8 @@ function servedAs(
 function ofThem(text: Text, quantity: Quantity, led: string | null): Said | null {
   if (led === null || quantity.low < 2 || !text.marks.at('ofThem', quantity.end)) return null;
   if (led === 'piece') return { kind: 'portions', unit: 'piece' };
-  const part = lastBefore(text, quantity.begin, 'scope', PART_REACH)?.role;
+  const { begin } = quantity;
+  const part = text.marks.lastIn('scope', begin - PART_REACH, begin)?.role;
   const unit =
     part?.scope === 'slice' || part?.scope === 'portion'
       ? part.scope
@@ -129,7 +130,10 @@ function ownPieces(
   led: string | null,
 ) {
   if (led === 'portion' || (led === null && food(end) !== null)) return undefined;
-  const plain = language.foods.plain.has(tokens[end]?.folded ?? '') ? end + 1 : end;
+  const first = tokens[end]?.folded ?? '';
+  // 'a hundred and thirty a taco'
+  if (language.numbers.article.has(first)) return undefined;
+  const plain = language.foods.plain.has(first) ? end + 1 : end;
   for (const at of [plain, plain + 1]) {
     if (at > plain && (marks.at('filler', plain) ?? marks.at('small', plain))) break;
     const word = language.singular(tokens[at]?.folded ?? '');

@@ -202,6 +202,9 @@ export function foodBefore(text: Text, quantity: Quantity): string | null {
     const { denied } = text.language.claims;
     const no = food && denied.has(text.tokens[food.from - 1]?.folded ?? '');
     if (food && (no || text.marks.before('not', food.from))) return null;
+    // 'the entire batch of this ice cream works out at'
+    const of = food && text.marks.before('ofThem', food.from);
+    if (of && text.marks.before('scope', of.from)) return null;
     // 'With bun: 308 kcal' is of the dish with it.
     const colon = text.tokens[link.from]?.text === ':';
     if (food && colon && text.marks.before('use', food.from)) return null;

@@ -45,7 +45,10 @@ export function readQuantities(text: Text): Quantity[] {
 function partSaid(text: Text, at: number): number {
   const scope = text.marks.at('scope', at);
   const times = text.marks.at('times', at);
-  if (scope && !holdsFood(text, scope)) {
+  // 'and there are four of them'
+  const counted =
+    text.marks.at('ofThem', at + 1) && text.marks.before('serve', at)?.role.as === 'any';
+  if (scope && !counted && !holdsFood(text, scope)) {
     if (scope.role.link !== 'subject' || followedByCopula(text, scope.to)) return scope.to;
   }
   return times ? times.to : at;

@@ -2,11 +2,13 @@ import { amountOf } from './amounts';
 import { attachNouns } from './attach-nouns';
 import { sayBareEnergy, sayColumns } from './bare-energy';
 import { sayBareMeasures } from './bare-measures';
+import { sayByCounts } from './by-counts';
 import { claimsOf } from './claims';
 import { compareDays } from './compare-days';
 import { sayDailyValues } from './comparisons';
 import { correctNouns } from './corrected-nouns';
 import { withdraw } from './corrections';
+import { settleDifferences } from './differences';
 import { dishMentions, dishOf } from './dishes';
 import { emit, emitClaim, emitFood } from './emit';
 import { ENGLISH } from './english/english';
@@ -74,7 +76,9 @@ export function readStatements(
     ...sameAgain(prepared, quantities),
   ].sort((a, b) => a.begin - b.begin);
   sayBareEnergy(prepared, all);
+  sayByCounts(prepared, all);
   sayDailyValues(all);
+  settleDifferences(prepared, all);
   killRunOn(prepared, all);
   softenAll(prepared, all);
   nameDishes(prepared, all, dishes);

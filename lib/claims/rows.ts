@@ -49,6 +49,8 @@ export function isBehind(
 ): boolean {
   if (!last || mark.role.link === 'ahead') return false;
   const { marks, tokens } = text;
+  // 'eighty eight carbs and I'm gonna be honest I had two of them'
+  if (mark.role.scope === 'unknown' && marks.before('eat', mark.from)) return false;
   // 'seven hundred and four. that is calories for the whole wok': right behind the noun that was said afterwards.
   const noun = last.noun && last.noun.from >= last.end ? last.noun.to : last.end;
   const gap = mark.from - (noun <= mark.from ? noun : last.end);

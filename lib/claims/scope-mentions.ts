@@ -1,12 +1,14 @@
 import { sentenceEnd, sentenceStart } from './context';
 import type { DishMention } from './dishes';
 import type { Mark } from './marks';
+import { otherDishes } from './other-dishes';
 import { phraseAt } from './phrases';
 import { isDish } from './prices';
 import type { Quantity } from './quantity';
 import type { Against, Scope } from './statement';
 import { unnamedParts } from './unnamed-parts';
 import { only, type Text } from './text';
+import { wholeWords } from './whole-words';
 import { tokenize } from './tokens';
 
 /** A part that is said. */
@@ -21,6 +23,9 @@ export function followedByCopula({ marks, tokens, language }: Text, from: number
   // 'for a plate of this you're at'
   const at = marks.at('ofThem', from)?.to ?? from;
   if (marks.at('copula', at)) return true;
+  // 'a bowl of this at 290 calories'
+  const said = at > from ? marks.at('at', at) : undefined;
+  if (said && isNumber(tokens[said.to], language)) return true;
   // 'all in, it comes to'
   const comma = tokens[at]?.text === ',' ? at + 1 : at;
   const word = tokens[comma]?.folded ?? '';
@@ -116,13 +121,20 @@ export function mentionsOf(
   const things = quantities.filter(
     ({ said, killed }) => said?.kind === 'portions' && killed === null,
   );
+  const made = new Set(things.map(({ begin }) => begin));
   let free = 0;
   let counting = 0;
   let naming = 0;
-  const others = unnamedParts(text, quantities);
-  for (const mark of [...text.marks.all('scope'), ...others].sort((a, b) => a.from - b.from)) {
+  const others = [...unnamedParts(text, quantities), ...otherDishes(text), ...wholeWords(text)];
+  const all = [...others, ...text.marks.all('scope')];
+  for (const mark of all.sort((a, b) => a.from - b.from || b.to - a.to)) {
     const ahead = mark.role.scope === 'whole' && begins.has(mark.to) && isTotal(text, mark);
-    if (mark.from < free || !(ahead || isSaid(text, mark, ends, begins))) continue;
+    if (
+      mark.from < free ||
+      (mark.role.scope === 'unknown' && made.has(mark.from)) ||
+      !(ahead || isSaid(text, mark, ends, begins))
+    )
+      continue;
     // 'in total for the day' is of the day.
     const day = text.marks.at('scope', mark.to)?.role.scope;
     if (mark.role.scope === 'whole' && (day === 'day' || day === 'soFar')) continue;
@@ -192,13 +204,39 @@ const FIRST = 20;
 function isFronted(text: Text, { from, to, role }: Mark<'scope'>, begins: ReadonlySet<number>) {
   const { tokens, spoken } = text;
   if (!spoken && begins.has(to) && (tokens[from - 1]?.kind ?? 'line') === 'line') return true;
-  if (role.link !== 'behind' || !text.marks.at('serveTitle', from)) return false;
-  const start = Math.max(sentenceStart(text, from), from - FIRST);
-  for (let at = start; at < from; at += 1) if (begins.has(at)) return false;
+  if (role.link !== 'behind') return false;
+  // 'the macros on a plate three ninety calories'
+  if (!text.marks.at('serveTitle', from))
+    return begins.has(to) && isFirst(text, from, begins) && isLed(text, from);
+  if (!isFirst(text, from, begins)) return false;
   const end = Math.min(sentenceEnd(text, from), to + FRONTED);
   for (let at = to; at < end; at += 1) if (begins.has(at)) return true;
   return false;
 }
+
+/** 'Lentil Bowl: 55 g protein': what the dish is called, and no part of it. */
+function isName({ tokens, context, language }: Text, { role, from, to }: Mark<'scope'>): boolean {
+  if (role.link !== 'subject' || tokens[to]?.text !== ':' || from === 0) return false;
+  const before = tokens[from - 1];
+  if (context.form === 'title') return before?.kind === 'word';
+  const words = (context.dish ?? '')
+    .toLowerCase()
+    .split(/[^\p{L}]+/u)
+    .map(language.singular);
+  return words.includes(language.singular(before?.folded ?? ''));
+}
+
+/** Whether no number stands before a token in its sentence. */
+function isFirst(text: Text, from: number, begins: ReadonlySet<number>): boolean {
+  const start = Math.max(sentenceStart(text, from), from - FIRST);
+  for (let at = start; at < from; at += 1) if (begins.has(at)) return false;
+  return true;
+}
+
+/** Whether it begins with a word for where something is: 'on a plate', 'in a bowl', and not 'that bowl'. */
+const isLed = ({ marks, tokens, language }: Text, from: number) =>
+  marks.at('asWord', from) !== undefined &&
+  !language.numbers.pointers.has(tokens[from]?.folded ?? '');
 
 /** Tokens from 'of' to the end of the food that a vessel holds. */
 const LONGEST_FOOD = 4;
@@ -210,7 +248,7 @@ function isSaid(
   begins: ReadonlySet<number>,
 ): boolean {
   const { role, from, to } = mark;
-  if (holdsFood(text, mark)) return false;
+  if (holdsFood(text, mark) || isName(text, mark)) return false;
   // 'six out of this dish' says how many.
   const out = text.marks.lastIn('outOf', from - 3, to + 1);
   if (out && out.from < from && out.to >= to) return false;

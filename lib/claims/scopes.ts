@@ -1,3 +1,5 @@
+import { atOrBehind } from './at-or-behind';
+import { partsByCounts } from './by-counts';
 import type { DishMention } from './dishes';
 import type { Quantity } from './quantity';
 import { GAP, isBehind, isTable, sameRow } from './rows';
@@ -10,6 +12,8 @@ import type { Text } from './text';
 const WEIGHED: readonly Scope[] = ['whole', 'portion', 'each', 'half', 'slice'];
 /** Tokens without any number in which a part that was said holds on. */
 const HELD = 40;
+
+const DAYS: ReadonlySet<Scope> = new Set(['day', 'soFar']);
 
 /** Says of each number of what it is: of the dish, or of a part of it that stands beside it, in its row or before. */
 export function giveScopes(
@@ -48,15 +52,32 @@ export function giveScopes(
         continue;
       }
       if (before && isPredicate(text, before, mention)) continue;
+      // 'total for the day, all four meals', 'today I had 2050 calories all in'
+      if (mention.scope === 'whole' && held && DAYS.has(held.scope)) continue;
+      // 'one serving of the stuffed peppers'
+      if (before && isOf(text, before, mention)) continue;
       if (isTable(text, before, mention, row)) {
         const { from, to } = mention.mark;
         table = text.sentences.of[text.tokens[to]?.kind === 'line' ? to + 1 : from] ?? null;
       }
       before = mention;
       last = mention.mark.to;
-      if (isBehind(text, mention.mark, row.at(-1), quantities)) {
+      const latest = row.at(-1);
+      // 'half of that is seven hundred and four on my plate'
+      const there = latest?.partOf === 1 / 2 && mention.mark.from === latest.end;
+      if (there && mention.mark.role.link === 'behind') continue;
+      const ahead =
+        isSetAgainst(text, mention) ||
+        (latest && fixed.has(latest) && isRunOn(mention, latest, quantities));
+      if (!ahead && isBehind(text, mention.mark, latest, quantities)) {
         const back = [...row].reverse();
+        const taken = new Set<string | undefined>();
         for (const quantity of back) {
+          // 'the loaf is 1600 calories, a hundred each'
+          if (mention.mark.role.link === 'counted' && taken.has(quantity.said?.nutrient)) break;
+          if (quantity.said?.kind === 'nutrient') taken.add(quantity.said.nutrient);
+          // 'One pan, 52 g protein, under £2 a head'
+          if (isPriceOfTitle(text, back[0], quantity)) break;
           if (areInBrackets(text, quantity.end, back[0], mention)) break;
           if (!takes(text, mention, quantity, fixed.get(quantity), quantity === back[0])) break;
           fixed.set(quantity, mention);
@@ -76,8 +97,11 @@ export function giveScopes(
       if (held && appliesTo(held, quantity)) fixed.set(quantity, held);
     }
   }
+  const counted = partsByCounts(text, quantities, fixed);
   for (const quantity of scoped) {
-    const mention = fixed.get(quantity);
+    const part = counted.get(quantity);
+    if (part) delete quantity.partOf;
+    const mention = part ?? fixed.get(quantity);
     settle(text, quantity, mention);
     if (mention && quantity.said?.scope === mention.scope) quantity.how.push(stepOf(text, mention));
   }
@@ -92,6 +116,32 @@ function isPredicate({ marks, tokens }: Text, before: Mention, { mark, scope }: 
   const aside = mark.from === (marks.at('so', comma)?.to ?? comma);
   if (scope === 'unknown' && before.scope !== 'unknown' && aside) return true;
   return copula?.to === mark.from && marks.at('copula', mark.to) === undefined;
+}
+
+/** In a title a part behind a price is of the price alone. */
+const isPriceOfTitle = ({ context }: Text, last: Quantity | undefined, { said }: Quantity) =>
+  context.form === 'title' && last?.said?.kind === 'price' && said?.kind !== 'price';
+
+/** 'one serving of the stuffed peppers': what the part is of, and no other part. */
+function isOf({ tokens, language }: Text, before: Mention, { mark, scope }: Mention): boolean {
+  const of = language.numbers.of.has(tokens[before.mark.to]?.folded ?? '');
+  return (
+    of &&
+    scope !== 'compared' &&
+    scope !== 'whole' &&
+    mark.from - before.mark.to <= 2 &&
+    mark.from > before.mark.to
+  );
+}
+
+/** 'one pepper that's 185 calories two of them 370': so many of them right between two numbers are of the second. */
+function isRunOn(
+  { scope, mark }: Mention,
+  { end, noun }: Quantity,
+  all: readonly Quantity[],
+): boolean {
+  const right = Math.max(end, noun?.to ?? 0) === mark.from;
+  return scope === 'unknown' && right && atOrBehind(all, mark.to)?.begin === mark.to;
 }
 
 /** 'lower than the classic: 14 g': what follows is no longer of that. */

@@ -8,7 +8,7 @@ export function settle(text: Text, quantity: Quantity, mention: Mention | undefi
   if (!said || !['nutrient', 'amount', 'price'].includes(said.kind)) return;
   if (
     said.scope !== undefined &&
-    !(said.scope === 'ingredient' && mention && winsOver(mention, quantity))
+    !(said.scope === 'ingredient' && mention && winsOver(text, mention, quantity))
   )
     return;
   const { food, scope: _, ...rest } = said;
@@ -72,8 +72,18 @@ function isPointedAt({ tokens, language, pointedFrom }: Text, { begin, end }: Qu
   return false;
 }
 
-/** 'each' and 'per' right behind the number win over a food said before. */
-function winsOver({ scope, mark }: Mention, { end }: Quantity): boolean {
+/**
+ * 'each' and 'per' right behind the number win over a food said before, and so does another's dish that the food is
+ * part of the name of: 'the vending machine flapjack is'.
+ */
+function winsOver(text: Text, { scope, mark }: Mention, { end, said }: Quantity): boolean {
+  if (scope === 'compared') {
+    for (let at = mark.from; at < mark.to; at += 1) {
+      const food = text.food(at);
+      if (food && food.to <= mark.to && food.name === said?.food) return true;
+    }
+    return false;
+  }
   return (
     mark.from >= end &&
     mark.from - end <= 1 &&

@@ -1,4 +1,6 @@
+import { indexAt } from './at-or-behind';
 import type { DishMention } from './dishes';
+import type { Mark } from './marks';
 import type { Topic } from './multiples';
 import type { Noun, Quantity } from './quantity';
 import type { Text } from './text';
@@ -91,4 +93,28 @@ export function isWaiting(
     return false;
   if (begin - end <= NEAR) return true;
   return marks.at('scope', to) !== undefined || marks.before('copula', begin) !== undefined;
+}
+
+/** Tokens from the words for a part to the numbers that it comes to, and by which share these may be rounded. */
+const PARTS = 16;
+const ROUNDED = 0.02;
+
+/** The bare numbers behind the words for a part that are that part of what was counted: one for each, in order. */
+export function partsSaid(
+  row: readonly Topic[],
+  quantities: readonly Quantity[],
+  { to }: Mark<'times'>,
+  factor: number,
+): Quantity[] {
+  const first = indexAt(quantities, to);
+  const found: Quantity[] = [];
+  for (const { low, nutrient } of row) {
+    const next = quantities[first + found.length];
+    if (!next || low === null || nutrient === null || next.begin - to > PARTS) break;
+    const part = low * factor;
+    const bare = next.noun === null || next.noun.nutrient === nutrient;
+    if (!bare || Math.abs(next.low - part) > Math.max(1 / 2, ROUNDED * part)) break;
+    found.push(next);
+  }
+  return found;
 }

@@ -1,4 +1,5 @@
 import { compared } from './comparisons';
+import { differenceBy } from './differences';
 import { choose, countsNear, isAgain, mayFollow, nextInRow, rowFrom } from './bare-numbers';
 import { lessBy, shareOf, timesOf, type Topic } from './multiples';
 import type { DishMention } from './dishes';
@@ -6,7 +7,16 @@ import type { Noun, Quantity } from './quantity';
 import { atOrBehind } from './at-or-behind';
 import { ofIngredient } from './of-ingredient';
 import { only, type Text } from './text';
-import { isHandled, isOfFood, isWaiting, near, nounTopic, tokensOf, topicOf } from './topic';
+import {
+  isHandled,
+  isOfFood,
+  isWaiting,
+  near,
+  nounTopic,
+  partsSaid,
+  tokensOf,
+  topicOf,
+} from './topic';
 
 /** Tokens in which a number without noun and unit may still count what was counted last. */
 const REACH = 30;
@@ -71,6 +81,9 @@ export function followTopics(
       const { mark } = event;
       skipTo = mark.to;
       const { factor, of } = mark.role;
+      // 'for the same amount of food'
+      if (factor === 1 && text.language.numbers.of.has(text.tokens[mark.to - 1]?.folded ?? ''))
+        continue;
       if (factor === 1 && before?.said?.kind === 'amount' && before.said.food !== undefined)
         continue;
       if (of === 'less' || of === 'more') {
@@ -99,11 +112,15 @@ export function followTopics(
           next.begin - mark.to <= 3 &&
           only(text, mark.to, next.begin, ['so', 'copula', 'joiner', 'which', 'hedge']);
         if (said && factor !== 1) next.partOf = factor;
-        if (!said && !isOfFood(text, mark.to)) made.push(...made2);
+        // 'if you eat half of that, like I did, that's six twenty and sixty two'
+        const later = factor === 1 ? [] : partsSaid(row, quantities, mark, factor);
+        for (const quantity of later) quantity.partOf = factor;
+        if (!said && later.length === 0 && !isOfFood(text, mark.to)) made.push(...made2);
       }
       continue;
     }
     const { quantity } = event;
+    const last = before;
     before = quantity;
     const asked = quantity.killed === 'asked' || quantity.killed === 'aim';
     const own = quantity.said ? topicOf(quantity) : null;
@@ -142,7 +159,7 @@ export function followTopics(
     );
     if (!chosen) continue;
     place = chosen.place;
-    give(text, quantity, chosen.topic);
+    give(text, quantity, chosen.topic, last);
     if (multiple !== null && quantity.begin - multiple < 12) quantity.fraction = true;
     multiple = null;
     const { low, high, end } = quantity;
@@ -156,10 +173,12 @@ export function followTopics(
   return made;
 }
 
-function give(text: Text, quantity: Quantity, topic: Topic): void {
+function give(text: Text, quantity: Quantity, topic: Topic, before: Quantity | undefined): void {
   const own =
     topic.of === 'nutrient'
-      ? (compared(text, quantity, undefined) ?? ofIngredient(text, quantity, []))
+      ? (compared(text, quantity, before) ??
+        differenceBy(text, quantity, before) ??
+        ofIngredient(text, quantity, []))
       : null;
   quantity.said = { ...topic.said, ...own };
   if (topic.of === 'price' && quantity.money !== undefined) {

@@ -1,4 +1,5 @@
 import { lastBefore, markBefore, markBehind, sentenceEnd, sentenceStart } from './context';
+import { isDifference } from './differences';
 import { isHeard } from './heard';
 import { isGoal, isHearsay } from './hearsay';
 import type { Quantity } from './quantity';
@@ -106,7 +107,7 @@ function isOfOtherDay(text: Text, quantity: Quantity): boolean {
   const { noun, unit, end } = quantity;
   const bare = unit?.of === 'mass' && text.food(end) === null;
   const counts = noun !== null || unit?.of === 'energy' || unit?.of === 'money' || bare;
-  if (!counts) return false;
+  if (!counts || isDifference(text, quantity)) return false;
   // '2000 calories yesterday'
   const behind = markBehind(text, noun ? Math.max(noun.to, end) : end, 'otherDay', 0);
   if (behind) return true;
@@ -161,6 +162,11 @@ function isAim(text: Text, quantity: Quantity): boolean {
   const today = text.marks.at('scope', end)?.role.scope;
   // 'I have eaten fourteen hundred calories today so far'
   const eaten = today === 'soFar' || (today === 'day' && text.marks.at('now', end) !== undefined);
+  const by = mark && text.marks.before('by', quantity.begin);
+  if (by && by.from <= mark.from && isDifference(text, quantity)) return false;
+  // 'today I ate 2050 calories'
+  const eat = mark && text.marks.before('eat', mark.to);
+  if (eat && text.marks.before('scope', eat.from)?.role.scope === 'day') return false;
   // 'with rice you add 180 calories'
   const adds = mark && text.marks.before('adds', mark.to);
   const added = adds && adds.from < mark.from;

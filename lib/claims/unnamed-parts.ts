@@ -81,18 +81,23 @@ function eaten({ marks }: Text, all: readonly Quantity[]): Mark<'scope'>[] {
     const link = marks.at('copula', end) ?? marks.at('so', end) ?? marks.at('which', end);
     const counts = next?.said?.kind === 'nutrient' && next.low > MOST_EATEN;
     return led && link && counts && next.begin - end <= 3
-      ? [{ role: PART, from: begin, to: end }]
+      ? [{ role: { ...PART, link: 'ahead' } as const, from: begin, to: end }]
       : [];
   });
 }
 
 /** '2 for 420 calories': so many of what the title counts. */
-function soManyFor({ marks }: Text, all: readonly Quantity[]): Mark<'scope'>[] {
+function soManyFor({ marks, tokens }: Text, all: readonly Quantity[]): Mark<'scope'>[] {
   return all.flatMap(({ said, unit, noun, low, high, begin, end, fraction }, index) => {
     const next = all[index + 1];
     const few = low === high && low >= 2 && low <= MOST_EATEN && Number.isInteger(low);
     if (said !== null || unit || noun || fraction || !few) return [];
     const linked = marks.at('serveTitle', end)?.to === next?.begin;
+    // '38 g protein for three'
+    const [before, lead] = [all[index - 1], marks.before('serveTitle', begin)];
+    const behind = before && Math.max(before.end, before.noun?.to ?? 0) === lead?.from;
+    if (lead && behind && before.said?.kind === 'nutrient' && tokens[end]?.kind !== 'word')
+      return [{ role: { ...PART, link: 'behind' } as const, from: lead.from, to: end }];
     return linked && next?.said?.kind === 'nutrient' ? [{ role: PART, from: begin, to: end }] : [];
   });
 }

@@ -2,6 +2,8 @@ import { singular } from '#lib/units/plain-words';
 import type { Language, Role } from '../language';
 import { phrases } from '../phrases';
 import { CLAIM_WORDS } from './claim-words';
+import { DIFFERENCES } from './differences';
+import { ELSEWHERE } from './elsewhere';
 import { FOODS } from './foods';
 import { HEARSAY } from './hearsay';
 import { HEDGES, HEDGES_AFTER } from './hedges';
@@ -49,6 +51,8 @@ export const ENGLISH: Language = {
     OTHER_DAYS,
     CORRECTIONS,
     SMALL_WORDS,
+    DIFFERENCES,
+    ELSEWHERE,
   ),
   hedgesBehind: phrases(HEDGES_AFTER),
   numbers: NUMBERS,

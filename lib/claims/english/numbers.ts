@@ -32,6 +32,6 @@ export const NUMBERS: NumberWords = {
     ['to', 2],
   ]),
   vague: set('few several couple many some of odd per the'),
-  pointers: set('the this that which every another other old new bought shop'),
+  pointers: set('the this that these those which every another other old new bought shop'),
   open: set('something ish-something'),
 };

@@ -32,7 +32,7 @@ export const ofPart = (nouns: readonly string[], of: Scope): [string, Role][] =>
   ),
   ...scope(
     framed(
-      'a {}, an {}, in a {}, for a {}, in the {}, in this {}, for this {}, for the {}, to a {}, to the {}, that {}, by the {}, on a {}, on the {}, on one {}, on this {}, in that {}, on each {}',
+      'a {}, an {}, in a {}, for a {}, in the {}, in this {}, for this {}, for the {}, to a {}, to the {}, that {}, by the {}, on a {}, on the {}, on one {}, on this {}, in that {}, on each {}, on my {}, in my {}, on your {}, in your {}, of my {}, on that {}',
       nouns,
     ),
     of,

@@ -21,7 +21,7 @@ export const EACH = phrasesOf(
 
 /** The plural of a part. */
 export const plural = (word: string): string =>
-  /(ss|sh|ch|x|o)$/.test(word)
+  /(ss|sh|ch|x|(pot|tom)ato|mango)$/.test(word)
     ? `${word}es`
     : word.endsWith('f')
       ? `${word.slice(0, -1)}ves`
