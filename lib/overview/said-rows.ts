@@ -13,6 +13,7 @@ import { heardAround } from '#lib/cut/heard-around';
 import { episodeRate, framesIn, printTimecode } from '#lib/cut/timecode';
 import type { DishClaims, Mend } from '#lib/episode/edit-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
+import { howWords, STAGES } from '#lib/overview/how-words';
 import { KIND_WORDS, type SaidKind } from '#lib/overview/said-kinds';
 import { printRuntime } from '#lib/units/print';
 
@@ -92,17 +93,6 @@ const REMARKS: Readonly<Record<NonNullable<Judged['remark']>, string>> = {
     'To be confirmed: it could be read in two ways, or rests on a food nobody has confirmed.',
 };
 
-const STAGES: Readonly<Record<Judged['statement']['how'][number]['stage'], string>> = {
-  number: 'the number',
-  hedge: 'how it is softened',
-  unit: 'the unit',
-  noun: 'what it counts',
-  scope: 'of how much',
-  dish: 'of which dish',
-  correction: 'put right while speaking',
-  kind: 'what kind it is',
-};
-
 /** What rows of statements are made from. */
 export interface RowsOf {
   readonly file: Pick<EpisodeFile, 'episode' | 'edit' | 'creator'>;
@@ -150,7 +140,7 @@ export function saidRow(judged: Judged, of: RowsOf): SaidRow {
     how: statement.how.map(({ stage, start, end, as }) => ({
       stage: STAGES[stage],
       words: oneLine(text.slice(start, end)),
-      as,
+      as: howWords({ stage, as }),
     })),
     mend: mend && { id: mend.id, kind: mend.mend.kind, words: mendWords(mend.mend, of.file) },
     segmentId: place.segmentId,
