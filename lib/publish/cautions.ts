@@ -6,9 +6,14 @@ import { toFahrenheit } from '#lib/units/units';
 const figuresCaution = (sources: string) =>
   `Nutrition figures are computed from ${sources} and are for information only, not dietary or medical advice.`;
 
+const CHECK_LABELS =
+  'check the labels of what you use, and ask a clinician if you have an allergy.';
+
 /** Stands beside every list of allergens. */
-export const ALLERGEN_CAUTION =
-  'This list may be incomplete: check the labels of what you use, and ask a clinician if you have an allergy.';
+export const ALLERGEN_CAUTION = `This list may be incomplete: ${CHECK_LABELS}`;
+
+/** Stands there instead while proposals wait for the person's word: what is left out then is known to be open. */
+export const ALLERGENS_UNCHECKED = `Not all ingredients have been checked for allergens yet, so more may be in it: ${CHECK_LABELS}`;
 
 const TEMPERATURE_CAUTION =
   'Follow your local food safety code; minimum temperatures as on the FoodSafety.gov chart.';

@@ -4,6 +4,7 @@ import { lineAmount, type LineAmount } from '#lib/episode/line-amount';
 import { nestedRecipe, takenWords } from '#lib/episode/made-from';
 import type { LineUnit, Recipe, RecipeLine, Weighing } from '#lib/episode/recipe-schema';
 import { householdAmount } from '#lib/publish/household-amount';
+import { writtenAmount } from '#lib/publish/written-amount';
 import { printGrams, printTo } from '#lib/units/print';
 import { quantityText } from '#lib/units/read-quantity';
 import { evaluate, type Term } from '#lib/units/sum-of-products';
@@ -22,8 +23,8 @@ const UNIT_WORDS: Partial<Readonly<Record<LineUnit, readonly [string, string]>>>
 };
 
 /**
- * An ingredient as the viewer reads it: the words as written, then grams and the state they hold in, and the
- * household amount where the words have none, also one that grams come to. One that is made from a dish says which: that dish by name where the
+ * An ingredient as the viewer reads it: the words as written, an amount that they speak in digits, then grams and the
+ * state they hold in, and the household amount where the words have none, also one that grams come to. One that is made from a dish says which: that dish by name where the
  * same text has it (`dishes`), else what it is made of.
  * `ingredientText(line, …)` → `'14 oz ground turkey, 93 % (397 g, raw)'`; without grams `'salt to taste (not weighed)'`.
  */
@@ -34,26 +35,27 @@ export function ingredientText(
   dishes: ReadonlyMap<string, string> = new Map(),
 ): string {
   const amount = lineAmount(line, weighings, context);
+  const written = { ...line, text: writtenAmount(line.text) };
   const valueOf = (terms: readonly Term[]) =>
     evaluate(terms, new Map([...amount.sources].map(([id, { value }]) => [id, value])));
   const nested = nestedRecipe(line, context);
-  if (nested) return nestedText(line, amount, nested, context, dishes);
+  if (nested) return nestedText(written, amount, nested, context, dishes);
   const state = STATE_WORDS[line.state];
   const peel = `${line.asBought ? ', with peel and trim' : ''}${untyped(line)}`;
   if (amount.massMg) {
     const massMg = valueOf(amount.massMg);
     const grams = `${printGrams(massMg)} g`;
     const food = line.foodId === null ? undefined : context.foods.get(line.foodId);
-    const about = food ? householdAmount(line, massMg, food) : null;
-    const said = namesGrams(line.text, massMg) ? [] : [grams];
-    const amounts = [...household(line), ...(about === null ? [] : [about]), ...said];
-    return `${line.text} (${[...amounts, `${state}${peel}`].join(', ')})`;
+    const about = food ? householdAmount(written, massMg, food) : null;
+    const said = namesGrams(written.text, massMg) ? [] : [grams];
+    const amounts = [...household(written), ...(about === null ? [] : [about]), ...said];
+    return `${written.text} (${[...amounts, `${state}${peel}`].join(', ')})`;
   }
   if (amount.volumeMl) {
     const ml = `${printTo(valueOf(amount.volumeMl), 1)} ml`;
-    return `${line.text} (${[...household(line), ml, state].join(', ')})`;
+    return `${written.text} (${[...household(written), ml, state].join(', ')})`;
   }
-  return `${line.text} (not weighed)`;
+  return `${written.text} (not weighed)`;
 }
 
 /**
@@ -113,7 +115,8 @@ function madeOf(recipe: Recipe, context: AmountContext, above: readonly string[]
 }
 
 /** Words that name grams say in which state they hold. */
-function ofWeight({ text, state }: RecipeLine): string {
+function ofWeight({ text: typed, state }: RecipeLine): string {
+  const text = writtenAmount(typed);
   return WEIGHT.test(text) ? `${text}, ${STATE_WORDS[state]}` : text;
 }
 

@@ -2,15 +2,11 @@ import { amountContext, dishesOf, type Dish } from '#lib/episode/context';
 import type { NumberScope } from '#lib/figures/published-numbers';
 import { eatenLine, eatenNumbers, notCountedLine } from '#lib/publish/description/day-block';
 import type { ShownNumbers } from '#lib/publish/description/mark-notes';
-import {
-  capitalised,
-  dayTitle,
-  lineNutrients,
-  numbersLine,
-} from '#lib/publish/description/numbers-line';
+import { dayTitle, lineNutrients, numbersLine } from '#lib/publish/description/numbers-line';
 import { heading, lines, list, type Section } from '#lib/publish/document/document';
 import type { NumbersToPublish } from '#lib/publish/from-lock';
 import { ingredientText } from '#lib/publish/ingredient-text';
+import { portionTitle } from '#lib/publish/portion-title';
 
 /** What a piece has as long as it fits, in the order in which it is left out. */
 export const LEAVES_OUT = ['ingredients', 'portions', 'hook', 'dishes'] as const;
@@ -34,10 +30,10 @@ export function numbersOfDishes(
       ...{ title, segmentId },
       scope: { kind: 'whole', segmentId },
     });
-    const portions = (without.includes('portions') ? [] : recipe.portions).map(({ id, name }) =>
-      numbersOf(publish, capitalised(name), {
-        ...{ title: `${title}, ${name}`, segmentId },
-        scope: { kind: 'portion', portionId: id },
+    const portions = (without.includes('portions') ? [] : recipe.portions).map((portion) =>
+      numbersOf(publish, portionTitle(portion), {
+        ...{ title: `${title}, ${portion.name}`, segmentId },
+        scope: { kind: 'portion', portionId: portion.id },
       }),
     );
     const told = [whole, ...portions];

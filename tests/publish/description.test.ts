@@ -77,7 +77,7 @@ describe('the description', () => {
         '',
         'Allergens: contains milk.',
         'May contain tree nuts.',
-        'This list may be incomplete: check the labels of what you use, and ask a clinician if you have an allergy.',
+        'Not all ingredients have been checked for allergens yet, so more may be in it: check the labels of what you use, and ask a clinician if you have an allergy.',
         '',
         'Nutrition figures are computed from the sources named and are for information only, not dietary or medical advice.',
         '',
@@ -179,6 +179,21 @@ describe('the description', () => {
   });
 });
 
+describe('a portion in the description', () => {
+  it.each([
+    ['one of 5', 5, '1 of 5 portions: '],
+    ['One of 5', 5, '1 of 5 portions: '],
+    ['one of 4', 5, 'One of 4: '],
+    ['a bowl', 4, 'A bowl: '],
+  ])('named %s of %i is told as %s', (name, of, told) => {
+    const recipe = {
+      ...aRecipe('r', [grams('skyr', 'skyr', 100)]),
+      portions: [{ id: 'p', kind: 'count' as const, name, of }],
+    };
+    expect(description(aFile([aDish('d', recipe)], [skyr])).text).toContain(`\n${told}`);
+  });
+});
+
 describe('an ingredient in the description', () => {
   it('keeps the household amount where its words have no number', () => {
     const tbsp = {
@@ -209,6 +224,19 @@ describe('allergens', () => {
     expect(list.proposed.map((entry) => entry.allergen)).toEqual(['wheat']);
     expect(description(whole).unconfirmedAllergens).toHaveLength(1);
     expect(description(whole).text).not.toContain('wheat');
+  });
+
+  it('are not called complete while proposals wait, and no proposal is named', () => {
+    const told = 'Not all ingredients have been checked for allergens yet';
+    expect(description(whole).text).toContain('Allergens: contains milk.');
+    expect(description(whole).text).toContain(told);
+    const only = { ...whole, foods: [{ ...skyr, allergens: [] }, oats] };
+    expect(description(only).text).toContain(told);
+    expect(description(only).text).not.toMatch(/wheat|contains/);
+    const checked = { ...oats, allergens: [fact('wheat', 'denied')] };
+    const { text } = description({ ...whole, foods: [skyr, checked] });
+    expect(text).not.toContain(told);
+    expect(text).toContain('This list may be incomplete');
   });
 
   // Regulation (EU) 1169/2011, Annex II, 1: cereals containing gluten, namely wheat …

@@ -155,6 +155,15 @@ describe('the publish page of the demo', () => {
     expect(words(publishPage(emoji))).toContain('as some counters count');
   });
 
+  test('why macros and calories are apart is for the author, and not in the text', () => {
+    const told = made.apart.map(({ remark }) => remark.words);
+    expect(told.length).toBeGreaterThan(0);
+    for (const remark of told) {
+      expect(words(publishPage(demo))).toContain(remark);
+      expect(made.text).not.toContain(remark);
+    }
+  });
+
   test('each open number leads to its cause', () => {
     const markup = publishPage(demo);
     for (const { title, segmentId } of made.open) {

@@ -3,7 +3,7 @@ import type { DishPart } from '#lib/episode/publish-schema';
 import type { Segment } from '#lib/episode/schema';
 import type { NumberScope } from '#lib/figures/published-numbers';
 import type { BlockContext } from '#lib/publish/description/block';
-import { capitalised, numbersLine, openReason } from '#lib/publish/description/numbers-line';
+import { numbersLine, openReason } from '#lib/publish/description/numbers-line';
 import {
   heading,
   joined,
@@ -14,6 +14,7 @@ import {
 } from '#lib/publish/document/document';
 import { pastedParagraphs } from '#lib/publish/document/pasted-words';
 import { ingredientText } from '#lib/publish/ingredient-text';
+import { portionTitle } from '#lib/publish/portion-title';
 import { printTo } from '#lib/units/print';
 import { toFahrenheit } from '#lib/units/units';
 
@@ -65,7 +66,7 @@ function portionsPart({ id, recipe }: Dish, { publish, dishParts }: BlockContext
     // What the whole dish has said need not be said again.
     const why = whole !== null && dishParts.includes('whole') ? null : openReason(numbers, scope);
     const how = portion.kind === 'byEye' ? ' (by eye)' : '';
-    const line = `${capitalised(portion.name)}${how}: ${numbersLine(numbers, scope, file.episode.region)}`;
+    const line = `${portionTitle(portion)}${how}: ${numbersLine(numbers, scope, file.episode.region)}`;
     return why === null ? line : `${line} (${why})`;
   });
   return lines(...told);

@@ -4,11 +4,11 @@ import type { BlockContext } from '#lib/publish/description/block';
 import { eatenNumbers, hasDay } from '#lib/publish/description/day-block';
 import { markNotes, type ShownNumbers } from '#lib/publish/description/mark-notes';
 import { dayTitle, lineNutrients } from '#lib/publish/description/numbers-line';
-import { lines, type Section } from '#lib/publish/document/document';
+import type { Section } from '#lib/publish/document/document';
 
-/** What numbers need said beside them: marks explained, and why macros do not make the calories. */
+/** What numbers need said beside them: their marks explained. */
 export function noteSections(context: BlockContext): readonly Section[] {
-  return [...markNotes(context.publish, shownIn(context)), lines(...energyNotes(context))];
+  return markNotes(context.publish, shownIn(context));
 }
 
 /** All numbers that a description shows: of its dishes and their portions, of the day and what was eaten of each. */
@@ -31,7 +31,7 @@ function shownIn(context: BlockContext): readonly ShownNumbers[] {
   return [...ofDishes, ...eatenNumbers(dishes), ofLine(day, null, { kind: 'day' })];
 }
 
-/** How far macros and calories may be apart in what is published without a word about it, in kcal. */
+/** How far macros and calories may be apart in what is published without a word to its author, in kcal. */
 const WITHOUT_A_WORD = 10;
 
 /** A dish or day whose printed macros do not make its printed calories. */
@@ -59,16 +59,4 @@ export function apartEnergy({ publish, dishes }: BlockContext): readonly ApartEn
   const remark = remarkOf({ kind: 'day' });
   const title = dayTitle(figures);
   return remark ? [{ segmentId: null, title, remark }] : [];
-}
-
-/** Only where a reason is known: what nobody can explain is for the person to look into, not for the viewer. */
-function energyNotes(context: BlockContext): string[] {
-  const printed = new Set(
-    shownIn(context).flatMap(({ segmentId, scope }) =>
-      scope.kind === 'whole' || scope.kind === 'day' ? [segmentId] : [],
-    ),
-  );
-  return apartEnergy(context)
-    .filter(({ segmentId, remark }) => remark.reason !== null && printed.has(segmentId))
-    .map(({ title, remark }) => `${title}: ${remark.words}`);
 }

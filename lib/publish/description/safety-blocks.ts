@@ -1,5 +1,5 @@
 import type { AllergenEntry } from '#lib/publish/allergen-list';
-import { ALLERGEN_CAUTION, cautions } from '#lib/publish/cautions';
+import { ALLERGEN_CAUTION, ALLERGENS_UNCHECKED, cautions } from '#lib/publish/cautions';
 import type { BlockContext } from '#lib/publish/description/block';
 import { lines, paragraphs, type Section } from '#lib/publish/document/document';
 import type { NumbersToPublish } from '#lib/publish/from-lock';
@@ -10,21 +10,22 @@ export function allergenSections({ publish }: BlockContext): readonly Section[] 
 }
 
 /**
- * What is declared or confirmed, what may be in it, and the caution; where none is known nothing is said, which is not
+ * What is declared or confirmed, what may be in it, and the caution; while proposals wait for the person's word, that
+ * the list is not complete, and no word of what they are. Where none is known or proposed nothing is said, which is not
  * the same as none.
  * @param lead what stands before those that are in it
  * @example allergenLines(publish, 'Allergens: contains') // 'Allergens: contains milk.' and the caution
  */
 export function allergenLines(
-  { allergens: { contains, mayContain } }: Pick<NumbersToPublish, 'allergens'>,
+  { allergens: { contains, mayContain, proposed } }: Pick<NumbersToPublish, 'allergens'>,
   lead: string,
 ): Section {
-  if (contains.length + mayContain.length === 0) return [];
+  if (contains.length + mayContain.length + proposed.length === 0) return [];
   const named = (entries: readonly AllergenEntry[]) => entries.map((each) => each.words).join(', ');
   return lines(
     contains.length > 0 ? `${lead} ${named(contains)}.` : '',
     mayContain.length > 0 ? `May contain ${named(mayContain)}.` : '',
-    ALLERGEN_CAUTION,
+    proposed.length > 0 ? ALLERGENS_UNCHECKED : ALLERGEN_CAUTION,
   );
 }
 

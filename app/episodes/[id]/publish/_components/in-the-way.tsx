@@ -45,7 +45,7 @@ function isClear(page: PublishPage): boolean {
   );
 }
 
-/** Calories and macros that are apart without a reason: what has one stands in the text with it. */
+/** Calories and macros that are apart without a reason: what has one needs nobody. */
 const unexplained = ({ description }: PublishPage) =>
   description.apart.filter(({ remark }) => remark.reason === null);
 
@@ -98,12 +98,16 @@ function Broken({ page }: PageProps) {
   );
 }
 
+/** What viewers may ask about: the text says nothing of it. */
 function Apart({ page }: PageProps) {
-  const apart = unexplained(page);
+  const { apart } = page.description;
   if (apart.length === 0) return null;
   return (
     <>
       <h3 className="mt-3">Calories and macros apart</h3>
+      <p className="mt-1 max-w-[60ch] text-soft">
+        For you, not in the text: who multiplies your macros by 4, 9 and 4 gets another number.
+      </p>
       <ul className="mt-1">
         {apart.map(({ segmentId, title, remark }) => (
           <li key={title} className="border-b border-line py-2">
