@@ -49,7 +49,7 @@ export async function beginFromTexts(state: FormState, form: FormData): Promise<
       if (!written.ok) return written;
       revalidatePath('/');
       const { length } = draft.value.left;
-      redirect(`/episodes/${episodeId}/edit${length > 0 ? `?left=${length}` : ''}`);
+      redirect(`/episodes/${episodeId}/edit?made=${length}`);
     },
   );
   const { text } = read;

@@ -66,10 +66,24 @@ test('the captions and the description of an episode that is out show what was s
   await expect(page.getByText(/pesto/i).first()).toBeVisible();
   await expectAccessible(page);
 
+  // What they became is told at the head, and where its foods are confirmed.
+  await expect(
+    page.getByText('Made from these texts: 2 dishes, 5 ingredients and one stretch of talk.'),
+  ).toBeVisible();
+  await expect(page.getByRole('link', { name: 'see which' })).toHaveAttribute(
+    'href',
+    /\/edit\/draft#left-out$/,
+  );
+  await page.getByRole('link', { name: 'Confirm the 5 foods' }).click();
+  await expect(
+    page.getByRole('heading', { name: /Are these the \d foods/ }).first(),
+  ).toBeInViewport();
+  await page.goBack();
+
   // What became nothing is told by line, and nothing more is offered.
   const path = new URL(page.url()).pathname;
   await page.goto(`${path}/draft`);
-  await expect(page.getByText('The episode has all that its texts propose')).toBeVisible();
+  await expect(page.getByText('Its texts propose nothing more.')).toBeVisible();
   await expect(page.getByText('“Write to me if you cook it.”')).toBeVisible();
   await expect(page.getByText('description, line 16')).toBeVisible();
   await expectAccessible(page);

@@ -4,6 +4,7 @@ import { NO_FACTS } from '#lib/claims/edit-facts';
 import { saidPlaces } from '#lib/claims/said-places';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { editStanding } from '#lib/overview/edit-standing';
+import { madeOf } from '#lib/overview/made-of';
 import { verdictWords } from '#lib/overview/said-rows';
 import { stripParts } from '#lib/overview/strip-parts';
 import { textStanding } from '#lib/overview/text-standing';
@@ -34,6 +35,7 @@ function pageOf(file: EpisodeFile, at: string | null = null): EditPage {
       ...textStanding(text),
       ...{ slot: text.id, rev: 1 },
     })),
+    made: madeOf(file.episode),
     abouts: aboutChoices(file.episode.segments),
     revs: {},
     last: null,
@@ -108,6 +110,60 @@ describe('the page of the edit', () => {
     }
     expect(opened).toContain(`from ${off.ways.card?.from ?? ''} to ${off.ways.card?.to ?? ''}`);
   });
+});
+
+describe('what the texts became', () => {
+  const shown = (file: EpisodeFile, drafted: { left: number } | null) =>
+    renderToStaticMarkup(<EditView page={pageOf(file)} drafted={drafted} />);
+  const proposed: EpisodeFile = {
+    ...demo,
+    episode: {
+      ...demo.episode,
+      segments: demo.episode.segments.map((each) => ({
+        ...each,
+        recipe: each.recipe && {
+          ...each.recipe,
+          lines: each.recipe.lines.map((line) => ({ ...line, match: 'provisional' as const })),
+        },
+      })),
+    },
+  };
+
+  test('is told right after it was made of them, with what was left out', () => {
+    const { dishes, ingredients } = madeOf(demo.episode);
+    const markup = shown(demo, { left: 4 });
+    expect(words(markup)).toContain(
+      `Made from these texts: ${dishes} dishes, ${ingredients} ingredients and`,
+    );
+    expect(words(markup)).toContain('4 lines became no part of it: see which');
+    expect(markup).toContain('href="/episodes/e1/edit/draft#left-out"');
+    expect(words(shown(demo, { left: 0 }))).not.toContain('became no part');
+    expect(words(shown(demo, null))).not.toContain('Made from these texts');
+  });
+
+  test('asks for a yes to proposed foods as long as one waits, where it is said', () => {
+    const { toConfirm, confirmIn } = madeOf(proposed.episode);
+    expect(toConfirm).toBeGreaterThan(10);
+    const markup = shown(proposed, null);
+    expect(words(markup)).toContain(`Confirm the ${toConfirm} foods`);
+    expect(markup).toContain(`href="/episodes/e1#confirm-${confirmIn ?? ''}"`);
+    expect(words(shown(demo, null))).not.toContain('only proposed');
+  });
+});
+
+test('each answer to a food that is named and not counted is explained before it is pressed', () => {
+  const { named } = page;
+  expect(named.length).toBeGreaterThan(0);
+  for (const told of [
+    'It was eaten: it goes into the ingredients',
+    'bought, cooked or shown, and not eaten',
+    'only talked about, or an ingredient with another name is it',
+  ]) {
+    expect(words(markup)).toContain(told);
+    expect(words(renderToStaticMarkup(<EditView page={{ ...page, named: [] }} />))).not.toContain(
+      told,
+    );
+  }
 });
 
 describe('a price that was said', () => {

@@ -30,7 +30,11 @@ export function MatchPart({ view, dish, figures }: Props) {
   if (waiting.length === 0) return null;
   const values = { episodeId: view.file.episode.id, recipeId: dish.recipe.id };
   return (
-    <section aria-label={`To confirm: ${dish.title}`} className="mt-6 print:hidden">
+    <section
+      id={`confirm-${dish.id}`}
+      aria-label={`To confirm: ${dish.title}`}
+      className="mt-6 scroll-mt-4 print:hidden"
+    >
       <div className="flex flex-wrap items-baseline justify-between gap-x-6 gap-y-2 border-b-[1.5px] border-ink pb-2">
         <h3>{headWords(waiting.length, matches)}</h3>
         {matches > 1 && (

@@ -1,6 +1,7 @@
 import 'server-only';
 import { createHash } from 'node:crypto';
 import { editStanding, type EditStanding } from '#lib/overview/edit-standing';
+import { madeOf } from '#lib/overview/made-of';
 import { textStanding } from '#lib/overview/text-standing';
 import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { readEditFacts } from '../edit-facts';
@@ -37,6 +38,7 @@ export async function readEditPage(id: string, at: string | null): Promise<EditP
       ...textStanding({ kind: row.kind, text }),
       rev: revs[row.id] ?? 0,
     })),
+    made: madeOf(file.episode),
     abouts: aboutChoices(file.episode.segments),
     revs,
     last: await lastAct(file),

@@ -5,14 +5,21 @@ import { LastChange } from '../../_components/last-change';
 import { Cautions } from './cautions';
 import { Contradictions } from './contradictions';
 import { Desk } from './desk';
+import { Made } from './made';
 import { NamedPart } from './named-part';
 import { ResultTable } from './result-table';
 import { Summary } from './summary';
 import { TextsPart } from './texts-part';
 import type { EditPage } from './view';
 
+interface Props {
+  readonly page: EditPage;
+  /** Right after the episode was made of its texts: how many lines became no part of it. */
+  readonly drafted?: { readonly left: number } | null;
+}
+
 /** The edit: its texts, what they say beside what was computed, and what to do where the two differ. */
-export function EditView({ page }: { readonly page: EditPage }) {
+export function EditView({ page, drafted = null }: Props) {
   const { counts, texts, rows } = page;
   return (
     <>
@@ -25,6 +32,7 @@ export function EditView({ page }: { readonly page: EditPage }) {
           { name: 'Can’t say', value: counts.unknown },
         ]}
       />
+      <Made page={page} drafted={drafted} />
       <Summary page={page} />
       {rows.length > 0 && <Desk key={page.at ?? ''} page={page} />}
       <Contradictions page={page} />

@@ -1,4 +1,5 @@
 import Link from 'next/link';
+import type { ReactNode } from 'react';
 import type { NamedRow } from '#lib/overview/named-rows';
 import { ButtonForm } from '../../../../_forms/button-form';
 import { answerNamed, askNamedAgain } from '../reading-actions';
@@ -16,12 +17,29 @@ export function NamedPart({ page }: { readonly page: EditPage }) {
         These foods are said, shown or written, and no ingredient has them. What is on the plate and
         not counted makes every number too low.
       </p>
+      <dl className="mt-2 grid max-w-[70ch] gap-x-4 gap-y-1 text-fine print:hidden sm:grid-cols-[auto_minmax(0,1fr)]">
+        <Meaning word="Add">It was eaten: it goes into the ingredients of its dish.</Meaning>
+        <Meaning word="Left off the plate">It was bought, cooked or shown, and not eaten.</Meaning>
+        <Meaning word="Truly none">
+          Nothing is missing: it was only talked about, or an ingredient with another name is it.
+        </Meaning>
+      </dl>
       <ul className="mt-3 max-w-4xl">
         {page.named.map((row) => (
           <Named key={row.food} page={page} row={row} />
         ))}
       </ul>
     </section>
+  );
+}
+
+/** What an answer says, so that it is known before it is pressed. */
+function Meaning({ word, children }: { readonly word: string; readonly children: ReactNode }) {
+  return (
+    <div className="sm:contents">
+      <dt className="font-semibold">{word}</dt>
+      <dd className="text-soft">{children}</dd>
+    </div>
   );
 }
 

@@ -1,4 +1,5 @@
 import type { EditRow, EditStanding } from '#lib/overview/edit-standing';
+import type { MadeOf } from '#lib/overview/made-of';
 import type { SaidKind } from '#lib/overview/said-kinds';
 import type { Standing } from '#lib/overview/said-rows';
 import type { TextStanding } from '#lib/overview/text-standing';
@@ -28,6 +29,8 @@ export interface EditPage extends Omit<EditStanding, 'texts' | 'rows'> {
   readonly episodeId: string;
   readonly title: string;
   readonly texts: readonly TextRow[];
+  /** What the episode is made of, and what of it waits for a yes. */
+  readonly made: MadeOf;
   /** Everything a number can be about. */
   readonly abouts: readonly Choice[];
   readonly revs: Readonly<Record<string, number>>;

@@ -16,7 +16,7 @@ export default async function DraftPage({ params }: Props) {
   const { id } = await params;
   const view = await readDraftPage(id);
   if (!view) notFound();
-  const { title, count, left, hasTexts } = view;
+  const { title, count, left, hasTexts, made } = view;
   return (
     <>
       <SlateHead
@@ -40,7 +40,7 @@ export default async function DraftPage({ params }: Props) {
       ) : (
         <p className="max-w-[60ch] text-lead">
           {hasTexts
-            ? 'The episode has all that its texts propose: nothing more is offered.'
+            ? `${made === null ? '' : `The episode has ${made}. `}Its texts propose nothing more.`
             : 'This episode has no texts yet: bring its captions, its description or its title in on the edit’s page.'}
         </p>
       )}

@@ -6,6 +6,7 @@ import { countOf, offerOf, type Offer } from '#lib/draft/offer';
 import { outTextsOf } from '#lib/draft/out-texts';
 import { readDraft } from '#lib/draft/read-draft';
 import type { EpisodeFile } from '#lib/episode/schema';
+import { madeOf, madeWords } from '#lib/overview/made-of';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import type { DraftView, LeftView, OfferView } from './_components/view';
 
@@ -44,6 +45,7 @@ export async function readDraftPage(id: string): Promise<DraftView | null> {
     version,
     hasTexts: (file.edit?.texts ?? []).length > 0,
     count: countOf(offer),
+    made: madeWords(madeOf(file.episode)),
     episode: offer.episode.map(partView),
     segments: offer.segments.map(({ key, kind, title, from, into, parts }) => ({
       key,

@@ -28,6 +28,8 @@ export interface DraftView {
   readonly version: string;
   readonly hasTexts: boolean;
   readonly count: number;
+  /** What the episode consists of, in words; null where it has nothing yet. */
+  readonly made: string | null;
   readonly episode: readonly OfferView[];
   readonly segments: readonly {
     readonly key: string;
