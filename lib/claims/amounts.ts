@@ -3,7 +3,7 @@ import { foodBehind, isLine, lastFood, unknownFood } from './amount-foods';
 import { foodAt } from './foods';
 import { lateFood } from './late-foods';
 import { phraseAt } from './phrases';
-import { isDish } from './prices';
+import { isDish } from './subject-food';
 import type { Quantity, Said } from './quantity';
 import { only, type Text } from './text';
 import { tokenize } from './tokens';

@@ -1,4 +1,4 @@
-import { isDish } from './prices';
+import { isDish } from './subject-food';
 import { isOpen } from './bare-energy';
 import type { FoodSpan } from './foods';
 import type { Quantity } from './quantity';

@@ -250,6 +250,19 @@ function isCounted({ low, high }: Quantity, topic: Topic, counts: readonly numbe
   return counts.some((count) => near(low * count, of) || near(low, of * count));
 }
 
+/** Cents that are said without their name, and how near so many of them must come to the money before. */
+const CENTS = { least: 20, most: 99 } as const;
+const NEARLY = 0.03;
+
+/** What a bare number is in money: hundredths as they are said, or cents that divide the price before: 'two eighty, so seventy a bowl'. */
+export function moneyOf({ money, low, high }: Quantity, { low: all }: Topic): number | undefined {
+  if (money !== undefined || all === null || low !== high) return money;
+  if (!Number.isInteger(low) || low < CENTS.least || low > CENTS.most) return undefined;
+  const parts = all / (low / 100);
+  const whole = Math.round(parts);
+  return whole >= 2 && Math.abs(parts / whole - 1) <= NEARLY && low > all ? low / 100 : undefined;
+}
+
 export function choose(
   quantity: Quantity,
   row: readonly Topic[],
@@ -259,10 +272,10 @@ export function choose(
 ): { readonly topic: Topic; readonly place: number } | null {
   const fits = (topic: Topic) => {
     if (quantity.unit !== null && topic.said.unit !== quantity.unit.unit) return false;
-    const high = topic.of === 'price' ? (quantity.money ?? quantity.high) : quantity.high;
+    const money = topic.of === 'price' ? moneyOf(quantity, topic) : undefined;
+    const high = money ?? quantity.high;
     // Whole money behind other money is that of a part.
-    if (topic.of === 'price' && quantity.money === undefined && high > (topic.low ?? 0))
-      return false;
+    if (topic.of === 'price' && money === undefined && high > (topic.low ?? 0)) return false;
     if (topic.low === null || topic.low === 0)
       return topic.said.unit === 'kcal' ? high >= 10 && high < 10000 : high < 2000;
     const grams = topic.of === 'nutrient' && topic.said.unit === 'g' && quantity.unit === null;

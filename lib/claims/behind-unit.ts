@@ -11,7 +11,10 @@ export function asMoney(text: Text, mark: Mark<'unit'>, begin: number): Mark<'un
   if (language.numbers.of.has(tokens[mark.to]?.folded ?? '')) return mark;
   const person = marks.at('serveTitle', mark.to) !== undefined && hasThing(text, mark.to + 1);
   // 'we fed six for nine pounds'
-  const fed = marks.before('serveTitle', begin) && marks.lastIn('serve', begin - 4, begin);
+  const lead = marks.before('serveTitle', begin);
+  const fed =
+    lead &&
+    (marks.lastIn('serve', begin - 4, begin) ?? marks.firstIn('serve', mark.to, mark.to + 3));
   const cents = language.numbers.cardinals.get(tokens[mark.to]?.folded ?? '') ?? 0;
   const part = marks.at('scope', mark.to) !== undefined || text.currency() === unit;
   // 'three pounds and nine pence'
@@ -20,10 +23,18 @@ export function asMoney(text: Text, mark: Mark<'unit'>, begin: number): Mark<'un
   if (pence?.of === 'money' && pence.factor < 1)
     return { ...mark, role: { cat: 'unit', of: 'money', unit, factor: 1 } };
   const cost = marks.lastIn('cost', Math.max(0, begin - 4), begin) !== undefined;
-  return cents >= 10 || part || cost || person || fed !== undefined
+  // 'mince was on offer, three pound', 'a pound's worth of peppers'
+  const dear =
+    marks.lastIn('dear', begin - 4, begin) ??
+    marks.lastIn('paid', begin - PAID, begin) ??
+    marks.at('worth', mark.to);
+  return cents >= 10 || dear !== undefined || part || cost || person || fed !== undefined
     ? { ...mark, role: { cat: 'unit', of: 'money', unit, factor: 1 } }
     : mark;
 }
+
+/** Tokens from a word for paying to pounds. */
+const PAID = 8;
 
 /** A counted part or person behind 'for': 'five pounds for four portions'. */
 const hasThing = ({ marks }: Text, at: number) =>
@@ -106,6 +117,11 @@ export function afterUnit(
   if (role.of === 'money' && role.factor === 1) {
     const cents = numberAt(tokens, and, { ...numberContext(text), divisible: () => false });
     const counted = words.article.has(tokens[and]?.folded ?? '');
+    // 'a dollar oh five'
+    const nought = words.nought.has(tokens[and]?.folded ?? '') && and === at;
+    const few = nought ? words.cardinals.get(tokens[and + 1]?.folded ?? '') : undefined;
+    if (few !== undefined && few > 0 && few < 10)
+      return { add: few / 100, next: and + 2, fraction: false };
     const whole = cents && !counted && cents.low === cents.high && Number.isInteger(cents.low);
     if (cents && whole && cents.low > 0 && cents.low < 100 && !cents.parts) {
       const unit = marks.at('unit', cents.to);
@@ -121,9 +137,10 @@ export function afterUnit(
   }
   if (and === at) return null;
   const part = partAt(tokens, and, words);
-  if (!part || !Number.isInteger(value) || words.article.has(tokens[part.next]?.folded ?? '')) {
-    return null;
-  }
+  // 'a euro and a half a bowl'
+  const whole = role.of === 'money' && words.article.has(tokens[and]?.folded ?? '');
+  const another = !whole && words.article.has(tokens[part?.next ?? 0]?.folded ?? '');
+  if (!part || !Number.isInteger(value) || another) return null;
   // 'a cup and a half of milk' is one amount; 'a cup and half an onion' are two.
   return { add: part.value, next: part.next, fraction: true };
 }

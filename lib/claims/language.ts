@@ -111,8 +111,12 @@ export type Role =
   | Named<'who'>
   /** Before a dish that others make: 'a normal stew'. */
   | Named<'usual'>
-  /** How dear a food is. */
-  | Named<'dear'>
+  /** How dear a food is; so much money of it: 'two fifty worth of cheese'. */
+  | Named<'dear' | 'worth'>
+  /** Says that what follows is money, where 'cost' may say it of calories too: 'paid', 'price per portion'. */
+  | Named<'paid'>
+  /** What others take for theirs: 'the cafe wants', 'they charge'. */
+  | Named<'charge'>
   /** Behind what another dish is made with: 'the pork version'. */
   | Named<'kindOf'>
   /** Gives a reason or a time, and ends no row of numbers. */

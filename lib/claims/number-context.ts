@@ -19,7 +19,7 @@ export function numberContext(text: Text): NumberContext {
     words: language.numbers,
     spoken: text.spoken,
     thousands: energy,
-    divisible: (at) => unitAt(at, [...MEASURES, 'time']) || food(at) !== null,
+    divisible: (at) => unitAt(at, [...MEASURES, 'time', 'money']) || food(at) !== null,
     countable: (at) => {
       const next = language.foods.plain.has(tokens[at]?.folded ?? '') ? at + 1 : at;
       const mark = marks.at('unit', next) ?? marks.at('unit', at);

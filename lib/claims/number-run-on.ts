@@ -54,12 +54,14 @@ export function runOn(
   if (!second || (nought ? second.value > 9 : second.value < 10)) return alone;
   if (words.hundred.has(folded(tokens, second.next))) return alone;
   if (words.thousand.has(folded(tokens, second.next))) return alone;
-  const joined = plain(first.value * 100 + second.value, second.next);
+  const joined = {
+    ...plain(first.value * 100 + second.value, second.next),
+    money: first.value + second.value / 100,
+  };
   return nought
     ? joined
     : {
         ...joined,
-        money: first.value + second.value / 100,
         parts: [
           { value: first.value, from: at, next: first.next },
           { value: second.value, from: first.next, next: second.next },

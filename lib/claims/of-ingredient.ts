@@ -1,5 +1,5 @@
 import { markBefore, markBehind, sentenceStart } from './context';
-import { foodBefore, isAllOf, isDish } from './prices';
+import { foodBefore, isAllOf, isDish } from './subject-food';
 import { phraseAt } from './phrases';
 import type { Quantity, Said } from './quantity';
 import { only, type Text } from './text';

@@ -32,7 +32,13 @@ export function portionsOf(
   const out = marks.at('outOf', thing?.to ?? quantity.end);
   // '10 meals for $23'
   const paid = thing && marks.at('serveTitle', thing.to) && isMoney(text, thing.to + 1);
-  const led = first ?? (out || paid ? 'any' : null);
+  const price =
+    before?.said?.kind === 'price' &&
+    before.said.food === undefined &&
+    quantity.begin - before.end === 1;
+  // 'seven dollars fifty for six burritos'
+  const bought = price && marks.before('serveTitle', quantity.begin) && quantity.low > 1;
+  const led = first ?? (out || paid || (thing && bought) ? 'any' : null);
   const as = servedAs(thing?.role.as, led, out !== undefined && quantity.low > 1);
   if (as === undefined && thing?.role.as === 'meal') return null;
   if (!thing && out && quantity.low > 1) {
@@ -63,7 +69,6 @@ export function portionsOf(
     return { kind: 'portions', unit: led === 'slice' ? 'slice' : 'portion' };
   }
   // 'under a fiver for four'
-  const price = before?.said?.kind === 'price' && quantity.begin - before.end === 1;
   if (
     (text.context.form === 'title' || price) &&
     marks.before('serveTitle', quantity.begin) &&

@@ -1,7 +1,7 @@
-import { lastBefore, markBefore, sentenceEnd } from './context';
-import type { FoodSpan } from './foods';
-import { holdsFood } from './scope-mentions';
+import { lastBefore, sentenceEnd } from './context';
+import { foodBeside, ofFood } from './price-foods';
 import type { Quantity, Said } from './quantity';
+import { foodBefore, isDish } from './subject-food';
 import { only, type Text } from './text';
 
 /** Tokens around a price in which a thing that no one eats makes it no statement. */
@@ -19,14 +19,52 @@ export function priceOf(text: Text, quantity: Quantity, before: Quantity | undef
       quantity.end,
       Math.min(quantity.end + GEAR_BEHIND, sentenceEnd(text, quantity.from)),
     );
-  if (gear || quantity.high === 0 || text.marks.at('trapBehind', quantity.end)) {
+  const { end } = quantity;
+  const other = text.marks.at('trapBehind', end) ?? text.marks.at('than', end);
+  if (gear || quantity.high === 0 || other || isPerMeasure(text, end)) {
     quantity.killed = 'of something else';
     return null;
   }
   quantity.low = round(quantity.low * unit.factor);
   quantity.high = round(quantity.high * unit.factor);
-  return { kind: 'price', unit: moneyOf(text, unit), ...ofFood(text, quantity) };
+  const counted = ofCounted(text, quantity, before);
+  const food = counted ?? ofFood(text, quantity);
+  // 'the cafe down the road wants seven pounds fifty'
+  const others = text.marks.lastIn('charge', quantity.begin - CHARGED, quantity.begin);
+  if (others && food.food === undefined) quantity.killed ??= 'of something else';
+  return quantity.killed === null ? { kind: 'price', unit: moneyOf(text, unit), ...food } : null;
 }
+
+/** 'two ninety nine a pound', '£6 per kilo': what so much of it costs in the shop. */
+function isPerMeasure({ marks, tokens, language }: Text, end: number): boolean {
+  const per = marks.at('per', end)?.to;
+  const one = language.numbers.article.has(tokens[end]?.folded ?? '') || tokens[end]?.text === '/';
+  const unit = marks.at('unit', per ?? end + 1)?.role;
+  return (per !== undefined || one) && (unit?.of === 'mass' || unit?.unit === 'l');
+}
+
+/** Tokens from a counted food to its price; and as many as are bought, not cooked. */
+const COUNTED = 5;
+const BOUGHT = 12;
+
+/** 'two dozen eggs where I am is seven bucks', 'a can of beans costs ninety cents': the price of the food that is counted. */
+function ofCounted(
+  { marks, food }: Text,
+  { begin }: Quantity,
+  before: Quantity | undefined,
+): Partial<Said> | null {
+  if (before?.said?.kind !== 'amount' || before.said.food === undefined) return null;
+  const link =
+    marks.before('copula', begin) ?? marks.before('cost', begin) ?? marks.before('at', begin);
+  if (!link || link.from < before.end || begin - before.end > COUNTED) return null;
+  for (let at = before.end; at < link.from; at += 1)
+    if (marks.at('joiner', at) ?? marks.at('so', at) ?? food(at)) return null;
+  if (before.said.unit === 'piece' && before.low >= BOUGHT) before.killed ??= 'bought';
+  return { scope: 'ingredient', food: before.said.food };
+}
+
+/** Tokens from what others ask to how much that is. */
+const CHARGED = 3;
 
 /** Tokens from one price to another without its money. */
 const NEAR = 8;
@@ -60,35 +98,88 @@ function moneyOf(text: Text, { unit, factor }: { readonly unit: string; readonly
 
 /** 'two fifty a head, that's dollars', and 'the salmon was eleven ninety nine' where the text has prices. */
 function bareMoney(text: Text, quantity: Quantity, before: Quantity | undefined): Said | null {
-  const { unit, noun, end } = quantity;
+  const { unit, noun } = quantity;
+  if (isPerMeasure(text, quantity.end)) return null;
   const money = quantity.money ?? inHundredths(text, quantity);
-  const pence = unit === null && noun === null ? barePence(text, quantity, before) : null;
+  const pence =
+    unit === null && noun === null
+      ? (saidAgain(text, quantity, before) ??
+        barePence(text, quantity, before) ??
+        outOfPrice(text, quantity, before))
+      : null;
   if (pence) return pence;
   if (money === undefined || unit !== null || noun !== null) return null;
+  const said = moneySaid(text, quantity, before);
+  if (said) quantity.low = quantity.high = money;
+  return said;
+}
+
+/** What a number that may be money says, where the text says that it is. */
+function moneySaid(text: Text, quantity: Quantity, before: Quantity | undefined): Said | null {
+  const { end } = quantity;
   const named = text.marks.firstIn('unit', end, end + 7);
   const pounds = text.language.moneyUnits.get(named?.role.unit ?? '');
   const unitSaid = named?.role.of === 'money' ? named.role.unit : pounds;
-  if (named && unitSaid !== undefined && !isCounted(text, named.from)) {
-    quantity.low = quantity.high = money;
+  if (named && unitSaid !== undefined && !isCounted(text, named.from))
     return { kind: 'price', unit: unitSaid, ...ofFood(text, quantity) };
+  if (isPaid(text, quantity) || text.marks.at('worth', end)) {
+    const food = ofFood(text, quantity);
+    return { kind: 'price', unit: text.currency() ?? 'unknown', ...food };
   }
+  const currency = text.currency();
+  if (currency === undefined) return null;
   // 'two ninety nine for the pork shoulder', where the text has prices
-  const paidFor = currencyFor(text, end);
-  if (paidFor) {
-    quantity.low = quantity.high = money;
-    return { kind: 'price', unit: paidFor.unit, scope: 'ingredient', food: paidFor.food };
-  }
+  const paidFor = foodFor(text, end);
+  if (paidFor !== null)
+    return { kind: 'price', unit: currency, scope: 'ingredient', food: paidFor };
   // 'the beans were eighty nine cents and the tomatoes one twenty nine'
   const goesOn = before?.said?.kind === 'price' && quantity.begin - before.end <= NEAR;
   const food = foodBefore(text, quantity) ?? (goesOn ? foodBeside(text, quantity) : null);
-  const currency = food === null ? undefined : text.currency();
-  if (food === null || currency === undefined) return null;
-  quantity.low = quantity.high = money;
-  return { kind: 'price', unit: currency, scope: 'ingredient', food };
+  if (food !== null) return { kind: 'price', unit: currency, scope: 'ingredient', food };
+  // 'so a tuna melt for one forty four'
+  const lead = goesOn && text.marks.before('serveTitle', quantity.begin);
+  return lead && endsPlainly(text, end) ? { kind: 'price', unit: currency } : null;
 }
 
+/** Tokens from a word for paying to what is paid. */
+const PAID = 7;
+
+/** 'I paid six fifty', 'price per portion, one eighty', 'cost per tub, let's say two twenty'; no calories that it costs. */
+function isPaid(text: Text, { begin, end }: Quantity): boolean {
+  const { marks } = text;
+  const paid = marks.lastIn('paid', begin - PAID, begin);
+  if (!paid || !only(text, paid.to, begin, PAID_LINKS) || !endsPlainly(text, end)) return false;
+  const energy = marks.lastIn('noun', begin - ENERGY_REACH, begin);
+  return energy === undefined || energy.to <= paid.from - PAID;
+}
+
+/** What may stand between: 'cost per tub, let's say', 'price of one portion is'. */
+const PAID_LINKS = [
+  'scope',
+  'joiner',
+  'copula',
+  'hedge',
+  'filler',
+  'small',
+  'comesTo',
+  'lead',
+  'per',
+  'thing',
+  'pack',
+] as const;
+
+/** Tokens before a price in which a nutrient may be what it costs. */
+const ENERGY_REACH = 20;
+
+/** Whether nothing that is counted follows. */
+const endsPlainly = ({ marks, food, tokens }: Text, end: number) =>
+  food(end) === null &&
+  marks.at('trapBehind', end) === undefined &&
+  (marks.at('thing', end) === undefined || marks.at('scope', end) !== undefined) &&
+  tokens[end]?.kind !== 'number';
+
 /** '1.80', as only money is written. */
-const inHundredths = ({ tokens }: Text, { digits, low, high, to }: Quantity) =>
+export const inHundredths = ({ tokens }: Text, { digits, low, high, to }: Quantity) =>
   digits && low === high && /^\d+\.\d\d$/.test(tokens[to - 1]?.text ?? '') ? low : undefined;
 
 /** Most cents that are said as such. */
@@ -117,136 +208,45 @@ function barePence(text: Text, quantity: Quantity, before: Quantity | undefined)
     : { kind: 'price', unit, scope: 'ingredient', food };
 }
 
-/** A food behind 'for the', and the currency of the text. */
-function currencyFor(text: Text, end: number) {
+/** 'sixty cents. sixty.': the same number once more, without its money. */
+function saidAgain(text: Text, quantity: Quantity, before: Quantity | undefined): Said | null {
+  const { low, high, begin, end } = quantity;
+  if (before?.said?.kind !== 'price' || before.unit?.of !== 'money' || low !== high) return null;
+  if (begin - before.end > AGAIN || !endsPlainly(text, end)) return null;
+  const value = low * before.unit.factor;
+  if (round(value) !== before.low || text.marks.at('thing', end)) return null;
+  quantity.low = quantity.high = before.low;
+  return before.said;
+}
+
+/** Tokens from a price to the same number again. */
+const AGAIN = 2;
+
+/** 'eleven pounds sixty, the mince was four of that': so much whole money of the price before. */
+function outOfPrice(text: Text, quantity: Quantity, before: Quantity | undefined): Said | null {
+  const { low, high, end, fraction } = quantity;
+  if (before?.said?.kind !== 'price' || low !== high || fraction) return null;
+  const money = quantity.money ?? low;
+  if (!text.marks.at('ofThem', end) || money >= before.low) return null;
+  const food = foodBefore(text, quantity);
+  if (food === null) return null;
+  quantity.low = quantity.high = money;
+  return { kind: 'price', unit: before.said.unit, scope: 'ingredient', food };
+}
+
+/** A food behind 'for the'. */
+function foodFor(text: Text, end: number): string | null {
   const lead = text.marks.at('serveTitle', end);
   const the = lead && text.marks.at('filler', lead.to);
   const food = the ? text.food(the.to) : null;
-  const unit = food?.from === the?.to ? text.currency() : undefined;
-  return food && unit !== undefined && !isDish(text, food.name) ? { unit, food: food.name } : null;
+  return food && food.from === the?.to && !isDish(text, food.name) ? food.name : null;
 }
 
-/** Whether a number stands before a unit. */
-const isCounted = ({ tokens, language }: Text, at: number) =>
-  tokens[at - 1]?.kind === 'number' || language.numbers.cardinals.has(tokens[at - 1]?.folded ?? '');
+/** Whether a number stands before a unit, or 'a' before one that may be of weight: 'two ninety nine a pound'. */
+const isCounted = ({ tokens, language: { numbers }, marks }: Text, at: number) => {
+  const { kind, folded = '' } = tokens[at - 1] ?? {};
+  const mass = marks.at('unit', at)?.role.of === 'mass' && numbers.article.has(folded);
+  return kind === 'number' || numbers.cardinals.has(folded) || mass;
+};
 
 const round = (value: number) => Number(value.toFixed(4));
-
-/** 'the salmon was', '59p a tin' of beans, '$4 for the salmon'. */
-function ofFood(text: Text, quantity: Quantity): Partial<Said> {
-  const subject = foodBefore(text, quantity);
-  if (subject !== null) return { scope: 'ingredient', food: subject };
-  const { tokens, language, marks } = text;
-  const next = tokens[quantity.end]?.folded ?? '';
-  const small = marks.at('small', quantity.end) && !marks.at('joiner', quantity.end);
-  const of = language.numbers.of.has(next);
-  const forFood = of || (small && next.length <= 3 && !language.numbers.article.has(next));
-  const food =
-    (forFood ? foodOf(text, quantity.end + 1) : null) ??
-    foodBeside(text, quantity) ??
-    dearFood(text, quantity);
-  return food !== null ? { scope: 'ingredient', food } : {};
-}
-
-/** 'salmon $6.50', 'the eggs 2 dollars'. */
-function foodBeside(text: Text, { begin }: Quantity): string | null {
-  // 'potatoes, a dollar twenty', 'beans – 65p', 'I got the beans for fifty cents'
-  const comma = /^[,:=–—-]$/.test(text.tokens[begin - 1]?.text ?? '');
-  const paid = text.context.form !== 'title' && text.marks.before('serveTitle', begin);
-  const linked = comma || (paid && paid.from === begin - 1);
-  const to = linked ? begin - 1 : begin;
-  for (let at = Math.max(0, to - 4); at < to; at += 1) {
-    const food = text.food(at);
-    const starts = at === 0 || text.tokens[at - 1]?.kind !== 'word';
-    if (food?.to === to && (!comma || starts) && !isDish(text, food.name)) return food.name;
-  }
-  return null;
-}
-
-/** Tokens from a food to its price where words between say how dear it is. */
-const DEAR = 16;
-
-/** 'the sausages are the expensive bit, fair, three quid'. */
-function dearFood(text: Text, { begin, end }: Quantity): string | null {
-  const dear = text.marks.lastIn('dear', begin - DEAR, begin);
-  const part = text.marks.at('scope', end);
-  if (!dear || (part && part.role.scope !== 'each')) return null;
-  let found: string | null = null;
-  for (let at = Math.max(0, dear.from - DEAR / 2); at < dear.from;) {
-    const food = text.food(at);
-    if (food && food.to <= dear.from && !isDish(text, food.name)) found = food.name;
-    at = food ? food.to : at + 1;
-  }
-  return found;
-}
-
-function foodOf(text: Text, at: number): string | null {
-  const food = text.food(at) ?? text.food(at + 1);
-  return food && food.from - at <= 1 && !isDish(text, food.name) ? food.name : null;
-}
-
-/**
- * The food that is the subject right before a number, with a copula or a word of cost between: 'the salmon was'.
- * Null where it is the dish's own name.
- */
-export function foodBefore(text: Text, quantity: Quantity): string | null {
-  const link = markBefore(text, quantity, 'cost', 1) ?? markBefore(text, quantity, 'copula', 1);
-  const { subjects, aloneAfter, persons } = text.language.claims;
-  const first = text.tokens[link?.from ?? -1]?.folded ?? '';
-  // 'with the cheese it's 590' is no longer about the cheese.
-  if (subjects.has(first) || aloneAfter.has(first) || persons.has(first)) return null;
-  if (!link || !only(text, link.to, quantity.begin, ['filler', 'hedge', 'small'])) return null;
-  for (let at = Math.max(0, link.from - 4); at < link.from; at += 1) {
-    const food = text.food(at);
-    const part = text.marks.before('scope', link.from) ?? text.marks.at('noun', food?.from ?? -1);
-    const { denied } = text.language.claims;
-    const no = food && denied.has(text.tokens[food.from - 1]?.folded ?? '');
-    if (food && (no || text.marks.before('not', food.from))) return null;
-    // 'the entire batch of this ice cream works out at'
-    const of = food && text.marks.before('ofThem', food.from);
-    if (of && text.marks.before('scope', of.from)) return null;
-    // 'With bun: 308 kcal' is of the dish with it.
-    const colon = text.tokens[link.from]?.text === ':';
-    if (food && colon && text.marks.before('use', food.from)) return null;
-    // 'Weeknight cod: 27 g of protein': what it is called.
-    const title = text.tokens[link.from]?.text === ':' && food && food.from > 0 && link.from <= 4;
-    if (title) return null;
-    // 'the cheese on top is eighty calories'
-    const where =
-      food && link.from - food.to <= 3 && only(text, food.to, link.from, ['small', 'into']);
-    if (food && isAllOf(text, food)) return null;
-    if (food && food.to <= link.from && where && !part && !isDish(text, food.name))
-      return food.name;
-  }
-  return null;
-}
-
-/** Tokens from what says all or half of it to the name: 'the entire batch of this ice cream'. */
-const OF_IT = 6;
-
-/** Whether a name is that of a dish, of which all or half is meant: 'the whole pie’s', 'half the pan of brownies'. */
-export function isAllOf(text: Text, { from, to }: Pick<FoodSpan, 'from' | 'to'>): boolean {
-  const { marks } = text;
-  const part = marks.lastIn('scope', from - OF_IT, to);
-  if (part?.role.scope !== 'whole' && part?.role.scope !== 'half') return false;
-  if (part.to >= to) return true;
-  const { of } = text.language.numbers;
-  const led = of.has(text.tokens[part.to]?.folded ?? '');
-  return led && !holdsFood(text, part) && only(text, part.to + 1, from, ['small', 'filler']);
-}
-
-/** Whether a food has the last word of a dish's title, and no word that the title has not. */
-export function isDish({ context, language }: Text, name: string): boolean {
-  const titles = [...(context.dishes ?? []), ...(context.dish === undefined ? [] : [context.dish])];
-  const words = name.split(/[ -]/).map(language.singular);
-  const { and } = language.numbers;
-  return titles.some((title) => {
-    const all = title
-      .toLowerCase()
-      .split(/[^\p{L}]+/u)
-      .map(language.singular);
-    // 'steak and eggs': one of two foods that it names.
-    if (words.length === 1 && and.has(all.at(-2) ?? '')) return false;
-    return words.at(-1) === all.at(-1) && words.every((word) => all.includes(word));
-  });
-}

@@ -19,6 +19,7 @@ import { markLists } from './lists';
 import { namedFoods } from './named-foods';
 import { nutrientOf } from './nutrient-statements';
 import { portionsOf } from './portions';
+import { sayPriceRows } from './price-rows';
 import { priceOf } from './prices';
 import type { Quantity, Said } from './quantity';
 import { readQuantities } from './read-quantities';
@@ -64,6 +65,7 @@ export function readStatements(
       quantity.killed = null;
   }
   const dishes = dishMentions(prepared);
+  sayPriceRows(prepared, quantities);
   sayColumns(prepared, quantities, dishes);
   sayBareMeasures(prepared, quantities);
   sayParts(prepared, quantities);

@@ -3,7 +3,7 @@ import type { DishMention } from './dishes';
 import type { Mark } from './marks';
 import { otherDishes } from './other-dishes';
 import { phraseAt } from './phrases';
-import { isDish } from './prices';
+import { isDish } from './subject-food';
 import type { Quantity } from './quantity';
 import type { Against, Scope } from './statement';
 import { unnamedParts } from './unnamed-parts';
@@ -42,7 +42,8 @@ export function followedByCopula({ marks, tokens, language }: Text, from: number
     tokens[at]?.text === ':' ||
     tokens[at]?.text === '?' ||
     marks.at('adds', at) !== undefined ||
-    marks.at('cost', at) !== undefined
+    // 'Steak Bowl For Under £3'
+    (marks.at('cost', at) !== undefined && marks.at('serveTitle', at) === undefined)
   );
 }
 
@@ -113,9 +114,12 @@ export function mentionsOf(
 ): Mention[] {
   const found: Mention[] = [];
   const ends = new Set<number>();
+  // 'a euro and a half a bowl' is of a bowl, and not of half a bowl.
+  const within = new Set<number>();
   const begins = new Set(quantities.map(({ begin }) => begin));
-  for (const { end, noun } of quantities) {
+  for (const { end, noun, unit, from, unitEnd } of quantities) {
     ends.add(end);
+    for (let at = from + 1; unit !== null && at < unitEnd; at += 1) within.add(at);
     if (noun) ends.add(noun.to);
   }
   const things = quantities.filter(
@@ -129,6 +133,7 @@ export function mentionsOf(
   const all = [...others, ...text.marks.all('scope')];
   for (const mark of all.sort((a, b) => a.from - b.from || b.to - a.to)) {
     const ahead = mark.role.scope === 'whole' && begins.has(mark.to) && isTotal(text, mark);
+    if (within.has(mark.from)) continue;
     if (
       mark.from < free ||
       (mark.role.scope === 'unknown' && made.has(mark.from)) ||

@@ -72,7 +72,12 @@ export function giveScopes(
       if (!ahead && isBehind(text, mention.mark, latest, quantities)) {
         const back = [...row].reverse();
         const taken = new Set<string | undefined>();
+        let paid = false;
         for (const quantity of back) {
+          // 'eight dollars, so two a head': two prices are of two parts.
+          const price = quantity.said?.kind === 'price';
+          if (price && paid) break;
+          paid ||= price;
           // 'the loaf is 1600 calories, a hundred each'
           if (mention.mark.role.link === 'counted' && taken.has(quantity.said?.nutrient)) break;
           if (quantity.said?.kind === 'nutrient') taken.add(quantity.said.nutrient);

@@ -76,7 +76,7 @@ function isPointedAt({ tokens, language, pointedFrom }: Text, { begin, end }: Qu
  * 'each' and 'per' right behind the number win over a food said before, and so does another's dish that the food is
  * part of the name of: 'the vending machine flapjack is'.
  */
-function winsOver(text: Text, { scope, mark }: Mention, { end, said }: Quantity): boolean {
+function winsOver(text: Text, { scope, mark }: Mention, { begin, end, said }: Quantity): boolean {
   if (scope === 'compared') {
     for (let at = mark.from; at < mark.to; at += 1) {
       const food = text.food(at);
@@ -84,6 +84,8 @@ function winsOver(text: Text, { scope, mark }: Mention, { end, said }: Quantity)
     }
     return false;
   }
+  // 'bread twelve pence a slice' is its own; 'the cheese adds forty cents a slice' is of the dish.
+  if (said?.kind === 'price' && !text.marks.lastIn('adds', begin - 2, begin)) return false;
   return (
     mark.from >= end &&
     mark.from - end <= 1 &&

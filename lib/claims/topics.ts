@@ -1,6 +1,14 @@
 import { compared } from './comparisons';
 import { differenceBy } from './differences';
-import { choose, countsNear, isAgain, mayFollow, nextInRow, rowFrom } from './bare-numbers';
+import {
+  choose,
+  countsNear,
+  isAgain,
+  mayFollow,
+  moneyOf,
+  nextInRow,
+  rowFrom,
+} from './bare-numbers';
 import { lessBy, shareOf, timesOf, type Topic } from './multiples';
 import type { DishMention } from './dishes';
 import type { Noun, Quantity } from './quantity';
@@ -181,7 +189,6 @@ function give(text: Text, quantity: Quantity, topic: Topic, before: Quantity | u
         ofIngredient(text, quantity, []))
       : null;
   quantity.said = { ...topic.said, ...own };
-  if (topic.of === 'price' && quantity.money !== undefined) {
-    quantity.low = quantity.high = quantity.money;
-  }
+  const money = topic.of === 'price' ? moneyOf(quantity, topic) : undefined;
+  if (money !== undefined) quantity.low = quantity.high = money;
 }

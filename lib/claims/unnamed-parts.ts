@@ -140,11 +140,16 @@ function portionsOfIt(text: Text, quantities: readonly Quantity[]): Mark<'scope'
   return quantities.flatMap(({ said, killed, from, end }, index) => {
     const [before, next] = [quantities[index - 1], quantities[index + 1]];
     if (said?.kind !== 'portions' || killed !== null) return [];
-    // 'five pounds for four portions'
+    // 'five pounds for four portions', 'a fiver for the four of us'
     const forAll = before?.said?.kind === 'price' && text.marks.at('serveTitle', before.end);
-    if (forAll && forAll.to === from && isThing(text, end))
+    const the = forAll && (text.marks.at('filler', forAll.to)?.to ?? forAll.to);
+    const fed = text.context.form !== 'title' && text.marks.before('thing', end) !== undefined;
+    if (forAll && the === from && (fed || isThing(text, end)))
       return [{ role: { ...WHOLE, link: 'behind' }, from: forAll.from, to: end }];
     if (!next) return [];
+    // 'dinner for two is a tenner'
+    const all = text.marks.before('serveTitle', from) && text.marks.at('copula', end);
+    if (all && next.said?.kind === 'price') return [{ role: WHOLE, from, to: end }];
     // 'split six ways that's 498'
     // 'feeds four for a tenner' is the price of all.
     if (next.said?.kind === 'price' && text.marks.firstIn('serveTitle', end, next.begin))

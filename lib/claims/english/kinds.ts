@@ -137,6 +137,14 @@ export const KINDS: [string, Role][] = [
     { cat: 'cost' },
   ),
   ...all<Role>(
+    'i spent, we spent, spent, it cost me, it cost, that cost, this cost, i paid out, cost, costs, cost me, costs me, paid, i paid, we paid, pay, paying, you pay, priced at, price, cost us, costs us, costing, is costing, costs you, cost you, set me back, sets you back, sets me back, set you back, total cost, price tag, i got charged, bill, the bill, bill was, the damage, money wise, price wise, cost wise, charged me',
+    { cat: 'paid' },
+  ),
+  ...all<Role>(
+    'charge, charges, charged, charging, charge you, charges you, charge me, want, wants, wanted, asks, asking, sell it for, sells it for, sell them for, sells them for, sells for, selling it for, sell one for, would cost you in, costs in the',
+    { cat: 'charge' },
+  ),
+  ...all<Role>(
     'another, back in, goes back in, back in the oven, back in it goes, needs, so back, not there yet, not yet, carry over, carryover, carry on cooking, keep climbing, keeps climbing, keep rising, so it goes back, give it, so another, more minutes, and climbing, getting there, nearly there, so in it goes, almost there',
     { cat: 'back' },
   ),

@@ -11,7 +11,8 @@ const COUNTED =
   'two, three, four, five, six, seven, eight, nine, ten, twelve, 2, 3, 4, 5, 6, 8, 9, 10, 12';
 const BARE_PARTS = phrasesOf('portion, serving, bowl, plate, portions, servings');
 
-const PLAIN: [string, Role][] = [
+/** What a number is said of. */
+export const SCOPES: [string, Role][] = [
   ...scope(
     phrasesOf(
       'total for the shop, total for the lot, grand total, the grand total, total cost, total bill, total spend, the total, the total cost, total damage, the damage',
@@ -194,13 +195,5 @@ const PLAIN: [string, Role][] = [
     ),
     'dish',
     'free',
-  ),
-];
-
-/** What a number is said of; as a subject also with its verb in one: 'the whole thing's', 'a slice's'. */
-export const SCOPES: [string, Role][] = [
-  ...PLAIN,
-  ...PLAIN.filter(([, role]) => role.cat === 'scope' && role.link === 'subject').map(
-    ([phrase, role]): [string, Role] => [`${phrase}'s`, role],
   ),
 ];

@@ -74,7 +74,12 @@ export const UNITS: [string, Role][] = [
     factor: 1,
   }),
   ...all<Role>('euro, euros, eur, €', { cat: 'unit', of: 'money', unit: 'EUR', factor: 1 }),
-  ...all<Role>('quid, gbp, pounds sterling', { cat: 'unit', of: 'money', unit: 'GBP', factor: 1 }),
+  ...all<Role>('quid, quids, gbp, pounds sterling', {
+    cat: 'unit',
+    of: 'money',
+    unit: 'GBP',
+    factor: 1,
+  }),
   ...all<Role>('cents, cent, ¢', { cat: 'unit', of: 'money', unit: 'USD', factor: 1 / 100 }),
   ...all<Role>('fiver, fivers', { cat: 'unit', of: 'money', unit: 'GBP', factor: 5 }),
   ...all<Role>('tenner, tenners', { cat: 'unit', of: 'money', unit: 'GBP', factor: 10 }),

@@ -1,0 +1,73 @@
+import { markBefore } from './context';
+import type { FoodSpan } from './foods';
+import type { Quantity } from './quantity';
+import { holdsFood } from './scope-mentions';
+import { only, type Text } from './text';
+
+/**
+ * The food that is the subject right before a number, with a copula or a word of cost between: 'the salmon was'.
+ * Null where it is the dish's own name.
+ */
+export function foodBefore(text: Text, quantity: Quantity): string | null {
+  const link = markBefore(text, quantity, 'cost', 1) ?? markBefore(text, quantity, 'copula', 1);
+  const { subjects, aloneAfter, persons } = text.language.claims;
+  const first = text.tokens[link?.from ?? -1]?.folded ?? '';
+  // 'with the cheese it's 590' is no longer about the cheese.
+  if (subjects.has(first) || aloneAfter.has(first) || persons.has(first)) return null;
+  if (!link || !only(text, link.to, quantity.begin, ['filler', 'hedge', 'small'])) return null;
+  for (let at = Math.max(0, link.from - 4); at < link.from; at += 1) {
+    const food = text.food(at);
+    const part = text.marks.before('scope', link.from) ?? text.marks.at('noun', food?.from ?? -1);
+    const { denied } = text.language.claims;
+    const no = food && denied.has(text.tokens[food.from - 1]?.folded ?? '');
+    if (food && (no || text.marks.before('not', food.from))) return null;
+    // 'the entire batch of this ice cream works out at'
+    const of = food && text.marks.before('ofThem', food.from);
+    if (of && text.marks.before('scope', of.from)) return null;
+    // 'With bun: 308 kcal' is of the dish with it.
+    const colon = text.tokens[link.from]?.text === ':';
+    if (food && colon && text.marks.before('use', food.from)) return null;
+    // 'Weeknight cod: 27 g of protein': what it is called.
+    const title = text.tokens[link.from]?.text === ':' && food && food.from > 0 && link.from <= 4;
+    if (title) return null;
+    // 'the cheese on top is eighty calories'
+    const where =
+      food &&
+      link.from - food.to <= 3 &&
+      only(text, food.to, link.from, ['small', 'into', 'alone']);
+    if (food && isAllOf(text, food)) return null;
+    if (food && food.to <= link.from && where && !part && !isDish(text, food.name))
+      return food.name;
+  }
+  return null;
+}
+
+/** Tokens from what says all or half of it to the name: 'the entire batch of this ice cream'. */
+const OF_IT = 6;
+
+/** Whether a name is that of a dish, of which all or half is meant: 'the whole pie’s', 'half the pan of brownies'. */
+export function isAllOf(text: Text, { from, to }: Pick<FoodSpan, 'from' | 'to'>): boolean {
+  const { marks } = text;
+  const part = marks.lastIn('scope', from - OF_IT, to);
+  if (part?.role.scope !== 'whole' && part?.role.scope !== 'half') return false;
+  if (part.to >= to) return true;
+  const { of } = text.language.numbers;
+  const led = of.has(text.tokens[part.to]?.folded ?? '');
+  return led && !holdsFood(text, part) && only(text, part.to + 1, from, ['small', 'filler']);
+}
+
+/** Whether a food has the last word of a dish's title, and no word that the title has not. */
+export function isDish({ context, language }: Text, name: string): boolean {
+  const titles = [...(context.dishes ?? []), ...(context.dish === undefined ? [] : [context.dish])];
+  const words = name.split(/[ -]/).map(language.singular);
+  const { and } = language.numbers;
+  return titles.some((title) => {
+    const all = title
+      .toLowerCase()
+      .split(/[^\p{L}]+/u)
+      .map(language.singular);
+    // 'steak and eggs': one of two foods that it names.
+    if (words.length === 1 && and.has(all.at(-2) ?? '')) return false;
+    return words.at(-1) === all.at(-1) && words.every((word) => all.includes(word));
+  });
+}
