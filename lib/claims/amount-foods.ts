@@ -1,4 +1,5 @@
 import { nameOf, type FoodSpan } from './foods';
+import { phraseAt } from './phrases';
 import type { Quantity } from './quantity';
 import type { Text } from './text';
 
@@ -38,6 +39,7 @@ export function foodBehind(text: Text, quantity: Quantity, measured: boolean): N
   const counted =
     tokens[at]?.kind === 'number' || language.numbers.cardinals.has(tokens[at]?.folded ?? '');
   if (counted && share?.role.of === 'share') at = share.to;
+  at = labelEnd(text, at);
   const known = text.food(at);
   if (known) return { name: known.name, to: known.to, adjacent };
   if (!measured && !isLine(text, quantity)) return null;
@@ -45,6 +47,12 @@ export function foodBehind(text: Text, quantity: Quantity, measured: boolean): N
   if (spoken) return { ...spoken, adjacent };
   const name = unknownFood(text, at, of || isLine(text, quantity));
   return name && { ...name, adjacent };
+}
+
+/** Token behind what a label says before a food: 'full fat milk'. */
+export function labelEnd({ tokens, language, food }: Text, at: number): number {
+  const label = phraseAt(language.foods.labels, tokens, at);
+  return label && food(label.next)?.from === label.next ? label.next : at;
 }
 
 /** Tokens that the first line of a list has at most. */

@@ -1,5 +1,6 @@
 import { lastBefore, markBefore } from './context';
 import { foodBehind, isLine, lastFood, unknownFood } from './amount-foods';
+import { isListed } from './counted-pieces';
 import { foodAt } from './foods';
 import { lateFood } from './late-foods';
 import { phraseAt } from './phrases';
@@ -47,7 +48,10 @@ export function amountOf(
     if (unit === null && food.adjacent && text.marks.at('thing', food.to)) return null;
     if (
       unit === null &&
-      ((isDish(text, food.name) && !isLine(text, quantity)) || quantity.high > 100)
+      ((isDish(text, food.name) &&
+        !isLine(text, quantity) &&
+        !isListed(text, quantity, food.to, before)) ||
+        quantity.high > 100)
     )
       return null;
     if (unit === null && (!isCount(quantity) || text.context.form === 'title')) return null;

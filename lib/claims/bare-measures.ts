@@ -1,6 +1,7 @@
 import { isDish } from './subject-food';
 import { isOpen } from './bare-energy';
 import type { FoodSpan } from './foods';
+import { listedFoods } from './listed-foods';
 import type { Quantity } from './quantity';
 import type { Text } from './text';
 
@@ -9,7 +10,10 @@ const GAP = 12;
 /** Nobody counts so many of a food, and from so many on of one that is not said in the plural. */
 const BEYOND_COUNT = 100;
 const MEASURED = 10;
+const MOST_PIECES = 12;
 const MOST_GRAMS = 3000;
+/** Tokens before a list in which a nutrient may be what its numbers are of. */
+const TOPIC = 40;
 /** Tokens behind a list in which its unit may be said of all. */
 const UNIT_BEHIND = 8;
 
@@ -28,18 +32,37 @@ interface Entry {
 export function sayBareMeasures(text: Text, quantities: readonly Quantity[]): void {
   let list: (Entry | Quantity)[] = [];
   let last: Quantity | undefined;
+  const listed = listedFoods(text, quantities);
   const close = () => {
     sayList(text, list);
     list = [];
   };
   for (const quantity of quantities) {
     if (last && (quantity.begin - last.end > GAP || counts(last))) close();
-    const entry = entryOf(text, quantity, last);
+    const own = listed.get(quantity);
+    if (own !== undefined) setListed(quantity, own);
+    const entry =
+      own === undefined ? entryOf(text, quantity, last) : listedEntry(text, quantity, own);
     if (entry) list.push(entry);
     else if (quantity.said?.kind === 'amount' && quantity.killed === null) list.push(quantity);
     last = quantity;
   }
   close();
+}
+
+/** An amount of the food before it, not of the one behind; of none where nobody can say. */
+function setListed(quantity: Quantity, food: FoodSpan | null): void {
+  const { unit, unitEnd, said } = quantity;
+  quantity.end = Math.min(quantity.end, unitEnd);
+  quantity.noun = null;
+  const measured = unit?.of === 'mass' || unit?.of === 'volume';
+  if (food && measured) quantity.said = { kind: 'amount', unit: unit.unit, food: food.name };
+  else if (said?.kind === 'amount' || said?.kind === 'nutrient') quantity.said = null;
+}
+
+function listedEntry(text: Text, quantity: Quantity, food: FoodSpan | null): Entry | null {
+  const open = quantity.unit === null && food !== null && !isDish(text, food.name);
+  return open ? { quantity, food, of: false, side: 'before' } : null;
 }
 
 /** A nutrient or a price ends a list of amounts. */
@@ -49,7 +72,7 @@ const isEntry = (one: Entry | Quantity): one is Entry => 'side' in one;
 
 /** A number without unit beside a food: right before it, before 'of', or behind it and a pause. */
 function entryOf(text: Text, quantity: Quantity, last: Quantity | undefined): Entry | null {
-  const { unit, killed, said, fraction, low, high, to, begin } = quantity;
+  const { unit, killed, said, fraction, low, high, to } = quantity;
   if (unit || killed !== null || fraction || low !== high) return null;
   if (text.marks.at('thing', to) || text.marks.at('trapBehind', to)) return null;
   const { numbers, foods } = text.language;
@@ -64,23 +87,32 @@ function entryOf(text: Text, quantity: Quantity, last: Quantity | undefined): En
     return piece || salt ? { quantity, food, of, side: 'behind' } : null;
   }
   if (of || said !== null || !isOpen(text, quantity)) return null;
-  const before = foodBefore(text, begin, last?.end ?? 0);
+  const before = foodBefore(text, quantity, last?.end ?? 0);
   return before ? { quantity, food: before, of, side: 'before' } : null;
 }
 
 /** Tokens from a food to its number, with words for how it is between: 'chicken thigh, boneless, 740'. */
 const ASIDE = 6;
 
-function foodBefore(text: Text, begin: number, from: number): FoodSpan | null {
-  const { tokens, marks } = text;
-  if (!/^[,:]$/.test(tokens[begin - 1]?.text ?? '')) return null;
+/** The food right before a number and a mark: 'ground almonds, fifty'. */
+export function foodBefore(
+  text: Text,
+  { begin, end, low }: Quantity,
+  from: number,
+): FoodSpan | null {
+  const { tokens, marks, language } = text;
+  const mark = /^[,:]$/.test(tokens[begin - 1]?.text ?? '');
+  // 'honey one, vinegar two'
+  const next = tokens[end];
+  const ends = next?.kind !== 'word' || language.numbers.and.has(next.folded);
+  if (!mark && (!ends || low >= MEASURED)) return null;
   let found: FoodSpan | null = null;
   for (let at = Math.max(from, begin - ASIDE); at < begin;) {
     const food = text.food(at);
     if (food && food.to <= begin) found = food;
     at = food ? food.to : at + 1;
   }
-  if (!found || isDish(text, found.name)) return null;
+  if (!found || isDish(text, found.name) || (!mark && found.to < begin)) return null;
   const between = [found.to, begin] as const;
   const other = marks.firstIn('copula', ...between) ?? marks.firstIn('noun', ...between);
   return other ? null : found;
@@ -92,8 +124,11 @@ function sayList(text: Text, list: readonly (Entry | Quantity)[]): void {
   const grams = list.some((one) => !isEntry(one) && one.said?.unit === 'g');
   const all = isNamedBehind(text, entries.at(-1)?.quantity.end ?? 0);
   const named = grams || all;
-  const beyond = entries.filter((entry) => isBeyond(entry) && entry.side === 'behind').length;
-  if (!named && beyond === 0 && !entries.some(({ of }) => of)) return;
+  const beyond = entries.filter(isBeyond);
+  const behind = beyond.some(({ side }) => side === 'behind');
+  const weighed = entries.length > 1 && beyond.length > 0 && !isOfNutrient(text, list);
+  const spooned = list.some((one) => !isEntry(one) && isSpoon(one.said?.unit));
+  if (!named && !behind && !weighed && !spooned && !entries.some(({ of }) => of)) return;
   if (!named && list.length < 2) return;
   let measure: string | null = null;
   for (const one of list) {
@@ -101,7 +136,7 @@ function sayList(text: Text, list: readonly (Entry | Quantity)[]): void {
       measure = one.said?.unit ?? null;
       continue;
     }
-    const unit = unitOf(text, one, { named, all, measure });
+    const unit = unitOf(text, one, { named: named || weighed, all, measure });
     if (unit === null) continue;
     const { quantity, food, side } = one;
     quantity.said = { kind: 'amount', unit, food: food.name };
@@ -109,6 +144,18 @@ function sayList(text: Text, list: readonly (Entry | Quantity)[]): void {
     if (side === 'behind') quantity.end = Math.max(quantity.end, food.to);
     if (!named && unit === 'g') quantity.unsure = true;
   }
+}
+
+const isSpoon = (unit: string | null | undefined) =>
+  unit !== null && unit !== undefined && !['g', 'piece', 'kg', 'ml'].includes(unit);
+
+/** Whether a nutrient is said around a list: 'rice, one eighty, beef, one twenty' may be calories. */
+function isOfNutrient({ marks }: Text, list: readonly (Entry | Quantity)[]): boolean {
+  const all = list.map((one) => (isEntry(one) ? one.quantity : one));
+  const [from, to] = [all[0]?.begin ?? 0, all.at(-1)?.end ?? 0];
+  const noun =
+    marks.lastIn('noun', from - TOPIC, from) ?? marks.firstIn('noun', to, to + TOPIC / 2);
+  return noun !== undefined;
 }
 
 const isBeyond = ({ quantity: { low } }: Entry) => low >= BEYOND_COUNT && low <= MOST_GRAMS;
@@ -121,12 +168,17 @@ function unitOf(
 ): string | null {
   if (low > MOST_GRAMS) return null;
   // 'two tablespoons of soy and one of honey'
-  const spoons = list.measure !== null && !['g', 'piece', 'kg', 'ml'].includes(list.measure);
+  const spoons = isSpoon(list.measure);
   if (of && low < MEASURED) return spoons ? list.measure : list.named ? 'g' : null;
-  if (side === 'before') return list.named && low >= 1 ? 'g' : null;
-  if (low >= BEYOND_COUNT) return 'g';
   const last = text.tokens[food.to - 1]?.folded ?? '';
   const plural = text.language.singular(last) !== last;
+  if (side === 'before') {
+    // 'soy sauce two tablespoons, honey one'; 'eggs, two'
+    if (low < MEASURED && spoons && !plural) return list.measure;
+    if (low <= MOST_PIECES && plural) return 'piece';
+    return list.named && low > 1 ? 'g' : null;
+  }
+  if (low >= BEYOND_COUNT) return 'g';
   if (low < MEASURED) return list.all && !plural && low > 1 ? 'g' : null;
   return of || !plural || low >= BEYOND_COUNT / 4 ? 'g' : null;
 }
@@ -136,7 +188,8 @@ function isNamedBehind(text: Text, end: number): boolean {
   const unit = text.marks.firstIn('unit', end, end + UNIT_BEHIND);
   if (unit?.role.of !== 'mass' || unit.role.unit !== 'g') return false;
   const before = text.tokens[unit.from - 1];
-  const number =
-    before?.kind === 'number' || text.language.numbers.cardinals.has(before?.folded ?? '');
-  return !number;
+  const { cardinals, hundred, thousand } = text.language.numbers;
+  const word = before?.folded ?? '';
+  const number = before?.kind === 'number' || cardinals.has(word);
+  return !number && !hundred.has(word) && !thousand.has(word);
 }

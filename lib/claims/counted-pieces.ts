@@ -2,10 +2,31 @@ import type { Quantity } from './quantity';
 import type { Text } from './text';
 
 /** Whether counted pieces without a verb are what the dish makes; `to`: the token behind their name. */
-export const isMade = (text: Text, quantity: Quantity, to: number): boolean =>
-  (isOwnLine(text, quantity, to) && !isEaten(text, quantity, to)) ||
-  isOfTitle(text, quantity, to) ||
-  isEach(text, to);
+export const isMade = (
+  text: Text,
+  quantity: Quantity,
+  to: number,
+  before: Quantity | undefined,
+): boolean =>
+  isEach(text, to) ||
+  (((isOwnLine(text, quantity, to) && !isEaten(text, quantity, to)) || isOfTitle(text, quantity, to)) &&
+    !isListed(text, quantity, to, before));
+
+/** 'four rolls, one onion, a tomato', 'half a teaspoon of sugar four rolls': one of the foods that go in. */
+export function isListed(
+  { tokens, language: { numbers }, marks, food }: Text,
+  { begin }: Quantity,
+  to: number,
+  before: Quantity | undefined,
+): boolean {
+  const amount = before?.killed === null && before.said?.kind === 'amount';
+  if (amount && before.said?.food !== undefined && begin - before.end <= 1) return true;
+  const next = tokens[to]?.text === ',' || numbers.and.has(tokens[to]?.folded ?? '') ? to + 1 : to;
+  const { kind, folded = '' } = tokens[next] ?? {};
+  if (kind !== 'number' && !numbers.cardinals.has(folded)) return false;
+  const counted = food(next + 1);
+  return counted?.from === next + 1 && marks.at('thing', next + 1) === undefined;
+}
 
 /** Tokens behind a count in which a number of each follows. */
 const EACH_REACH = 8;

@@ -1,6 +1,6 @@
 import { lastBefore, markBefore } from './context';
 import type { Quantity, Said } from './quantity';
-import type { Text } from './text';
+import { only, type Text } from './text';
 
 /** What a mass without food or nutrient says of the finished dish, where it was weighed. */
 export function finishedOf(
@@ -8,7 +8,8 @@ export function finishedOf(
   quantity: Quantity,
   before: Quantity | undefined,
 ): Said | null {
-  if (quantity.unit?.of !== 'mass' || quantity.unit.unit === 'mg' || quantity.unit.unit === 'µg')
+  if (quantity.unit === null) return bareWeight(text, quantity);
+  if (quantity.unit.of !== 'mass' || quantity.unit.unit === 'mg' || quantity.unit.unit === 'µg')
     return null;
   const { begin } = quantity;
   if (lastBefore(text, begin, 'self', 4)) return null;
@@ -18,6 +19,10 @@ export function finishedOf(
     return { kind: 'amount', unit: quantity.unit.unit, scope: subject.scope, food: subject.food };
   const portion = text.marks.at('thing', quantity.unitEnd)?.role.as === 'portion';
   if (portion) return { kind: 'amount', unit: quantity.unit.unit, scope: 'portion' };
+  if (ofPortions(text, quantity, before))
+    return { kind: 'amount', unit: quantity.unit.unit, scope: 'portion' };
+  if (isOfPieces(text, quantity, before))
+    return { kind: 'amount', unit: quantity.unit.unit, scope: 'each' };
   if (isPartWeighed(text, quantity)) return { kind: 'amount', unit: quantity.unit.unit };
   const after =
     before?.said?.kind === 'amount' &&
@@ -38,6 +43,58 @@ function subjectFood(
   return food?.to === scope.to ? { scope: 'each', food: food.name } : null;
 }
 
+/** Grams that are said as such without their name. */
+const BARE = { least: 100, most: 5000 } as const;
+
+/** 'the whole thing weighs nine forty': no one says ounces or kilos so. */
+function bareWeight(text: Text, quantity: Quantity): Said | null {
+  const { noun, low, high, begin, end, fraction } = quantity;
+  if (noun || fraction || low !== high || low < BARE.least || low > BARE.most) return null;
+  const weighs = markBefore(text, quantity, 'weigh', 3);
+  const links = ['filler', 'small', 'copula', 'hedge'] as const;
+  if (!weighs || !only(text, weighs.to, begin, links)) return null;
+  const who = text.tokens[weighs.from - 1]?.folded ?? '';
+  if (lastBefore(text, begin, 'self', 4) ?? text.language.claims.persons.has(who)) return null;
+  const next = text.food(end) ?? text.marks.at('thing', end) ?? text.marks.at('trapBehind', end);
+  if (next || text.marks.lastIn('noun', begin - TOPIC, begin)) return null;
+  quantity.unsure = true;
+  return { kind: 'amount', unit: 'g' };
+}
+
+/** Tokens around a weight in which a nutrient would be what is weighed. */
+const TOPIC = 50;
+
+/** 'ten portions of two fifty grams'. */
+function ofPortions({ tokens, language }: Text, { begin }: Quantity, before: Quantity | undefined) {
+  const of = language.numbers.of.has(tokens[begin - 1]?.folded ?? '');
+  return of && before?.said?.kind === 'portions' && before.end === begin - 1;
+}
+
+/** 'six balls, ninety grams each', 'roll them to thirty grams': how much a piece weighs, where no nutrient is said. */
+function isOfPieces(text: Text, quantity: Quantity, before: Quantity | undefined): boolean {
+  const { begin, end } = quantity;
+  const { marks } = text;
+  if (marks.lastIn('noun', begin - TOPIC, begin) ?? marks.firstIn('noun', end, end + AHEAD))
+    return false;
+  const shaped = lastBefore(text, begin, 'shape', SHAPED);
+  const each = marks.at('scope', end)?.role;
+  const counted = each?.link === 'counted' || each?.scope === 'each';
+  const pieces = before?.said?.kind === 'portions' && begin - before.end <= GAP;
+  return (
+    (counted && (pieces || shaped !== undefined)) || (shaped !== undefined && isLed(text, begin))
+  );
+}
+
+const isLed = ({ marks, tokens, language: { numbers } }: Text, begin: number) =>
+  marks.before('lead', begin) !== undefined ||
+  marks.before('at', begin) !== undefined ||
+  numbers.to.has(tokens[begin - 1]?.folded ?? '');
+
+/** Tokens from pieces to what each weighs; and from the verb that shapes them. */
+const GAP = 4;
+const AHEAD = 12;
+const SHAPED = 12;
+
 /** From so many grams on a part is weighed; below, a nutrient may be meant. */
 const HEAVY = 100;
 
@@ -46,5 +103,6 @@ function isPartWeighed(text: Text, quantity: Quantity): boolean {
   const copula = markBefore(text, quantity, 'copula', 1);
   const scope = copula && text.marks.before('scope', copula.from)?.role.scope;
   if (scope !== 'each' && scope !== 'portion' && scope !== 'slice') return false;
-  return quantity.unit?.unit !== 'g' || quantity.low >= HEAVY;
+  const noun = text.marks.lastIn('noun', quantity.begin - TOPIC, quantity.begin + GAP);
+  return quantity.unit?.unit !== 'g' || quantity.low >= HEAVY || (scope === 'each' && !noun);
 }

@@ -36,6 +36,8 @@ export function foodAt(tokens: readonly Token[], at: number, language: Language)
     if (head && !modifier) break;
   }
   if (begin === null || end === null || begin >= end) return null;
+  const tail = tokens[end];
+  if (tail?.kind === 'word' && language.foods.tails.has(language.singular(tail.folded))) end += 1;
   return { from: begin, to: end, name: nameOf(tokens, begin, end, language.singular) };
 }
 

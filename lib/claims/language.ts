@@ -115,6 +115,8 @@ export type Role =
   | Named<'dear' | 'worth'>
   /** Says that what follows is money, where 'cost' may say it of calories too: 'paid', 'price per portion'. */
   | Named<'paid'>
+  /** Makes pieces: 'roll them', 'divide the dough'. */
+  | Named<'shape'>
   /** What others take for theirs: 'the cafe wants', 'they charge'. */
   | Named<'charge'>
   /** Behind what another dish is made with: 'the pork version'. */
@@ -167,8 +169,14 @@ export interface FoodWords {
   /** A food by itself; and what may stand before one as part of its name. */
   readonly heads: ReadonlySet<string>;
   readonly modifiers: ReadonlySet<string>;
+  /** What ends a name behind a food, and is none alone: the shoulder of pork shoulder. */
+  readonly tails: ReadonlySet<string>;
   /** What is done to a food, or says how good it is: left out at the front of its name. */
   readonly plain: ReadonlySet<string>;
+  /** What a label says before a food's name: 'full fat milk'. */
+  readonly labels: Phrases<true>;
+  /** In what state a food is weighed: drained, cooked, raw. */
+  readonly prepared: ReadonlySet<string>;
   /** Other names of a food. */
   readonly synonyms: ReadonlyMap<string, string>;
   /** Foods that are never told as named: water, plain kinds. */

@@ -7,6 +7,8 @@ import { tokenize } from './tokens';
 
 /** Tokens in which a part that was said is still counted. */
 const PART_REACH = 30;
+/** Tokens from a verb that shapes pieces to how many there are. */
+const SHAPED = 14;
 
 /** How many portions, pieces or slices the dish makes; null where a number says no such thing. */
 export function portionsOf(
@@ -54,7 +56,7 @@ export function portionsOf(
   // 'if you have two bowls' says what somebody eats, and not how many there are.
   if (eat && (led === null || (serve && eat.from < serve.from))) return null;
   if (thing && as && as !== 'whole' && as !== 'person') {
-    if (!counts(text, quantity, thing.to, as, led)) return null;
+    if (!counts(text, quantity, thing.to, as, led, before)) return null;
     quantity.end = thing.to;
     return { kind: 'portions', unit: as };
   }
@@ -78,7 +80,10 @@ export function portionsOf(
     return { kind: 'portions', unit: 'portion' };
   }
   const dozen = text.language.numbers.counts.get(text.tokens[quantity.to - 1]?.folded ?? '') === 12;
-  if (led === 'any' && dozen && isBare(text, quantity)) return { kind: 'portions', unit: 'piece' };
+  // 'roll them small and you get twenty two'
+  const shaped = quantity.low > 3 && lastBefore(text, quantity.begin, 'shape', SHAPED);
+  if (led === 'any' && (dozen || shaped) && isBare(text, quantity))
+    return { kind: 'portions', unit: 'piece' };
   if (led === null || led === 'any' || as === 'whole') return null;
   const fed = serve?.role.as === 'portion' && isFed(text, quantity);
   if (!fed && !isBare(text, quantity)) return null;
@@ -159,10 +164,11 @@ function counts(
   to: number,
   as: string,
   led: string | null,
+  before: Quantity | undefined,
 ): boolean {
   if (led !== null) return quantity.low > 1 || led !== 'any';
   if (quantity.low < 2) return false;
-  if (as === 'piece') return isMade(text, quantity, to);
+  if (as === 'piece') return isMade(text, quantity, to, before);
   // 'two bowls is double that': what the person eats; 'a slice of' another food is an amount.
   const copula = markBehind(text, to, 'copula', 0);
   const next = text.marks.at('ofThem', to) || text.tokens[to]?.folded === undefined;

@@ -234,5 +234,9 @@ function isSizeOfPart({ language, marks, tokens }: Text, { begin, unit, noun }: 
   if (unit?.of !== 'mass' || noun !== null) return false;
   const behindOf = language.numbers.of.has(tokens[begin - 1]?.folded ?? '');
   const part = behindOf ? marks.before('thing', begin - 1) : undefined;
+  // 'ten portions of 250 grams' says what each weighs.
+  const { cardinals } = language.numbers;
+  const counted = tokens[(part?.from ?? 0) - 1];
+  if (counted?.kind === 'number' || (cardinals.get(counted?.folded ?? '') ?? 0) > 1) return false;
   return part?.role.as === 'slice' || part?.role.as === 'portion';
 }

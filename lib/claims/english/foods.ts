@@ -63,7 +63,13 @@ const HEADS = set(`
   flapjack tiffin trifle jelly jello pavlova mousse tofurky tvp quorn mycoprotein creatine collagen gelatin agar
   pectin xanthan arrowroot tapioca spam
   corned hash kedgeree peas butterbean borlotti cannellini haricot flageolet lupin fava
+  filo phyllo arborio basmati muesli bicarb bicarbonate agave lard balsamic dijon flax stout cajun applesauce veg xanthan
 `);
+
+/** What ends the name of a food behind another word of it, and is none alone: pork shoulder, taco shells. */
+const TAILS = set(
+  'shoulder belly neck leg cheek wheat puree husk gum extract shell seed wrapper shoot seasoning crystal finger krispie knuckle tenderloin escalope',
+);
 
 const MODIFIER_WORDS = set(`
   vanilla sour ice peanut almond coconut olive sesame sunflower avocado soy oyster fish chili chilli hot sweet pickled
@@ -82,7 +88,7 @@ const MODIFIER_WORDS = set(`
   mascarpone passion star dragon bone stock bouillon nutritional smoked coffee cold brew protein energy light dark banana
   pasta pizza noodle steak lentil chickpea bean cheddar ham avocado beetroot pecan walnut hazelnut cashew strawberry raspberry blueberry skimmed semi kalamata sea table kosher fleur garam apricot pita
   naan crusty garlicky bagel burger brioche salad fennel caraway celery cumin mushroom
-  gram toor moong masoor urad channa scotch cayenne chipotle piri peri bok pak choi lemongrass brazil mulled wholemeal wholewheat rainbow cavolo chuck rump sirloin crème creme soured jersey clover runny soya sourdough pitta flour wonton filo puff shortcrust poached vegan veggie plant turkish skyr gochugaru tahini medjool mince ribeye flank chorizo merguez stem crystallised candied glace maraschino haricot borlotti cannellini fava
+  gram toor moong masoor urad channa scotch cayenne chipotle piri peri bok pak choi lemongrass brazil mulled wholemeal wholewheat rainbow cavolo chuck rump sirloin crème creme soured jersey clover runny soya sourdough pitta flour wonton filo puff shortcrust poached vegan veggie plant turkish skyr gochugaru tahini medjool mince ribeye flank chorizo merguez stem crystallised candied glace maraschino haricot borlotti cannellini fava sushi risotto porridge pearl giant bulgur breaded kaffir cajun fajita taco brussels sichuan short ox split new english xanthan psyllium ramen lasagne rotisserie bamboo
 `);
 
 /** How good or how it is done, said of a food before its name. */
@@ -93,6 +99,7 @@ const SAID_OF = set(
 export const FOODS: FoodWords = {
   heads: HEADS,
   modifiers: MODIFIER_WORDS,
+  tails: TAILS,
   plain: new Set([
     ...PREPARATION,
     ...ADVERBS,
@@ -101,6 +108,14 @@ export const FOODS: FoodWords = {
     ...SIZES.keys(),
     ...SAID_OF,
   ]),
+  labels: phrases(
+    phrasesOf(
+      'full fat, low fat, half fat, reduced fat, fat free, zero fat, whole fat, low sodium, reduced salt, low salt, reduced sugar, sugar free, no added sugar, high protein, light, lighter',
+    ).map((words) => [words, true]),
+  ),
+  prepared: set(
+    'drained cooked raw peeled dry uncooked trimmed net boned podded unpeeled defrosted deboned',
+  ),
   synonyms: new Map([
     ['mayo', 'mayonnaise'],
     ['spud', 'potato'],

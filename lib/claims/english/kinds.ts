@@ -92,10 +92,14 @@ export const KINDS: [string, Role][] = [
     { cat: 'serve', as: 'portion' },
   ),
   ...all<Role>(
-    'roll into, shape into, form into, shaped into, rolled into, roll it into, shape it into, shape them into, press into, scoop into, scooped into',
+    'form, shape, shape up, roll into, shape into, form into, shaped into, rolled into, roll it into, shape it into, shape them into, press into, scoop into, scooped into',
     { cat: 'serve', as: 'piece' },
   ),
 
+  ...conjugated(
+    'roll rolls rolled rolling, shape shapes shaped shaping, form forms formed forming, ball balls balled balling, divide divides divided dividing, portion portions portioned portioning, scoop scoops scooped scooping, flatten flattens flattened flattening',
+    'it, them, into, the, this, each, out, in, to, everything',
+  ).map((phrase): [string, Role] => [phrase, { cat: 'shape' }]),
   ...all<Role>(
     'weighed, weigh, weighs, weighed out, finished weight, on the scale, weighing, came out at, weighs in at, serving size, portion size, final weight, weighed in at, cooked weight, total weight, weight',
     { cat: 'weigh' },
@@ -125,7 +129,7 @@ export const KINDS: [string, Role][] = [
     ).map((phrase): [string, Role] => [phrase, { cat: 'handled' }]),
   ),
   ...all<Role>(
-    'ones, tub, tubs, pack, packs, packet, packets, bag, bags, box, boxes, bottle, bottles, block, blocks, tin, tins, can, cans, pouch, jar, jars, carton, cartons, sack, container, punnet, tray of, size, sized',
+    'ones, tub, tubs, pack, packs, packet, packets, bag, bags, box, boxes, bottle, bottles, block, blocks, tin, tins, can, cans, pouch, jar, jars, pot, pots, ball, balls, carton, cartons, sack, container, punnet, tray of, size, sized',
     { cat: 'pack' },
   ),
   ...all<Role>(
