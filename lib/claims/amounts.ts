@@ -56,7 +56,7 @@ export function amountOf(
       return null;
     if (unit === null && (!isCount(quantity) || text.context.form === 'title')) return null;
     if (food.to > quantity.end && food.adjacent) quantity.end = food.to;
-    return { ...said, food: food.name };
+    return { ...said, food: food.name, ...partOf(text, quantity) };
   }
   if (unit === null) return null;
   if (first !== null && unit.of !== 'container') return { ...said, food: first };
@@ -78,6 +78,13 @@ export function amountOf(
     poured(text, quantity);
   const name = used ? (lastFood(text, quantity.begin) ?? titleFood(text)) : null;
   return name === null ? null : { ...said, food: name };
+}
+
+/** 'each patty is a quarter pound of beef': what goes into one of them. */
+function partOf({ marks }: Text, { begin }: Quantity): Partial<Said> {
+  const copula = marks.before('copula', begin);
+  const scope = copula && marks.before('scope', copula.from)?.role.scope;
+  return scope === 'each' || scope === 'portion' ? { scope } : {};
 }
 
 /** 'two of the peppers'; 'one of them' is a turn of speech. */

@@ -68,6 +68,10 @@ export function orMore(
   return { high, next };
 }
 
+/** Minutes below which seconds are said as well, and the seconds that are. */
+const MOST_EXACT = 15;
+const QUARTERS: ReadonlySet<number> = new Set([15, 30, 45]);
+
 /** Whether something that is counted begins at a token. */
 const isCounted = ({ marks, food }: Text, at: number) =>
   (['unit', 'noun', 'thing', 'trapBehind'] as const).some((category) => marks.at(category, at)) ||
@@ -106,6 +110,13 @@ export function afterUnit(
     if (more?.digits && tokens[at]?.glued && more.low < 60 && Number.isInteger(value)) {
       return { add: more.low / 60, next: more.to, fraction: false };
     }
+  }
+  if (role.of === 'time' && role.unit === 'min' && Number.isInteger(value) && value < MOST_EXACT) {
+    // 'two minutes thirty'
+    const seconds = numberAt(tokens, at, { ...numberContext(text), divisible: () => false });
+    const exact = seconds && QUARTERS.has(seconds.low) && seconds.low === seconds.high;
+    if (exact && !seconds.parts && !isCounted(text, seconds.to))
+      return { add: seconds.low / 60, next: seconds.to, fraction: false };
   }
   if (role.unit === 'lb') {
     // '1 lb 2 oz'

@@ -12,6 +12,9 @@ export const isMade = (
   (((isOwnLine(text, quantity, to) && !isEaten(text, quantity, to)) || isOfTitle(text, quantity, to)) &&
     !isListed(text, quantity, to, before));
 
+/** Tokens from a number to its unit. */
+const MEASURED = 6;
+
 /** 'four rolls, one onion, a tomato', 'half a teaspoon of sugar four rolls': one of the foods that go in. */
 export function isListed(
   { tokens, language: { numbers }, marks, food }: Text,
@@ -19,11 +22,18 @@ export function isListed(
   to: number,
   before: Quantity | undefined,
 ): boolean {
+  const measured = (at: number) => {
+    const unit = marks.firstIn('unit', at, at + MEASURED);
+    const food = numbers.of.has(tokens[unit?.to ?? 0]?.folded ?? '') && unit?.role.of === 'mass';
+    return food && marks.at('noun', unit.to + 1) === undefined;
+  };
   const amount = before?.killed === null && before.said?.kind === 'amount';
   if (amount && before.said?.food !== undefined && begin - before.end <= 1) return true;
   const next = tokens[to]?.text === ',' || numbers.and.has(tokens[to]?.folded ?? '') ? to + 1 : to;
   const { kind, folded = '' } = tokens[next] ?? {};
+  if (marks.at('hedge', next) && measured(next + 1)) return true;
   if (kind !== 'number' && !numbers.cardinals.has(folded)) return false;
+  if (measured(next)) return true;
   const counted = food(next + 1);
   return counted?.from === next + 1 && marks.at('thing', next + 1) === undefined;
 }
@@ -83,5 +93,6 @@ function isOwnLine({ tokens, spoken, context }: Text, { begin }: Quantity, to: n
   const before = tokens[begin - 1];
   const starts = before === undefined || before.kind === 'line' || before.text === ':';
   const next = tokens[to];
-  return starts && (next === undefined || next.kind === 'line' || next.text === ',');
+  const bracket = before?.text === '(' && next?.text === ')';
+  return bracket || (starts && (next === undefined || next.kind === 'line' || next.text === ','));
 }

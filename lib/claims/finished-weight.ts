@@ -74,16 +74,29 @@ function ofPortions({ tokens, language }: Text, { begin }: Quantity, before: Qua
 function isOfPieces(text: Text, quantity: Quantity, before: Quantity | undefined): boolean {
   const { begin, end } = quantity;
   const { marks } = text;
+  const counted = isEach(text, end);
+  // 'they come out at 68 grams each cooked', 'about 62 g each once baked'
+  if (counted && isDone(text, end)) return true;
   if (marks.lastIn('noun', begin - TOPIC, begin) ?? marks.firstIn('noun', end, end + AHEAD))
     return false;
   const shaped = lastBefore(text, begin, 'shape', SHAPED);
-  const each = marks.at('scope', end)?.role;
-  const counted = each?.link === 'counted' || each?.scope === 'each';
   const pieces = before?.said?.kind === 'portions' && begin - before.end <= GAP;
   return (
     (counted && (pieces || shaped !== undefined)) || (shaped !== undefined && isLed(text, begin))
   );
 }
+
+function isEach({ marks }: Text, end: number): boolean {
+  const each = marks.at('scope', end)?.role;
+  return each?.link === 'counted' || each?.scope === 'each';
+}
+
+/** Whether a weight is said of something that is cooked, or not yet. */
+const isDone = ({ tokens, language }: Text, end: number): boolean =>
+  tokens.slice(end, end + DONE).some(({ folded }) => language.foods.prepared.has(folded));
+
+/** Tokens from a weight to the state that it was weighed in. */
+const DONE = 4;
 
 const isLed = ({ marks, tokens, language: { numbers } }: Text, begin: number) =>
   marks.before('lead', begin) !== undefined ||

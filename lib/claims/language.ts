@@ -142,6 +142,8 @@ export interface NumberWords {
   readonly point: ReadonlySet<string>;
   readonly and: ReadonlySet<string>;
   readonly article: ReadonlySet<string>;
+  /** One more: 'another hour'. */
+  readonly another: ReadonlySet<string>;
   /** Parts of one by their divisor. */
   readonly fractions: ReadonlyMap<string, number>;
   readonly half: ReadonlySet<string>;

@@ -36,7 +36,8 @@ function isSetOff({ marks, tokens }: Text, begin: number): boolean {
     at = filler.from;
   const token = tokens[at - 1];
   if (token?.kind === 'mark' && /^[,.;:–—-]$/.test(token.text)) return true;
-  return (marks.before('copula', at) ?? marks.before('which', at)) !== undefined;
+  const verb = marks.before('copula', at) ?? marks.before('which', at) ?? marks.before('use', at);
+  return verb !== undefined;
 }
 
 /** The food that was named last before a token. */

@@ -31,6 +31,10 @@ export function numberContext(text: Text): NumberContext {
       if (mark.role.of === 'money') return mark.role.factor >= 1 && mark.from === at;
       return MEASURES.includes(mark.role.of) && (mark.from === at || mark.role.of !== 'mass');
     },
+    more: (at) => {
+      const role = marks.at('unit', at)?.role;
+      return role?.of === 'time' && role.unit === 'h';
+    },
     needsNumber: (at) => {
       const mark = marks.at('unit', at);
       if (mark?.role.of !== 'mass') return false;

@@ -25,6 +25,8 @@ export interface NumberContext extends Apart {
   readonly divisible: (at: number) => boolean;
   /** Whether an article before this is a one: a measure or a container. */
   readonly countable: (at: number) => boolean;
+  /** Whether 'another' before this is one more: an hour. */
+  readonly more?: (at: number) => boolean;
   /** Whether 'grams of protein' or the like begins here, so that what sounds alike is a number. */
   readonly needsNumber: (at: number) => boolean;
 }
@@ -152,9 +154,10 @@ function countAt(tokens: readonly Token[], at: number, words: NumberWords): Numb
 function articleAt(
   tokens: readonly Token[],
   at: number,
-  { words, countable }: NumberContext,
+  { words, countable, more }: NumberContext,
 ): NumberAt | null {
-  return words.article.has(folded(tokens, at)) && countable(at + 1)
+  const one = words.article.has(folded(tokens, at)) && countable(at + 1);
+  return one || (words.another.has(folded(tokens, at)) && more?.(at + 1) === true)
     ? { value: 1, next: at + 1, digits: false, words: true, fraction: false }
     : null;
 }

@@ -80,6 +80,12 @@ export function portionsOf(
     return { kind: 'portions', unit: 'portion' };
   }
   const dozen = text.language.numbers.counts.get(text.tokens[quantity.to - 1]?.folded ?? '') === 12;
+  // 'for 4' on a line of its own
+  if (isForLine(text, quantity)) return { kind: 'portions', unit: 'portion' };
+  // 'serves four, or two with ambitions'
+  const served = before?.said?.kind === 'portions' ? before.said.unit : null;
+  if (before && served !== null && isOther(text, quantity, before))
+    return { kind: 'portions', unit: served };
   // 'roll them small and you get twenty two'
   const shaped = quantity.low > 3 && lastBefore(text, quantity.begin, 'shape', SHAPED);
   if (led === 'any' && (dozen || shaped) && isBare(text, quantity))
@@ -91,6 +97,23 @@ export function portionsOf(
   const part = serve && lastBefore(text, serve.from, 'scope', 3)?.role.scope;
   const unit = led === 'piece' && part === 'portion' ? part : led;
   return { kind: 'portions', unit };
+}
+
+function isForLine({ spoken, tokens, marks }: Text, { begin, end }: Quantity): boolean {
+  const line = (at: number) => tokens[at] === undefined || tokens[at]?.kind === 'line';
+  return (
+    !spoken && marks.before('serveTitle', begin)?.from === begin - 1 && line(begin - 2) && line(end)
+  );
+}
+
+/** Tokens from a number of portions to another one that it may be as well. */
+const OTHER = 3;
+
+function isOther(text: Text, { begin, end }: Quantity, before: Quantity): boolean {
+  const or = text.language.numbers.either.has(text.tokens[begin - 1]?.folded ?? '');
+  const next =
+    text.marks.at('so', end) ?? text.marks.at('small', end) ?? text.marks.at('joiner', end);
+  return or && begin - before.end <= OTHER && next !== undefined;
 }
 
 /** Meals are portions where they are made, vessels where so many come out of one dish: 'six pots out of this'. */

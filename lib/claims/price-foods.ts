@@ -92,7 +92,8 @@ function dearFood(text: Text, { begin, end }: Quantity): string | null {
   const part = text.marks.at('scope', end);
   if (!dear || (part && part.role.scope !== 'each')) return null;
   // 'the rice was cheap, so it is nine dollars'
-  if (text.marks.firstIn('so', dear.to, begin)) return null;
+  if (text.marks.firstIn('so', dear.to, begin) ?? text.marks.firstIn('scope', dear.to, begin))
+    return null;
   let found: string | null = null;
   for (let at = Math.max(0, dear.from - DEAR / 2); at < dear.from;) {
     const food = text.food(at);
@@ -125,6 +126,8 @@ function packFood(text: Text, { begin, end }: Quantity): string | null {
 function foodOf(text: Text, at: number): string | null {
   // 'eight dollars for six muffins' is of the dish.
   if (isNumber(text, at) && text.marks.at('thing', at + 1)) return null;
+  // 'six euros for the whole cake'
+  if (text.marks.at('scope', at) ?? text.marks.at('scope', at - 1)) return null;
   const food = text.food(at) ?? text.food(at + 1);
   return food && food.from - at <= 1 && !isDish(text, food.name) ? food.name : null;
 }

@@ -12,13 +12,7 @@ const GEAR_BEHIND = 6;
 export function priceOf(text: Text, quantity: Quantity, before: Quantity | undefined): Said | null {
   const { unit } = quantity;
   if (unit?.of !== 'money') return bareMoney(text, quantity, before);
-  const gear =
-    gearBefore(text, quantity) ??
-    text.marks.firstIn(
-      'gear',
-      quantity.end,
-      Math.min(quantity.end + GEAR_BEHIND, sentenceEnd(text, quantity.from)),
-    );
+  const gear = gearBefore(text, quantity) ?? gearBehind(text, quantity);
   const { end } = quantity;
   const other = text.marks.at('trapBehind', end) ?? text.marks.at('than', end);
   if (gear || quantity.high === 0 || other || isPerMeasure(text, end)) {
@@ -32,7 +26,12 @@ export function priceOf(text: Text, quantity: Quantity, before: Quantity | undef
   // 'the cafe down the road wants seven pounds fifty'
   const others = text.marks.lastIn('charge', quantity.begin - CHARGED, quantity.begin);
   if (others && food.food === undefined) quantity.killed ??= 'of something else';
-  return quantity.killed === null ? { kind: 'price', unit: moneyOf(text, unit), ...food } : null;
+  if (quantity.killed !== null) return null;
+  // '$3.40 mine, $11 takeout'
+  const bought = text.marks.at('usual', end);
+  if (bought && text.tokens[bought.to]?.kind !== 'word')
+    return { kind: 'price', unit: moneyOf(text, unit), scope: 'compared' };
+  return { kind: 'price', unit: moneyOf(text, unit), ...food };
 }
 
 /** 'two ninety nine a pound', '£6 per kilo': what so much of it costs in the shop. */
@@ -71,6 +70,13 @@ const NEAR = 8;
 /** Tokens before a pronoun in which a thing that no one eats is what it stands for. */
 const PRONOUN = 24;
 
+/** A thing that no one eats behind a price; '$2 air fryer tofu' is eaten. */
+function gearBehind(text: Text, { from, end }: Quantity) {
+  const to = Math.min(end + GEAR_BEHIND, sentenceEnd(text, from));
+  const gear = text.marks.firstIn('gear', end, to);
+  return gear && text.food(gear.to) ? undefined : gear;
+}
+
 /** A thing that no one eats before a price, which is no part of the dish: 'the pot was' may be the whole of it. */
 function gearBefore(text: Text, { begin }: Quantity) {
   const { marks, language, tokens } = text;
@@ -79,7 +85,11 @@ function gearBefore(text: Text, { begin }: Quantity) {
   const pronoun = [first, tokens[(link?.from ?? 0) - 1]?.folded].some(
     (word) => word !== undefined && language.claims.subjects.has(word),
   );
-  const gear = lastBefore(text, begin, 'gear', pronoun ? PRONOUN : GEAR_BEFORE);
+  const near = pronoun
+    ? marks.lastIn('gear', begin - PRONOUN, begin)
+    : lastBefore(text, begin, 'gear', GEAR_BEFORE);
+  // 'on camera'
+  const gear = near && marks.before('who', near.to) ? undefined : near;
   if (!gear) return undefined;
   const whole = marks.lastIn('scope', gear.from - 2, gear.to)?.role.scope === 'whole';
   if (whole) return undefined;

@@ -48,7 +48,10 @@ function partSaid(text: Text, at: number): number {
   // 'and there are four of them'
   const counted =
     text.marks.at('ofThem', at + 1) && text.marks.before('serve', at)?.role.as === 'any';
-  if (scope && !counted && !holdsFood(text, scope)) {
+  // 'for one pound forty a head'
+  const one = scope && text.language.numbers.cardinals.has(text.tokens[scope.to - 1]?.folded ?? '');
+  const counts = one && text.marks.at('unit', scope.to)?.role.of === 'mass';
+  if (scope && !counts && !counted && !holdsFood(text, scope)) {
     if (scope.role.link !== 'subject' || followedByCopula(text, scope.to)) return scope.to;
   }
   return times ? times.to : at;

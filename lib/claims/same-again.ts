@@ -34,7 +34,7 @@ export function sameAgain(text: Text, quantities: readonly Quantity[]): Quantity
 function foodOf(text: Text, { from, to }: Mark<'times'>, begin: number): FoodSpan | null {
   const of = text.language.numbers.of.has(text.tokens[to]?.folded ?? '') ? to + 1 : to;
   const behind = text.food(of);
-  if (behind?.from === of) return behind;
+  if (behind) return behind;
   let found: FoodSpan | null = null;
   for (let at = Math.max(begin, from - NEAR); at < from; at += 1) {
     const food = text.food(at);

@@ -23,7 +23,10 @@ export function sayFoodsNotNutrients(text: Text, quantities: readonly Quantity[]
     const behind = before !== undefined && isOfFood(before) && begin - before.end <= GAP;
     const ahead =
       next !== undefined && isOfFood(next) && next.begin - Math.max(end, noun.to) <= GAP;
-    if (!(behind && ahead) && !((behind || ahead) && name.own)) return;
+    // 'rye flour, water, nine grams of salt'
+    const third = quantities[index - 2];
+    const salted = noun.nutrient === 'salt' && behind && third !== undefined && isOfFood(third);
+    if (!(behind && ahead) && !salted && !((behind || ahead) && name.own)) return;
     quantity.said = { kind: 'amount', unit: unit.unit, food: name.name };
     if (noun.from >= quantity.end) quantity.end = noun.to;
     quantity.noun = null;

@@ -62,7 +62,11 @@ function placeOf(
   // 'it comes out at one ten' says no place.
   if (!degrees && text.marks.before('comesTo', quantity.begin) && mark?.to === quantity.begin)
     return null;
-  const linked = degrees || isLed(text, quantity, before) || isBeforeMinutes(text, quantity);
+  const linked =
+    degrees ||
+    isLed(text, quantity, before) ||
+    isBeforeMinutes(text, quantity) ||
+    isBesideFan(text, quantity);
   if (!linked && behind !== 'inside') return null;
   const elsewhere = mark?.role.place === 'elsewhere' && quantity.begin - mark.to <= ELSEWHERE;
   if (elsewhere) return null;
@@ -76,7 +80,7 @@ function placeOf(
   if (mark?.role.place === 'oven' || mark?.role.place === 'inside') return mark.role.place;
   if (near) return near;
   if (!degrees && !mark && isBehindMinutes(text, quantity, before)) return 'oven';
-  if (!degrees && isBeforeMinutes(text, quantity)) return 'oven';
+  if (!degrees && (isBeforeMinutes(text, quantity) || isBesideFan(text, quantity))) return 'oven';
   if (behind === 'oven') return 'oven';
   return degrees ? byValue(quantity) : null;
 }
@@ -99,12 +103,38 @@ const TIME_REACH = 8;
 /** 'at one eighty, fifty minutes', 'three twenty five for three and a half hours'. */
 function isBeforeMinutes({ marks, tokens, language }: Text, { end, low, unit, noun }: Quantity) {
   if (unit !== null || noun !== null || low < 130 || low > 500 || low % 5 !== 0) return false;
-  const link = tokens[end]?.text === ',' || marks.at('serveTitle', end) !== undefined;
-  const next = tokens[end + 1];
-  const { cardinals, article } = language.numbers;
+  // 'four twenty five in the oven twenty five minutes'
+  const where = marks.at('timeBehind', end);
+  const place = where?.role.as === 'place' ? where.to : end;
+  const mark = tokens[place]?.text === ',' || marks.at('serveTitle', place) !== undefined;
+  const link = mark || place > end;
+  const at = mark ? place + 1 : place;
+  const next = tokens[at];
+  const { cardinals, article, half, fractions } = language.numbers;
   const word = next?.folded ?? '';
-  const number = next?.kind === 'number' || cardinals.has(word) || article.has(word);
-  return link && number && marks.firstIn('unit', end + 1, end + TIME_REACH)?.role.of === 'time';
+  const part = half.has(word) || fractions.has(word);
+  const number = next?.kind === 'number' || part || cardinals.has(word) || article.has(word);
+  return link && number && marks.firstIn('unit', at, at + TIME_REACH)?.role.of === 'time';
+}
+
+/** Tokens from degrees to those of a fan. */
+const FAN_REACH = 6;
+
+/** 'one ninety, or one seventy fan': the same oven without its fan. */
+function isBesideFan({ marks, tokens, language }: Text, { end, low, unit, noun }: Quantity) {
+  if (unit !== null || noun !== null || low < 130 || low > 500 || low % 5 !== 0) return false;
+  const fan = marks.firstIn('fan', end + 1, end + FAN_REACH);
+  if (!fan) return false;
+  const { cardinals, hundred, either } = language.numbers;
+  const between = tokens.slice(end, fan.from);
+  const counts = ({ kind, folded }: (typeof between)[number]) =>
+    kind === 'number' || cardinals.has(folded) || hundred.has(folded);
+  return (
+    between.some(counts) &&
+    between.every(
+      (token) => counts(token) || /^[,/(]$/.test(token.text) || either.has(token.folded),
+    )
+  );
 }
 
 function kindOf({ said }: Quantity): 'oven' | 'inside' | null {

@@ -11,7 +11,7 @@ const SELF = 8;
 /** Most minutes that a number without a unit says by where it cooks, and tokens back to the minutes said before. */
 const PLACED = 90;
 
-const LINKS = ['filler', 'hedge', 'copula', 'small', 'lead'] as const;
+const LINKS = ['filler', 'hedge', 'copula', 'small', 'lead', 'scope'] as const;
 
 /**
  * The time that a number says, in minutes: of an action on the dish, or until it is ready; null where it is of
@@ -22,7 +22,10 @@ export function timeOf(text: Text, quantity: Quantity, before: Quantity | undefi
   if (unit === null) return bareTime(text, quantity, before);
   if (unit.of !== 'time') return null;
   const first = markBefore(text, quantity, 'time', 4);
-  const led = first && only(text, first.to, quantity.begin, LINKS) ? first : undefined;
+  // 'start to finish, forty minutes'
+  const ready = first?.role.as === 'ready' || first?.role.as === 'soon';
+  const links = ready ? ([...LINKS, 'joiner'] as const) : LINKS;
+  const led = first && only(text, first.to, quantity.begin, links) ? first : undefined;
   const next = text.tokens[quantity.end]?.kind === 'word' ? 1 : 0;
   const behind = markBehind(text, quantity.end, 'timeBehind', next);
   quantity.low *= unit.factor;
@@ -55,6 +58,9 @@ export function timeOf(text: Text, quantity: Quantity, before: Quantity | undefi
     quantity.killed = 'not of an action on the dish';
     return null;
   }
+  // 'three seventy five for forty minutes and it's done'
+  const baked = before?.said?.kind === 'ovenTemperature' && quantity.begin - before.end <= 2;
+  if (baked) return { kind: 'minutes', unit: 'min' };
   if (isForAll(text, quantity, before)) return { kind: 'readyIn', unit: 'min' };
   if (
     led?.role.as === 'ready' ||
@@ -124,6 +130,8 @@ function bareTime(text: Text, quantity: Quantity, before: Quantity | undefined):
     return { kind: 'readyIn', unit: 'min' };
   }
   if (!before?.said) return null;
+  // 'chill it for half an hour serves eight'
+  if ((text.marks.before('serve', quantity.begin)?.role.as ?? 'any') !== 'any') return null;
   // 'at one eighty for fifty'
   const baked =
     before.said.kind === 'ovenTemperature' &&

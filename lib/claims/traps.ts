@@ -204,8 +204,12 @@ function isAsked(text: Text, quantity: Quantity): boolean {
     return !comma;
   }
   const ask = lastBefore(text, quantity.begin, 'ask', 4);
+  // 'the fish is there when it's 60 degrees inside'
+  const own = text.food((ask?.from ?? 0) - 1)?.to === ask?.from;
   return (
-    ask !== undefined && only(text, ask.to, quantity.begin, ['filler', 'hedge', 'copula', 'small'])
+    ask !== undefined &&
+    !own &&
+    only(text, ask.to, quantity.begin, ['filler', 'hedge', 'copula', 'small'])
   );
 }
 

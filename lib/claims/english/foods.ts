@@ -63,7 +63,7 @@ const HEADS = set(`
   flapjack tiffin trifle jelly jello pavlova mousse tofurky tvp quorn mycoprotein creatine collagen gelatin agar
   pectin xanthan arrowroot tapioca spam
   corned hash kedgeree peas butterbean borlotti cannellini haricot flageolet lupin fava
-  filo phyllo arborio basmati muesli bicarb bicarbonate agave lard balsamic dijon flax stout cajun applesauce veg xanthan
+  filo phyllo arborio basmati muesli bicarb bicarbonate agave lard balsamic dijon flax stout cajun applesauce veg xanthan gluten
 `);
 
 /** What ends the name of a food behind another word of it, and is none alone: pork shoulder, taco shells. */
@@ -88,12 +88,12 @@ const MODIFIER_WORDS = set(`
   mascarpone passion star dragon bone stock bouillon nutritional smoked coffee cold brew protein energy light dark banana
   pasta pizza noodle steak lentil chickpea bean cheddar ham avocado beetroot pecan walnut hazelnut cashew strawberry raspberry blueberry skimmed semi kalamata sea table kosher fleur garam apricot pita
   naan crusty garlicky bagel burger brioche salad fennel caraway celery cumin mushroom
-  gram toor moong masoor urad channa scotch cayenne chipotle piri peri bok pak choi lemongrass brazil mulled wholemeal wholewheat rainbow cavolo chuck rump sirloin crème creme soured jersey clover runny soya sourdough pitta flour wonton filo puff shortcrust poached vegan veggie plant turkish skyr gochugaru tahini medjool mince ribeye flank chorizo merguez stem crystallised candied glace maraschino haricot borlotti cannellini fava sushi risotto porridge pearl giant bulgur breaded kaffir cajun fajita taco brussels sichuan short ox split new english xanthan psyllium ramen lasagne rotisserie bamboo
+  gram toor moong masoor urad channa scotch cayenne chipotle piri peri bok pak choi lemongrass brazil mulled wholemeal wholewheat rainbow cavolo chuck rump sirloin crème creme soured jersey clover runny soya sourdough pitta flour wonton filo puff shortcrust poached vegan veggie plant turkish skyr gochugaru tahini medjool mince ribeye flank chorizo merguez stem crystallised candied glace maraschino haricot borlotti cannellini fava sushi risotto porridge pearl giant bulgur breaded kaffir cajun fajita taco brussels sichuan short ox split new english xanthan psyllium ramen lasagne rotisserie bamboo vital
 `);
 
 /** How good or how it is done, said of a food before its name. */
 const SAID_OF = set(
-  'good nice lovely homemade home-made proper own favourite favorite crunchy creamy store bought leftover little big some those these that this my your more extra cheap firm soft silken heaped heaping scant level generous rounded packed dessert large medium small lean tinned canned frozen jarred thick crusty buttered warm cold hot bought quality best quick simple simple the a an of handful bit lot couple few spoonful drizzle splash pinch dollop sprinkle glug knob side glass cup slice piece pile heap load scoop shaving shavings dusting dash',
+  'anything something everything nothing stuff good nice lovely homemade home-made proper own favourite favorite crunchy creamy store bought leftover little big some those these that this my your more extra cheap firm soft silken heaped heaping scant level generous rounded packed dessert large medium small lean tinned canned frozen jarred thick crusty buttered warm cold hot bought quality best quick simple simple the a an of handful bit lot couple few spoonful drizzle splash pinch dollop sprinkle glug knob side glass cup slice piece pile heap load scoop shaving shavings dusting dash',
 );
 
 export const FOODS: FoodWords = {
@@ -114,7 +114,7 @@ export const FOODS: FoodWords = {
     ).map((words) => [words, true]),
   ),
   prepared: set(
-    'drained cooked raw peeled dry uncooked trimmed net boned podded unpeeled defrosted deboned',
+    'baked drained cooked raw peeled dry uncooked trimmed net boned podded unpeeled defrosted deboned',
   ),
   synonyms: new Map([
     ['mayo', 'mayonnaise'],

@@ -12,6 +12,7 @@ export const NUMBERS: NumberWords = {
   point: set('point comma'),
   and: set('and n'),
   article: set('a an'),
+  another: set('another'),
   fractions: FRACTIONS,
   half: set('half'),
   counts: new Map([

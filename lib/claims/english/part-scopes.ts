@@ -24,7 +24,7 @@ export const ofPart = (nouns: readonly string[], of: Scope): [string, Role][] =>
   ),
   ...scope(
     framed(
-      'each of the {}, every one of the {}, one of the {}, one of these {}',
+      'each of the {}, each of these {}, each of those {}, every one of the {}, every one of these {}, one of the {}, one of these {}',
       nouns.map(plural),
     ),
     of,

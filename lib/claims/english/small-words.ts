@@ -33,6 +33,10 @@ export const SMALL_WORDS: [string, Role][] = [
     "is giving, it gives, i make it, we hit, we come to, you come to, goes for, it's saying, is saying, i've got, i have got, you'll get, you'll be at, you'd be at, we end on, tallies at, tallies up to, reads, we're talking, we are talking, you're talking, thats at, that's at, it's at, its at, all in all, was about, were about, was around, is just, are just, they are, they were, they've got, it's got, this has, this has got, which has, we land on, i get, i got, i am on, i'm sat at, you're at, you are at, you're on, you are on, you're getting, you're into, we're down to, brings, is only, was only, are only, i'm on, you're on, we have, you have, we've got, you've got, we're up to, i'm up to, hitting, is, are, was, were, it's, that's, is about, =, - >, = >, – >, →, ➜, ➔, :, equals, should be, should read, should say, has, have, got, is like, hits, it is, that is, we're at, we are at, i'm at, i am at, you're looking at, you are looking at, looking at, that makes, it has, will be, gonna be, going to be, would be, runs, is at, are at, is up to, 's at, we're sitting at, is around, was at, is gonna be, is going to be, are gonna be, per bowl is, makes it, takes it to, goes to, says, each one is, we're looking at, we are looking at, weighs, carries, packs, contains, there's, there is, there are, you get, you're getting, we get, we're on, i've had, i have had, they're, those are, costs",
     { cat: 'copula' },
   ),
+  ...all<Role>(
+    'came down to, comes down to, cooks down to, cooked down to, shrinks to, shrank to, boils down to',
+    { cat: 'comesTo' },
+  ),
   [',', { cat: 'joiner' }],
   ...all<Role>('and, plus, |, /, ·, •, &, (, ), ;, *, with, –, —, -, +', { cat: 'joiner' }),
   ...all<Role>(
@@ -57,7 +61,7 @@ export const SMALL_WORDS: [string, Role][] = [
     { cat: 'small' },
   ),
   ...all<Role>(
-    "oven up to, grill up to, it up to, get, gets, get to, crept up to, creeps up to, crept to, creeps to, drifts up to, to, at, @, want, wants, want it at, reads, read, do, hits, says, reach, reaches, is, needs, go to, go, took it to, went to, it to, climbs to, climbed to, goes up to, went up to, gets up to, climbs up to, comes up to, came up to, carries over to, rises to, going up to, got to, for, should read, should say, should be, on, aim for, reading, mine's reading, is reading, it's reading, showing, is showing, take it up to, turn it up to, crank it up to, whack it up to, up it to, turn it down to, knock it down to, drop it down to, bump it up to, turn the heat up to, set it to, until it hits, till it hits, pull em at",
+    "oven up to, grill up to, it up to, get, gets, get to, crept up to, creeps up to, crept to, creeps to, drifts up to, to, at, @, want, wants, want it at, reads, read, do, hits, says, reach, reaches, is, needs, go to, go, took it to, went to, it to, climbs to, climbed to, go up to, come up to, creep up to, rise to, climb to, carry to, goes up to, went up to, gets up to, climbs up to, comes up to, came up to, carries over to, rises to, going up to, got to, for, should read, should say, should be, on, aim for, reading, mine's reading, is reading, it's reading, showing, is showing, take it up to, turn it up to, crank it up to, whack it up to, up it to, turn it down to, knock it down to, drop it down to, bump it up to, turn the heat up to, set it to, until it hits, till it hits, pull em at",
     { cat: 'lead' },
   ),
   ...all<Role>(

@@ -20,9 +20,8 @@ export const conjugated = (verbs: string, behind = ''): string[] =>
 export const LEADING: readonly string[] = [
   ...conjugated(
     'come comes came coming',
-    'in at, out at, to, out to, out as, up to, up at, up as, in, in around, in under, in as, out around, through at, back at, back as, down to',
+    'in at, out at, to, out to, out as, up to, up at, up as, in, in around, in under, in as, out around, through at, back at, back as',
   ),
-  ...conjugated('cook cooks cooked cooking, shrink shrinks shrank shrinking', 'down to, to'),
   ...conjugated('work works worked working', 'out at, out to, out as, out, out around'),
   ...conjugated('sit sits sat sitting', 'at, on, around, right at'),
   ...conjugated('land lands landed landing', 'at, on, around, me at, us at, you at'),
