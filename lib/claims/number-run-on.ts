@@ -31,7 +31,11 @@ export function speltAt(tokens: readonly Token[], at: number, words: NumberWords
   const after = folded(tokens, end);
   if (words.cardinals.has(after) || words.hundred.has(after) || words.thousand.has(after))
     return null;
-  return isCounting(digits) ? null : plain(Number(digits.join('')), end);
+  if (isCounting(digits)) return null;
+  const value = Number(digits.join(''));
+  // 'one oh five' of money is 1.05.
+  const money = digits.length === SPELT[0] && digits[1] === 0 ? { money: value / 100 } : {};
+  return { ...plain(value, end), ...money };
 }
 
 /** Whether each digit is the one before with one more, or one less: 'three two one'. */
