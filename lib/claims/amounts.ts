@@ -46,6 +46,9 @@ export function amountOf(
   if (food) {
     // 'two oat squares'
     if (unit === null && food.adjacent && text.marks.at('thing', food.to)) return null;
+    // 'four dumplings is a serving'
+    const is = unit === null ? text.marks.at('copula', food.to) : undefined;
+    if (is && text.marks.at('scope', is.to)) return null;
     if (
       unit === null &&
       ((isDish(text, food.name) &&
@@ -71,6 +74,8 @@ export function amountOf(
   const late = lateFood(text, quantity, before);
   if (late !== null) return { ...said, food: late };
   if (counted && !pack) return null;
+  // 'then six balls, ninety grams each'
+  if (text.marks.at('scope', quantity.end)?.role.link === 'counted') return null;
   const used =
     pack === 'used' ||
     isOfThem(text, quantity) ||

@@ -42,7 +42,7 @@ export function claimsOf(text: Text): {
         to,
         claimed: true,
       });
-    const kept = holds(text, claim);
+    const kept = holds(text, claim, isAtStart(text, claim, taken));
     if (kept) said.push(claim);
     at = claim.to;
     const more = claim.nutrient === undefined ? null : sharedAt(text, claim);
@@ -69,7 +69,9 @@ function sharedAt(text: Text, { from, to, claim }: ClaimAt): ClaimAt | null {
 function claimAt(text: Text, at: number): ClaimAt | null {
   const { tokens, marks, language } = text;
   const { before, behind, alone } = language.claims;
-  const lead = phraseAt(before, tokens, at);
+  // '40 percent less fat' is a number.
+  const share = marks.before('unit', at)?.role.of === 'share';
+  const lead = share ? null : phraseAt(before, tokens, at);
   const noun = lead && marks.at('noun', lead.next);
   if (lead && noun) {
     const more = phraseAt(behind, tokens, noun.to);
@@ -141,7 +143,25 @@ function isDishWord({ context, tokens, language }: Text, at: number): boolean {
   );
 }
 
-function holds(text: Text, claim: ClaimAt): boolean {
+/** Whether nothing but claims stands before one in a title: 'Low Calorie, High Protein Cheesecake'. */
+function isAtStart({ context, marks }: Text, { from }: ClaimAt, taken: ReadonlySet<number>) {
+  if (context.form !== 'title' || from > FIRST) return false;
+  for (let at = 0; at < from; at += 1) if (!taken.has(at) && !marks.at('joiner', at)) return false;
+  return true;
+}
+
+/** Tokens of the claims that a title begins with. */
+const FIRST = 12;
+
+/** 'low calorie it is not', 'sugar free, no, as a banana is a banana'. */
+function isDeniedBehind({ tokens, language }: Text, { to }: ClaimAt): boolean {
+  const at = tokens[to]?.text === ',' ? to + 1 : to;
+  const denied = phraseAt(language.claims.deniedBehind, tokens, at);
+  if (!denied) return false;
+  return denied.value === 'always' || (at > to && tokens[denied.next]?.kind !== 'word');
+}
+
+function holds(text: Text, claim: ClaimAt, first: boolean): boolean {
   const { tokens, language, sentences, marks } = text;
   const { denied, asked, dishes } = language.claims;
   for (let back = 1; back <= 2; back += 1) {
@@ -152,6 +172,7 @@ function holds(text: Text, claim: ClaimAt): boolean {
     const found = phraseAt(asked, tokens, claim.from - back);
     if (found && found.next >= claim.from - 2 && found.next <= claim.from) return false;
   }
+  if (isDeniedBehind(text, claim)) return false;
   if (sentences.asked[sentences.of[claim.from] ?? 0] && isLastPart(text, claim)) return false;
   const than = marks.at('thanWord', claim.to);
   if (than && (claim.claim === 'reduced' || claim.claim === 'low' || claim.claim === 'high'))
@@ -161,8 +182,7 @@ function holds(text: Text, claim: ClaimAt): boolean {
   if (times && times.to > claim.from) return false;
   const next = marks.at('noun', claim.to);
   if (next && phraseAt(language.claims.behind, tokens, next.to)) return true;
-  const { context } = text;
-  if (context.form === 'title' && claim.from === 0 && context.dish !== undefined) return true;
+  if (first) return true;
   const food = text.food(claim.to);
   if (!food || claim.claim === 'noAdded' || claim.nutrient === undefined) return true;
   // 'high protein bean stew'

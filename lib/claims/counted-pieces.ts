@@ -70,6 +70,8 @@ function isOfTitle(
     .at(-1);
   const same =
     head !== undefined && head !== '' && language.singular(head) === language.singular(word);
+  // 'four koftas is a serve'
+  if (marks.at('scope', marks.at('copula', to)?.to ?? -1)) return false;
   return same && low >= FEW && !marks.before('per', begin) && !marks.before('eat', begin);
 }
 
@@ -89,10 +91,11 @@ function isEaten({ tokens, marks }: Text, { low }: Quantity, to: number): boolea
 
 /** '14 bites' on a line of its own, or at the start of an answer. */
 function isOwnLine({ tokens, spoken, context }: Text, { begin }: Quantity, to: number): boolean {
-  if (spoken || context.form === 'title') return false;
+  if (spoken) return false;
   const before = tokens[begin - 1];
   const starts = before === undefined || before.kind === 'line' || before.text === ':';
   const next = tokens[to];
-  const bracket = before?.text === '(' && next?.text === ')';
+  const bracket = before?.text === '(' && /^[,)]$/.test(next?.text ?? '');
+  if (context.form === 'title') return bracket;
   return bracket || (starts && (next === undefined || next.kind === 'line' || next.text === ','));
 }

@@ -73,17 +73,22 @@ function ofPortions({ tokens, language }: Text, { begin }: Quantity, before: Qua
 /** 'six balls, ninety grams each', 'roll them to thirty grams': how much a piece weighs, where no nutrient is said. */
 function isOfPieces(text: Text, quantity: Quantity, before: Quantity | undefined): boolean {
   const { begin, end } = quantity;
-  const { marks } = text;
   const counted = isEach(text, end);
   // 'they come out at 68 grams each cooked', 'about 62 g each once baked'
   if (counted && isDone(text, end)) return true;
-  if (marks.lastIn('noun', begin - TOPIC, begin) ?? marks.firstIn('noun', end, end + AHEAD))
-    return false;
+  if (isOfNutrient(text, begin - TOPIC, end + AHEAD)) return false;
   const shaped = lastBefore(text, begin, 'shape', SHAPED);
   const pieces = before?.said?.kind === 'portions' && begin - before.end <= GAP;
   return (
     (counted && (pieces || shaped !== undefined)) || (shaped !== undefined && isLed(text, begin))
   );
+}
+
+/** Whether a nutrient is said in a stretch that is no food as well, as sugar and salt are. */
+function isOfNutrient({ marks, food }: Text, from: number, to: number): boolean {
+  for (let at = Math.max(0, from); at < to; at += 1)
+    if (marks.at('noun', at) && food(at)?.from !== at) return true;
+  return false;
 }
 
 function isEach({ marks }: Text, end: number): boolean {
@@ -110,11 +115,22 @@ const SHAPED = 12;
 
 /** From so many grams on a part is weighed; below, a nutrient may be meant. */
 const HEAVY = 100;
+/** Tokens from all of it to a colon and its weight. */
+const HEADED = 10;
 
 /** 'each patty is a quarter pound', 'a portion is 320 grams'. */
 function isPartWeighed(text: Text, quantity: Quantity): boolean {
+  const { marks, tokens } = text;
   const copula = markBefore(text, quantity, 'copula', 1);
-  const scope = copula && text.marks.before('scope', copula.from)?.role.scope;
+  const kilos = quantity.unit?.unit === 'kg' || quantity.unit?.unit === 'lb';
+  // 'the whole loaf's just over a kilo'
+  const own = marks.before('scope', quantity.begin)?.role.scope;
+  if (kilos && own === 'whole') return true;
+  // 'the whole tray as it left the oven: 1,240 g'
+  const colon = tokens[quantity.begin - 1]?.text === ':' && quantity.low >= HEAVY;
+  const all = colon && lastBefore(text, quantity.begin, 'scope', HEADED)?.role.scope === 'whole';
+  if (all && !isOfNutrient(text, quantity.begin - HEADED, quantity.end + 2)) return true;
+  const scope = copula && marks.before('scope', copula.from)?.role.scope;
   if (scope !== 'each' && scope !== 'portion' && scope !== 'slice') return false;
   const noun = text.marks.lastIn('noun', quantity.begin - TOPIC, quantity.begin + GAP);
   return quantity.unit?.unit !== 'g' || quantity.low >= HEAVY || (scope === 'each' && !noun);

@@ -210,6 +210,8 @@ export interface ClaimWords {
   /** Deny what follows. */
   readonly denied: ReadonlySet<string>;
   readonly asked: Phrases<true>;
+  /** Denies what was claimed: 'low calorie it is not', 'sugar free, no'; the last one only before a mark. */
+  readonly deniedBehind: Phrases<'always' | 'alone'>;
   /** Dishes by kind, which an ingredient's name is not: soup, dinner, lunch. */
   readonly dishes: ReadonlySet<string>;
 }

@@ -9,6 +9,9 @@ import { tokenize } from './tokens';
 const PART_REACH = 30;
 /** Tokens from a verb that shapes pieces to how many there are. */
 const SHAPED = 14;
+/** Tokens from how many there are to what each of them has. */
+const EACH = 12;
+const MOST_PIECES = 60;
 
 /** How many portions, pieces or slices the dish makes; null where a number says no such thing. */
 export function portionsOf(
@@ -55,6 +58,9 @@ export function portionsOf(
   const eat = thing && markBefore(text, quantity, 'eat', 1);
   // 'if you have two bowls' says what somebody eats, and not how many there are.
   if (eat && (led === null || (serve && eat.from < serve.from))) return null;
+  // 'thirty six carbs, that's for two bowls'
+  const ofPart = led === 'any' && before?.said?.kind === 'nutrient';
+  if (ofPart && marks.before('serveTitle', quantity.begin)) return null;
   if (thing && as && as !== 'whole' && as !== 'person') {
     if (!counts(text, quantity, thing.to, as, led, before)) return null;
     quantity.end = thing.to;
@@ -88,7 +94,11 @@ export function portionsOf(
     return { kind: 'portions', unit: served };
   // 'roll them small and you get twenty two'
   const shaped = quantity.low > 3 && lastBefore(text, quantity.begin, 'shape', SHAPED);
-  if (led === 'any' && (dozen || shaped) && isBare(text, quantity))
+  const few = quantity.low > 3 && quantity.low <= MOST_PIECES && !quantity.parts;
+  const at = text.marks.at('scope', quantity.end);
+  const each = few && !at && text.marks.firstIn('scope', quantity.end, quantity.end + EACH)?.role;
+  const pieces = each && (each.link === 'counted' || each.scope === 'each');
+  if (led === 'any' && (dozen || shaped || pieces) && isBare(text, quantity))
     return { kind: 'portions', unit: 'piece' };
   if (led === null || led === 'any' || as === 'whole') return null;
   const fed = serve?.role.as === 'portion' && isFed(text, quantity);

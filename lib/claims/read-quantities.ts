@@ -30,7 +30,12 @@ export function readQuantities(text: Text): Quantity[] {
       at += 1;
       continue;
     }
-    const quantity = quantityOf(text, chosen(text, span), end, macros);
+    const [degrees, rest] = splitDegrees(text, span);
+    if (degrees) {
+      found.push(quantityOf(text, degrees, end, macros));
+      end = degrees.to;
+    }
+    const quantity = quantityOf(text, degrees ? rest : chosen(text, span), end, macros);
     const last = found.at(-1);
     const range = last && rangeWithUnits(text, last, quantity);
     if (range) found[found.length - 1] = range;
@@ -80,6 +85,31 @@ function isPronoun({ tokens, marks, language }: Text, at: number): boolean {
   );
 }
 
+/** Degrees that an oven has at least and at most where minutes run on behind them. */
+const OVEN = [140, 500] as const;
+
+/** 'at three ninety six minutes': degrees, and minutes that run on behind them. */
+function splitDegrees(text: Text, span: NumberSpan): readonly [NumberSpan | null, NumberSpan] {
+  const { marks } = text;
+  const [first, second] = span.parts ?? [];
+  const time = marks.at('unit', span.to)?.role;
+  const ones = second ? second.value % 10 : 0;
+  const low = first && second ? first.value * 100 + second.value - ones : 0;
+  const said = time?.of === 'time' && time.unit === 'min' && span.words && second?.next === span.to;
+  const led = marks.before('lead', span.from) ?? marks.before('place', span.from);
+  const run = said && ones > 0 && second.value > 20 && second.next - second.from === 2;
+  if (!run || !led || low < OVEN[0] || low > OVEN[1]) return [null, span];
+  const { parts: _, money: __, ...plain } = span;
+  const at = span.to - 1;
+  return [
+    { ...plain, to: at, low, high: low },
+    { ...plain, from: at, low: ones, high: ones },
+  ];
+}
+
+/** A second group this many times the first is no other end of a range: 'three ninety six minutes'. */
+const FAR = 4;
+
 /** Two groups before a unit of time are a range, or money; else the number run on. */
 function chosen({ marks, tokens, language }: Text, span: NumberSpan): NumberSpan {
   const { parts, money } = span;
@@ -87,7 +117,8 @@ function chosen({ marks, tokens, language }: Text, span: NumberSpan): NumberSpan
   const role = marks.at('unit', span.to)?.role;
   const currency = language.currencies.has(tokens[span.from - 1]?.text ?? '');
   const [first, second] = parts;
-  if (role?.of === 'time' && first && second && first.value < second.value && role.unit !== 'h') {
+  const range = first && second && first.value < second.value && second.value < first.value * FAR;
+  if (role?.of === 'time' && range && role.unit !== 'h') {
     return { ...span, low: first.value, high: second.value, unsure: true };
   }
   // 'thirty five forty grams': no food has thousands of grams of a nutrient.

@@ -36,6 +36,7 @@ import { timeOf } from './times';
 import { softenAll } from './soften-all';
 import { followTopics } from './topics';
 import { killTraps } from './traps';
+import { sayWrittenLists } from './written-lists';
 
 /**
  * All that a text states of a dish, its parts, its making or the day, in the order of the text: numbers of nutrients,
@@ -71,8 +72,10 @@ export function readStatements(
   sayPriceRows(prepared, quantities);
   sayColumns(prepared, quantities, dishes);
   sayPacks(prepared, quantities);
+  sayWrittenLists(prepared, quantities);
   sayFoodsNotNutrients(prepared, quantities);
   sayBareMeasures(prepared, quantities);
+  sayFoodsNotNutrients(prepared, quantities);
   sayPrepared(prepared, quantities);
   sayParts(prepared, quantities);
   sayBareEnergy(prepared, quantities);

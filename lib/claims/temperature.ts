@@ -25,7 +25,7 @@ export function temperatureOf(
   const fan = fanOf(text, quantity);
   const degrees = quantity.unit?.of === 'degree' || (fan && quantity.unit === null);
   if (!degrees && (quantity.unit !== null || quantity.noun !== null)) return null;
-  const place = placeOf(text, quantity, before, degrees);
+  const place = fan ? 'oven' : placeOf(text, quantity, before, degrees);
   if (place === null) return null;
   const said = quantity.unit?.of === 'degree' ? quantity.unit.unit : null;
   const { fahrenheitFrom } = text.language;

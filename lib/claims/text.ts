@@ -72,6 +72,13 @@ function onlyCurrency(
     .flatMap(({ role }) =>
       role.of === 'money' && (role.factor >= 1 || own.includes(role.unit)) ? [role.unit] : [],
     );
+  // 'seven pounds the pot', 'three pounds fifteen'
+  const pounds = marks.all('unit').flatMap(({ role, to }) => {
+    const unit = moneyUnits.get(role.unit ?? '');
+    const cents = numbers.cardinals.get(tokens[to]?.folded ?? '') ?? 0;
+    return unit !== undefined && (cents >= 10 || marks.at('scope', to)) ? [unit] : [];
+  });
+  named.push(...pounds);
   const signs = tokens.flatMap(({ text }) => currencies.get(text) ?? []);
   // 'eighty nine p'
   const pence = tokens.some(

@@ -49,6 +49,9 @@ export function timeOf(text: Text, quantity: Quantity, before: Quantity | undefi
     return null;
   }
   const none = led?.role.as === 'none' && only(text, led.to, quantity.begin, ['filler', 'hedge']);
+  // 'three seventy five for forty minutes and it's done', '… till it reads 165'
+  const baked = before?.said?.kind === 'ovenTemperature' && quantity.begin - before.end <= 2;
+  if (baked && !none) return { kind: 'minutes', unit: 'min' };
   if (none || (behind?.role.as === 'none' && behind.from === quantity.end)) {
     quantity.killed = 'not of an action on the dish';
     return null;
@@ -58,9 +61,6 @@ export function timeOf(text: Text, quantity: Quantity, before: Quantity | undefi
     quantity.killed = 'not of an action on the dish';
     return null;
   }
-  // 'three seventy five for forty minutes and it's done'
-  const baked = before?.said?.kind === 'ovenTemperature' && quantity.begin - before.end <= 2;
-  if (baked) return { kind: 'minutes', unit: 'min' };
   if (isForAll(text, quantity, before)) return { kind: 'readyIn', unit: 'min' };
   if (
     led?.role.as === 'ready' ||
@@ -110,6 +110,9 @@ function isLeft(text: Text, quantity: Quantity): boolean {
   );
 }
 
+const isAnother = ({ tokens, language }: Text, { begin }: Quantity) =>
+  language.numbers.another.has(tokens[begin - 1]?.folded ?? '');
+
 /** Whether nothing that is counted follows. */
 const endsPlainly = ({ tokens, marks, food }: Text, end: number) =>
   food(end) === null &&
@@ -139,12 +142,21 @@ function bareTime(text: Text, quantity: Quantity, before: Quantity | undefined):
     text.marks.before('serveTitle', quantity.begin) !== undefined;
   if (baked && quantity.low >= 4 && endsPlainly(text, quantity.end))
     return { kind: 'minutes', unit: 'min' };
+  // 'turn it down to one eighty and give it another twenty five', 'two twenty and about twenty'
+  const oven = before.said.kind === 'ovenTemperature';
+  const and = text.language.numbers.and.has(text.tokens[quantity.begin - 1]?.folded ?? '');
+  const on = isAnother(text, quantity) || (and && quantity.begin - before.end === 1);
+  const near = quantity.begin - before.end <= 14 && quantity.low >= 4 && quantity.high <= PLACED;
+  if (oven && on && near && endsPlainly(text, quantity.end))
+    return { kind: 'minutes', unit: 'min' };
   if (before.said.kind !== 'minutes' && before.said.kind !== 'readyIn') return null;
   const gap = quantity.begin - before.end;
   // 'ten minutes chopping, eight minutes frying, so under twenty start to finish'
   const whole = text.marks.at('timeBehind', quantity.end)?.role.as === 'ready';
   if (gap <= 8 && whole && quantity.high <= 240) return { kind: 'readyIn', unit: 'min' };
-  const ofThem = gap <= 3 && text.marks.at('ofThem', quantity.end);
+  // 'thirty four minutes, most of it is stirring, about eighteen of that'
+  const part = quantity.high < before.high ? 14 : 3;
+  const ofThem = gap <= part && text.marks.at('ofThem', quantity.end);
   const action = markBefore(text, quantity, 'time', 2);
   const led = action?.role.as === 'action' && only(text, action.to, quantity.begin, LINKS);
   const again =

@@ -69,7 +69,7 @@ function trapOf(
   if (quantity.unit?.of === 'mass' && text.marks.at('perUnit', quantity.end)) return 'rule';
   const shared =
     text.marks.at('serveBehind', quantity.to) !== undefined &&
-    text.marks.before('serve', quantity.begin)?.role.as === 'portion';
+    ['portion', 'slice'].includes(text.marks.before('serve', quantity.begin)?.role.as ?? '');
   if (shared) return null;
   if (text.marks.at('trapBehind', quantity.to) && (bare || quantity.unit?.of === 'share'))
     return 'of something else';

@@ -166,6 +166,8 @@ function portionsOfIt(text: Text, quantities: readonly Quantity[]): Mark<'scope'
       (text.tokens[end]?.kind !== 'word' && !/^[(@]$/.test(text.tokens[end]?.text ?? ''))
     )
       return [];
+    // 'chili for 6 (under $10)'
+    if (next.said.kind === 'price' && text.tokens[end]?.text === '(') return [];
     const scope = said.unit === 'piece' ? 'each' : said.unit === 'slice' ? 'slice' : 'portion';
     return [{ role: { cat: 'scope', scope, link: 'free' }, from, to: end } as const];
   });

@@ -94,3 +94,26 @@ describe('packs, pieces and what is left of a food', () => {
     ['a slice of 150 grams has nine grams of protein', ['nutrient 9 protein g']],
   ])('%s', (text, said) => expect(brief(text)).toEqual(said));
 });
+
+describe('lists in writing', () => {
+  const description = { form: 'description' as const };
+  test.each([
+    [
+      'INGREDIENTS\nFlour – 250g\nSugar – 80g\nButter – 110g\nEggs – 2',
+      ['amount 250 g flour', 'amount 80 g sugar', 'amount 110 g butter', 'amount 2 piece egg'],
+    ],
+    [
+      'Chicken thighs: 600g (boneless)\nSoy sauce: 3 tbsp\nSalt 1 tsp',
+      ['amount 600 g chicken thigh', 'amount 3 tbsp soy sauce', 'amount 1 tsp salt'],
+    ],
+    // Labels and what a food has of a nutrient.
+    [
+      'Sugar: 8g\nSalt: 1g\nFat: 5g',
+      ['nutrient 8 sugars g', 'nutrient 1 salt g', 'nutrient 5 fat g'],
+    ],
+    [
+      'Chicken: 31 g protein\nRice: 4 g protein',
+      ['nutrient 31 protein g ingredient chicken', 'nutrient 4 protein g ingredient rice'],
+    ],
+  ])('%s', (text, said) => expect(brief(text, description)).toEqual(said));
+});

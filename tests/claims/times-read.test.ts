@@ -12,6 +12,19 @@ describe('times', () => {
       'three seventy five for forty minutes and it is done',
       ['ovenTemperature 375 F', 'minutes 40 min'],
     ],
+    [
+      'turn it down to one eighty and give it another twenty five',
+      ['ovenTemperature 180 C', 'minutes 25 min'],
+    ],
+    [
+      'air fryer 400 for ten minutes till it looks done',
+      ['ovenTemperature 400 F', 'minutes 10 min'],
+    ],
+    ['air fry it at three ninety six minutes a side', ['ovenTemperature 390 F', 'minutes 12 min']],
+    [
+      'twenty minutes, most of it stirring, about eight of that',
+      ['minutes 20 min', 'minutes 8 min about'],
+    ],
     // The whole time.
     ['start to finish, forty minutes', ['readyIn 40 min']],
     ['twenty minutes from fridge to fork', ['readyIn 20 min']],
@@ -54,6 +67,13 @@ describe('how many there are', () => {
     ['roll them small and you get twenty two', ['portions 22 piece']],
     ['we have twelve muffins, all told', ['portions 12 piece']],
     ['they come out at sixty eight grams each cooked', ['amount 68 g each']],
+    [
+      'that makes sixteen and they are two hundred calories each',
+      ['portions 16 piece', 'nutrient 200 energyKcal kcal each'],
+    ],
+    ['twelve squares is what I cut it into', ['portions 12 slice']],
+    ['slice it twelve ways', ['portions 12 slice']],
+    ['four muffins is a serving', []],
     ['you get twenty two likes', []],
     [
       'you want six sausages about seven hundred grams of potatoes',
@@ -69,4 +89,24 @@ describe('how many there are', () => {
     ]);
     expect(brief('good for 4 days', card)).toEqual([]);
   });
+});
+
+describe('claim words', () => {
+  test.each([
+    [
+      'Low Calorie, High Protein Cheesecake',
+      ['claimWord energyKcal low', 'claimWord protein high'],
+    ],
+    ['Low-Sugar Rhubarb Crumble', ['claimWord sugars low']],
+  ])('%s', (text, said) => expect(brief(text, { form: 'title' })).toEqual(said));
+
+  test.each([
+    ['low calorie it is not', []],
+    ['sugar free, no, a banana is a banana', []],
+    ['I would not call it high fibre', []],
+    ['it is sugar free, no butter either', ['claimWord sugars free']],
+    ['it has forty percent less fat', ['nutrient 40 fat %']],
+  ])('%s', (text, said) =>
+    expect(brief(text).map((line) => line.replace(/ compared.*/, ''))).toEqual(said),
+  );
 });

@@ -42,9 +42,16 @@ export const CLAIM_WORDS: ClaimWords = {
   denied: set("not isn't never exactly no hardly wouldn't don't doesn't"),
   asked: phrases(
     phrasesOf(
-      "not pretending, not saying, not claiming, not calling, not going to say, not gonna say, not gonna call, not going to call, nobody is saying it's, nobody says it's, nobody's saying it's, no one says it's, i'm not saying it's, nobody said it's, is it, is this, is that, are they, are these, does it, can you call it, would you call it, would you call this, who says",
+      "wouldn't call it, would not call it, wouldn't call this, won't call it, can't call it, couldn't call it, don't call it, never call it, wouldn't say it's, not pretending, not saying, not claiming, not calling, not going to say, not gonna say, not gonna call, not going to call, nobody is saying it's, nobody says it's, nobody's saying it's, no one says it's, i'm not saying it's, nobody said it's, is it, is this, is that, are they, are these, does it, can you call it, would you call it, would you call this, who says",
     ).map((words) => [words, true]),
   ),
+  deniedBehind: phrases<'always' | 'alone'>([
+    ...all<'always' | 'alone'>(
+      "it is not, it isn't, this is not, this isn't, they are not, they aren't, it ain't, it was not, i am not saying, not really, not quite",
+      'always',
+    ),
+    ...all<'always' | 'alone'>('no, not', 'alone'),
+  ]),
   dishes: set(
     'soup dinner lunch breakfast supper meal stew chili chilli bowl salad recipe curry pasta noodles brownie brownies pancake pancakes muffin muffins meatloaf pizza dessert snack snacks version dish food lasagne lasagna casserole tray bake traybake skillet burrito burritos tacos taco wrap wraps jars jar pots pot fritters frittata omelette cake cookies risotto pie comfort flatbread flatbreads bagel bagels waffles oats sandwich',
   ),

@@ -64,7 +64,7 @@ export const KINDS: [string, Role][] = [
     { cat: 'serve', as: 'portion' },
   ),
   ...all<Role>(
-    'out of it, out of this, out of that, out of one pot, out of the pot, out of one tray, out of the tray, out of that tray, out of one batch, out of the batch, out of this batch, out of one tin, from one pot, from one tray, from the one pot, from one batch, from this batch, from a single batch, from the pot, from this pot, from the tray, out of that pot, out of this pot, out of this recipe, from this recipe, out of the lot, out of these, in it, in the pot, in the tray, in the tin, from it, off this, off one tray, out the pot, out of a batch',
+    'is what i cut it into, is what i get, is what you get, is what it makes, is what i got, is what we got, is how many i get, out of it, out of this, out of that, out of one pot, out of the pot, out of one tray, out of the tray, out of that tray, out of one batch, out of the batch, out of this batch, out of one tin, from one pot, from one tray, from the one pot, from one batch, from this batch, from a single batch, from the pot, from this pot, from the tray, out of that pot, out of this pot, out of this recipe, from this recipe, out of the lot, out of these, in it, in the pot, in the tray, in the tin, from it, off this, off one tray, out the pot, out of a batch',
     { cat: 'outOf' },
   ),
   ...framed(
@@ -84,7 +84,7 @@ export const KINDS: [string, Role][] = [
     as: 'piece',
   }),
   ...all<Role>(
-    'slice it, slice this, cut it, cut this, cut into, cut in, cuts into, cuts in, slice into, sliced into, cut it into, cut this into, slices into, cut that into, slice it into, slice this into, cut them into, cut in to, i cut it into, i cut this into, cut the lot into, portion it out into, score it into, slice that into, cut up into, cut it in to, cut it in, cut this in',
+    'cut mine into, i cut mine into, slice mine into, slice it, slice this, cut it, cut this, cut into, cut in, cuts into, cuts in, slice into, sliced into, cut it into, cut this into, slices into, cut that into, slice it into, slice this into, cut them into, cut in to, i cut it into, i cut this into, cut the lot into, portion it out into, score it into, slice that into, cut up into, cut it in to, cut it in, cut this in',
     { cat: 'serve', as: 'slice' },
   ),
   ...all<Role>(
