@@ -9,7 +9,8 @@ export const isMade = (
   before: Quantity | undefined,
 ): boolean =>
   isEach(text, to) ||
-  (((isOwnLine(text, quantity, to) && !isEaten(text, quantity, to)) || isOfTitle(text, quantity, to)) &&
+  (((isOwnLine(text, quantity, to) && !isEaten(text, quantity, to)) ||
+    isOfTitle(text, quantity, to)) &&
     !isListed(text, quantity, to, before));
 
 /** Tokens from a number to its unit. */

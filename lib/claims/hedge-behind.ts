@@ -10,15 +10,35 @@ export interface HedgeBehind {
 
 /**
  * The hedge that begins at a token and softens the number before it: 'or so', 'give or take'; behind a comma only one of
- * several words that ends there: 'five forty, give or take.'
+ * several words that ends there: 'five forty, give or take.' Null where it softens the number that follows: 'a cup,
+ * roughly two cups'.
  */
-export function hedgeBehind({ tokens, language }: Text, at: number): HedgeBehind | null {
+export function hedgeBehind(text: Text, at: number): HedgeBehind | null {
+  const { tokens, language } = text;
   const said = phraseAt(language.hedgesBehind, tokens, at);
-  if (said || tokens[at]?.text !== ',') return said;
+  if (said) return isAhead(text, at, said) ? null : said;
+  if (tokens[at]?.text !== ',') return null;
   const apart = phraseAt(language.hedgesBehind, tokens, at + 1);
   if (!apart || apart.next - at <= 2) return null;
   const stop = tokens[apart.next];
   return stop === undefined || stop.kind === 'line' || /^[.,;!?)]$/.test(stop.text) ? apart : null;
+}
+
+/** Whether a hedge that may stand on either side stands before a number. */
+function isAhead(text: Text, from: number, { value, next }: HedgeBehind): boolean {
+  const { tokens, language, marks } = text;
+  const { numbers } = language;
+  const follows = tokens[tokens[next]?.kind === 'line' ? next + 1 : next];
+  const word = follows?.folded ?? '';
+  const number =
+    follows?.kind === 'number' || numbers.cardinals.has(word) || numbers.article.has(word);
+  // 'or so', 'give or take' stand behind a number alone, 'roughly' before one as well.
+  const hedge = marks.at('hedge', from);
+  if (number && hedge && !isOfNumberBefore(text, hedge)) return true;
+  // 'and upwards of twenty five'
+  const ahead = marks.at('hedge', from + 1);
+  if (ahead && ahead.to > next) return true;
+  return value === 'under' || (value === 'justOver' && numbers.of.has(word));
 }
 
 /**

@@ -1,9 +1,8 @@
-import { hedgeBehind, isOfNumberBefore } from './hedge-behind';
+import { hedgeBehind } from './hedge-behind';
 import { compared, moreThan, shareOf } from './comparisons';
 import { differenceBy } from './differences';
 import { ofIngredient } from './of-ingredient';
 import type { Noun, Quantity, Said } from './quantity';
-import type { Hedge } from './statement';
 import { only, type Text } from './text';
 
 /** The nutrient and its number that a text states; null where a number states none by itself. */
@@ -63,7 +62,7 @@ function said(
   if (noun && noun.from >= quantity.end && only(text, quantity.end, noun.from, ['filler']))
     quantity.end = noun.to;
   const soft = hedgeBehind(text, quantity.end);
-  if (soft && quantity.hedge === 'none' && isBehind(text, quantity.end, soft)) {
+  if (soft && quantity.hedge === 'none') {
     quantity.hedge = soft.value;
     quantity.end = soft.next;
   }
@@ -83,26 +82,4 @@ function said(
   if (own === null && (adds ?? text.marks.before('back', quantity.begin)))
     quantity.killed ??= 'an addition';
   return { ...base, ...own };
-}
-
-/** A hedge behind the noun, and not of a number that follows: '465 calories give or take'. */
-function isBehind(
-  text: Text,
-  from: number,
-  { value, next }: { readonly value: Hedge; readonly next: number },
-): boolean {
-  const { tokens, language, marks } = text;
-  const token = tokens[next];
-  const number =
-    token?.kind === 'number' ||
-    language.numbers.cardinals.has(token?.folded ?? '') ||
-    language.numbers.article.has(token?.folded ?? '');
-  // 'or so', 'give or take' stand behind a number alone, 'roughly' before one as well.
-  const hedge = marks.at('hedge', from);
-  const before = number && hedge !== undefined && !isOfNumberBefore(text, hedge);
-  // 'and upwards of twenty five'
-  const ahead = marks.at('hedge', from + 1);
-  if (ahead && ahead.to > next) return false;
-  const more = value === 'justOver' && language.numbers.of.has(token?.folded ?? '');
-  return value !== 'under' && !before && !more;
 }

@@ -33,7 +33,7 @@ import { sayParts } from './sums';
 import { temperatureOf } from './temperature';
 import { prepare, type Text } from './text';
 import { timeOf } from './times';
-import { softenAll } from './soften-all';
+import { softenAll, softenParts } from './soften-all';
 import { followTopics } from './topics';
 import { killTraps } from './traps';
 import { sayWrittenLists } from './written-lists';
@@ -91,6 +91,7 @@ export function readStatements(
   sayDailyValues(all);
   settleDifferences(prepared, all);
   killRunOn(prepared, all);
+  softenParts(prepared, all);
   softenAll(prepared, all);
   nameDishes(prepared, all, dishes);
   giveScopes(prepared, all, dishes);

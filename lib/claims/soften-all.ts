@@ -1,8 +1,19 @@
+import { hedgeBehind } from './hedge-behind';
 import type { Quantity } from './quantity';
 import type { Text } from './text';
 
 /** Tokens around words that soften all numbers beside them: 'macros are approximate'. */
 const REACH = 30;
+
+/** 'thirty four grams of fat a plate, give or take': a hedge behind the part that a number is of. */
+export function softenParts(text: Text, quantities: readonly Quantity[]): void {
+  for (const quantity of quantities) {
+    if (quantity.hedge !== 'none' || quantity.said === null) continue;
+    const part = text.marks.at('scope', quantity.end);
+    const soft = part && hedgeBehind(text, part.to);
+    if (soft) quantity.hedge = soft.value;
+  }
+}
 
 /**
  * Gives each nutrient without a hedge of its own the one that is said of all: in the sentence of these words, or, where

@@ -15,6 +15,9 @@ test.each([
   ['four hundred calories roughly thirty one grams of protein', ['400 none', '31 about']],
   ['give or take 400 calories', ['400 about']],
   ['this makes about 20 meatballs', ['20 about']],
+  ['thirty four grams of fat a plate, give or take, and more', ['34 about']],
+  ['420 calories a bowl roughly thirty protein', ['420 none', '30 about']],
+  ['I used a cup\nroughly two cups of flour and one egg', ['1 none', '2 about', '1 none']],
 ])('a hedge is of the number that it stands with: %s', (text, want) => {
   expect(hedges(text)).toEqual(want);
 });
