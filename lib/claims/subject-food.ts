@@ -1,6 +1,7 @@
 import { markBefore } from './context';
 import type { FoodSpan } from './foods';
 import type { Quantity } from './quantity';
+import type { Mark } from './marks';
 import { holdsFood } from './scope-mentions';
 import { only, type Text } from './text';
 
@@ -45,16 +46,24 @@ export function foodBefore(text: Text, quantity: Quantity): string | null {
 /** Tokens from what says all or half of it to the name: 'the entire batch of this ice cream'. */
 const OF_IT = 6;
 
-/** Whether a name is that of a dish, of which all or half is meant: 'the whole pie’s', 'half the pan of brownies'. */
+/** Whether a name is that of a dish, of which all or a part is meant: 'the whole pie’s', 'half the pan of brownies'. */
 export function isAllOf(text: Text, { from, to }: Pick<FoodSpan, 'from' | 'to'>): boolean {
-  const { marks } = text;
-  const part = marks.lastIn('scope', from - OF_IT, to);
-  if (part?.role.scope !== 'whole' && part?.role.scope !== 'half') return false;
-  if (part.to >= to) return true;
-  const { of } = text.language.numbers;
-  const led = of.has(text.tokens[part.to]?.folded ?? '');
-  return led && !holdsFood(text, part) && only(text, part.to + 1, from, ['small', 'filler']);
+  const { marks, tokens } = text;
+  const { of, pointers } = text.language.numbers;
+  const own = marks.lastIn('scope', from - OF_IT, to);
+  if (own && own.to >= to && isAll(own)) return true;
+  for (let at = from - 1; at > from - OF_IT; at -= 1) {
+    if (!of.has(tokens[at]?.folded ?? '')) continue;
+    const part = marks.before('scope', at);
+    // 'one serving of the stuffed peppers'; one of rice may be all that there is of it.
+    const the = pointers.has(tokens[at + 1]?.folded ?? '') && part?.role.scope === 'portion';
+    if (!part || holdsFood(text, part) || !(isAll(part) || the)) return false;
+    return !(['copula', 'joiner', 'unit'] as const).some((cat) => marks.firstIn(cat, at + 1, from));
+  }
+  return false;
 }
+
+const isAll = ({ role }: Mark<'scope'>) => role.scope === 'whole' || role.scope === 'half';
 
 /** Whether a food has the last word of a dish's title, and no word that the title has not. */
 export function isDish({ context, language }: Text, name: string): boolean {
