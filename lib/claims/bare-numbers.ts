@@ -55,7 +55,10 @@ export function mayFollow(
     return false;
   if (unit !== null && !(unit.of === 'mass' && row.some(({ said }) => said.unit === unit.unit)))
     return false;
-  if (unit === null && (!endsBare(text, end) || isOutOf(text, end))) return false;
+  // 'protein carbs fat, fifty two sixty eleven'
+  const goesOn =
+    (inRow || fillsRow) && text.language.numbers.cardinals.has(text.tokens[end]?.folded ?? '');
+  if (unit === null && !goesOn && (!endsBare(text, end) || isOutOf(text, end))) return false;
   // 'that's for a raw hundred', 'and then another one ten': of what, nobody can say.
   if (unit === null && (isBareHundred(text, quantity) || isAddition(text, quantity))) return false;
   // 'costs about 1.80 a bowl'
@@ -212,8 +215,15 @@ export function nextInRow(text: Text, quantity: Quantity, all: readonly Quantity
     next !== undefined &&
     next.unit === null &&
     next.noun === null &&
-    only(text, quantity.end, next.begin, ['joiner', 'hedge', 'filler', 'scope'])
+    isRow(text, quantity.end, next.begin)
   );
+}
+
+/** Whether nothing stands between two numbers of a row but what joins and softens, or in captions a full stop. */
+export function isRow(text: Text, from: number, to: number): boolean {
+  const words = ['joiner', 'hedge', 'filler', 'scope'] as const;
+  if (only(text, from, to, words)) return true;
+  return text.spoken && text.tokens[from]?.text === '.' && only(text, from + 1, to, words);
 }
 
 /** Parts that a number may be divided in; and by which share it may be off, as both are rounded. */

@@ -44,8 +44,8 @@ function breaks(tokens: readonly Token[], stop: number, language: Language): boo
     // 'there is. forty. One grams.': cut between tens and ones, in a text that is cut before them as well.
     const ones = numbers.cardinals.get(word(next)) ?? 0;
     const tens = numbers.cardinals.get(word(stop - 1)) ?? 0;
-    const cut = tokens[stop - 2]?.text === '.' && tens >= 20 && tens % 10 === 0;
-    if (cut && ones > 0 && ones < 10) return true;
+    const cut = tens >= 20 && tens % 10 === 0 && ones > 0 && ones < 10;
+    if (cut && (tokens[stop - 2]?.text === '.' || isCutAround(tokens, stop, language))) return true;
     const counted = phraseOf(tokens, next, language, COUNTED);
     if (counted !== null && tokens[counted]?.text === '.') {
       const lead = chainLead(tokens, stop, language);
@@ -53,8 +53,9 @@ function breaks(tokens: readonly Token[], stop: number, language: Language): boo
     }
     // 'forty. Fat is eleven.': the noun begins what follows.
     const part = counted === null ? null : phraseOf(tokens, counted, language, ['scope']);
-    // 'Thirty one. Fat? Nine.'
-    if (counted !== null && tokens[counted]?.text === '?') return false;
+    // 'Thirty one. Fat? Nine.', 'thirty one. Nine. Protein and fat.'
+    if (counted !== null && (tokens[counted]?.text === '?' || namesMore(tokens, counted, language)))
+      return false;
     const goesOn = counted === null || number(counted) || (part !== null && number(part));
     return !goesOn && phraseOf(tokens, counted, language, ['copula']) === null;
   }
@@ -75,6 +76,34 @@ function breaks(tokens: readonly Token[], stop: number, language: Language): boo
     (part === tokens.length || tokens[part]?.text === '.') &&
     leadsTo(tokens, stop, language, COUNTED)
   );
+}
+
+/** Tokens around a full stop in which another one may stand where no sentence ends. */
+const AROUND = 24;
+
+/** 'there's thirty. Six grams of protein. Which is. Like.': led to, counting something, in captions that are cut anywhere. */
+function isCutAround(tokens: readonly Token[], stop: number, language: Language): boolean {
+  const { and, hundred, of } = language.numbers;
+  const led =
+    and.has(tokens[stop - 2]?.folded ?? '') ||
+    leadsTo(tokens, stop - 1, language, ['copula', 'hedge', 'filler']);
+  if (!led || phraseOf(tokens, stop + 2, language, COUNTED) === null) return false;
+  for (
+    let at = Math.max(1, stop - AROUND);
+    at < Math.min(tokens.length - 1, stop + AROUND);
+    at += 1
+  ) {
+    if (at === stop || tokens[at]?.text !== '.' || tokens[at + 1]?.glued) continue;
+    const next = tokens[at + 1]?.folded ?? '';
+    if (hundred.has(next) || of.has(next) || leadsTo(tokens, at, language, ['copula'])) return true;
+  }
+  return false;
+}
+
+/** Whether another noun follows, so that the one before it is one of a row. */
+function namesMore(tokens: readonly Token[], at: number, language: Language): boolean {
+  const next = phraseOf(tokens, at, language, ['joiner']) ?? at;
+  return phraseOf(tokens, next, language, ['noun']) !== null;
 }
 
 /** A number below a hundred that counts energy: alone it would be that of no dish. */

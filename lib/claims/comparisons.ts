@@ -83,6 +83,8 @@ export function shareOf(text: Text, quantity: Quantity, before: readonly Quantit
     quantity.end = first.to;
     return { kind: 'nutrient', nutrient: first.role.nutrient, unit: '%' };
   }
+  const joined = joinedShare(text, quantity, before.at(-1));
+  if (joined) return joined;
   const energy = marks.firstIn('noun', quantity.end, quantity.end + 4);
   if (energy?.role.nutrient !== 'energyKcal') return null;
   const end = Math.min(energy.to + 8, sentenceEnd(text, quantity.from));
@@ -96,6 +98,21 @@ export function shareOf(text: Text, quantity: Quantity, before: readonly Quantit
   if (!noun || noun.role.nutrient === 'energyKcal') return null;
   if (text.food(noun.from)) return null;
   quantity.end = energy.to;
+  return { kind: 'nutrient', nutrient: noun.role.nutrient, unit: '%' };
+}
+
+/** Tokens from one share of the energy to the next. */
+const NEXT_SHARE = 12;
+
+/** '38 percent of the calories come from fat and 27 percent from protein', '31 % of calories protein, 42 % carbs'. */
+function joinedShare(text: Text, quantity: Quantity, before: Quantity | undefined): Said | null {
+  const { marks } = text;
+  const { end, begin, unit } = quantity;
+  const share = before?.said?.unit === '%' && before.said.scope === undefined;
+  if (unit?.unit !== '%' || !share || begin - before.end > NEXT_SHARE) return null;
+  const noun = marks.at('noun', marks.at('comesFrom', end)?.to ?? end);
+  if (!noun || noun.role.nutrient === 'energyKcal' || marks.at('than', noun.to)) return null;
+  quantity.end = noun.to;
   return { kind: 'nutrient', nutrient: noun.role.nutrient, unit: '%' };
 }
 

@@ -103,6 +103,8 @@ export type Role =
     >
   /** What is done with the food behind it, that is then no nutrient: 'I halved the sugar'. */
   | Named<'handled'>
+  /** Between a share of the energy and its nutrient; and what says that numbers are shares. */
+  | Named<'comesFrom' | 'split'>
   /** Before one of what is counted: 'per'. */
   | Named<'per'>
   /** Behind what a dish makes: 'out of one pot'. */

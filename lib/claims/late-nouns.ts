@@ -73,9 +73,15 @@ function rowBefore(
 ): readonly Quantity[] {
   const [first] = nouns;
   const behind = first ? indexAt(quantities, first.from) : 0;
-  const row = quantities.slice(Math.max(0, behind - nouns.length), behind);
+  const row = behindOnes(quantities, behind, nouns.length);
   const last = row.at(-1);
-  if (!first || !last || row.length < nouns.length || !isSaidOf(text, last, first)) return [];
+  if (
+    !first ||
+    !last ||
+    row.length < nouns.length ||
+    !isSaidOf(text, last, first, nouns.length > 1)
+  )
+    return [];
   if (nouns.length === 1) row.unshift(...clauses(text, quantities, behind - 1, first));
   const open = row.every((quantity, index) => {
     const next = row[index + 1];
@@ -83,6 +89,16 @@ function rowBefore(
     return (near || nouns.length === 1) && isOpen(text, quantity, nouns[index] ?? first);
   });
   return open ? row : [];
+}
+
+/** The last of the numbers before a place, without the one of 'in a tub'. */
+function behindOnes(quantities: readonly Quantity[], to: number, count: number): Quantity[] {
+  const row: Quantity[] = [];
+  for (let at = to - 1; at >= 0 && row.length < count; at -= 1) {
+    const one = quantities[at];
+    if (one && !(one.unit?.of === 'container' && one.low === 1 && one.high === 1)) row.unshift(one);
+  }
+  return row;
 }
 
 /** Numbers before the last one that one noun may be said of, and tokens between them. */
@@ -128,26 +144,29 @@ function isOpen({ marks, tokens, food }: Text, quantity: Quantity, { unit }: Nou
 }
 
 /** What may stand between a number and the noun that is said of it. */
-const LINKS = ['joiner', 'which', 'copula', 'filler', 'scope', 'small', 'asWord'] as const;
+const LINKS = ['joiner', 'which', 'copula', 'filler', 'scope', 'small', 'asWord', 'thing'] as const;
 
-function isSaidOf(text: Text, { end, unit }: Quantity, { from }: Noun): boolean {
+function isSaidOf(text: Text, { end, unit }: Quantity, { from }: Noun, ofRow: boolean): boolean {
   const { marks, tokens, language } = text;
   if (from === end) return false;
   let at = end;
   // 'two ten, cals'
-  let said = unit !== null || tokens[end]?.text === ',';
+  const comma = tokens[end]?.text === ',' || tokens[from - 1]?.text === ',';
+  let said = unit !== null || comma || (ofRow && tokens[end]?.text === '.');
   let gap = 0;
   while (at < from) {
     const stop = /^[.,;]$/.test(tokens[at]?.text ?? '');
     const which = marks.at('which', at);
     const scope = marks.at('scope', at);
-    const link = LINKS.map((cat) => marks.at(cat, at)).find((mark) => mark && mark.to <= from);
+    const [link] = LINKS.flatMap((cat) => marks.at(cat, at) ?? [])
+      .filter(({ to }) => to <= from)
+      .sort((a, b) => b.to - a.to);
     if (which && which.to <= from) said = true;
     if (scope && scope.to <= from) said = true;
     const word = link?.role.cat === 'joiner' && tokens[at]?.kind === 'word';
     // 'four hundred a portion, and the protein': the noun begins what follows.
     if ((!stop && !link) || (word && !marks.at('which', at + 1))) return false;
-    const mark = [which, scope, link].find((other) => other && other.to <= from);
+    const mark = [which, scope, link].find((other) => other !== undefined && other.to <= from);
     at = stop ? at + 1 : (mark?.to ?? at + 1);
     gap += 1;
   }

@@ -12,6 +12,7 @@ import { settleDifferences } from './differences';
 import { dishMentions, dishOf } from './dishes';
 import { emit, emitClaim, emitFood } from './emit';
 import { ENGLISH } from './english/english';
+import { sayShares } from './energy-shares';
 import { finishedOf } from './finished-weight';
 import type { Language } from './language';
 import { attachLate } from './late-nouns';
@@ -64,6 +65,7 @@ export function readStatements(
     compareDays(prepared, quantities);
   }
   sayKinds(prepared, quantities);
+  sayShares(prepared, quantities);
   for (const quantity of quantities) {
     if (quantity.killed === 'aim' && quantity.said && AIMED.has(quantity.said.kind))
       quantity.killed = null;

@@ -4,6 +4,7 @@ import {
   choose,
   countsNear,
   isAgain,
+  isRow,
   mayFollow,
   moneyOf,
   nextInRow,
@@ -154,7 +155,9 @@ export function followTopics(
     const inRow: boolean =
       lastBare !== null &&
       !isAgain(quantity, row) &&
-      only(text, lastBare.end, quantity.begin, ['joiner', 'hedge', 'filler', 'scope']);
+      (row.length > 1
+        ? isRow(text, lastBare.end, quantity.begin)
+        : only(text, lastBare.end, quantity.begin, ['joiner', 'hedge', 'filler', 'scope']));
     if (!inRow) place = 0;
     const fills = !inRow && row.length > 1 && rowFrom(text, quantity, quantities) === row.length;
     if (!mayFollow(text, quantity, row, inRow, fills, dishPlaces)) continue;

@@ -129,3 +129,48 @@ describe('numbers that parts said before come to', () => {
     ],
   ]);
 });
+
+describe('rows that are parted by full stops, and cut numbers', () => {
+  check([
+    ['four thirty. Thirty one. Forty four. Nine. Calories protein carbs and then fat', ROW],
+    ['protein carbs and fat for this one. Thirty one. Forty four. Nine.', MACROS],
+    [
+      'protein carbs and fat on this one fifty two sixty and eleven',
+      ['nutrient 52 protein g', 'nutrient 60 carbohydrate g', 'nutrient 11 fat g'],
+    ],
+    [
+      "there's thirty. Six grams of protein in it. Which is. Like. A lot",
+      ['nutrient 36 protein g'],
+    ],
+    [
+      'four hundred and ten in a tub, calories, and forty four of the good stuff, protein',
+      ['nutrient 410 energyKcal kcal', 'nutrient 44 protein g'],
+    ],
+    // Nothing is cut here.
+    ['we made twenty. Five grams of butter goes in.', ['portions 20 piece', 'amount 5 g butter']],
+  ]);
+});
+
+describe('shares of the energy', () => {
+  check([
+    [
+      '31% of the calories are protein, 42% carbs, the rest is fat.',
+      ['nutrient 31 protein %', 'nutrient 42 carbohydrate %'],
+      'description',
+    ],
+    [
+      '38 percent of the calories come from fat and 27 percent come from protein',
+      ['nutrient 38 fat %', 'nutrient 27 protein %'],
+    ],
+    [
+      'Macro split 40/30/30 (carbs/protein/fat)',
+      ['nutrient 40 carbohydrate %', 'nutrient 30 protein %', 'nutrient 30 fat %'],
+      'description',
+    ],
+    ['five percent fat mince and 20% off', []],
+  ]);
+});
+
+test('a difference is of two things', () => {
+  expect(brief('that is a four hundred calorie difference')).toEqual([]);
+});

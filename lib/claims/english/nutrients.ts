@@ -58,14 +58,16 @@ const SPELLINGS: readonly (readonly [Nutrient, string])[] = [
   ['alcohol', 'alcohol'],
 ];
 
+/** What may be said of each name. */
+const NAMED = "{}'s, {} count, {} content, {} total, {} figure, {} number, {} tally, {} level";
+
 /** Names of nutrients in speech, on labels of the United States and of Europe. */
 export const NUTRIENT_NOUNS: [string, Role][] = SPELLINGS.flatMap(([nutrient, names]) =>
-  all<Role>(
-    `${names}, ${phrasesOf(names)
-      .map((name) => `${name}'s`)
-      .join(', ')}`,
-    { cat: 'noun', nutrient, unit: NUTRIENTS[nutrient].unit as NutrientUnit },
-  ),
+  all<Role>(`${names}, ${framed(NAMED, phrasesOf(names)).join(', ')}`, {
+    cat: 'noun',
+    nutrient,
+    unit: NUTRIENTS[nutrient].unit as NutrientUnit,
+  }),
 );
 
 /** What a part of a nutrient is called behind it. */

@@ -57,7 +57,7 @@ export const SMALL_WORDS: [string, Role][] = [
     { cat: 'filler' },
   ),
   ...all<Role>(
-    'i, if, for, in, on, you, it, this, to, from, by, because, when, that, they, he, she, my, your, our, please, people, right, okay, exactly, there, here, honestly, even, though, including, without, without it, easy, guys, folks, friends, today, again, now, too, or, is it, total, all in, if you, do, does, depending, after, before, once, obviously, actually, just, we, people, swear, not, a, out, per, as, at, one, each, mine, these, those, which, what, until, max, tops, yeah, yes, sorry, wow, easily, easy, comfortably, happily, nicely, generously, happily, no bother, no problem, no messing, lads, mate, love, eh, yaar, near enough, depending on, thanks, cheers, so there, honestly, though, near, mind, tell you what, believe me, only, in here, in there, somehow, once it, with, good, not bad, give, flat, something, anyway, still, everyone, while',
+    'i, if, for, in, on, you, it, this, to, from, by, because, when, that, they, he, she, my, your, our, please, people, right, okay, exactly, there, here, honestly, of the good stuff, in the end, at the end, even, though, including, without, without it, easy, guys, folks, friends, today, again, now, too, or, is it, total, all in, if you, do, does, depending, after, before, once, obviously, actually, just, we, people, swear, not, a, out, per, as, at, one, each, mine, these, those, which, what, until, max, tops, yeah, yes, sorry, wow, easily, easy, comfortably, happily, nicely, generously, happily, no bother, no problem, no messing, lads, mate, love, eh, yaar, near enough, depending on, thanks, cheers, so there, honestly, though, near, mind, tell you what, believe me, only, in here, in there, somehow, once it, with, good, not bad, give, flat, something, anyway, still, everyone, while',
     { cat: 'small' },
   ),
   ...all<Role>(
@@ -99,6 +99,11 @@ export const SMALL_WORDS: [string, Role][] = [
     { cat: 'at' },
   ),
   ...all<Role>('as, of, in, in the, on, on the, worth of', { cat: 'asWord' }),
+  ...all<Role>(
+    'come from, comes from, came from, is from, are from, from, is, are, come from the, is the, are the, of it is, of them are, of that is, from the',
+    { cat: 'comesFrom' },
+  ),
+  ...all<Role>('split, macro split, ratio, macro ratio, macro percentages', { cat: 'split' }),
   ...all<Role>('x, ×, times', { cat: 'multiplied' }),
   ...ALL_ABOUT.map((phrase): [string, Role] => [phrase, { cat: 'allAbout' }]),
   ...all<Role>(

@@ -27,7 +27,10 @@ export const TRAPS: [string, Role][] = [
     'is my goal, is my target, is the goal, is the target, goal, target, is my limit, budget, left for, to go, left over, remaining, is my number, is the aim, is the limit, a day is what i aim for, deficit, limit, left for dinner, for the rest of the day, left today, to play with, to spare, is what i aim for, is the dream, was the plan, is the plan, left in the budget, in the bank, left',
     { cat: 'targetBehind' },
   ),
-  ...all<Role>('to spend, to work with, to use up, to burn', { cat: 'targetBehind' }),
+  ...all<Role>(
+    'to spend, to work with, to use up, to burn, difference, of a difference, gap, saving, reduction, swing',
+    { cat: 'targetBehind' },
+  ),
   ...all<Role>(
     "who has time to eat, who has time for, who is getting, who's getting, who needs, nobody needs, no one needs, nobody is getting, nobody's getting, no one is getting, who is, who's, whos, who gets, who eats, who has, nobody is, nobody's, nobody gets, nobody eats, no one is, no one's, is eating, they write, they put, how many, how much, can you get, is it, is that, is this, are there, does it, do you, did i, can you, do you reckon, do you think, do you reckon it's, do you think it's, would you believe, would you say, guess, what if, what if i told you, what if i said, do i, does this, do we, will it, could it be, would you, was it, who said, is there, are you, am i, has it, should i, should it, are you meant to get, am i meant to get",
     { cat: 'ask' },
