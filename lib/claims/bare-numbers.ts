@@ -123,9 +123,11 @@ export function isBareHundred({ tokens, language }: Text, quantity: Quantity): b
 }
 
 function isAddition(text: Text, quantity: Quantity): boolean {
-  return (
-    text.marks.before('back', quantity.begin) !== undefined && additionFood(text, quantity) === null
-  );
+  const back = text.marks.before('back', quantity.begin);
+  if (!back || additionFood(text, quantity) !== null) return false;
+  // 'this bowl is another four hundred'
+  const verb = text.marks.before('copula', back.from);
+  return text.marks.before('scope', verb?.from ?? back.from) === undefined;
 }
 
 /** 'a hundred and forty of the four twenty is dressing': so much of another number. */

@@ -98,7 +98,7 @@ function alike(taken: Quantity, stands: Quantity): boolean {
   if (a && !b && isOtherMeasure(a.kind, stands)) return true;
   if (a && !b) return fits(stands, a) && plausible(taken, stands);
   if (b && !a) return fits(taken, b);
-  return taken.unit?.unit === stands.unit?.unit;
+  return taken.unit?.unit === stands.unit?.unit && plausible(taken, stands);
 }
 
 /** 'two tablespoons of oil, I mean two teaspoons'. */

@@ -16,6 +16,7 @@ export interface HedgeBehind {
 export function hedgeBehind(text: Text, at: number): HedgeBehind | null {
   const { tokens, language } = text;
   const said = phraseAt(language.hedgesBehind, tokens, at);
+  if (said && isSum(text, at, said.next)) return null;
   if (said) return isAhead(text, at, said) ? null : said;
   if (tokens[at]?.text !== ',') return null;
   const apart = phraseAt(language.hedgesBehind, tokens, at + 1);
@@ -39,6 +40,13 @@ function isAhead(text: Text, from: number, { value, next }: HedgeBehind): boolea
   const ahead = marks.at('hedge', from + 1);
   if (ahead && ahead.to > next) return true;
   return value === 'under' || (value === 'justOver' && numbers.of.has(word));
+}
+
+/** 'four ten plus eighty', 'thirty one plus another ten': a word that joins the next number softens none. */
+function isSum({ tokens, marks, language }: Text, at: number, next: number): boolean {
+  if (!marks.at('joiner', at) || tokens[at]?.kind !== 'word') return false;
+  const number = tokens[marks.at('filler', next)?.to ?? next];
+  return number?.kind === 'number' || language.numbers.cardinals.has(number?.folded ?? '');
 }
 
 /**

@@ -74,12 +74,12 @@ export function readStatements(
   sayPriceRows(prepared, quantities);
   sayColumns(prepared, quantities, dishes);
   sayPacks(prepared, quantities);
+  sayParts(prepared, quantities);
   sayWrittenLists(prepared, quantities);
   sayFoodsNotNutrients(prepared, quantities);
   sayBareMeasures(prepared, quantities);
   sayFoodsNotNutrients(prepared, quantities);
   sayPrepared(prepared, quantities);
-  sayParts(prepared, quantities);
   sayBareEnergy(prepared, quantities);
   correctNouns(prepared, quantities);
   withdraw(prepared, quantities);

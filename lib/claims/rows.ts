@@ -90,6 +90,7 @@ export function isTable(
   const { to } = before.mark;
   const behind = row.at(-1);
   if (behind && behind.end > before.mark.from - GAP) return false;
-  const heads = followedByCopula(text, mark.to) || text.tokens[mark.to]?.kind === 'line';
+  const end = text.tokens[mark.to]?.text === ')' ? mark.to + 1 : mark.to;
+  const heads = followedByCopula(text, end) || text.tokens[end]?.kind === 'line';
   return to < mark.from && only(text, to, mark.from, ['joiner']) && heads;
 }

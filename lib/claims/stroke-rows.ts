@@ -11,7 +11,7 @@ const NEAR = 14;
  */
 export function partRows(whole: string, language: Language): string {
   const { patterns } = language;
-  const text = withCapitals(whole, language);
+  const text = withoutColons(withCapitals(whole, language), language);
   const rows = [...text.matchAll(new RegExp(patterns.namesInRow, 'giu'))].map((match) => ({
     count: match[0].split('/').length,
     end: match.index + match[0].length,
@@ -45,6 +45,21 @@ function withCapitals(text: string, { patterns, letters: names }: Language): str
     const fits = different && letters.length >= least && letters.includes(first);
     return fits ? row.replaceAll(small, (one) => one.toUpperCase()) : row;
   });
+}
+
+/** 'P: 31, C: 44' without the colons, where several letters have one. */
+function withoutColons(text: string, { letters }: Language): string {
+  const names = [...letters.keys()];
+  const colons = new RegExp(
+    `(?<![\\p{L}\\d])([${names.join('')}])([ \\t]?[:=][ \\t]?)(?=\\d)`,
+    'gu',
+  );
+  const found = new Set([...text.matchAll(colons)].map(([, letter]) => letter));
+  if (found.size < 2 || !found.has(names[0])) return text;
+  return text.replaceAll(
+    colons,
+    (_, letter: string, colon: string) => letter + ' '.repeat(colon.length),
+  );
 }
 
 /** '12/11/25': a day and a month, one way or the other, and a year. */

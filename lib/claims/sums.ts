@@ -35,7 +35,18 @@ export function sayParts(text: Text, quantities: readonly Quantity[]): void {
 function isPart(text: Text, part: Quantity, sum: Said): boolean {
   if (part.low !== part.high || part.low <= 0) return false;
   const same = part.said?.kind === 'nutrient' && part.said.nutrient === sum.nutrient;
-  return (same && part.killed === null) || isOpen(text, part);
+  return (same && part.killed === null) || isOpen(text, part) || isBehindFood(text, part);
+}
+
+/** 'beans one twenty rice two hundred': a bare number right behind a food, whatever food follows. */
+function isBehindFood(
+  text: Text,
+  { begin, unit, noun, said, killed, fraction }: Quantity,
+): boolean {
+  if (unit || noun || said || killed !== null || fraction) return false;
+  for (let at = Math.max(0, begin - NEAR); at < begin; at += 1)
+    if (text.food(at)?.to === begin) return true;
+  return false;
 }
 
 function sayEach(text: Text, parts: readonly Quantity[], { nutrient, unit }: Said): void {

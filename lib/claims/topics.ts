@@ -30,6 +30,9 @@ import {
 /** Tokens in which a number without noun and unit may still count what was counted last. */
 const REACH = 30;
 
+/** Tokens from one nutrient to the next of a row, with an aside between. */
+const ROW = 10;
+
 /** Why numbers are no statements that still say what is talked about. */
 const COUNTED: ReadonlySet<string> = new Set([
   'said before',
@@ -139,7 +142,7 @@ export function followTopics(
     if (topic && (quantity.killed === null || COUNTED.has(quantity.killed))) {
       const goesOn =
         lastBare === null &&
-        near(row, quantity.begin, 4) &&
+        near(row, quantity.begin, ROW) &&
         row[0]?.of === topic.of &&
         !row.some(({ nutrient }) => nutrient === topic.nutrient);
       row = goesOn ? [...row.filter(({ low }) => low !== null), topic] : [topic];

@@ -1,6 +1,7 @@
 import { lastBefore, markBefore, markBehind, sentenceEnd, sentenceStart } from './context';
 import { isDifference } from './differences';
 import { isHeard } from './heard';
+import { isOfNumberBefore } from './hedge-behind';
 import { isGoal, isHearsay } from './hearsay';
 import type { Quantity } from './quantity';
 import { isSaidOfIt } from './said-of-it';
@@ -79,6 +80,8 @@ function trapOf(
     return 'of something else';
   const gas = text.marks.before('gas', quantity.begin);
   if (bare && !gas && isNamedSo(text, quantity, all[index - 1])) return 'of something else';
+  if (isMargin(text, quantity, all[index - 1])) return 'a margin';
+  if (isOfThan(text, quantity)) return 'of another thing';
   if (isPartOfIt(text, quantity)) return 'part of it';
   if (isSizeOfPart(text, quantity)) return 'size of a part';
   if (isMultiplied(text, quantity)) return 'so many times';
@@ -116,6 +119,33 @@ function isOfOtherDay(text: Text, quantity: Quantity): boolean {
   const now =
     marks.firstIn('so', mark.to, quantity.begin) ?? marks.firstIn('now', mark.to, quantity.begin);
   return now === undefined;
+}
+
+/** By how much smaller than a number its margin is at least. */
+const MARGIN = 3;
+
+/** 'thirty one protein, give or take a gram': how far a number may be off. */
+function isMargin(text: Text, { from, high, noun, unit }: Quantity, last?: Quantity): boolean {
+  const hedge = text.marks.before('hedge', from);
+  if (!last || !hedge || !isOfNumberBefore(text, hedge)) return false;
+  const end = Math.max(last.end, last.noun?.to ?? 0);
+  const other = noun !== null && noun.nutrient !== last.noun?.nutrient;
+  const measured = unit === null || unit.of === 'mass' || unit.of === last.unit?.of;
+  return Math.abs(hedge.from - end) <= 1 && measured && !other && high * MARGIN <= last.low;
+}
+
+/** Tokens from 'than an egg' to its own number. */
+const THAN = 6;
+
+/** 'more protein than an egg, which has six grams' */
+function isOfThan({ marks }: Text, { begin }: Quantity): boolean {
+  const which =
+    marks.before('which', begin) ??
+    marks.before('which', marks.before('copula', begin)?.from ?? -1);
+  return (
+    which !== undefined &&
+    marks.lastIn('thanWord', Math.max(0, which.from - THAN), which.from) !== undefined
+  );
 }
 
 /** 'ninety calories of that is the oil': what one food has of it. */

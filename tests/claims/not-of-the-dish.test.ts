@@ -57,6 +57,15 @@ describe('questions and advice', () => {
   ]);
 });
 
+describe('other things and times', () => {
+  check([
+    ['it has more protein than an egg, which has six grams', []],
+    ['fifty two protein so far and it is four in the morning', ['nutrient 52 protein g soFar']],
+    ['my coach gives me 2,200 calories a day', []],
+    ['a bowl gives me thirty one grams of protein', ['nutrient 31 protein g portion']],
+  ]);
+});
+
 describe('numbers that are read as what they are', () => {
   check([
     [

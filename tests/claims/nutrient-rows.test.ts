@@ -174,3 +174,36 @@ describe('shares of the energy', () => {
 test('a difference is of two things', () => {
   expect(brief('that is a four hundred calorie difference')).toEqual([]);
 });
+
+describe('sums and margins', () => {
+  check([
+    [
+      'beans one twenty rice two hundred cheese ninety that is four ten calories',
+      [
+        'nutrient 120 energyKcal kcal ingredient bean',
+        'nutrient 200 energyKcal kcal ingredient rice',
+        'nutrient 90 energyKcal kcal ingredient cheese',
+        'nutrient 410 energyKcal kcal',
+      ],
+    ],
+    ['four ten calories plus eighty for the bread', ['nutrient 410 energyKcal kcal']],
+    ['it is forty plus grams of protein', ['nutrient 40 protein g atLeast']],
+    ['it is thirty one protein give or take a gram', ['nutrient 31 protein g about']],
+    ['P: 31, C: 44, F: 9', MACROS, 'card'],
+    ['NUTRITION (per 100g / per serving): Energy 120 kcal / 410 kcal', [], 'description'],
+  ]);
+});
+
+describe('salt and sugar', () => {
+  check([
+    [
+      '480 grams of rye flour, 390 of water, nine grams of salt',
+      ['amount 480 g rye flour', 'amount 390 g water', 'amount 9 g salt'],
+    ],
+    ['nine grams of salt in the whole pot', ['nutrient 9 salt g whole']],
+    [
+      'it takes 300 g of pasta and a bowl has two grams of salt',
+      ['amount 300 g pasta', 'nutrient 2 salt g portion'],
+    ],
+  ]);
+});
