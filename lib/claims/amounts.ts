@@ -58,6 +58,7 @@ export function amountOf(
     )
       return null;
     if (unit === null && (!isCount(quantity) || text.context.form === 'title')) return null;
+    if (unit === null && food.adjacent && isManyOf(text, quantity, food)) return null;
     if (food.to > quantity.end && food.adjacent) quantity.end = food.to;
     return { ...said, food: food.name, ...partOf(text, quantity) };
   }
@@ -139,6 +140,19 @@ function titleFood(text: Text): string | null {
     at = food ? food.to : at + 1;
   }
   return found.length === 1 ? (found[0] ?? null) : null;
+}
+
+/** From so many on a food that is counted is said in the plural, and none is named by a nutrient. */
+const MANY = 12;
+
+/** 'tuna ninety cheese about thirty', 'thirty four protein, caesar wrap': so many of what nobody counts. */
+function isManyOf(
+  { tokens, language, marks }: Text,
+  { high, end }: Quantity,
+  { to }: { readonly to: number },
+): boolean {
+  const last = tokens[to - 1]?.folded ?? '';
+  return high > MANY && (language.singular(last) === last || marks.at('noun', end) !== undefined);
 }
 
 const isCount = ({ low, high, fraction }: Quantity) =>

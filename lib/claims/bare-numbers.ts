@@ -11,6 +11,8 @@ const FAR = 30;
 /** Grams from which on a bare number of a nutrient may not be so many times the last: it is of energy. */
 const MOST_GRAMS = 200;
 const FAR_GRAMS = 6;
+/** Grams of a nutrient that nobody eats in a day. */
+const MOST_OF_DAY = 500;
 /** Two numbers of one topic right after each other are told apart by less than this share. */
 const AGAIN = 0.05;
 /** With several topics, by which factor the nearest must be nearer than the next. */
@@ -131,7 +133,7 @@ function isAddition(text: Text, quantity: Quantity): boolean {
 }
 
 /** 'a hundred and forty of the four twenty is dressing': so much of another number. */
-function isOutOf({ tokens, language, marks }: Text, end: number): boolean {
+export function isOutOf({ tokens, language, marks }: Text, end: number): boolean {
   const { of, cardinals } = language.numbers;
   if (!of.has(tokens[end]?.folded ?? '')) return false;
   const next = tokens[marks.at('filler', end + 1)?.to ?? end + 1];
@@ -289,7 +291,9 @@ export function choose(
     // Whole money behind other money is that of a part.
     if (topic.of === 'price' && money === undefined && high > (topic.low ?? 0)) return false;
     if (topic.low === null || topic.low === 0)
-      return topic.said.unit === 'kcal' ? high >= 10 && high < 10000 : high < 2000;
+      return topic.said.unit === 'kcal'
+        ? high >= 10 && high < 10000
+        : high < (topic.said.unit === 'g' ? MOST_OF_DAY : 2000);
     const grams = topic.of === 'nutrient' && topic.said.unit === 'g' && quantity.unit === null;
     if (grams && high > MOST_GRAMS && high / topic.low > FAR_GRAMS) return false;
     return high / topic.low < FAR && topic.low / high < FAR;

@@ -64,13 +64,30 @@ function pieceOf(tokens: readonly Token[], from: number, to: number, language: L
   if (from >= to) return null;
   const noun = phraseAt(language.lexicon, tokens, from);
   if (noun?.next === to && noun.value.some(({ cat }) => cat === 'noun')) return 'noun';
-  let at = from;
+  const start = behindLead(tokens, from, to, language);
+  let at = start;
   while (at < to && isNumber(tokens, at, language)) at += 1;
-  if (at === from) return null;
+  if (at === start) return null;
   if (at === to) return 'number';
   const unit = phraseAt(language.lexicon, tokens, at);
   const gram = unit?.value.some((role) => role.cat === 'unit' && role.of === 'mass');
   return gram && unit?.next === to ? 'number' : null;
+}
+
+/** First token behind the words that lead to a number: 'it's', 'it's about'. */
+function behindLead(
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+  language: Language,
+): number {
+  let at = from;
+  while (at < to) {
+    const lead = phraseAt(language.lexicon, tokens, at);
+    if (!lead?.value.some(({ cat }) => cat === 'copula' || cat === 'hedge')) break;
+    at = lead.next;
+  }
+  return at;
 }
 
 /** What a piece ends with that says more: 'right the protein', 'it has got thirty one'. */

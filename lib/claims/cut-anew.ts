@@ -1,4 +1,5 @@
 import type { Language } from './language';
+import { digitsValue } from './number-digits';
 import { groupAt, wordsAt, type Part } from './number-words';
 import type { Noun, Quantity } from './quantity';
 import type { Text } from './text';
@@ -19,16 +20,15 @@ const FACTORS: Partial<Record<Noun['nutrient'], number>> = { protein: 4, carbohy
  * macronutrients come to. Null where the numbers are no such row; empty where nobody can say.
  */
 export function cutAnew(
-  { tokens, language }: Text,
+  { tokens, language, spoken }: Text,
   numbers: readonly Quantity[],
   nouns: readonly Noun[],
 ): readonly Part[] | null {
   const [first, last] = [numbers[0], numbers.at(-1)];
   if (!first || !last || last.to - first.from > LONGEST || nouns.length < 3) return null;
   const alone = numbers.every(
-    ({ words, digits, unit, fraction, to }, index) =>
-      words &&
-      !digits &&
+    ({ digits, unit, fraction, to }, index) =>
+      (!digits || spoken) &&
       !fraction &&
       (unit === null || index === numbers.length - 1) &&
       (index === numbers.length - 1 || numbers[index + 1]?.from === to),
@@ -68,6 +68,13 @@ function cuts(
 
 /** Every number that may begin at a token: 'four eighty five' is 4, 480 and 485. */
 function readings(tokens: Text['tokens'], at: number, { numbers }: Language) {
+  const digits = tokens[at]?.kind === 'number' ? digitsValue(tokens[at].text) : null;
+  if (digits !== null) {
+    const behind = tokens[at + 1]?.text ?? '';
+    const two = digits > 0 && digits < 40 && /^\d\d$/.test(behind);
+    const alone = { value: digits, next: at + 1 };
+    return two ? [alone, { value: digits * 100 + Number(behind), next: at + 2 }] : [alone];
+  }
   const group = groupAt(tokens, at, numbers);
   const single = numbers.cardinals.get(tokens[at]?.folded ?? '');
   const whole = wordsAt(tokens, at, numbers);

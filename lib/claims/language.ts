@@ -284,6 +284,8 @@ export interface Language {
   readonly titleParts: (title: string) => Phrases<readonly Role[]> | null;
   /** How big or good a part is, left out of its phrase: 'a generous bowl'. */
   readonly adjectives: ReadonlySet<string>;
+  /** Sounds that somebody makes while a word is looked for. */
+  readonly hesitations: ReadonlySet<string>;
   /** Hedges that stand behind a number, its unit or its noun. */
   readonly hedgesBehind: Phrases<Hedge>;
   readonly numbers: NumberWords;

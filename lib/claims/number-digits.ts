@@ -1,4 +1,5 @@
 import type { NumberWords } from './language';
+import { isCounting } from './number-run-on';
 import { restAt, type NumberAt } from './number-words';
 import type { Token } from './tokens';
 
@@ -109,6 +110,8 @@ function joined(
 ): NumberAt | null {
   const [first, second] = [tokens[at], tokens[at + 1]];
   if (!first || second?.kind !== 'number' || second.glued) return null;
+  const spelt = spoken ? speltAt(tokens, at) : null;
+  if (spelt) return { ...read, ...spelt };
   if (spoken && /^[1-9]\d?$/.test(first.text) && /^\d\d$/.test(second.text)) {
     const part = Number(second.text);
     const parts = [
@@ -124,6 +127,20 @@ function joined(
     : null;
 }
 
+/** '3 9 5': three or four digits that captions set apart, and nobody counts by. */
+function speltAt(tokens: readonly Token[], at: number) {
+  const isDigit = (place: number) => {
+    const token = tokens[place];
+    return token?.kind === 'number' && /^\d$/.test(token.text) && !token.glued;
+  };
+  if (isDigit(at - 1) || tokens[at]?.text === '0') return null;
+  let next = at;
+  while (next - at <= 4 && isDigit(next)) next += 1;
+  const digits = tokens.slice(at, next).map(({ text }) => Number(text));
+  if (digits.length < 3 || digits.length > 4 || tokens[next]?.kind === 'number') return null;
+  return isCounting(digits) ? null : { value: Number(digits.join('')), next };
+}
+
 /** '40 five': tens in digits and ones in words. */
 function onesBehind(tokens: readonly Token[], read: NumberAt, words: NumberWords): NumberAt {
   const ones = words.cardinals.get(tokens[read.next]?.folded ?? '') ?? 0;
@@ -133,13 +150,25 @@ function onesBehind(tokens: readonly Token[], read: NumberAt, words: NumberWords
     : read;
 }
 
+/** '2 hundred and 10' behind thousands. */
+function hundredsAt(tokens: readonly Token[], at: number, words: NumberWords) {
+  const digit = tokens[at]?.text ?? '';
+  const hundred = words.hundred.has(tokens[at + 1]?.folded ?? '');
+  if (!/^[1-9]$/.test(digit) || !hundred) return null;
+  const rest = restAt(tokens, at + 2, words);
+  return { value: Number(digit) * 100 + (rest?.value ?? 0), next: rest?.next ?? at + 2 };
+}
+
 /** '2 hundred', '1.5 thousand', '1 hundred and 12'. */
 function scaled(tokens: readonly Token[], read: NumberAt, words: NumberWords): NumberAt {
   const after = tokens[read.next]?.folded ?? '';
   const factor = words.hundred.has(after) ? 100 : words.thousand.has(after) ? 1000 : 1;
   if (factor === 1) return onesBehind(tokens, read, words);
   const value = read.value * factor;
-  const rest = factor === 100 ? restAt(tokens, read.next + 1, words) : null;
+  const rest =
+    factor === 100
+      ? restAt(tokens, read.next + 1, words)
+      : hundredsAt(tokens, read.next + 1, words);
   return rest
     ? { ...read, value: value + rest.value, next: rest.next, words: true }
     : { ...read, value, next: read.next + 1, words: true };

@@ -39,7 +39,7 @@ export function speltAt(tokens: readonly Token[], at: number, words: NumberWords
 }
 
 /** Whether each digit is the one before with one more, or one less: 'three two one'. */
-const isCounting = (digits: readonly number[]) =>
+export const isCounting = (digits: readonly number[]) =>
   [1, -1].some((by) =>
     digits.every((digit, index) => index === 0 || digit - (digits[index - 1] ?? 0) === by),
   );

@@ -36,7 +36,12 @@ export function shareNouns(
   let row: Quantity[] = numbers;
   if (numbers.length !== nouns.length) {
     row = numbers.flatMap((quantity) => apart(quantity) ?? [quantity]);
-    if (row.length !== nouns.length) return false;
+    if (row.length !== nouns.length) {
+      // Which of them the nouns are said of, nobody can say.
+      const bare = /^q{2,}n{3,}$/.test(order) && numbers.every(({ unit }) => unit === null);
+      for (const quantity of bare ? numbers : []) quantity.killed ??= 'cut in two ways';
+      return bare;
+    }
     for (const quantity of numbers) {
       const two = apart(quantity);
       if (two)

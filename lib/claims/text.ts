@@ -1,5 +1,6 @@
 import { joinBroken } from './broken-captions';
 import { foodAt, type FoodSpan } from './foods';
+import { withoutCapitals, withoutHesitations, withoutNotes } from './caption-noise';
 import type { Language } from './language';
 import { Marks } from './marks';
 import { sentencesOf, type Sentences } from './sentences';
@@ -26,9 +27,10 @@ export interface Text {
 
 /** Tokens, phrases and sentences of a text; captions run on over their lines. */
 export function prepare(text: string, context: TextContext, language: Language): Text {
-  const all = tokenize(context.form === 'captions' ? text : partRows(text, language));
-  const spoken = context.form === 'captions' || context.form === 'talkingPoint';
-  const tokens = context.form === 'captions' ? joinBroken(asSpoken(all), language) : all;
+  const captions = context.form === 'captions';
+  const all = tokenize(partRows(captions ? withoutCapitals(text) : text, language));
+  const spoken = captions || context.form === 'talkingPoint';
+  const tokens = captions ? asCaptions(all, language) : all;
   const known = new Array<FoodSpan | null | undefined>(tokens.length).fill(undefined);
   const food = (at: number) => {
     if (at < 0 || at >= tokens.length) return null;
@@ -58,6 +60,12 @@ export function prepare(text: string, context: TextContext, language: Language):
 function firstPointing(tokens: readonly Token[], { claims }: Language): number {
   const first = tokens.findIndex(({ folded }) => claims.pointing.has(folded));
   return first < 0 ? Infinity : first;
+}
+
+/** The words of captions as they were spoken. */
+function asCaptions(all: readonly Token[], language: Language): Token[] {
+  const spoken = asSpoken(withoutNotes(all));
+  return joinBroken(withoutHesitations(spoken, language), language);
 }
 
 function onlyCurrency(

@@ -9,7 +9,7 @@ export interface Token {
   /** Offsets in UTF-16 units; the end stands behind the last one. */
   readonly start: number;
   readonly end: number;
-  /** Nothing stands between it and the token before. */
+  /** Nothing stands between it and the token before, not even the end of a line. */
   readonly glued: boolean;
   /** A hyphen that only joins words stands before it: 'forty-six', '25-minute'. */
   readonly hyphened: boolean;
@@ -33,13 +33,15 @@ const blank = (dots: string) => ' '.repeat(dots.length);
  */
 export function tokenize(text: string): Token[] {
   const found: Token[] = [];
-  let end = 0;
+  // No token is glued to the start of the text or of a line.
+  let last = -1;
   let hyphen = false;
   for (const match of text.replaceAll(LEADERS, blank).matchAll(SCAN)) {
     const [whole, clock, , number, word, line] = match;
     const start = match.index;
-    const glued = start === end && start > 0;
-    end = start + whole.length;
+    const glued = start === last;
+    const end = start + whole.length;
+    last = line === undefined ? end : -1;
     if (glued && whole === '-' && (joins(text, start) || cut(text, start))) {
       hyphen = true;
       continue;

@@ -1,3 +1,4 @@
+import { isOutOf } from './bare-numbers';
 import { lastBefore, markBefore, markBehind, sentenceEnd, sentenceStart } from './context';
 import { isDifference } from './differences';
 import { isHeard } from './heard';
@@ -83,6 +84,8 @@ function trapOf(
   if (isMargin(text, quantity, all[index - 1])) return 'a margin';
   if (isOfThan(text, quantity)) return 'of another thing';
   if (isPartOfIt(text, quantity)) return 'part of it';
+  const out = quantity.unit === null && text.marks.at('filler', quantity.end + 1) !== undefined;
+  if (out && isOutOf(text, quantity.end)) return 'part of it';
   if (isSizeOfPart(text, quantity)) return 'size of a part';
   if (isMultiplied(text, quantity)) return 'so many times';
   if (isYear(text, quantity, bare)) return 'year';

@@ -207,3 +207,17 @@ describe('salt and sugar', () => {
     ],
   ]);
 });
+
+describe('digits that captions set apart', () => {
+  check([
+    ['3 9 5 calories a bowl', ['nutrient 395 energyKcal kcal portion']],
+    ['4 30 31 44 9 calories protein carbs fat', ROW],
+    [
+      '6 40 calories a bowl and 1\n12 grams of carbs',
+      ['nutrient 640 energyKcal kcal portion', 'nutrient 112 carbohydrate g portion'],
+    ],
+    ['so that is 1 thousand 2 hundred calories', ['nutrient 1200 energyKcal kcal']],
+    // As many numbers as nouns, or nobody can say.
+    ['4 30 31 9 calories protein carbs fat', []],
+  ]);
+});

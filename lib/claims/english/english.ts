@@ -19,6 +19,7 @@ import { SHORTENED, SMALL_WORDS } from './small-words';
 import { titleParts } from './title-parts';
 import { CORRECTIONS, OTHER_DAYS, TIMES, TRAPS } from './traps';
 import { CURRENCIES, UNITS } from './units';
+import { set } from './words';
 
 /** Roles of phrases, all that a phrase has. */
 function lexicon(...tables: readonly (readonly [string, Role])[][]): Language['lexicon'] {
@@ -54,6 +55,7 @@ export const ENGLISH: Language = {
     DIFFERENCES,
     ELSEWHERE,
   ),
+  hesitations: set('um uh er erm umm uhm uhh ehm hm hmm mm mmm ah uhhh ummm'),
   hedgesBehind: phrases(HEDGES_AFTER),
   numbers: NUMBERS,
   letters: LETTERS,

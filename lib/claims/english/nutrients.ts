@@ -6,7 +6,7 @@ import { all, framed, phrasesOf } from './words';
 const SPELLINGS: readonly (readonly [Nutrient, string])[] = [
   [
     'energyKcal',
-    'calorie, calories, cal, cals, kcal, kcals, kilocalorie, kilocalories, calories wise, calorie wise, caloriewise, calorieswise, the energy, the total energy, energy',
+    'calorie, calories, cal, cals, kcal, kcals, kilocalorie, kilocalories, kay cals, kay cal, k cals, k cal, calories wise, calorie wise, caloriewise, calorieswise, the energy, the total energy, energy',
   ],
   ['protein', 'protein, proteins, prot, pro, prot., pro., protein wise, proteinwise'],
   [
@@ -25,7 +25,7 @@ const SPELLINGS: readonly (readonly [Nutrient, string])[] = [
   ['fibre', 'fibre, fiber, dietary fibre, dietary fiber, fibre wise, fiber wise'],
   [
     'sugars',
-    'sugar, sugars, sugar wise, total sugars, total sugar, of which sugars, of which sugar, of which are sugars, of which are sugar, of which is sugar',
+    'sugar, sugars, natural sugar, natural sugars, naturally occurring sugar, naturally occurring sugars, sugar wise, total sugars, total sugar, of which sugars, of which sugar, of which are sugars, of which are sugar, of which is sugar',
   ],
   ['addedSugars', 'added sugar, added sugars'],
   ['salt', 'salt, salt wise'],
@@ -59,7 +59,8 @@ const SPELLINGS: readonly (readonly [Nutrient, string])[] = [
 ];
 
 /** What may be said of each name. */
-const NAMED = "{}'s, {} count, {} content, {} total, {} figure, {} number, {} tally, {} level";
+const NAMED =
+  "{}'s, {} count, {} content, {} total, {} figure, {} number, {} tally, {} level, of that being {}, of which being {}";
 
 /** Names of nutrients in speech, on labels of the United States and of Europe. */
 export const NUTRIENT_NOUNS: [string, Role][] = SPELLINGS.flatMap(([nutrient, names]) =>
