@@ -39,7 +39,6 @@ export function sayBareMeasures(text: Text, quantities: readonly Quantity[]): vo
   };
   for (const quantity of quantities) {
     if (last && (quantity.begin - last.end > GAP || counts(last))) close();
-    if (isSumOf(quantity, list)) list = [];
     const own = listed.get(quantity);
     if (own !== undefined) setListed(quantity, own);
     const entry =
@@ -49,12 +48,6 @@ export function sayBareMeasures(text: Text, quantities: readonly Quantity[]): vo
     last = quantity;
   }
   close();
-}
-
-/** 'beans one twenty, rice two hundred, that is three twenty calories': parts of what they come to, and no weights. */
-function isSumOf({ said, low }: Quantity, list: readonly (Entry | Quantity)[]): boolean {
-  if (said?.kind !== 'nutrient' || list.length < 2 || !list.every(isEntry)) return false;
-  return list.reduce((sum, { quantity }) => sum + quantity.low, 0) === low;
 }
 
 /** An amount of the food before it, not of the one behind; of none where nobody can say. */

@@ -51,7 +51,8 @@ function neighboursOf(text: Text, quantity: Quantity, from: number): Neighbours 
   if (
     killed !== null ||
     noun ||
-    (said !== null && said.kind !== 'amount' && said.kind !== 'nutrient')
+    // What is a part of a sum of calories is no weight.
+    (said !== null && said.kind !== 'amount' && (said.kind !== 'nutrient' || !quantity.noun))
   )
     return null;
   const measured = unit?.of === 'mass' || unit?.of === 'volume';
