@@ -79,7 +79,7 @@ export type Role =
   | Named<'elsewhere', { readonly as: 'place' | 'owner' | 'usual' }>
   | Named<'elsewhereBehind', { readonly any?: true }>
   /** Behind what is saved; and what one thing is put in the place of another with. */
-  | Named<'byBehind' | 'swap'>
+  | Named<'byBehind' | 'swap' | 'allThe'>
   /** Things for money that no one eats; of them; than; what may follow a number that counts nothing. */
   | Named<
       | 'gear'
@@ -282,6 +282,8 @@ export interface Language {
   readonly lexicon: Phrases<readonly Role[]>;
   /** How a part is called that the title names in the plural: 'per lolly' of mango lollies; null where none is. */
   readonly titleParts: (title: string) => Phrases<readonly Role[]> | null;
+  /** How a portion is called that the title does not name: 'per pot' of a mousse; null where none is. */
+  readonly titleVessels: (title: string) => Phrases<readonly Role[]> | null;
   /** How big or good a part is, left out of its phrase: 'a generous bowl'. */
   readonly adjectives: ReadonlySet<string>;
   /** Sounds that somebody makes while a word is looked for. */

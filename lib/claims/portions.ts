@@ -55,6 +55,8 @@ export function portionsOf(
   }
   const again = ofThem(text, quantity, led);
   if (again) return again;
+  // '420 calories, and that's three pancakes' says of how many the numbers are.
+  if (thing && quantity.low <= FEW && isOfRow(text, quantity, before)) return null;
   const eat = thing && markBefore(text, quantity, 'eat', 1);
   // 'if you have two bowls' says what somebody eats, and not how many there are.
   if (eat && (led === null || (serve && eat.from < serve.from))) return null;
@@ -124,6 +126,16 @@ function isOther(text: Text, { begin, end }: Quantity, before: Quantity): boolea
   const next =
     text.marks.at('so', end) ?? text.marks.at('small', end) ?? text.marks.at('joiner', end);
   return or && begin - before.end <= OTHER && next !== undefined;
+}
+
+/** Pieces that somebody eats at once, and tokens between them and the numbers that are said of them. */
+const FEW = 4;
+const ROW = 5;
+
+function isOfRow({ marks }: Text, { begin }: Quantity, before: Quantity | undefined): boolean {
+  const near =
+    before?.said?.kind === 'nutrient' && begin - Math.max(before.end, before.noun?.to ?? 0) <= ROW;
+  return near && marks.before('which', begin) !== undefined;
 }
 
 /** Meals are portions where they are made, vessels where so many come out of one dish: 'six pots out of this'. */

@@ -64,7 +64,7 @@ export function isBehind(
   const next = atOrBehind(all, mark.to);
   const other =
     text.sentences.of[mark.from] !== last.sentence && tokens[mark.from - 1]?.kind !== 'line';
-  if (other && next !== undefined && next.begin - mark.to <= 4) return false;
+  if (other && next && next.said !== null && next.begin - mark.to <= 4) return false;
   const runsOn =
     next !== undefined &&
     next.begin - mark.to <= 2 &&
@@ -72,7 +72,11 @@ export function isBehind(
   const parted = tokens
     .slice(last.end, mark.from)
     .some(({ text: word, kind }) => kind === 'line' || /^[,.;:|]$/.test(word));
-  const so = marks.firstIn('so', last.end, mark.from) !== undefined;
+  // 'and now that's for the full batch remember'
+  const word = marks.lastIn('so', last.end, mark.from);
+  const that = word && only(text, word.to, mark.from, ['which', 'copula', 'small', 'filler']);
+  const alone = that && word.to < mark.from && (next === undefined || next.begin - mark.to > GAP);
+  const so = word !== undefined && !alone;
   if (runsOn && (parted || so || marks.firstIn('joiner', last.end, mark.from))) return false;
   if (so) return false;
   if (gap <= GAP) return true;

@@ -8,7 +8,7 @@ import type { Quantity } from './quantity';
 import type { Against, Scope } from './statement';
 import { unnamedParts } from './unnamed-parts';
 import { only, type Text } from './text';
-import { wholeWords } from './whole-words';
+import { allPieces, wholeWords } from './whole-words';
 import { tokenize } from './tokens';
 
 /** A part that is said. */
@@ -126,10 +126,17 @@ export function mentionsOf(
     ({ said, killed }) => said?.kind === 'portions' && killed === null,
   );
   const made = new Set(things.map(({ begin }) => begin));
+  const name = (to: number) => text.language.singular(text.tokens[to - 1]?.folded ?? '');
+  const vessels = new Set(things.map(({ end }) => name(end)));
   let free = 0;
   let counting = 0;
   let naming = 0;
-  const others = [...unnamedParts(text, quantities), ...otherDishes(text), ...wholeWords(text)];
+  const others = [
+    ...unnamedParts(text, quantities),
+    ...otherDishes(text),
+    ...wholeWords(text),
+    ...allPieces(text),
+  ];
   const all = [...others, ...text.marks.all('scope')];
   for (const mark of all.sort((a, b) => a.from - b.from || b.to - a.to)) {
     const ahead = mark.role.scope === 'whole' && begins.has(mark.to) && isTotal(text, mark);
@@ -146,6 +153,11 @@ export function mentionsOf(
     if (isDenied(text, mark)) continue;
     free = mark.to;
     const { role } = mark;
+    // 'six pots out of this, 310 calories a pot'
+    if (role.scope === 'whole' && vessels.has(name(mark.to)) && isOfOne(text, mark)) {
+      found.push({ mark, scope: 'portion' });
+      continue;
+    }
     if (role.link !== 'counted') {
       found.push({ mark, scope: role.scope, ...(role.against ? { against: role.against } : {}) });
       continue;
@@ -158,7 +170,8 @@ export function mentionsOf(
     const named = dish && dish.from > mark.from - NAMED ? dish : undefined;
     const counts = text.marks.lastIn('thing', named?.to ?? 0, mark.from);
     const fed = text.marks.firstIn('thing', mark.to, mark.to + FED)?.role.as;
-    const person = thing === 'person' || fed === 'person' ? 'portion' : undefined;
+    const shared = text.marks.lastIn('serve', mark.from - 14, mark.from)?.role.as === 'portion';
+    const person = shared || thing === 'person' || fed === 'person' ? 'portion' : undefined;
     const said =
       unit === 'portion' && text.language.titleParts(text.context.dish ?? '') ? 'piece' : unit;
     const vessel = named && text.marks.at('thing', named.to - 1)?.role.as === 'portion';
@@ -230,6 +243,10 @@ function isName({ tokens, context, language }: Text, { role, from, to }: Mark<'s
     .map(language.singular);
   return words.includes(language.singular(before?.folded ?? ''));
 }
+
+/** 'a pot', 'per pot', 'in a tin', and not 'the pot'. */
+const isOfOne = ({ marks, tokens, language }: Text, { from, to }: Mark<'scope'>) =>
+  marks.at('per', from) !== undefined || language.numbers.article.has(tokens[to - 2]?.folded ?? '');
 
 /** Whether no number stands before a token in its sentence. */
 function isFirst(text: Text, from: number, begins: ReadonlySet<number>): boolean {

@@ -39,7 +39,9 @@ export function prepare(text: string, context: TextContext, language: Language):
     return found;
   };
   const titles = new Set([context.dish ?? '', ...(context.dishes ?? [])]);
-  const parts = [...titles].flatMap((title) => language.titleParts(title) ?? []);
+  const parts = [...titles].flatMap((title) =>
+    [language.titleParts(title), language.titleVessels(title)].filter((part) => part !== null),
+  );
   const marks = new Marks(tokens, [...parts, language.lexicon], language.adjectives);
   let pointed: number | undefined;
   let currency: { readonly only: string | undefined } | undefined;

@@ -9,6 +9,7 @@ export const unnamedParts = (text: Text, quantities: readonly Quantity[]): Mark<
   ...partsEaten(text, quantities),
   ...portionsOfIt(text, quantities),
   ...shares(text, quantities),
+  ...sharesOfParts(text),
   ...eaten(text, quantities),
   ...soManyFor(text, quantities),
   ...vesselsOf(text, quantities),
@@ -25,6 +26,20 @@ function shares({ marks, tokens, language }: Text, all: readonly Quantity[]): Ma
     if (of) return [{ role: PART, from: begin, to: of.to }];
     const the = language.numbers.of.has(tokens[end]?.folded ?? '') && marks.at('filler', end + 1);
     return the ? [{ role: PART, from: begin, to: the.to + 1 }] : [];
+  });
+}
+
+/** 'three quarters of a portion', 'a sixth of my tray': a share of a part by any word for it. */
+function sharesOfParts({ marks, tokens, language }: Text): Mark<'scope'>[] {
+  const { fractions, article, cardinals, half, of } = language.numbers;
+  return tokens.flatMap(({ folded }, at) => {
+    const one = fractions.get(folded) ?? fractions.get(language.singular(folded));
+    const before = tokens[at - 1]?.folded ?? '';
+    const counted = article.has(before) || cardinals.has(before);
+    if (one === undefined || half.has(folded) || !counted) return [];
+    if (!of.has(tokens[at + 1]?.folded ?? '') || tokens[at + 2]?.kind !== 'word') return [];
+    const thing = marks.at('thing', at + 3) ?? marks.at('thing', at + 4);
+    return thing ? [{ role: PART, from: at - 1, to: thing.to }] : [];
   });
 }
 

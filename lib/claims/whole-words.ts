@@ -39,6 +39,20 @@ export function wholeWords(text: Text): Mark<'scope'>[] {
   return found;
 }
 
+/** Tokens from 'all the' to the pieces. */
+const PIECES = 2;
+
+/** 'this is for the all pancakes together', 'all four squares are': all of its pieces. */
+export function allPieces({ marks }: Text): Mark<'scope'>[] {
+  return marks.all('allThe').flatMap(({ from, to }) => {
+    const thing = marks.firstIn('thing', to, to + PIECES);
+    if (!thing || thing.role.as === 'whole' || thing.role.as === 'person') return [];
+    const start = marks.before('filler', from)?.from ?? from;
+    const led = marks.before('serveTitle', start) ?? marks.before('asWord', start);
+    return led || marks.at('copula', thing.to) ? [{ role: WHOLE, from, to: thing.to }] : [];
+  });
+}
+
 /** The token behind the name of what may be meant whole, where its verb, a colon or an aside follows. */
 function nameBehind(text: Text, from: number): number | null {
   const { marks, tokens, spoken } = text;

@@ -58,6 +58,41 @@ describe('parts in words of their own', () => {
       {},
       [kcal(135, 'slice'), gram(14, 'slice'), 'nutrient 4 fat g under slice'],
     ],
+    // Said after the numbers.
+    [
+      'thirty one protein twenty eight carbs, this is for the all pancakes together',
+      { dish: 'Oat pancakes', dishes: ['Oat pancakes'] },
+      [gram(31, 'whole'), 'nutrient 28 carbohydrate g whole'],
+    ],
+    [
+      '1680 calories and 124 protein. now that is for the full batch remember',
+      {},
+      [kcal(1680, 'whole'), gram(124, 'whole')],
+    ],
+    [
+      '420 calories, 31 protein. that is everything, the sauce and all',
+      {},
+      [kcal(420, 'whole'), gram(31, 'whole')],
+    ],
+    [
+      '420 calories, 31 protein, and that is three patties',
+      {},
+      [kcal(420, 'unknown'), gram(31, 'unknown')],
+    ],
+    ['30 protein for all you runners', {}, [gram(30)]],
+    // Shares of a part are no part with a name.
+    ['three quarters of a portion is 300 calories', {}, [kcal(300, 'unknown')]],
+    ['half of one is 90 calories', {}, [kcal(90, 'unknown')]],
+    ['a double portion is 800 calories', {}, [kcal(800, 'unknown')]],
+    ['if you split it between two it is 500 calories each', {}, [kcal(500, 'portion')]],
+    // A pot is all of it, but where it is one of several, or the dish is set in pots.
+    ['the pot is 1500 calories', {}, [kcal(1500, 'whole')]],
+    ['six pots out of this, 310 calories a pot', {}, ['portions 6 portion', kcal(310, 'portion')]],
+    [
+      '150 calories a pot',
+      { dish: 'Coffee mousse', dishes: ['Coffee mousse'] },
+      [kcal(150, 'portion')],
+    ],
     // A day is more than all of a meal.
     [
       'for the day, all four meals: 2310 kcal and 161 protein',

@@ -16,7 +16,7 @@ import { PATTERNS } from './patterns';
 import { PLACES } from './places';
 import { SCOPES } from './scopes';
 import { SHORTENED, SMALL_WORDS } from './small-words';
-import { titleParts } from './title-parts';
+import { titleParts, titleVessels } from './title-parts';
 import { CORRECTIONS, OTHER_DAYS, TIMES, TRAPS } from './traps';
 import { CURRENCIES, UNITS } from './units';
 import { set } from './words';
@@ -37,6 +37,7 @@ function lexicon(...tables: readonly (readonly [string, Role])[][]): Language['l
 /** English, American and British. */
 export const ENGLISH: Language = {
   titleParts,
+  titleVessels,
   adjectives: ADJECTIVES,
   lexicon: lexicon(
     UNITS,

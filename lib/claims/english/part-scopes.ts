@@ -2,7 +2,7 @@ import type { Role } from '../language';
 import type { Scope } from '../statement';
 import { plural } from './parts';
 import { scope } from './scope-phrases';
-import { framed } from './words';
+import { all, framed } from './words';
 
 /** What may be said of each part: 'per bowl', 'one of the bowls', 'the bowl' with a verb. */
 export const ofPart = (nouns: readonly string[], of: Scope): [string, Role][] => [
@@ -40,6 +40,12 @@ export const ofPart = (nouns: readonly string[], of: Scope): [string, Role][] =>
   ),
   ...scope(framed('the {}, a {}, your {}, my {}', nouns), of, 'subject'),
 ];
+
+/** Before all pieces of it. */
+export const ALL_THE: [string, Role][] = all<Role>(
+  'all, all the, all of the, all of these, all these, all my, all of them, the whole lot of, every one of the',
+  { cat: 'allThe' },
+);
 
 /** How all of it is said; also with its verb in one: 'the whole pie's'. */
 export const wholeOf = (nouns: readonly string[]): string[] =>

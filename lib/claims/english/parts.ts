@@ -8,7 +8,7 @@ export const VESSELS = phrasesOf(
 export const WHOLE = [
   ...VESSELS,
   ...phrasesOf(
-    'loaf, casserole, pie, cake, bake, meatloaf, lasagne, lasagna, traybake, curry, stew, pizza, quiche, mix, chili, chilli, soup, frittata, bread, cheesecake, dip, salad, tub, pudding, crumble, cobbler, risotto, granola, ragu, roast, gratin, slaw, trifle, ice cream, pastry, tagine, dal, dhal, biryani, paella, moussaka, focaccia, brownie tray, tray of brownies, pan of brownies, batch of cookies, batch of muffins, mixture, dough, batter, filling, platter, plateful',
+    'loaf, casserole, pie, cake, bake, meatloaf, lasagne, lasagna, traybake, curry, stew, pizza, quiche, mix, chili, chilli, soup, frittata, bread, cheesecake, dip, salad, tub, pudding, crumble, cobbler, risotto, granola, ragu, roast, gratin, slaw, trifle, ice cream, pastry, tagine, dal, dhal, biryani, paella, moussaka, focaccia, brownie tray, tray of brownies, pan of brownies, batch of cookies, batch of muffins, mixture, dough, batter, filling, platter, plateful, stack',
   ),
 ];
 export const PORTION = phrasesOf(
@@ -16,7 +16,7 @@ export const PORTION = phrasesOf(
 );
 export const SLICE = phrasesOf('slice, square, wedge');
 export const EACH = phrasesOf(
-  'muffin, patty, fritter, pancake, fillet, cookie, burger, ball, meatball, piece, taco, wrap, burrito, bar, bite, skewer, roll, bun, parcel, flatbread, waffle, cupcake, scone, dumpling, nugget, drumstick, egg cup, biscuit, brownie, bagel, pepper, tart, quesadilla, falafel, kofta, kebab, enchilada, sandwich, doughnut, donut, crepe, blini, roulade, cutlet, steak, breast, thigh, sausage, pastry, omelette, toast, boat, pocket, roll-up, pita, samosa, spring roll, cake, popsicle, truffle, stuffed pepper, pitta, egg muffin, rissole, croquette, finger',
+  'muffin, patty, fritter, pancake, fillet, cookie, burger, ball, meatball, piece, taco, wrap, burrito, bar, bite, skewer, roll, bun, parcel, flatbread, waffle, cupcake, scone, dumpling, nugget, drumstick, egg cup, biscuit, brownie, bagel, pepper, tart, quesadilla, falafel, kofta, kebab, enchilada, sandwich, doughnut, donut, crepe, blini, roulade, cutlet, steak, breast, thigh, sausage, pastry, omelette, toast, boat, pocket, roll-up, pita, samosa, spring roll, cake, popsicle, truffle, stuffed pepper, pitta, egg muffin, rissole, croquette, finger, strip, twist, wing, lolly, pop, cracker, tartlet, pinwheel, bhaji, pakora, gyoza, wonton, blondie, macaroon, oatcake, cluster, ladoo, laddu, empanada, tamale, latke, croissant, pretzel, slider, fishcake, fish cake, crab cake, potato cake, crumpet, hash brown, arancini, arancino, kiev, cob, knot, puff, energy ball, protein ball, rice cake, turnover, galette',
 );
 
 /** The plural of a part. */

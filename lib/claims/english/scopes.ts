@@ -2,7 +2,7 @@ import type { Role } from '../language';
 import { BOUGHT, BOUGHT_DISHES, COMPARED, OTHERS } from './bought';
 import { DAY_SCOPES } from './day-scopes';
 import { EACH, plural, PORTION, SLICE, VESSELS, WHOLE } from './parts';
-import { halfOf, ofPart, wholeOf } from './part-scopes';
+import { ALL_THE, halfOf, ofPart, wholeOf } from './part-scopes';
 import { scope } from './scope-phrases';
 import { all, framed, phrasesOf } from './words';
 
@@ -13,6 +13,7 @@ const BARE_PARTS = phrasesOf('portion, serving, bowl, plate, portions, servings'
 
 /** What a number is said of. */
 export const SCOPES: [string, Role][] = [
+  ...ALL_THE,
   ...scope(
     phrasesOf(
       'total for the shop, total for the lot, grand total, the grand total, total cost, total bill, total spend, the total, the total cost, total damage, the damage',
@@ -94,6 +95,28 @@ export const SCOPES: [string, Role][] = [
     ),
     'unknown',
     'free',
+  ),
+  ...scope(
+    framed(
+      "a double {}, double {}, a kid's {}, a kids' {}, a child's {}, the kid's {}, the kids' {}, a toddler's {}, an extra {}",
+      phrasesOf('portion, serving, helping, plate, bowl, slice'),
+    ),
+    'unknown',
+    'free',
+  ),
+  ...scope(
+    phrasesOf(
+      'half of one, half of each, half of each one, half a one, a quarter of one, a third of one',
+    ),
+    'unknown',
+    'free',
+  ),
+  ...scope(
+    phrasesOf(
+      "that's everything, that is everything, this is everything, that's the lot, that is the lot, that's all of it, that's the whole lot",
+    ),
+    'whole',
+    'behind',
   ),
   ...scope(framed('all {}, all {} of them, all {} of these', phrasesOf(COUNTED)), 'whole', 'free'),
   ...scope(framed('{}', [...BARE_PARTS]), 'portion', 'subject'),

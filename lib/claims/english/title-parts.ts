@@ -5,6 +5,7 @@ import { tokenize } from '../tokens';
 import { FOODS } from './foods';
 import { ofPart } from './part-scopes';
 import { EACH, PORTION, SLICE, VESSELS } from './parts';
+import { set } from './words';
 
 const KNOWN: ReadonlySet<string> = new Set([...PORTION, ...SLICE, ...EACH]);
 
@@ -23,6 +24,15 @@ export const titleParts: Language['titleParts'] = (title) => {
   if (last === undefined || one === last || KNOWN.has(one) || FOODS.heads.has(one)) return null;
   return known(one);
 };
+
+/** What is set or served in pots of one portion each (common practice, no source). */
+const IN_POTS = set(
+  'mousse cheesecake yogurt yoghurt skyr oats bircher pudding chia custard posset parfait trifle jelly tiramisu cotta brulee compote ganache fool syllabub semifreddo granola muesli',
+);
+
+/** A pot of what is set in pots is a portion: 'per pot' of a chocolate mousse. */
+export const titleVessels: Language['titleVessels'] = (title) =>
+  tokenize(title).some(({ folded }) => IN_POTS.has(folded)) ? known('pot') : null;
 
 const made = new Map<string, Phrases<readonly Role[]>>();
 
