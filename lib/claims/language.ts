@@ -79,7 +79,7 @@ export type Role =
   | Named<'elsewhere', { readonly as: 'place' | 'owner' | 'usual' }>
   | Named<'elsewhereBehind', { readonly any?: true }>
   /** Behind what is saved; and what one thing is put in the place of another with. */
-  | Named<'byBehind' | 'swap' | 'allThe'>
+  | Named<'byBehind' | 'swap' | 'allThe' | 'whereWord'>
   /** Things for money that no one eats; of them; than; what may follow a number that counts nothing. */
   | Named<
       | 'gear'

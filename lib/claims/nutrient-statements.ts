@@ -66,6 +66,11 @@ function said(
     quantity.hedge = soft.value;
     quantity.end = soft.next;
   }
+  // '34 grams of fat a plate, give or take'
+  const part = soft ? undefined : text.marks.at('scope', quantity.end);
+  const later = part && part.role.link !== 'subject' ? hedgeBehind(text, part.to) : null;
+  if (later && quantity.hedge === 'none' && text.tokens[part?.to ?? 0]?.text === ',')
+    quantity.hedge = later.value;
   const gap =
     noun && noun.to <= quantity.begin
       ? only(text, noun.to, quantity.begin, ['filler', 'hedge'])

@@ -15,6 +15,7 @@ export const otherDishes = (text: Text): Mark<'scope'>[] => [
   ...ofOthers(text),
   ...hadElsewhere(text),
   ...described(text),
+  ...theOne(text),
 ];
 
 /** 'the hotel breakfast was', 'my gran's hotpot is': up to the verb, without any part of a dish. */
@@ -52,6 +53,18 @@ function hadElsewhere(text: Text): Mark<'scope'>[] {
       if (article.has(first) || pointers.has(first)) return [{ role: OTHER, from: at, to }];
     }
     return [];
+  });
+}
+
+/** 'the one off the truck is': one that words behind it tell from this. */
+function theOne(text: Text): Mark<'scope'>[] {
+  const { marks, tokens, language } = text;
+  return marks.all('kindOf').flatMap(({ from, to }) => {
+    const led = language.numbers.pointers.has(tokens[from - 1]?.folded ?? '');
+    const where = marks.at('whereWord', to);
+    const end = where && verbBehind(text, where.to, NAME);
+    if (!led || !where || !end || end === where.to) return [];
+    return [{ role: OTHER, from: from - 1, to: end }];
   });
 }
 

@@ -2,6 +2,7 @@ import { sentenceEnd, sentenceStart } from './context';
 import type { DishMention } from './dishes';
 import type { Mark } from './marks';
 import { otherDishes } from './other-dishes';
+import { isName, isOfOne, isThisDish } from './part-names';
 import { phraseAt } from './phrases';
 import { isDish } from './subject-food';
 import type { Quantity } from './quantity';
@@ -232,22 +233,6 @@ function isFronted(text: Text, { from, to, role }: Mark<'scope'>, begins: Readon
   return false;
 }
 
-/** 'Lentil Bowl: 55 g protein': what the dish is called, and no part of it. */
-function isName({ tokens, context, language }: Text, { role, from, to }: Mark<'scope'>): boolean {
-  if (role.link !== 'subject' || tokens[to]?.text !== ':' || from === 0) return false;
-  const before = tokens[from - 1];
-  if (context.form === 'title') return before?.kind === 'word';
-  const words = (context.dish ?? '')
-    .toLowerCase()
-    .split(/[^\p{L}]+/u)
-    .map(language.singular);
-  return words.includes(language.singular(before?.folded ?? ''));
-}
-
-/** 'a pot', 'per pot', 'in a tin', and not 'the pot'. */
-const isOfOne = ({ marks, tokens, language }: Text, { from, to }: Mark<'scope'>) =>
-  marks.at('per', from) !== undefined || language.numbers.article.has(tokens[to - 2]?.folded ?? '');
-
 /** Whether no number stands before a token in its sentence. */
 function isFirst(text: Text, from: number, begins: ReadonlySet<number>): boolean {
   const start = Math.max(sentenceStart(text, from), from - FIRST);
@@ -270,7 +255,7 @@ function isSaid(
   begins: ReadonlySet<number>,
 ): boolean {
   const { role, from, to } = mark;
-  if (holdsFood(text, mark) || isName(text, mark)) return false;
+  if (holdsFood(text, mark) || isName(text, mark) || isThisDish(text, mark)) return false;
   // 'six out of this dish' says how many.
   const out = text.marks.lastIn('outOf', from - 3, to + 1);
   if (out && out.from < from && out.to >= to) return false;

@@ -6,7 +6,7 @@ import { GAP, isBehind, isTable, sameRow } from './rows';
 import { followedByCopula, mentionsOf, type Mention } from './scope-mentions';
 import { settle } from './settle-scope';
 import type { ReadingStep, Scope } from './statement';
-import type { Text } from './text';
+import { only, type Text } from './text';
 
 /** Parts of a finished dish that are weighed. */
 const WEIGHED: readonly Scope[] = ['whole', 'portion', 'each', 'half', 'slice'];
@@ -54,6 +54,14 @@ export function giveScopes(
       if (before && isPredicate(text, before, mention)) continue;
       // 'total for the day, all four meals', 'today I had 2050 calories all in'
       if (mention.scope === 'whole' && held && DAYS.has(held.scope)) continue;
+      // 'up to now today I've had'
+      if (
+        before &&
+        DAYS.has(before.scope) &&
+        mention.scope === 'day' &&
+        isNext(text, before, mention)
+      )
+        continue;
       // 'one serving of the stuffed peppers'
       if (before && isOf(text, before, mention)) continue;
       if (isTable(text, before, mention, row)) {
@@ -118,10 +126,14 @@ function isPredicate({ marks, tokens }: Text, before: Mention, { mark, scope }: 
   const comma = tokens[before.mark.to]?.text === ',' ? before.mark.to + 1 : -1;
   if (before.scope === 'dish' || before.scope === 'compared' || scope === 'compared') return false;
   // 'for one bowl, so a fifth of the pot, it is'
-  const aside = mark.from === (marks.at('so', comma)?.to ?? comma);
+  const bracket = tokens[before.mark.to]?.text === '(' ? before.mark.to + 1 : -1;
+  const aside = mark.from === bracket || mark.from === (marks.at('so', comma)?.to ?? comma);
   if (scope === 'unknown' && before.scope !== 'unknown' && aside) return true;
   return copula?.to === mark.from && marks.at('copula', mark.to) === undefined;
 }
+
+const isNext = (text: Text, { mark: { to } }: Mention, { mark: { from } }: Mention) =>
+  from >= to && only(text, to, from, ['joiner', 'filler']);
 
 /** In a title a part behind a price is of the price alone. */
 const isPriceOfTitle = ({ context }: Text, last: Quantity | undefined, { said }: Quantity) =>
@@ -195,7 +207,11 @@ function takes(
 ): boolean {
   // 'the takeaway is 980 and ours is 495'
   if (scope === 'dish' && known !== undefined) return false;
-  if (scope === 'day' && known?.scope === 'soFar') return false;
+  if (scope === 'day' && known) {
+    const right = mark.from === Math.max(quantity.end, quantity.noun?.to ?? 0);
+    // 'one plate is 260 calories … no pickle today'; 'call it 232 grams for the day' is of all of it
+    if (!right || !last) return false;
+  }
   // 'the coffee shop one is 420 a slice' stays that of another thing.
   const itsOwn = known?.scope === 'compared' && followedByCopula(text, known.mark.to);
   if (known?.scope === 'compared' && (scope === 'per100g' || itsOwn)) return false;

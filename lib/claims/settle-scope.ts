@@ -1,3 +1,4 @@
+import { isDish } from './subject-food';
 import type { Quantity } from './quantity';
 import type { Mention } from './scope-mentions';
 import type { Text } from './text';
@@ -77,6 +78,9 @@ function isPointedAt({ tokens, language, pointedFrom }: Text, { begin, end }: Qu
  * part of the name of: 'the vending machine flapjack is'.
  */
 function winsOver(text: Text, { scope, mark }: Mention, { begin, end, said }: Quantity): boolean {
+  // 'the whole tomato salad is', where that is a dish
+  const [, ...name] = (said?.food ?? '').split(' ');
+  if (scope === 'whole' && mark.to <= begin && isDish(text, name.join(' '))) return true;
   if (scope === 'compared') {
     for (let at = mark.from; at < mark.to; at += 1) {
       const food = text.food(at);

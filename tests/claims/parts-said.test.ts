@@ -50,7 +50,11 @@ describe('parts in words of their own', () => {
     ],
     ['310 calories on my plate', {}, [kcal(310, 'portion')]],
     ['put it on a plate. 310 calories.', {}, [kcal(310)]],
-    ['one serving of the stuffed peppers is 318 calories', {}, [kcal(318, 'portion')]],
+    [
+      'one serving of the stuffed peppers is 318 calories',
+      { dish: 'Stuffed peppers', dishes: ['Stuffed peppers'] },
+      [kcal(318, 'portion')],
+    ],
     ['a bowl of this at 290 calories', {}, [kcal(290, 'portion')]],
     // A hedge of the next is no comparison.
     [
@@ -93,6 +97,24 @@ describe('parts in words of their own', () => {
       { dish: 'Coffee mousse', dishes: ['Coffee mousse'] },
       [kcal(150, 'portion')],
     ],
+    // A word for the day away from a number that has its part, and no day that is counted.
+    ['one plate is 260 calories, no mango pickle today', {}, [kcal(260, 'portion')]],
+    ['it is 600 calories, and it is my day off', {}, [kcal(600)]],
+    ['up to now today I have had 1150 calories', {}, [kcal(1150, 'soFar')]],
+    [
+      'protein so far today is 182, so that is 232 grams of protein for the day',
+      {},
+      [gram(182, 'soFar'), gram(232, 'day')],
+    ],
+    ['there are 44 grams of protein in my half', {}, [gram(44, 'half')]],
+    ['34 grams of protein a plate, give or take', {}, ['nutrient 34 protein g about portion']],
+    // One of what the title names, and the dish itself.
+    [
+      'one dosa is 280 calories',
+      { dish: 'Onion dosa', dishes: ['Onion dosa'] },
+      [kcal(280, 'each')],
+    ],
+    ['it is 480 calories this wrap', { dish: 'Hummus wrap', dishes: ['Hummus wrap'] }, [kcal(480)]],
     // A day is more than all of a meal.
     [
       'for the day, all four meals: 2310 kcal and 161 protein',
@@ -131,6 +153,10 @@ describe('dishes of others', () => {
     [
       "a plate is 445 calories and the hotel's is 700",
       [kcal(445, 'portion'), kcal(700, 'compared itsOwn')],
+    ],
+    [
+      'the one off the truck is 980 calories, mine here is 590',
+      [kcal(980, 'compared itsOwn'), kcal(590)],
     ],
     // Foods, persons and places that are none of it.
     ['the frozen peas are 70 calories', [kcal(70, 'ingredient pea')]],

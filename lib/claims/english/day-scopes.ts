@@ -4,6 +4,12 @@ import { framed, phrasesOf } from './words';
 
 /** What a day has, all of it and up to now. */
 export const DAY_SCOPES: [string, Role][] = [
+  // No day that is counted.
+  ...scope(
+    phrasesOf('my day off, a day off, day off, the day off, rest day, my rest day'),
+    'dish',
+    'ahead',
+  ),
   ...scope(
     framed(
       "after {} i'm at, after {} i'm on, after {} i was at, after {} i was on, by {} i'm at, by {} i'm on, by {} i was on, by {} i was at, after {} we're at, that's me at, that puts me at",

@@ -23,6 +23,7 @@ export const ELSEWHERE: [string, Role][] = [
       as: 'usual',
     },
   ),
+  ...all<Role>('off, off of, from, at, in, out of, down at, over at, by', { cat: 'whereWord' }),
   // Behind its name: 'the pie I grew up on', 'the one from the petrol station'.
   ...all<Role>(
     'i grew up on, i grew up with, we grew up on, we grew up with, i was raised on, i used to make, we used to make, i used to buy, we used to buy, i used to get, i used to have, i used to order, we used to order, my mum made, my mum makes, my mom made, my mom makes, my nan made, my gran made, my gran makes, my mother made, my mother makes, mum used to make, mom used to make, my mum used to make, my mom used to make, my nan used to make',

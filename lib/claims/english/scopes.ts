@@ -80,6 +80,13 @@ export const SCOPES: [string, Role][] = [
   ),
   ...scope(phrasesOf('half, the half, your half, my half'), 'half', 'subject'),
   ...scope(
+    phrasesOf(
+      'in my half, in your half, for my half, in each half, per half, in one half, in half, in a half',
+    ),
+    'half',
+    'behind',
+  ),
+  ...scope(
     framed('half a {}, half the {}, half of a {}, ½ {}, ½ a {}, a half {}, half {}', [
       ...PORTION,
       ...SLICE,

@@ -2,10 +2,11 @@ import { singular } from '#lib/units/plain-words';
 import type { Language, Role } from '../language';
 import { phrases, type Phrases } from '../phrases';
 import { tokenize } from '../tokens';
+import { CLAIM_WORDS } from './claim-words';
 import { FOODS } from './foods';
 import { ofPart } from './part-scopes';
-import { EACH, PORTION, SLICE, VESSELS } from './parts';
-import { set } from './words';
+import { EACH, PORTION, SLICE, VESSELS, WHOLE } from './parts';
+import { framed, set } from './words';
 
 const KNOWN: ReadonlySet<string> = new Set([...PORTION, ...SLICE, ...EACH]);
 
@@ -17,13 +18,18 @@ const BEHIND: ReadonlySet<string> = new Set(['with', 'in', 'on', 'and', 'from', 
  * the last word is no plural, a part that is known anyway, or a food that is said of more than one: beans, noodles.
  */
 export const titleParts: Language['titleParts'] = (title) => {
-  const words = tokenize(title).filter(({ kind }) => kind === 'word');
-  const behind = words.findIndex(({ folded }, at) => at > 0 && BEHIND.has(folded));
-  const last = words.slice(0, behind < 0 ? words.length : behind).at(-1)?.folded;
+  const last = headOf(title);
   const one = singular(last ?? '');
   if (last === undefined || one === last || KNOWN.has(one) || FOODS.heads.has(one)) return null;
   return known(one);
 };
+
+/** The last word of a title before what says what comes with it. */
+function headOf(title: string): string | undefined {
+  const words = tokenize(title).filter(({ kind }) => kind === 'word');
+  const behind = words.findIndex(({ folded }, at) => at > 0 && BEHIND.has(folded));
+  return words.slice(0, behind < 0 ? words.length : behind).at(-1)?.folded;
+}
 
 /** What is set or served in pots of one portion each (common practice, no source). */
 const IN_POTS = set(
@@ -32,7 +38,25 @@ const IN_POTS = set(
 
 /** A pot of what is set in pots is a portion: 'per pot' of a chocolate mousse. */
 export const titleVessels: Language['titleVessels'] = (title) =>
-  tokenize(title).some(({ folded }) => IN_POTS.has(folded)) ? known('pot') : null;
+  tokenize(title).some(({ folded }) => IN_POTS.has(folded)) ? known('pot') : single(title);
+
+/** One of what a title names in the singular: 'one dosa' of a paneer dosa. */
+function single(title: string): Phrases<readonly Role[]> | null {
+  const last = headOf(title);
+  if (last === undefined || singular(last) !== last) return null;
+  if (KNOWN.has(last) || WHOLE.includes(last)) return null;
+  if (CLAIM_WORDS.dishes.has(last)) return null;
+  const old = singles.get(last);
+  if (old) return old;
+  const frames = 'one {}, in one {}, for one {}, each {}, in each {}, every {}, a single {}, 1 {}';
+  const role: readonly Role[] = [{ cat: 'scope', scope: 'each', link: 'free' }];
+  const table = phrases(framed(frames, [last]).map((phrase) => [phrase, role] as const));
+  if (singles.size >= MOST_KEPT) singles.clear();
+  singles.set(last, table);
+  return table;
+}
+
+const singles = new Map<string, Phrases<readonly Role[]>>();
 
 const made = new Map<string, Phrases<readonly Role[]>>();
 
