@@ -36,12 +36,25 @@ export function foodBefore(text: Text, quantity: Quantity): string | null {
       food &&
       link.from - food.to <= 3 &&
       only(text, food.to, link.from, ['small', 'into', 'alone']);
-    if (food && isAllOf(text, food)) return null;
+    if (food && (isAllOf(text, food) || isServed(text, food))) return null;
     if (food && food.to <= link.from && where && !part && !isDish(text, food.name))
       return food.name;
   }
   return null;
 }
+
+/** 'one serving of the stuffed peppers': the dish by another name, of which a part is meant; not 'a serving of rice'. */
+function isServed({ marks, tokens, language: { numbers } }: Text, { from }: FoodSpan): boolean {
+  for (let at = from - 2; at >= from - SERVED; at -= 1) {
+    if (!numbers.of.has(tokens[at]?.folded ?? '')) continue;
+    const part = marks.before('scope', at)?.role.scope;
+    return part === 'portion' && numbers.pointers.has(tokens[at + 1]?.folded ?? '');
+  }
+  return false;
+}
+
+/** Tokens from 'of the' to the name behind it. */
+const SERVED = 4;
 
 /** Tokens from what says all or half of it to the name: 'the entire batch of this ice cream'. */
 const OF_IT = 6;
