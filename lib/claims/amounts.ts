@@ -20,6 +20,11 @@ export function amountOf(
   if (unit !== null && unit.of !== 'mass' && unit.of !== 'volume' && unit.of !== 'container')
     return null;
   if (unit?.unit === 'µg' || quantity.high === 0 || isBlocked(text, quantity)) return null;
+  // 'soy and honey, two tablespoons of each'
+  const each = text.marks.at('scope', quantity.end + 1)?.role.link === 'counted';
+  if (each && text.language.numbers.of.has(text.tokens[quantity.end]?.folded ?? '')) return null;
+  const piece = ofEachPiece(text, quantity, before);
+  if (piece) return piece;
   const pack = packOf(text, quantity);
   if (pack === 'bought') {
     quantity.killed = 'size of a pack';
@@ -84,6 +89,24 @@ export function amountOf(
     poured(text, quantity);
   const name = used ? (lastFood(text, quantity.begin) ?? titleFood(text)) : null;
   return name === null ? null : { ...said, food: name };
+}
+
+/** Grams from which on a piece of a food is weighed; below, a nutrient may be meant. */
+const HEAVY = 50;
+
+/** 'two chicken breasts at a hundred and eighty grams each': what each of the pieces weighs. */
+function ofEachPiece(
+  { marks, tokens }: Text,
+  { begin, end, unit, noun, low }: Quantity,
+  before: Quantity | undefined,
+): Said | null {
+  if (unit?.of !== 'mass' || noun || before?.said?.kind !== 'amount' || low < HEAVY) return null;
+  const { food, unit: counted } = before.said;
+  if (counted !== 'piece' || food === undefined || begin - before.end !== 1) return null;
+  const linked = marks.before('at', begin) ?? marks.before('lead', begin);
+  if (!linked && tokens[begin - 1]?.text !== ',') return null;
+  if (marks.at('scope', end)?.role.link !== 'counted') return null;
+  return { kind: 'amount', unit: unit.unit, scope: 'each', food };
 }
 
 /** 'each patty is a quarter pound of beef': what goes into one of them. */

@@ -32,17 +32,21 @@ interface Entry {
 export function sayBareMeasures(text: Text, quantities: readonly Quantity[]): void {
   let list: (Entry | Quantity)[] = [];
   let last: Quantity | undefined;
+  let salted: Entry | undefined;
   const listed = listedFoods(text, quantities);
   const close = () => {
     sayList(text, list);
     list = [];
   };
   for (const quantity of quantities) {
-    if (last && (quantity.begin - last.end > GAP || counts(last))) close();
+    // 'ten of salt and seven of yeast': salt went in as well.
+    const ends = last && counts(last) && list.at(-1) !== salted;
+    if (last && (quantity.begin - last.end > GAP || ends)) close();
     const own = listed.get(quantity);
     if (own !== undefined) setListed(quantity, own);
     const entry =
       own === undefined ? entryOf(text, quantity, last) : listedEntry(text, quantity, own);
+    salted = entry ?? undefined;
     if (entry) list.push(entry);
     else if (quantity.said?.kind === 'amount' && quantity.killed === null) list.push(quantity);
     last = quantity;

@@ -78,7 +78,9 @@ function isOfPieces(text: Text, quantity: Quantity, before: Quantity | undefined
   if (counted && isDone(text, end)) return true;
   if (isOfNutrient(text, begin - TOPIC, end + AHEAD)) return false;
   const shaped = lastBefore(text, begin, 'shape', SHAPED);
-  const pieces = before?.said?.kind === 'portions' && begin - before.end <= GAP;
+  // 'four sausages, nine grams each' may be of protein.
+  const heavy = quantity.unit?.unit !== 'g' || quantity.low >= PIECE;
+  const pieces = heavy && before?.said?.kind === 'portions' && begin - before.end <= GAP;
   return (
     (counted && (pieces || shaped !== undefined)) || (shaped !== undefined && isLed(text, begin))
   );
@@ -110,6 +112,8 @@ const isLed = ({ marks, tokens, language: { numbers } }: Text, begin: number) =>
 
 /** Tokens from pieces to what each weighs; and from the verb that shapes them. */
 const GAP = 4;
+/** Grams that a piece has at least where nothing else says that it was weighed. */
+const PIECE = 40;
 const AHEAD = 12;
 const SHAPED = 12;
 

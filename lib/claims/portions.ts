@@ -1,3 +1,4 @@
+import { foodBefore as pausedFood } from './bare-measures';
 import { isMade } from './counted-pieces';
 import { lastBefore, markBefore, markBehind } from './context';
 import type { Quantity, Said } from './quantity';
@@ -9,6 +10,8 @@ import { tokenize } from './tokens';
 const PART_REACH = 30;
 /** Tokens from a verb that shapes pieces to how many there are. */
 const SHAPED = 14;
+/** Slices of a food that go in, where more are what a dish is cut into. */
+const FEW_SLICES = 4;
 /** Tokens from how many there are to what each of them has. */
 const EACH = 12;
 const MOST_PIECES = 60;
@@ -63,6 +66,13 @@ export function portionsOf(
   // 'thirty six carbs, that's for two bowls'
   const ofPart = led === 'any' && before?.said?.kind === 'nutrient';
   if (ofPart && marks.before('serveTitle', quantity.begin)) return null;
+  // 'bread, two slices'
+  const sliced = led === null && as === 'slice' && quantity.low <= FEW_SLICES;
+  const loaf = sliced ? pausedFood(text, quantity, 0) : null;
+  if (thing && loaf) {
+    quantity.end = thing.to;
+    return { kind: 'amount', unit: 'piece', food: loaf.name };
+  }
   if (thing && as && as !== 'whole' && as !== 'person') {
     if (!counts(text, quantity, thing.to, as, led, before)) return null;
     quantity.end = thing.to;

@@ -53,6 +53,10 @@ describe('measures that are said once for a row, or not at all', () => {
       'soy sauce two tablespoons, honey one, rice vinegar one',
       ['amount 2 tbsp soy sauce', 'amount 1 tbsp honey', 'amount 1 tbsp rice vinegar'],
     ],
+    [
+      'five hundred grams of flour, ten of salt and seven of yeast',
+      ['amount 500 g flour', 'amount 10 g salt', 'amount 7 g yeast'],
+    ],
     ['eggs, two, flour, two hundred grams', ['amount 2 piece egg', 'amount 200 g flour']],
     [
       'rice, two hundred and ten. beef, one eighty. sesame oil, five',
@@ -85,6 +89,13 @@ describe('packs, pieces and what is left of a food', () => {
     ],
     ['ten portions of two fifty grams', ['portions 10 portion', 'amount 250 g portion']],
     ['the whole thing weighs nine forty', ['amount 940 g whole']],
+    [
+      'two chicken breasts at about a hundred and eighty grams each',
+      ['amount 2 piece chicken breast', 'amount 180 g about each chicken breast'],
+    ],
+    ['bread, two slices, and butter', ['amount 2 piece bread']],
+    ['equal parts soy and honey, two tablespoons of each', []],
+    ['four sausages, nine grams each', ['portions 4 piece']],
     // Of a nutrient, a person, a part of which something is said.
     [
       'so it is four burgers, thirty one grams each, protein I mean',
