@@ -97,6 +97,11 @@ export function afterUnit(
         fraction: false,
       };
     }
+    // '1 hour 20 to 68 °C': no range of minutes.
+    const alone = more?.low !== more?.high ? tokens[and] : undefined;
+    const ten = alone?.kind === 'number' ? Number(alone.text) : NaN;
+    if (ten > 0 && ten < 60 && ten % 5 === 0 && words.to.has(tokens[and + 1]?.folded ?? ''))
+      return { add: ten / 60, next: and + 1, fraction: false };
     // 'an hour and ten'
     const bare =
       more &&

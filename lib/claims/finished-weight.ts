@@ -65,9 +65,15 @@ function bareWeight(text: Text, quantity: Quantity): Said | null {
 const TOPIC = 50;
 
 /** 'ten portions of two fifty grams'. */
-function ofPortions({ tokens, language }: Text, { begin }: Quantity, before: Quantity | undefined) {
+function ofPortions(
+  { tokens, language, marks }: Text,
+  { begin }: Quantity,
+  before: Quantity | undefined,
+) {
   const of = language.numbers.of.has(tokens[begin - 1]?.folded ?? '');
-  return of && before?.said?.kind === 'portions' && before.end === begin - 1;
+  // 'eight portions at 231 grams'
+  const at = marks.before('lead', begin) !== undefined && before?.said?.unit === 'portion';
+  return (of || at) && before?.said?.kind === 'portions' && before.end === begin - 1;
 }
 
 /** 'six balls, ninety grams each', 'roll them to thirty grams': how much a piece weighs, where no nutrient is said. */
@@ -130,6 +136,8 @@ function isPartWeighed(text: Text, quantity: Quantity): boolean {
   // 'the whole loaf's just over a kilo'
   const own = marks.before('scope', quantity.begin)?.role.scope;
   if (kilos && own === 'whole') return true;
+  // 'the tray came to 1,846 grams cooked'
+  if (marks.before('comesTo', quantity.begin) && isDone(text, quantity.end)) return true;
   // 'the whole tray as it left the oven: 1,240 g'
   const colon = tokens[quantity.begin - 1]?.text === ':' && quantity.low >= HEAVY;
   const all = colon && lastBefore(text, quantity.begin, 'scope', HEADED)?.role.scope === 'whole';

@@ -10,6 +10,8 @@ interface Neighbours {
   readonly quantity: Quantity;
   readonly before: FoodSpan | null;
   readonly behind: FoodSpan | null;
+  /** Whether 'of' says that the food behind is meant. */
+  readonly of: boolean;
 }
 
 /** Of numbers that stand between foods without any mark: the food before each, or null where nobody can say which. */
@@ -29,7 +31,7 @@ export function listedFoods(text: Text, quantities: readonly Quantity[]): Listed
     // 'sugar eight salt one' is a label.
     const foods = row.some(({ quantity: { noun }, before }) => noun === null && before !== null);
     const named = foods && row.some(({ before }) => before && !text.marks.at('noun', before.from));
-    if (row.length > 1 && first?.before && named)
+    if (row.length > 1 && first?.before && named && !row.some(({ of }) => of))
       for (const { quantity, before } of row) found.set(quantity, last?.behind ? null : before);
     row = [];
   };
@@ -58,9 +60,9 @@ function neighboursOf(text: Text, quantity: Quantity, from: number): Neighbours 
   const measured = unit?.of === 'mass' || unit?.of === 'volume';
   if (!measured && (unit !== null || noun !== null || fraction)) return null;
   // 'of' tells which.
-  if (text.language.numbers.of.has(text.tokens[unitEnd]?.folded ?? '')) return null;
-  const behind = text.food(labelEnd(text, unitEnd));
-  return { quantity, before: foodAtEnd(text, from, begin), behind };
+  const of = text.language.numbers.of.has(text.tokens[unitEnd]?.folded ?? '');
+  const behind = text.food(labelEnd(text, of ? unitEnd + 1 : unitEnd));
+  return { quantity, before: foodAtEnd(text, from, begin), behind, of };
 }
 
 /** Sugar and salt are foods in a row of foods. */

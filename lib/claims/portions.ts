@@ -88,6 +88,14 @@ export function portionsOf(
     if (thing) quantity.end = thing.to;
     return { kind: 'portions', unit: led === 'slice' ? 'slice' : 'portion' };
   }
+  // 'makes twelve chapatis'
+  const who = text.tokens[(serve?.from ?? 0) - 1]?.folded ?? '';
+  const person = text.language.claims.persons.has(who);
+  const made = serve?.role.as === 'piece' && first === 'piece' && !person && quantity.low > 1;
+  if (made && !thing && isPlural(text, quantity.end)) {
+    quantity.end += 1;
+    return { kind: 'portions', unit: 'piece' };
+  }
   // 'under a fiver for four'
   if (
     (text.context.form === 'title' || price) &&
@@ -121,12 +129,18 @@ export function portionsOf(
   return { kind: 'portions', unit };
 }
 
-function isForLine({ spoken, tokens, marks }: Text, { begin, end }: Quantity): boolean {
+function isForLine({ spoken, tokens, marks }: Text, { begin, end, low }: Quantity): boolean {
   const line = (at: number) => tokens[at] === undefined || tokens[at]?.kind === 'line';
-  return (
-    !spoken && marks.before('serveTitle', begin)?.from === begin - 1 && line(begin - 2) && line(end)
-  );
+  if (spoken || marks.before('serveTitle', begin)?.from !== begin - 1) return false;
+  // 'Egg Curry for Two', 'Terrine for twelve: 1 kg pork'
+  const heads = begin <= HEADING && tokens.slice(0, begin - 1).every(({ kind }) => kind === 'word');
+  if (heads && begin > 1 && low <= MOST_FED) return line(end) || tokens[end]?.text === ':';
+  return line(begin - 2) && line(end);
 }
+
+/** Tokens of the heading of a recipe, and persons that it is for. */
+const HEADING = 8;
+const MOST_FED = 20;
 
 /** Tokens from a number of portions to another one that it may be as well. */
 const OTHER = 3;
@@ -146,6 +160,15 @@ function isOfRow({ marks }: Text, { begin }: Quantity, before: Quantity | undefi
   const near =
     before?.said?.kind === 'nutrient' && begin - Math.max(before.end, before.noun?.to ?? 0) <= ROW;
   return near && marks.before('which', begin) !== undefined;
+}
+
+/** A word in the plural that is no unit and no nutrient. */
+function isPlural({ tokens, language, marks }: Text, at: number): boolean {
+  const word = tokens[at];
+  if (word?.kind !== 'word' || language.singular(word.folded) === word.folded) return false;
+  return ['unit', 'noun', 'trapBehind', 'copula', 'small'].every(
+    (category) => !marks.at(category as 'unit', at),
+  );
 }
 
 /** Meals are portions where they are made, vessels where so many come out of one dish: 'six pots out of this'. */

@@ -177,8 +177,7 @@ function quantityOf(
     const mark = marks.at('unit', place) ?? marks.at('unit', skip);
     const letter = language.letters.has(tokens[place]?.text ?? '');
     if (letter && macros.has(sentences.of[place] ?? 0)) return undefined;
-    return mark &&
-      (mark.from === place || mark.role.of === 'container' || mark.role.of === 'volume')
+    return mark && (mark.from === place || ['container', 'volume', 'mass'].includes(mark.role.of))
       ? mark
       : undefined;
   };

@@ -225,10 +225,18 @@ function takes(
     return (
       quantity.said?.kind !== 'amount' ||
       quantity.said.food === undefined ||
-      (mark.from === quantity.end && scope !== 'whole')
+      (mark.from === quantity.end && isOfFoodToo(text, mark, scope))
     );
   if (quantity.said?.kind === 'amount') return false;
   return known === undefined || (mark.role.link === 'counted' && isFurther(known, quantity));
+}
+
+/** 'thirty grams of cheese a portion', 'forty grams of butter for the whole pan'; no 'two eggs in the bowl'. */
+function isOfFoodToo({ tokens, language, marks }: Text, mark: Mention['mark'], scope: Scope) {
+  const led = marks.at('serveTitle', mark.from - 1) ?? marks.at('serveTitle', mark.from);
+  if (scope === 'whole') return led !== undefined;
+  const pointed = language.numbers.pointers.has(tokens[mark.from + 1]?.folded ?? '');
+  return !(mark.role.link === 'behind' && pointed);
 }
 
 /** Whether a part was said further back than right before a number: 'two of them is 344, so 172 and 18 each'. */

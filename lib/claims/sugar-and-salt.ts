@@ -26,7 +26,9 @@ export function sayFoodsNotNutrients(text: Text, quantities: readonly Quantity[]
     // 'rye flour, water, nine grams of salt'
     const third = quantities[index - 2];
     const salted = noun.nutrient === 'salt' && behind && third !== undefined && isOfFood(third);
-    if (!(behind && ahead) && !salted && !((behind || ahead) && name.own)) return;
+    // 'I'm using fifteen grams of sugar and two kilos of tomatoes'
+    const used = ahead && text.marks.before('use', begin) !== undefined;
+    if (!(behind && ahead) && !salted && !used && !((behind || ahead) && name.own)) return;
     quantity.said = { kind: 'amount', unit: unit.unit, food: name.name };
     if (noun.from >= quantity.end) quantity.end = noun.to;
     quantity.noun = null;

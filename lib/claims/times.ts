@@ -57,7 +57,9 @@ export function timeOf(text: Text, quantity: Quantity, before: Quantity | undefi
     return null;
   }
   const gear = lastBefore(text, quantity.begin, 'gear', GEAR);
-  if (gear && !led && !text.marks.at('place', gear.from)) {
+  // 'in the slow cooker for six hours on low'
+  const cooks = behind?.role.as === 'place' && behind.from === quantity.end;
+  if (gear && !led && !cooks && !text.marks.at('place', gear.from)) {
     quantity.killed = 'not of an action on the dish';
     return null;
   }

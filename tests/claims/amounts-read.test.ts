@@ -66,6 +66,17 @@ describe('measures that are said once for a row, or not at all', () => {
   ])('%s', (text, said) => expect(brief(text)).toEqual(said));
 });
 
+describe('lines without a mark', () => {
+  test('a food behind each number, also where one has its own of', () => {
+    expect(brief('a pound of beef\nthree carrots\nfour potatoes\na cup of broth')).toEqual([
+      'amount 1 lb beef',
+      'amount 3 piece carrot',
+      'amount 4 piece potato',
+      'amount 1 cup broth',
+    ]);
+  });
+});
+
 describe('packs, pieces and what is left of a food', () => {
   test.each([
     ['two four hundred gram tins of tomatoes', ['amount 2 piece tomato']],
@@ -96,6 +107,9 @@ describe('packs, pieces and what is left of a food', () => {
     ['bread, two slices, and butter', ['amount 2 piece bread']],
     ['equal parts soy and honey, two tablespoons of each', []],
     ['four sausages, nine grams each', ['portions 4 piece']],
+    ['forty grams of butter for the whole pan', ['amount 40 g whole butter']],
+    ['two eggs in the bowl', ['amount 2 piece egg']],
+    ['the tray came to nine hundred grams cooked', ['amount 900 g whole']],
     // Of a nutrient, a person, a part of which something is said.
     [
       'so it is four burgers, thirty one grams each, protein I mean',

@@ -25,6 +25,7 @@ describe('times', () => {
       'twenty minutes, most of it stirring, about eight of that',
       ['minutes 20 min', 'minutes 8 min about'],
     ],
+    ['in the slow cooker for six hours on low', ['minutes 360 min']],
     // The whole time.
     ['start to finish, forty minutes', ['readyIn 40 min']],
     ['twenty minutes from fridge to fork', ['readyIn 20 min']],
@@ -74,6 +75,9 @@ describe('how many there are', () => {
     ['twelve squares is what I cut it into', ['portions 12 slice']],
     ['slice it twelve ways', ['portions 12 slice']],
     ['four muffins is a serving', []],
+    ['this makes twelve tostadas', ['portions 12 piece']],
+    ["I've made eleven toasties this week", []],
+    ['it makes two batches', []],
     ['you get twenty two likes', []],
     [
       'you want six sausages about seven hundred grams of potatoes',
@@ -88,6 +92,17 @@ describe('how many there are', () => {
       'readyIn 30 min',
     ]);
     expect(brief('good for 4 days', card)).toEqual([]);
+    expect(brief('Egg Curry for Two\n4 eggs\n1 onion', { form: 'description' })).toEqual([
+      'portions 2 portion',
+      'amount 4 piece egg',
+      'amount 1 piece onion',
+    ]);
+    const poached = 'Poach in the oven at 130°C for 1 hour 20 to 68°C in the centre.';
+    expect(brief(poached, { form: 'description' })).toEqual([
+      'ovenTemperature 130 C',
+      'minutes 80 min',
+      'insideTemperature 68 C',
+    ]);
   });
 });
 

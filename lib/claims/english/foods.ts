@@ -63,7 +63,7 @@ const HEADS = set(`
   flapjack tiffin trifle jelly jello pavlova mousse tofurky tvp quorn mycoprotein creatine collagen gelatin agar
   pectin xanthan arrowroot tapioca spam
   corned hash kedgeree peas butterbean borlotti cannellini haricot flageolet lupin fava
-  filo phyllo arborio basmati muesli bicarb bicarbonate agave lard balsamic dijon flax stout cajun applesauce veg xanthan gluten
+  filo phyllo arborio basmati muesli bicarb bicarbonate agave lard balsamic dijon flax stout cajun applesauce veg xanthan gluten seasoning
 `);
 
 /** What ends the name of a food behind another word of it, and is none alone: pork shoulder, taco shells. */
@@ -93,7 +93,7 @@ const MODIFIER_WORDS = set(`
 
 /** How good or how it is done, said of a food before its name. */
 const SAID_OF = set(
-  'anything something everything nothing stuff good nice lovely homemade home-made proper own favourite favorite crunchy creamy store bought leftover little big some those these that this my your more extra cheap firm soft silken heaped heaping scant level generous rounded packed dessert large medium small lean tinned canned frozen jarred thick crusty buttered warm cold hot bought quality best quick simple simple the a an of handful bit lot couple few spoonful drizzle splash pinch dollop sprinkle glug knob side glass cup slice piece pile heap load scoop shaving shavings dusting dash',
+  'raw anything something everything nothing stuff good nice lovely homemade home-made proper own favourite favorite crunchy creamy store bought leftover little big some those these that this my your more extra cheap firm soft silken heaped heaping scant level generous rounded packed dessert large medium small lean tinned canned frozen jarred thick crusty buttered warm cold hot bought quality best quick simple simple the a an of handful bit lot couple few spoonful drizzle splash pinch dollop sprinkle glug knob side glass cup slice piece pile heap load scoop shaving shavings dusting dash',
 );
 
 export const FOODS: FoodWords = {
