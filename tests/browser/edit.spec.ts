@@ -76,6 +76,48 @@ test.describe('what was said in the demo', () => {
     await expect(mark).toHaveAttribute('aria-current', 'true');
   });
 
+  test('is one stop of Tab, whose marks arrow keys lead along, and Enter leads to the statement', async ({
+    page,
+  }) => {
+    await openEdit(page);
+    const strip = page.getByRole('navigation', { name: 'Strip of the episode' });
+    expect(await strip.getByRole('link').count()).toBeGreaterThan(20);
+    await expect(strip.locator('a[tabindex="0"]')).toHaveCount(1);
+    await strip.locator('a[tabindex="0"]').focus();
+    for (const key of ['End', 'Home', 'ArrowRight', 'ArrowRight', 'ArrowLeft'])
+      await page.keyboard.press(key);
+    const second = strip.getByRole('link').nth(1);
+    await expect(second).toBeFocused();
+    const name = (await second.getAttribute('aria-label')) ?? '';
+    await page.keyboard.press('Enter');
+    await expect(chosen(page)).toBeFocused();
+    await expect(chosen(page)).toContainText(name.slice(name.lastIndexOf(', ') + 2));
+    // One Tab leaves it.
+    await strip.locator('a[tabindex="0"]').focus();
+    await page.keyboard.press('Tab');
+    await expect(strip.locator(':focus')).toHaveCount(0);
+  });
+
+  test('opens and closes where it stands, with its line in view', async ({ page }) => {
+    await openEdit(page);
+    const line = chosen(page);
+    for (let times = 0; times < 4; times += 1) await page.keyboard.press('o');
+    await expect(line).toBeFocused();
+    const top = async () => (await line.boundingBox())?.y ?? -1000;
+    let was = -1000;
+    const isStill = async () => was === (was = await top());
+    await expect.poll(isStill, { intervals: [200] }).toBe(true);
+    await expect(line).toBeInViewport({ ratio: 1 });
+    for (const open of ['true', 'false', 'true']) {
+      const before = await top();
+      await page.keyboard.press('Enter');
+      await expect(line).toHaveAttribute('aria-expanded', open);
+      await expect(line).toBeInViewport({ ratio: 1 });
+      await expect.poll(async () => (await top()) - before).toBeLessThan(3);
+      await expect.poll(async () => (await top()) - before).toBeGreaterThan(-3);
+    }
+  });
+
   test('is saved as a picture, and printed with every statement', async ({ page }) => {
     const episode = await openEdit(page);
     const downloading = page.waitForEvent('download');
@@ -89,6 +131,50 @@ test.describe('what was said in the demo', () => {
     const rows = page.getByRole('table', { name: /^What was said/ }).getByRole('row');
     expect(await rows.count()).toBeGreaterThan(40);
     await expect(statements(page)).toBeHidden();
+  });
+});
+
+test.describe('what was said, on a phone', () => {
+  test.use({ viewport: { width: 390, height: 844 } });
+
+  test('is scrolled with the page alone, and the line of what is open stays in view', async ({
+    page,
+  }) => {
+    await page.goto(`${await demo(page)}/edit`);
+    await expect(statements(page)).toBeVisible();
+    await expect(page.getByRole('region', { name: 'Transcript' })).toBeHidden();
+    const scrolled = await statements(page).evaluate(
+      (region) => region.scrollHeight > region.clientHeight,
+    );
+    expect(scrolled).toBe(false);
+    await page
+      .getByRole('navigation', { name: 'Strip of the episode' })
+      .getByRole('link', { name: /off by/ })
+      .last()
+      .click();
+    await expect(chosen(page)).toBeInViewport({ ratio: 1 });
+    await chosen(page).click();
+    await expect(page.getByText('How it was read')).toBeAttached();
+    const opened = await chosen(page).locator('..').boundingBox();
+    // The page as far as the middle of what is open.
+    await page.evaluate((y) => window.scrollBy(0, y), (opened?.y ?? 0) + (opened?.height ?? 0) / 2);
+    await expect(chosen(page)).toBeInViewport({ ratio: 0.9 });
+    await page.getByText('Transcript', { exact: true }).click();
+    await expect(page.getByRole('region', { name: 'Transcript' })).toBeVisible();
+  });
+
+  test('is covered by what was just done, and not by what was done before the page was opened', async ({
+    page,
+  }) => {
+    await page.goto(`${await freshEpisode(page, 'Said before')}/edit`);
+    const form = page.locator('#new-text');
+    await form.getByLabel('What it is').selectOption('description');
+    await form.getByLabel('Paste it').fill('The bowl is 500 calories.');
+    await form.getByRole('button', { name: 'Bring it in' }).click();
+    const told = page.locator('.last-change', { has: page.getByRole('button', { name: /^Undo/ }) });
+    await expect(told).toHaveCSS('position', 'sticky');
+    await page.reload();
+    await expect(told).toHaveCSS('position', 'static');
   });
 });
 

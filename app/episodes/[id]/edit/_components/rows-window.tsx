@@ -1,7 +1,20 @@
 'use client';
 
-import { defaultRangeExtractor, useVirtualizer } from '@tanstack/react-virtual';
-import { useEffect, useEffectEvent, useRef, type ReactNode } from 'react';
+import {
+  defaultRangeExtractor,
+  useVirtualizer,
+  useWindowVirtualizer,
+  type Range,
+  type VirtualItem,
+} from '@tanstack/react-virtual';
+import {
+  useEffect,
+  useEffectEvent,
+  useLayoutEffect,
+  useRef,
+  useState,
+  type ReactNode,
+} from 'react';
 
 /** The row that is to be seen; a new `tick` asks again. */
 export interface Shown {
@@ -26,22 +39,19 @@ interface Props {
 /** What is drawn before the window was measured, and on the server. */
 const FIRST = { width: 600, height: 640 };
 
+/** Rows that are drawn before and behind those that are seen. */
+const AROUND = 8;
+
+/** A row is not shown under the line at the lower edge of the window, in pixels. */
+const LOWER_EDGE = 96;
+
 /** A region that scrolls must be reached by keyboard to be scrolled (WCAG 2.2, success criterion 2.1.1). */
 const REACHABLE = { tabIndex: 0 } as const;
 
 /** A long list in a window of its own: only the rows that are seen, and some around them, are drawn. */
-export function RowsWindow({
-  label,
-  count,
-  keyOf,
-  estimate,
-  show,
-  align,
-  keep = -1,
-  className,
-  children,
-}: Props) {
+export function RowsWindow(props: Props) {
   'use no memo';
+  const { label, count, keyOf, estimate, show, align, keep = -1, className } = props;
   const region = useRef<HTMLDivElement>(null);
   // eslint-disable-next-line react-hooks/incompatible-library -- this component is left uncompiled
   const rows = useVirtualizer({
@@ -50,45 +60,128 @@ export function RowsWindow({
     estimateSize: () => estimate,
     getItemKey: keyOf,
     initialRect: FIRST,
-    overscan: 8,
+    overscan: AROUND,
     useFlushSync: false,
-    rangeExtractor: (range) => {
-      const seen = defaultRangeExtractor(range);
-      return keep < 0 || keep >= count || seen.includes(keep)
-        ? seen
-        : [...seen, keep].sort((a, b) => a - b);
-    },
+    rangeExtractor: (range) => withKept(range, keep),
   });
-  const scrollTo = useEffectEvent((index: number) => {
-    rows.scrollToIndex(index, { align });
+  useShown(show, (index) => {
+    const size = rows.measurementsCache[index]?.size ?? 0;
+    const tall = size > (rows.scrollRect?.height ?? size);
+    rows.scrollToIndex(index, { align: tall ? 'start' : align });
   });
-  const [index, tick] = [show?.index ?? -1, show?.tick];
-  useEffect(() => {
-    if (index >= 0) scrollTo(index);
-  }, [tick, index]);
   return (
     <div
       ref={region}
       role="region"
       aria-label={label}
+      data-rows-box
       className={`relative overflow-y-auto ${className}`}
       {...REACHABLE}
     >
-      <ol className="relative" style={{ height: rows.getTotalSize() }}>
-        {rows.getVirtualItems().map(({ index, key, start }) => (
-          <li
-            key={key}
-            ref={rows.measureElement}
-            data-index={index}
-            aria-setsize={count}
-            aria-posinset={index + 1}
-            className="absolute inset-x-0 top-0"
-            style={{ transform: `translateY(${start}px)` }}
-          >
-            {children(index)}
-          </li>
-        ))}
-      </ol>
+      <Rows
+        {...props}
+        items={rows.getVirtualItems()}
+        measure={rows.measureElement}
+        above={0}
+        total={rows.getTotalSize()}
+      />
     </div>
+  );
+}
+
+/** The same list as part of the page: where the page is narrow there is one thing to scroll and not two. */
+export function RowsInPage(props: Omit<Props, 'className'>) {
+  'use no memo';
+  const { label, count, keyOf, estimate, show, align, keep = -1 } = props;
+  const region = useRef<HTMLDivElement>(null);
+  const above = usePlaceInPage(region);
+  const rows = useWindowVirtualizer({
+    count,
+    estimateSize: () => estimate,
+    getItemKey: keyOf,
+    initialRect: FIRST,
+    overscan: AROUND,
+    scrollMargin: above,
+    scrollPaddingEnd: LOWER_EDGE,
+    useFlushSync: false,
+    rangeExtractor: (range) => withKept(range, keep),
+  });
+  useShown(show, (index) => {
+    const size = rows.measurementsCache[index]?.size ?? 0;
+    const tall = size > (rows.scrollRect?.height ?? size) - LOWER_EDGE;
+    rows.scrollToIndex(index, { align: tall ? 'start' : align });
+  });
+  return (
+    <div ref={region} role="region" aria-label={label}>
+      <Rows
+        {...props}
+        items={rows.getVirtualItems()}
+        measure={rows.measureElement}
+        above={above}
+        total={rows.getTotalSize()}
+      />
+    </div>
+  );
+}
+
+/** How far an element stands below the page's beginning, whatever opens above it. */
+function usePlaceInPage(region: React.RefObject<HTMLDivElement | null>): number {
+  const [above, setAbove] = useState(0);
+  useLayoutEffect(() => {
+    const measure = () => {
+      const top = region.current?.getBoundingClientRect().top ?? 0;
+      setAbove(top + window.scrollY);
+    };
+    measure();
+    const sizes = new ResizeObserver(measure);
+    sizes.observe(document.body);
+    return () => sizes.disconnect();
+  }, [region]);
+  return above;
+}
+
+/** Asks for a row whenever another is to be seen, or the same once more. */
+function useShown(show: Shown | null, scrollTo: (index: number) => void): void {
+  const scroll = useEffectEvent(scrollTo);
+  const [index, tick] = [show?.index ?? -1, show?.tick];
+  useEffect(() => {
+    if (index >= 0) scroll(index);
+  }, [tick, index]);
+}
+
+function withKept(range: Range, keep: number): number[] {
+  const seen = defaultRangeExtractor(range);
+  return keep < 0 || keep >= range.count || seen.includes(keep)
+    ? seen
+    : [...seen, keep].sort((a, b) => a - b);
+}
+
+interface RowsProps extends Pick<Props, 'count' | 'children'> {
+  readonly items: readonly VirtualItem[];
+  readonly measure: (element: Element | null) => void;
+  /** What stands above the list in what scrolls, in pixels. */
+  readonly above: number;
+  readonly total: number;
+}
+
+function Rows({ count, children, items, measure, above, total }: RowsProps) {
+  'use no memo';
+  return (
+    <ol className="relative" style={{ height: total }}>
+      {items.map(({ index, key, start }) => (
+        <li
+          key={key}
+          ref={measure}
+          data-index={index}
+          aria-setsize={count}
+          aria-posinset={index + 1}
+          // By its place and not by a transform, which what is sticky within it would know nothing of.
+          className="absolute inset-x-0"
+          style={{ top: start - above }}
+        >
+          {children(index)}
+        </li>
+      ))}
+    </ol>
   );
 }

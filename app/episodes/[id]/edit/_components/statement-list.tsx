@@ -1,8 +1,8 @@
 'use client';
 
-import { useEffect, useEffectEvent } from 'react';
+import { useEffect, useEffectEvent, useRef } from 'react';
 import type { Sound } from '../_sound/use-sound';
-import { RowsWindow } from './rows-window';
+import { RowsInPage, RowsWindow } from './rows-window';
 import { StatementRow } from './statement-row';
 import type { EditPage, Row } from './view';
 
@@ -11,10 +11,13 @@ interface Props {
   readonly shown: readonly Row[];
   readonly chosen: string | null;
   readonly open: string | null;
-  /** Counts how often a statement was chosen, and how often by key. */
+  /** The statement that was last chosen elsewhere; how often one was, and how often by key. */
+  readonly asked: string | null;
   readonly tick: number;
   readonly byKey: number;
   readonly sound: Sound;
+  /** Whether it is part of the page, and no window of its own in it. */
+  readonly inPage: boolean;
   readonly onChoose: (id: string) => void;
   readonly onOpen: (id: string) => void;
   readonly onStep: (by: 1 | -1) => void;
@@ -22,44 +25,54 @@ interface Props {
 
 /** Frames in which a row that was far away is drawn. */
 const FRAMES = 20;
+/** Frames after which a row that is drawn stands where it stays. */
+const SETTLED = 4;
 
 /** All statements that are shown, one below the other; one of them may stand open. */
 export function StatementList(props: Props) {
-  const { shown, chosen, open, tick, byKey } = props;
-  const at = shown.findIndex(({ id }) => id === chosen);
+  const { shown, open, asked, tick, byKey, inPage } = props;
+  const at = shown.findIndex(({ id }) => id === asked);
   const keep = shown.findIndex(({ id }) => id === open);
-  const focusChosen = useEffectEvent(() => {
-    const row = chosen === null ? null : document.getElementById(`said-${chosen}`);
-    row?.focus();
-    return row !== null || chosen === null;
+  const showAsked = useEffectEvent((focus: boolean) => {
+    const row = asked === null ? null : document.getElementById(`said-${asked}`);
+    // By as little as it takes: the browser would bring what has the focus to the middle of the page.
+    if (focus) row?.focus({ preventScroll: true });
+    row?.scrollIntoView({ block: 'nearest' });
+    return row !== null;
   });
-  // By each key once, wherever the rows are by then.
+  const focused = useRef(byKey);
+  // Wherever the rows are by then: those before it may have to be measured first.
   useEffect(() => {
-    if (byKey === 0) return;
-    let left = FRAMES;
+    if (tick === 0) return;
+    let [left, seen] = [FRAMES, 0];
     let frame = 0;
-    const focus = () => {
+    const show = () => {
       left -= 1;
-      if (!focusChosen() && left > 0) frame = requestAnimationFrame(focus);
+      if (showAsked(focused.current !== byKey)) {
+        focused.current = byKey;
+        seen += 1;
+      }
+      if (left > 0 && seen < SETTLED) frame = requestAnimationFrame(show);
     };
-    frame = requestAnimationFrame(focus);
+    frame = requestAnimationFrame(show);
     return () => cancelAnimationFrame(frame);
-  }, [byKey]);
-  return (
-    <RowsWindow
-      label="Statements"
-      count={shown.length}
-      keyOf={(index) => shown[index]?.id ?? String(index)}
-      estimate={58}
-      show={at < 0 ? null : { index: at, tick }}
-      align="auto"
-      keep={keep}
-      className="h-[36rem] lg:h-[min(48rem,80vh)]"
-    >
-      {(index) => {
-        const row = shown[index];
-        return row && <StatementRow key={row.id} {...props} row={row} />;
-      }}
-    </RowsWindow>
+  }, [tick, byKey]);
+  const rows = {
+    label: 'Statements',
+    count: shown.length,
+    keyOf: (index: number) => shown[index]?.id ?? String(index),
+    estimate: inPage ? 86 : 58,
+    show: at < 0 ? null : { index: at, tick },
+    align: 'auto' as const,
+    keep,
+    children: (index: number) => {
+      const row = shown[index];
+      return row && <StatementRow key={row.id} {...props} row={row} />;
+    },
+  };
+  return inPage ? (
+    <RowsInPage {...rows} />
+  ) : (
+    <RowsWindow {...rows} className="h-[min(48rem,80vh)]" />
   );
 }

@@ -1,5 +1,6 @@
 'use client';
 
+import { keepInPlace } from './keep-in-place';
 import { StandingMark } from './standing-mark';
 import type { Sound } from '../_sound/use-sound';
 import { Statement } from './statement';
@@ -15,7 +16,7 @@ interface Props {
   readonly onStep: (by: 1 | -1) => void;
 }
 
-/** One statement on a line: where, what, and how it stands. Pressed, it opens. */
+/** One statement on a line: where, what, and how it stands. Pressed, it opens, and its line stays in view. */
 export function StatementRow({ page, row, chosen, open, sound, onOpen, onStep }: Props) {
   const isOpen = row.id === open;
   const here = row.id === chosen;
@@ -28,8 +29,11 @@ export function StatementRow({ page, row, chosen, open, sound, onOpen, onStep }:
         id={`said-${row.id}`}
         aria-expanded={isOpen}
         aria-current={here || undefined}
-        className="grid min-h-14 w-full grid-cols-[4.5rem_minmax(0,1fr)] items-center gap-x-3 px-2 py-1.5 text-left hover:bg-raised focus-visible:-outline-offset-2 md:grid-cols-[4.5rem_minmax(0,1fr)_17.5rem]"
-        onClick={() => onOpen(row.id)}
+        className={`grid min-h-14 w-full scroll-mb-24 grid-cols-[4.5rem_minmax(0,1fr)] items-center gap-x-3 px-2 py-1.5 text-left hover:bg-raised focus-visible:-outline-offset-2 md:grid-cols-[4.5rem_minmax(0,1fr)_17.5rem] ${isOpen ? 'sticky top-0 z-[1] border-b border-line bg-raised' : ''}`}
+        onClick={(event) => {
+          keepInPlace(event.currentTarget);
+          onOpen(row.id);
+        }}
         onKeyDown={(event) => {
           if (event.key !== 'ArrowDown' && event.key !== 'ArrowUp') return;
           event.preventDefault();

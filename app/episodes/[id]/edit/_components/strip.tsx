@@ -1,6 +1,7 @@
 'use client';
 
 import { lanesOf, stripMarks, stripSpan } from '../../../../_ui/geometry';
+import { useOneStop } from './use-one-stop';
 import { SmallMark } from './standing-mark';
 import { atHref, type EditPage, type Row } from './view';
 
@@ -8,10 +9,15 @@ interface Props {
   readonly page: EditPage;
   readonly chosen: string | null;
   readonly onChoose: (id: string) => void;
+  /** Chosen by key: the focus goes along. */
+  readonly onReach: (id: string) => void;
 }
 
-/** The episode from its first second to its last: segments as sticks, and a mark for each statement. */
-export function Strip({ page, chosen, onChoose }: Props) {
+/**
+ * The episode from its first second to its last: segments as sticks, and a mark for each statement. The marks are one
+ * stop of Tab, and arrow keys lead along them.
+ */
+export function Strip({ page, chosen, onChoose, onReach }: Props) {
   const { rows, parts, endMs, end } = page;
   const timed = rows.filter(({ startMs }) => startMs !== null);
   const written = rows.filter(({ startMs }) => startMs === null);
@@ -21,11 +27,28 @@ export function Strip({ page, chosen, onChoose }: Props) {
   );
   const wide = lanesOf(marks.map((mark) => mark.wide));
   const narrow = lanesOf(marks.map((mark) => mark.narrow));
+  const drawn = timed.filter((_, at) => marks[at]?.wide != null && marks[at].narrow != null);
+  const always = [...drawn, ...written];
+  const first = always.find(({ id }) => id === chosen) ?? always[0];
+  const { region, tabIndexOf, ...listeners } = useOneStop<HTMLElement>(first?.id ?? null);
   const link = (row: Row) => (
-    <Mark page={page} row={row} here={row.id === chosen} onChoose={onChoose} />
+    <Mark
+      page={page}
+      row={row}
+      here={row.id === chosen}
+      tabIndex={tabIndexOf(row.id)}
+      onChoose={onChoose}
+      onReach={onReach}
+    />
   );
   return (
-    <nav aria-label="Strip of the episode" className="mt-2 mb-6 print:hidden">
+    <nav
+      ref={region}
+      aria-label="Strip of the episode"
+      aria-describedby="strip-keys"
+      className="group mt-2 mb-6 print:hidden"
+      {...listeners}
+    >
       {timed.length > 0 && (
         <>
           <div className="relative mx-3 h-11">
@@ -97,6 +120,12 @@ export function Strip({ page, chosen, onChoose }: Props) {
           </ol>
         </div>
       )}
+      <p
+        id="strip-keys"
+        className="sr-only text-fine text-soft group-has-focus-visible:not-sr-only group-has-focus-visible:mt-1"
+      >
+        Arrow keys lead from mark to mark, Enter to the statement.
+      </p>
     </nav>
   );
 }
@@ -105,12 +134,16 @@ function Mark({
   page,
   row,
   here,
+  tabIndex,
   onChoose,
+  onReach,
 }: {
   readonly page: EditPage;
   readonly row: Row;
   readonly here: boolean;
+  readonly tabIndex: 0 | -1;
   readonly onChoose: (id: string) => void;
+  readonly onReach: (id: string) => void;
 }) {
   return (
     <a
@@ -118,10 +151,14 @@ function Mark({
       title={`${row.place}: ${row.words}, ${row.verdict}`}
       aria-label={`${row.place}: ${row.words}, ${row.verdict}`}
       aria-current={here || undefined}
+      tabIndex={tabIndex}
+      data-stop={row.id}
       className={`flex size-6 items-center justify-center hover:bg-raised aria-[current]:bg-ink aria-[current]:text-paper ${row.standing === 'off' ? 'text-hand' : row.standing === 'unknown' || row.standing === 'aside' ? 'text-soft' : ''}`}
       onClick={(event) => {
         event.preventDefault();
-        onChoose(row.id);
+        // No press of a pointer: a key.
+        if (event.detail === 0) onReach(row.id);
+        else onChoose(row.id);
       }}
     >
       <SmallMark standing={row.standing} heavier={row.heavier} />

@@ -30,7 +30,7 @@ export function Transcript({ page, chosen, tick, onChoose }: Props) {
   const read = useTranscript(page.episodeId, page.version);
   const texts = read.kind === 'read' ? read.texts : null;
   const { lines, lineOf } = useMemo(() => transcriptOf(texts ?? [], page.rows), [texts, page.rows]);
-  const size = 'h-72 lg:h-[min(48rem,80vh)]';
+  const size = 'h-96 lg:h-[min(48rem,80vh)]';
   if (read.kind !== 'read') {
     return (
       <p role="status" className={`${size} p-4 text-soft`}>

@@ -11,10 +11,16 @@ export interface DeskState {
   readonly shown: readonly Row[];
   readonly chosen: string | null;
   readonly open: string | null;
+  /** The one that was last chosen elsewhere than in the list of statements, so that the list has to show it. */
+  readonly asked: string | null;
+  /** Counts how often one was chosen, and how often elsewhere. */
   readonly tick: number;
+  readonly askedTick: number;
   readonly byKey: number;
   readonly setFilter: (filter: Standing | null) => void;
   readonly choose: (id: string) => void;
+  /** As `choose`, and the focus goes to it. */
+  readonly reach: (id: string) => void;
   readonly toggle: (id: string) => void;
   readonly step: (by: 1 | -1) => void;
 }
@@ -24,6 +30,8 @@ export function useDesk({ rows, at }: EditPage): DeskState {
   const [chosen, setChosen] = useState<string | null>(at);
   const [open, setOpen] = useState<string | null>(at);
   const [tick, setTick] = useState(at === null ? 0 : 1);
+  const [asked, setAsked] = useState<string | null>(at);
+  const [askedTick, setAskedTick] = useState(tick);
   const [byKey, setByKey] = useState(0);
   const shown = filter === null ? rows : rows.filter(({ standing }) => standing === filter);
 
@@ -31,11 +39,15 @@ export function useDesk({ rows, at }: EditPage): DeskState {
     if (!shown.some((row) => row.id === id)) setFilter(null);
     setChosen(id);
     setTick((count) => count + 1);
+    setAsked(id);
+    setAskedTick((count) => count + 1);
+  };
+  const reach = (id: string) => {
+    choose(id);
+    setByKey((count) => count + 1);
   };
   const chooseByKey = (row: Row | undefined) => {
-    if (!row) return;
-    choose(row.id);
-    setByKey((count) => count + 1);
+    if (row) reach(row.id);
   };
   const step = (by: 1 | -1) => {
     const here = shown.findIndex(({ id }) => id === chosen);
@@ -65,12 +77,17 @@ export function useDesk({ rows, at }: EditPage): DeskState {
     shown,
     chosen,
     open,
+    asked,
     tick,
+    askedTick,
     byKey,
     setFilter,
     choose,
+    reach,
+    // Its line was pressed and is in view: the list stays where it is.
     toggle: (id) => {
-      choose(id);
+      if (id !== chosen) setTick((count) => count + 1);
+      setChosen(id);
       setOpen((now) => (now === id ? null : id));
     },
     step,
