@@ -15,7 +15,7 @@ export function withdraw(text: Text, quantities: readonly Quantity[]): void {
   let next = 0;
   let skipTo = 0;
   for (const mark of marks) {
-    if (mark.from < skipTo) continue;
+    if (mark.from < skipTo || isConfirmed(text, mark)) continue;
     if (mark.role.how === 'heading' && isHeading(text, mark)) {
       heading(text, quantities, mark);
       skipTo = mark.to;
@@ -25,6 +25,12 @@ export function withdraw(text: Text, quantities: readonly Quantity[]): void {
     correct(text, quantities, next, mark, mark.role.how === 'weak' ? 'weak' : 'strong');
     skipTo = mark.to;
   }
+}
+
+/** 'an hour, and I mean it': takes nothing back. */
+function isConfirmed({ tokens, marks, language }: Text, { to }: Mark<'correct'>): boolean {
+  const said = language.claims.subjects.has(tokens[to]?.folded ?? '') && !marks.at('copula', to);
+  return said && (tokens[to + 1]?.kind !== 'word' || marks.at('joiner', to + 1) !== undefined);
 }
 
 function isHeading(text: Text, { from, to }: Mark<'correct'>): boolean {

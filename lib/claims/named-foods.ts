@@ -1,3 +1,4 @@
+import { isAllOf } from './subject-food';
 import { sameFood, stemsOf, type FoodSpan } from './foods';
 import { phraseAt } from './phrases';
 import type { Text } from './text';
@@ -44,7 +45,7 @@ export function namedFoods(text: Text, taken: ReadonlySet<number>): FoodSpan[] {
     const { title, known, stems } = nameOf(food.name);
     if (taken.has(food.from) || taken.has(food.to - 1) || title || isUncounted(text, food))
       continue;
-    if (isBlocked(text, food) || goesOn(text, blocked, food)) {
+    if (isBlocked(text, food) || isOfDish(text, food) || goesOn(text, blocked, food)) {
       blocked = food;
       continue;
     }
@@ -85,6 +86,13 @@ function isUncounted({ language, tokens }: Text, { from, to }: FoodSpan): boolea
   const { uncounted, nothing } = language.foods;
   const head = language.singular(tokens[to - 1]?.folded ?? '');
   return nothing.has(head) || (to - from === 1 && uncounted.has(head));
+}
+
+/** 'for the whole cake', 'the beef one', 'the rabbit’s left': a dish, or who does something. */
+function isOfDish(text: Text, food: FoodSpan): boolean {
+  const other = text.marks.at('kindOf', food.to) !== undefined;
+  const owner = /['’]s$/.test(text.tokens[food.to - 1]?.text ?? '');
+  return other || owner || isAllOf(text, food);
 }
 
 function isBlocked(text: Text, food: FoodSpan): boolean {
