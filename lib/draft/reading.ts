@@ -1,0 +1,33 @@
+import type { ChapterRow } from './chapter-row';
+import { DishList } from './dish-list';
+import type { DraftLink, LeftWhy } from './draft';
+import { rowKinds, type RowKind } from './row-kinds';
+import type { Row } from './text-rows';
+
+/** What the lines below a heading or a label are, until the next: ingredients, a method, or nothing of a dish. */
+export type Section = 'none' | 'list' | 'method' | 'other';
+
+/** A description that is being read from top to bottom: what was found, and what stands above the line in hand. */
+export class Reading {
+  /** What each line is by its own words. */
+  readonly kinds: readonly RowKind[];
+  readonly dishes = new DishList();
+  readonly chapters: ChapterRow[] = [];
+  readonly links: DraftLink[] = [];
+  readonly hook: Row[] = [];
+  readonly disclosure: Row[] = [];
+  section: Section = 'none';
+  blankBefore = true;
+  /** The first paragraph is over. */
+  hookOver = false;
+  /** The plain line right above, which may name a link. */
+  above: Row | null = null;
+
+  constructor(readonly rows: readonly Row[]) {
+    this.kinds = rowKinds(rows);
+  }
+
+  leave(why: LeftWhy, row: Row): void {
+    this.dishes.leave(why, row);
+  }
+}
