@@ -89,7 +89,7 @@ function listBelow(kinds: readonly RowKind[], at: number): 'at once' | 'near' | 
   let words = 0;
   for (let next = at + 1; next < kinds.length && next - at <= REACH + 4; next += 1) {
     const kind = kinds[next]?.kind;
-    if (kind === 'rule' || kind === 'numbers' || kind === 'allergens') continue;
+    if (kind === 'rule' || kind === 'numbers' || kind === 'allergens' || kind === 'heat') continue;
     if (kind === 'blank') {
       blanks += 1;
       if (blanks > 2) return null;

@@ -3,6 +3,7 @@ import { fromLine, leftOut, type Described } from './described';
 import type { Said } from './draft';
 import { Reading } from './reading';
 import { takeChapter, takeLinks, takeNumbers } from './take-beside';
+import { takeHeat } from './take-heat';
 import { takeInline, takeLabel, takeTable } from './take-list';
 import { takeWords } from './take-words';
 import { textRows, type Row } from './text-rows';
@@ -71,6 +72,9 @@ function take(reading: Reading, row: Row, at: number): void {
       break;
     case 'portions':
       reading.dishes.takePortions(row, kind.portions);
+      break;
+    case 'heat':
+      takeHeat(reading, row, kind.says);
       break;
     case 'table':
       takeTable(reading, row, kind.table);

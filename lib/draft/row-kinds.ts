@@ -1,5 +1,6 @@
 import { chapterRow, type ChapterRow } from './chapter-row';
 import { ingredientRow, saysNumbers } from './ingredient-row';
+import { heatLine } from './heat-line';
 import { hasAmount, isList, listPieces } from './list-pieces';
 import { readPortions, withoutPortions, type SaidPortions } from './portions-said';
 import { tableRows, type TableRow } from './table-rows';
@@ -20,6 +21,8 @@ export type RowKind =
     }
   | { readonly kind: 'methodLabel'; readonly rest: string }
   | { readonly kind: 'portions'; readonly portions: SaidPortions }
+  /** How hot and how long, without a food: a step, or a time that the dish is said to take. */
+  | { readonly kind: 'heat'; readonly says: 'step' | 'time' }
   | { readonly kind: 'table'; readonly table: TableRow }
   /** A heading and its list on one line. */
   | {
@@ -59,7 +62,10 @@ function kindOf(row: Row): RowKind {
   if (CHAPTERS.test(folded)) return { kind: 'chaptersLabel' };
   const portions = readPortions(folded);
   if (portions !== null) return { kind: 'portions', portions };
-  return labelOf(row) ?? listed(row) ?? { kind: 'words' };
+  const label = labelOf(row);
+  if (label) return label;
+  const says = heatLine(row);
+  return says ? { kind: 'heat', says } : (listed(row) ?? { kind: 'words' });
 }
 
 function labelOf({ body }: Row): RowKind | null {

@@ -59,3 +59,18 @@ export const NUTRIENT =
 /** Words that turn to the next dish, before what it is called. */
 export const TURN =
   /\b(?:(?:first|next|last) (?:up|off)|up (?:first|next)|moving on to|(?:dish|recipe|meal) (?:number )?(?:one|two|three|four|five|six|\d)|for (?:breakfast|brunch|lunch|dinner|tea|supper|dessert|pudding|a snack|my snack))\b[,:]?/gi;
+
+/** Words of a line that says how hot, how long and in what, and of no food. */
+export const HEAT_WORDS: ReadonlySet<string> = new Set(
+  (
+    'a about and approx approximately around at each for in into on per side the then to top bottom both plus with without ' +
+    'oven fan fan-assisted fan-forced convection conventional static gas mark air fryer airfryer air-fryer grill broiler ' +
+    'microwave hob stove pan pot slow pressure cooker shelf rack middle upper lower medium high low heat hot power setting ' +
+    'preheat preheated pre-heat heated bake baking roast roasting cook cooking fry air-fry frying airfry simmer boil grilled ' +
+    'reheat reheating warm covered uncovered foil lid temp temperature turning once halfway c f mins'
+  ).split(' '),
+);
+
+/** "Prep time: 10 min", "Ready in 20 minutes": how long a dish takes, and nothing to be done. */
+export const PLANNED_TIME =
+  /\b(?:time|prep|preparation|total|hands-on|active|start to finish)\b|^\W*(?:ready|done|made|on the table) (?:in|within)\b/;

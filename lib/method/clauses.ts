@@ -73,7 +73,10 @@ export function clausesOf(
   const timed = times.some(({ use }) => use !== 'none');
   if (found.length === 0) {
     if (!timed) return imperative(tokens);
-    const known = tokens.findIndex((_, at) => verbAt(tokens, at) !== null);
+    // 'From frozen' says what it was, not what is done to it.
+    const known = tokens.findIndex(
+      (_, at) => verbAt(tokens, at) !== null && word(tokens, at - 1) !== 'from',
+    );
     const verb = known < 0 ? null : verbAt(tokens, known);
     const kind = verb && verb.kind !== 'prep' ? verb.kind : 'put';
     return verbless(sentence, {

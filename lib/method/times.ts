@@ -50,7 +50,7 @@ const shortUnit = (text: string): number => (text === 's' ? 1 / 60 : 1);
 
 const RANGE = /^(?:-|–|—|−|to|~)$/;
 
-/** One time with its unit, of one or two parts: '20 mins', '1 hour 40 minutes', 'an hour and a half'. */
+/** One time with its unit, of one or two parts: '20 mins', '1 hour 40 minutes', '20 + 12 min'. */
 function oneAt(tokens: readonly Token[], at: number): Span | null {
   const joined = /^(\d+)?h(\d+)$/.exec(word(tokens, at + 1));
   const first = numberAt(tokens, at);
@@ -59,6 +59,12 @@ function oneAt(tokens: readonly Token[], at: number): Span | null {
     const value = first.value * 60 + Number(joined[2]);
     const after = unitAt(tokens, at + 2);
     return { low: value, high: value, next: after?.unit === 1 ? after.next : at + 2, unit: 60 };
+  }
+  const plus = word(tokens, first.next) === '+' ? numberAt(tokens, first.next + 1) : null;
+  const both = plus && unitAt(tokens, plus.next);
+  if (plus && both) {
+    const value = (first.value + plus.value) * both.unit;
+    return { low: value, high: value, next: both.next, unit: both.unit };
   }
   const unit = unitAt(tokens, first.next);
   if (!unit) return null;
