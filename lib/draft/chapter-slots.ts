@@ -12,21 +12,30 @@ export interface Slot {
   readonly within: readonly ChapterRow[];
 }
 
+/** A dish that a description lists. */
+export interface ListedDish {
+  /** Null where nothing names it. */
+  readonly title: string | null;
+  /** Its ingredients in their words. */
+  readonly lines: readonly string[];
+}
+
 type Role = { of: number | 'unlisted' | 'talk' | 'stage' | 'open'; chapter: ChapterRow };
 
 /**
  * What each chapter is: a dish that the description lists, by its title; talk; a stage of the dish that is being made,
  * which joins it; or a dish that is listed nowhere. Where just as many chapters as dishes are left over they belong
- * together in their order.
- * @param dishes titles of the dishes that the description lists; a dish without one is null
+ * together in their order; chapters called after ingredients of the one dish that stands between their neighbours
+ * ("Beef and beans", "Eggs" of burritos) are its stages.
+ * @param dishes the dishes that the description lists
  * @param lastMs when all of it is over; null where nobody knows
  */
 export function chapterSlots(
   chapters: readonly ChapterRow[],
-  dishes: readonly (string | null)[],
+  dishes: readonly ListedDish[],
   lastMs: number | null,
 ): Slot[] {
-  const stems = dishes.map((title) => (title === null ? [] : titleStems(title)));
+  const stems = dishes.map(({ title }) => (title === null ? [] : titleStems(title)));
   const roles = chapters.map((chapter): Role => {
     const dish = titleMeant(chapter.title, stems);
     const folded = foldRow(chapter.title);
@@ -34,24 +43,47 @@ export function chapterSlots(
       dish >= 0 ? dish : TALK.test(folded) ? 'talk' : STAGE.test(folded) ? 'stage' : 'open';
     return { of, chapter };
   });
-  settleOpen(roles, dishes.length);
+  settleOpen(roles, dishes);
   settleStages(roles, dishes.length);
   return joined(roles, lastMs);
 }
 
-function settleOpen(roles: Role[], dishes: number): void {
+function settleOpen(roles: Role[], dishes: readonly ListedDish[]): void {
   const matched = new Set(roles.flatMap(({ of }) => (typeof of === 'number' ? [of] : [])));
   const open = roles.filter(({ of }) => of === 'open');
-  const rest = Array.from({ length: dishes }, (_, index) => index).filter(
-    (index) => !matched.has(index),
-  );
-  const single = dishes === 1 && matched.size === 0;
-  open.forEach((role, index) => {
-    if (single) role.of = 'stage';
-    else if (rest.length === open.length) role.of = rest[index] ?? 'unlisted';
-    else role.of = 'unlisted';
+  const rest = dishes.flatMap((_, index) => (matched.has(index) ? [] : [index]));
+  const single = dishes.length === 1 && matched.size === 0;
+  if (single) for (const role of open) role.of = 'stage';
+  else if (rest.length === open.length)
+    open.forEach((role, index) => (role.of = rest[index] ?? 'unlisted'));
+  else settleGaps(roles, dishes, rest);
+}
+
+/** Chapters between two dishes that are known, where the description has one dish between the two. */
+function settleGaps(roles: Role[], dishes: readonly ListedDish[], rest: readonly number[]): void {
+  const known = roles.map(({ of }) => of);
+  roles.forEach((role, at) => {
+    if (role.of !== 'open') return;
+    const before = known.slice(0, at).findLast((of) => typeof of === 'number') ?? -1;
+    const after = known.slice(at).find((of) => typeof of === 'number') ?? dishes.length;
+    const between = rest.filter((index) => index > Number(before) && index < Number(after));
+    const [dish] = between;
+    const isStage =
+      dish !== undefined &&
+      between.length === 1 &&
+      isOfIngredients(role.chapter.title, dishes[dish]?.lines ?? []);
+    role.of = isStage ? dish : 'unlisted';
   });
 }
+
+/** Whether a chapter is called after ingredients of a dish and nothing else. */
+function isOfIngredients(title: string, lines: readonly string[]): boolean {
+  const named = titleStems(title).filter((stem) => !JOINING.has(stem));
+  const foods = new Set(lines.flatMap((line) => titleStems(line)));
+  return named.length > 0 && named.every((stem) => foods.has(stem));
+}
+
+const JOINING: ReadonlySet<string> = new Set(['and', 'the', 'with', 'more', 'other', 'in']);
 
 /** A stage is of the only dish there is, else of the one before it; before any dish it is talk. */
 function settleStages(roles: Role[], dishes: number): void {

@@ -46,6 +46,8 @@ const WHY: Readonly<Record<LeftWhy, string>> = {
   elsewhere: 'The ingredients are said to stand elsewhere: paste them here, or into the dish.',
   portions: 'No exact number of portions: say it in the dish.',
   amount: 'An amount that is not sure enough to be proposed: add it if it is right.',
+  unclear:
+    'The name of a dish or an ingredient: say it where it belongs, and see to which dish the lines below it go.',
   link: 'No whole address: it begins with https:// and has at most 400 characters.',
   tooLong: 'This line is too long to be read.',
   full: 'No more fits: a dish holds 400 ingredients, an episode 1,000 of them, 100 segments and 40 links.',

@@ -21,6 +21,10 @@ export interface OpenDish {
   labelled: boolean;
   /** Its heading turned out to be that of a part of a dish. */
   isPart: boolean;
+  /** Headings within it that could name dishes of their own: "Green sauce:". */
+  readonly maybeDishes: Said[];
+  /** A heading within it can only name a part: "For the topping:", "Sauce:". */
+  hasParts: boolean;
   readonly lines: DraftLine[];
   portions: DescribedDish['portions'];
   readonly method: Said[];
@@ -41,7 +45,7 @@ export class DishList {
 
   open(title: Said | null, style: OpenDish['style']): OpenDish {
     const own = { labelled: false, isPart: false, lines: [], portions: null, method: [] };
-    const dish: OpenDish = { title, style, ...own };
+    const dish: OpenDish = { title, style, ...own, maybeDishes: [], hasParts: false };
     if (this.dishes.length < MOST_DISHES) this.dishes.push(dish);
     this.current = dish;
     return dish;
@@ -57,6 +61,16 @@ export class DishList {
     const dish = this.current;
     const goesOn = dish?.method.length === 0 && (dish.lines.length === 0 || dish.style !== null);
     return dish && goesOn ? dish : this.open(null, null);
+  }
+
+  /**
+   * A heading of a part goes on with the dish in hand. One that could be a dish of its own opens one where none is in
+   * hand, and is told at the end where no other heading shows that the dish has parts.
+   */
+  takePart(said: Said, style: OpenDish['style'], maybeDish: boolean): void {
+    if (this.current === null && maybeDish) this.open(said, style).isPart = true;
+    else if (maybeDish) this.any().maybeDishes.push(said);
+    else this.any().hasParts = true;
   }
 
   takePortions(row: Row, portions: SaidPortions): void {
@@ -106,6 +120,12 @@ export class DishList {
     for (const { row, count } of this.loosePortions) {
       if (only && this.dishes.length === 1) this.givePortions(only, row, count);
       else this.leave('portions', row);
+    }
+    for (const { title, maybeDishes, hasParts } of this.dishes) {
+      const of = title === null ? 'the dish above it' : `“${title.text}”`;
+      const message = `Read as a part of ${of}: if it is a dish of its own, its lines below belong there.`;
+      if (!hasParts)
+        this.left.push(...maybeDishes.map(({ from }) => leftOut('unclear', from, message)));
     }
     return this.dishes
       .filter(({ title, lines, method }) => title !== null || lines.length + method.length > 0)

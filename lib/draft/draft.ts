@@ -70,6 +70,7 @@ export type LeftWhy =
   | 'elsewhere'
   | 'portions'
   | 'amount'
+  | 'unclear'
   | 'link'
   | 'tooLong'
   | 'full'

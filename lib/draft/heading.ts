@@ -1,8 +1,9 @@
 import { cleanTitle } from './clean-title';
-import { withoutPortions, type SaidPortions } from './portions-said';
+import type { SaidPortions } from './portions-said';
 import type { RowKind } from './row-kinds';
 import { foldRow, type Row } from './text-rows';
-import { ASKS, ELSEWHERE, MEAL, OTHER, PART } from './words';
+import { withoutAsides, type AsideKind } from './title-asides';
+import { ASKS, DISH_PART, ELSEWHERE, MEAL, OTHER, PART } from './words';
 
 /** How a heading is marked. Headings of one description that name dishes are marked alike. */
 export type HeadingStyle =
@@ -23,6 +24,8 @@ export interface Heading {
   readonly style: HeadingStyle;
   readonly title: string;
   readonly portions: SaidPortions | null;
+  /** What else is said beside the title. */
+  readonly asides: readonly AsideKind[];
 }
 
 /** Words of a heading at most (common practice, no source). */
@@ -35,24 +38,27 @@ const WHOLE =
 /**
  * The heading that a line is, by its marks and by what stands below it; null where it is none. A line of plain words is
  * one only where its list, its portions or its label follow at once.
+ * @param isChapter whether a chapter is called so: what could be a part of a dish is a dish then
  */
 export function headingAt(
   rows: readonly Row[],
   kinds: readonly RowKind[],
   at: number,
+  isChapter: (title: string) => boolean = () => false,
 ): Heading | null {
   const row = rows[at];
   if (!row || row.text.length > 160) return null;
-  const style = styleOf(row, kinds[at + 1]);
-  const bare = withoutPortions(row.body.replace(/^#+\s+/, '').replace(/[*_]{2}/g, ''));
+  const bare = withoutAsides(row.body.replace(/^#+\s+/, '').replace(/[*_]{2}/g, ''));
+  const style = styleOf(row, kinds[at + 1], bare.text);
   const title = cleanTitle(bare.text);
   const folded = foldRow(title);
   const count = title.split(/\s+/).length;
   if (!/\p{L}{2}/u.test(title) || count > MOST_WORDS || ASKS.test(folded)) return null;
-  const common = { style, title, portions: bare.portions };
+  const common = { style, title, portions: bare.portions, asides: bare.asides };
   const below = listBelow(kinds, at);
   const colon = /:\s*$/.test(bare.text);
-  if (PART.test(folded) && (style !== 'plain' || below === 'at once'))
+  const ownDish = DISH_PART.test(folded) && (hasYield(bare.asides) || isChapter(title));
+  if (!ownDish && PART.test(folded) && (style !== 'plain' || below === 'at once'))
     return { ...common, role: 'part' };
   if (WHOLE.test(folded)) return style === 'plain' ? null : { ...common, role: 'quiet' };
   if (MEAL.test(folded) && below !== 'at once') return { ...common, role: 'quiet' };
@@ -68,13 +74,20 @@ export function headingAt(
     : { ...common, role: 'other' };
 }
 
-function styleOf({ text, body, lead }: Row, below: RowKind | undefined): HeadingStyle {
+const hasYield = (asides: readonly AsideKind[]) => asides.some((aside) => aside !== 'numbers');
+
+/** How a line is marked, by its own signs, by its title in capitals and by a rule below it. */
+export function styleOf(
+  { text, body, lead }: Row,
+  below: RowKind | undefined,
+  title: string,
+): HeadingStyle {
   if (/^#{1,2}\s/.test(body)) return 'hash';
   if (/^#{3,6}\s/.test(body)) return 'deepHash';
   if (/^(\*\*|__)[^*_]+\1:?$/.test(text)) return 'bold';
   if (/^(?:recipe|dish|meal)\s*\d{1,2}\s*[:.)–—-]/i.test(body)) return 'numbered';
   if (below?.kind === 'rule') return 'underlined';
-  if (/\p{Lu}{3}/u.test(body) && !/\p{Ll}/u.test(body)) return 'capitals';
+  if (/\p{Lu}{3}/u.test(title) && !/\p{Ll}/u.test(title)) return 'capitals';
   if (/^[=~*★⭐✨•—–-]+\s*\S.*\S\s*[=~*★⭐✨•—–-]+$/u.test(text)) return 'decorated';
   if (body.endsWith(':')) return 'colon';
   return lead === 'picture' ? 'picture' : 'plain';
@@ -84,7 +97,7 @@ function styleOf({ text, body, lead }: Row, below: RowKind | undefined): Heading
 const REACH = 4;
 
 /** Whether a list of ingredients or a method stands below a heading: right below it, a little further on, or not. */
-function listBelow(kinds: readonly RowKind[], at: number): 'at once' | 'near' | null {
+export function listBelow(kinds: readonly RowKind[], at: number): 'at once' | 'near' | null {
   let blanks = 0;
   let words = 0;
   for (let next = at + 1; next < kinds.length && next - at <= REACH + 4; next += 1) {

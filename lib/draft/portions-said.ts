@@ -14,8 +14,16 @@ const BY_LABEL = new RegExp(
 );
 const BY_NOUN = new RegExp(`^${ABOUT}${RANGE}\\s*(?:x )?(?:portions?|servings?)$`);
 const FOR_PEOPLE = new RegExp(`^for ${RANGE}(?: people)?$`);
+const BY_COUNT = new RegExp(`^${ABOUT}${RANGE}\\s*(?:x )?([a-z][a-z' -]{0,40})?$`);
 
 const MOST = 1000;
+
+/** A number of things, in words that say no more than that. */
+export interface SaidCount {
+  readonly portions: SaidPortions;
+  /** What is counted; empty for a bare number. */
+  readonly things: string;
+}
 
 /**
  * The portions that words state and nothing else; null where they state none. `folded` is lower case.
@@ -55,6 +63,18 @@ function counted(
 function numberOf(word: string | undefined): number | null {
   if (word === undefined) return null;
   return /^\d+$/.test(word) ? Number(word) : (CARDINALS.get(word) ?? null);
+}
+
+/**
+ * What words count, and nothing else: whatever it is, portions or an amount.
+ * @example readCount('8 large muffins') // { portions: 8, things: 'large muffins' }
+ */
+export function readCount(folded: string): SaidCount | null {
+  const found = BY_COUNT.exec(folded.replace(/[\s:.!]+$/, ''));
+  if (!found) return null;
+  const [, about, low, high, things = ''] = found;
+  const portions = counted(about, low, high, undefined);
+  return portions === null ? null : { portions, things: things.trim() };
 }
 
 /** The portions that one of several clauses of a line states: "Serves 6. Per portion 430 kcal." */

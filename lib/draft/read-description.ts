@@ -52,6 +52,9 @@ function take(reading: Reading, row: Row, at: number): void {
       reading.blankBefore = true;
       return;
     case 'rule':
+      // It parts what stands above it from what stands below, as a blank line does.
+      reading.blankBefore = true;
+      return;
     case 'hashtags':
     case 'chaptersLabel':
       break;
@@ -75,6 +78,9 @@ function take(reading: Reading, row: Row, at: number): void {
       break;
     case 'heat':
       takeHeat(reading, row, kind.says);
+      break;
+    case 'unclear':
+      reading.leave('unclear', row);
       break;
     case 'table':
       takeTable(reading, row, kind.table);

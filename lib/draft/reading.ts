@@ -1,6 +1,7 @@
 import type { ChapterRow } from './chapter-row';
 import { DishList } from './dish-list';
 import type { DraftLink, LeftWhy } from './draft';
+import { chapterNames, nameKey, namedByAside } from './named-by-aside';
 import { rowKinds, type RowKind } from './row-kinds';
 import type { Row } from './text-rows';
 
@@ -11,6 +12,7 @@ export type Section = 'none' | 'list' | 'method' | 'other';
 export class Reading {
   /** What each line is by its own words. */
   readonly kinds: readonly RowKind[];
+  private readonly chapterNames: ReadonlySet<string>;
   readonly dishes = new DishList();
   readonly chapters: ChapterRow[] = [];
   readonly links: DraftLink[] = [];
@@ -24,8 +26,12 @@ export class Reading {
   above: Row | null = null;
 
   constructor(readonly rows: readonly Row[]) {
-    this.kinds = rowKinds(rows);
+    this.kinds = namedByAside(rows, rowKinds(rows));
+    this.chapterNames = chapterNames(this.kinds);
   }
+
+  /** Whether a chapter is called so. */
+  readonly isChapter = (title: string): boolean => this.chapterNames.has(nameKey(title));
 
   leave(why: LeftWhy, row: Row): void {
     this.dishes.leave(why, row);

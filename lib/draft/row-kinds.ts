@@ -10,6 +10,8 @@ import { ALLERGENS, CHAPTERS, DISCLOSURE, INGREDIENTS, METHOD, NAMED_INGREDIENTS
 /** What a line of a description is by its own words; `words` is whatever could not be told. */
 export type RowKind =
   | { readonly kind: 'blank' | 'rule' | 'hashtags' | 'links' | 'disclosure' | 'allergens' }
+  /** The name of a dish or an ingredient, and nothing says which. */
+  | { readonly kind: 'unclear' }
   | { readonly kind: 'numbers' | 'chaptersLabel' | 'amount' | 'words' }
   | { readonly kind: 'chapter'; readonly chapter: ChapterRow }
   /** `rest`: the words behind the label; `title`: the dish that it names. */

@@ -1,4 +1,5 @@
 import type { Row } from './text-rows';
+import { withoutAsides } from './title-asides';
 
 /** What a row of a table comes to. */
 export type TableRow =
@@ -41,7 +42,19 @@ export function tableRows(rows: readonly Row[]): ReadonlyMap<number, TableRow> {
       if (row) found.set(index, row);
     }
   });
+  for (const [index] of found) if (isTitle(rows, found, index)) found.delete(index);
   return found;
+}
+
+/** A line alone with what a dish makes behind a bar is no row: "Bean soup | 4 servings". */
+function isTitle(
+  rows: readonly Row[],
+  found: ReadonlyMap<number, TableRow>,
+  index: number,
+): boolean {
+  if (found.has(index - 1) || found.has(index + 1)) return false;
+  const { asides } = withoutAsides(rows[index]?.body ?? '');
+  return asides.includes('portions') || asides.includes('vessels');
 }
 
 function cellsOf(raw: string): string[] | null {

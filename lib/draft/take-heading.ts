@@ -1,7 +1,8 @@
 import { fromLine } from './described';
 import type { Heading } from './heading';
 import type { Reading } from './reading';
-import type { Row } from './text-rows';
+import { foldRow, type Row } from './text-rows';
+import { DISH_PART } from './words';
 
 /** Marks that name a part within a list that has a label of its own. */
 const WEAK: ReadonlySet<Heading['style']> = new Set([
@@ -21,7 +22,11 @@ export function takeHeading(reading: Reading, row: Row, heading: Heading): boole
   const dish = reading.dishes.current;
   const inLabelled =
     dish !== null && dish.labelled && dish.style !== null && reading.section === 'list';
-  const weaker = inLabelled && heading.style !== dish.style && WEAK.has(heading.style);
+  const weaker =
+    inLabelled &&
+    heading.style !== dish.style &&
+    WEAK.has(heading.style) &&
+    heading.asides.length === 0;
   if (heading.role === 'quiet') {
     reading.section = 'none';
     reading.dishes.current = null;
@@ -31,7 +36,8 @@ export function takeHeading(reading: Reading, row: Row, heading: Heading): boole
   if (heading.role === 'part' && dish?.style === 'colon' && heading.style === 'colon')
     dish.isPart ||= !dish.labelled;
   if (heading.role === 'part' || (heading.role === 'dish' && weaker)) {
-    reading.dishes.any();
+    const said = { text: heading.title, from: fromLine(row.line, row.text) };
+    reading.dishes.takePart(said, heading.style, DISH_PART.test(foldRow(heading.title)));
     reading.section = 'list';
     return true;
   }
@@ -57,6 +63,7 @@ export function takeHeading(reading: Reading, row: Row, heading: Heading): boole
     heading.style,
   );
   reading.dishes.givePortions(open, row, heading.portions);
+  if (heading.asides.includes('numbers')) reading.leave('numbers', row);
   reading.section = 'none';
   return true;
 }

@@ -8,7 +8,8 @@ import { ASKS } from './words';
 
 /** A line that its own words do not tell: a heading, an ingredient, a step or prose, by what stands around it. */
 export function takeWords(reading: Reading, row: Row, kind: 'amount' | 'words', at: number): void {
-  const heading = kind === 'words' ? headingAt(reading.rows, reading.kinds, at) : null;
+  const heading =
+    kind === 'words' ? headingAt(reading.rows, reading.kinds, at, reading.isChapter) : null;
   if (heading && takeHeading(reading, row, heading)) return;
   if (reading.section === 'other') {
     takeProse(reading, row);

@@ -31,7 +31,7 @@ export const ELSEWHERE =
 
 /** Chapters that are talk. */
 export const TALK =
-  /^(?:intro(?:duction)?|welcome|(?:hello|hi|hey)(?: (?:everyone|everybody|all|guys|friends|there|again))?(?=$|[!,. ])(?!-)|outro|bye|goodbye|good night|thanks?|thank you|final thoughts?|thoughts?|verdict|summary|recap|overview|results?|conclusions?|wrap(?:ping)? ?up|closing|the end|end|ending|q ?(?:&|and) ?a|questions?|faq|sponsors?|ad|advert|ad break|a word from|why|how i|tips?|rules?|the plan|plans?|start|the goals?|goals?|targets?|totals?|day totals?|the (?:total|totals|tally|numbers|results?|day)|cost|what it costs?|prices?|gym|work ?out|training|groceries|grocery|shopping|haul|weigh ?-?in|updates?|announcements?|give ?away|background|previews?|teaser|bloopers|credits|disclaimer|next (?:week|time|video|episode)|about me|what (?:it|they|this|that|the day)?\s*(?:all )?(?:adds?|comes?) (?:up )?to)\b/;
+  /^(?:intro(?:duction)?|welcome|(?:hello|hi|hey)(?: (?:everyone|everybody|all|guys|friends|there|again))?(?=$|[!,. ])(?!-)|outro|bye|goodbye|good night|thanks?|thank you|final thoughts?|thoughts?|verdict|summary|recap|overview|results?|conclusions?|wrap(?:ping)? ?up|closing|the end|end|ending|q ?(?:&|and) ?a|questions?|faq|sponsors?|ad|advert|ad break|a word from|why|how i|tips?|rules?|the plan|plans?|start|the goals?|goals?|targets?|totals?|day totals?|the (?:total|totals|tally|numbers|results?|day)|cost|what it costs?|prices?|gym|work ?out|training|groceries|grocery|shopping|haul|weigh ?-?in|updates?|announcements?|give ?away|background|previews?|teaser|bloopers|credits|disclaimer|next (?:week|time|video|episode)|about me|(?:which|who|whose|where|when|does|did|should) |(?:is|was) (?:it|this|that) |are (?:they|these) |what (?:it|they|this|that|the day)?\s*(?:all )?(?:adds?|comes?) (?:up )?to)\b/;
 
 /** Chapters that are a stage of the dish that is being made. */
 export const STAGE =
@@ -74,3 +74,63 @@ export const HEAT_WORDS: ReadonlySet<string> = new Set(
 /** "Prep time: 10 min", "Ready in 20 minutes": how long a dish takes, and nothing to be done. */
 export const PLANNED_TIME =
   /\b(?:time|prep|preparation|total|hands-on|active|start to finish)\b|^\W*(?:ready|done|made|on the table) (?:in|within)\b/;
+
+/** Ways to say the portions of a dish without their name: "1 big one", "4 lunches", "2 people". Singular. */
+export const ONES: ReadonlySet<string> = new Set(
+  'one person people adult meal breakfast lunch dinner supper snack plate plateful bowl bowlful mug glass'.split(
+    ' ',
+  ),
+);
+
+/** What a dish is portioned into, and ingredients are counted in as well. Singular. */
+export const VESSELS: ReadonlySet<string> = new Set(
+  (
+    'box jar tub container lunchbox pot ramekin cup piece pc square slice bar ball bite roll wrap cookie muffin pancake ' +
+    'waffle patty fritter finger wedge parcel pouch'
+  ).split(' '),
+);
+
+/** What holds several portions: how many of them a dish makes says not into how many it goes. Singular. */
+export const WHOLES: ReadonlySet<string> = new Set(
+  'loaf tray batch cake pie tart pizza'.split(' '),
+);
+
+/** Counted beside a title, and no yield of it: "(30 min)", "(two ways)", "(5 ingredients)". Singular. */
+export const NO_YIELD: ReadonlySet<string> = new Set(
+  (
+    'second sec minute min hour hr day week month year way step ingredient degree time rule inch inche cm mm recipe video ' +
+    'episode part dish tip pan version style euro dollar cent star idea'
+  ).split(' '),
+);
+
+/** The last word of what is cooked and not bought by the piece: a line that ends so before its amount names a dish. */
+export const COOKED: ReadonlySet<string> = new Set(
+  (
+    'soup stew curry chili chilli salad brownie cake cheesecake pie traybake bake lasagne lasagna risotto burrito casserole ' +
+    'frittata omelette porridge flapjack stir-fry skillet tagine dal dahl ragu goulash paella shakshuka oat'
+  ).split(' '),
+);
+
+/** A part of a dish that is made and served on its own as often: "Green sauce", not "The sauce". */
+export const DISH_PART =
+  /^(?!(?:for|to|the|a|an|my|wet|dry|plain|extra|soy|hot|fish)\s)[\p{L}-]+ (?:sauce|dressing|salsa|slaw|marinade|dip)$/u;
+
+/** Numbers of all of a dish: "Per portion", "Macros", "Total". */
+export const WHOLE_NUMBERS =
+  /^\W*(?:macros?|nutrition|calories|kcal|totals?|day totals?|per |each\b|~|\d)/;
+
+/** A meal anywhere in a title. */
+export const MEALS =
+  /\b(?:breakfast|brunch|lunch|lunches|dinner|dinners|supper|dessert|pudding|snacks?|pre-?workout|post-?workout|(?:meal|dish|recipe|bowl|plate) ?(?:\d|one|two|three|four|five))\b/;
+
+/** What dishes are called by, beside foods and what is cooked. Singular. */
+export const DISH_WORDS: ReadonlySet<string> = new Set(
+  (
+    'bowl sandwich shake smoothie fritter tray taco quesadilla enchilada kebab skewer parfait pot platter sub melt scramble ' +
+    'mash hash medley bar ball bite treat drink cocktail sundae tart crumble trifle mousse jelly'
+  ).split(' '),
+);
+
+/** A chapter called by the time of day alone. */
+export const TIME_OF_DAY =
+  /^(?:good |early |late |the |my |next |this |that )*(?:morning|noon|midday|afternoon|evening|night|day(?: (?:\d+|one|two|three))?)(?: (?:routine|walk|run|stuff))?$/;
