@@ -1,6 +1,7 @@
 import type { Quantity } from './quantity';
 import { isSaidOfIt } from './said-of-it';
 import { only, type Text } from './text';
+import { headOf, namesNothing, withoutCounts } from './title-names';
 
 /** A dish that is named: its title, or null for the one that is talked about. */
 export interface DishMention {
@@ -22,16 +23,17 @@ interface Title {
 export function dishMentions(text: Text): DishMention[] {
   const { context, language, tokens, marks } = text;
   const titles = (context.dishes ?? []).map((title): Title => {
-    const stems = title
+    const stems = withoutCounts(title, language)
       .toLowerCase()
       .split(/[^\p{L}\d]+/u)
-      .filter(Boolean)
+      .filter((word) => word !== '' && !namesNothing(word, language))
       .map(language.singular);
-    return { title, stems, head: stems.at(-1) ?? '' };
+    return { title, stems, head: headOf(stems, language) };
   });
   if (titles.length < 2) return [];
   const byHead = new Map<string, Title[]>();
-  for (const title of titles) byHead.set(title.head, [...(byHead.get(title.head) ?? []), title]);
+  for (const title of titles)
+    if (title.head !== '') byHead.set(title.head, [...(byHead.get(title.head) ?? []), title]);
   const found: DishMention[] = [];
   tokens.forEach((token, at) => {
     const candidates = byHead.get(language.singular(token.folded));

@@ -243,6 +243,10 @@ export interface PlaceWords {
   readonly turns: Phrases<true>;
   /** Words of headings within a dish; what stands under them is still about it. */
   readonly partsOfDish: ReadonlySet<string>;
+  /** Words that stand for a dish and are no name of one, in their singulars: “the big one”. */
+  readonly noNames: ReadonlySet<string>;
+  /** How big something is: tells two dishes apart and names none alone. */
+  readonly sizes: ReadonlySet<string>;
   /** At the start of a line: a meal at its time of day begins something else. */
   readonly timeOfDay: RegExp;
   /** A number of a nutrient in a written line. */

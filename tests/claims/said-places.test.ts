@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { dishesNamed, dishNamed, dishNames } from '#lib/claims/places/dish-names';
 import { placeOf, type PlacedText } from '#lib/claims/places/placed-text';
+import { readStatements } from '#lib/claims/read-statements';
 import { saidPlaces } from '#lib/claims/said-places';
 import type { EditText } from '#lib/episode/edit-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
@@ -244,5 +246,43 @@ describe('the dish that is talked about', () => {
     expect(topicAt(placed(ALONE, 'anything'), 'anything')).toBe('skillet');
     expect(topicAt(placed(UNTIMED, 'anything', 'title'), 'anything')).toBe('day');
     expect(topicAt(placed(ALONE, 'anything', 'title'), 'anything')).toBe('skillet');
+  });
+});
+
+describe('the name of a dish', () => {
+  const titles = ['Seeded flatbread (1 big one)', 'Bowl 1', 'Bowl 2', 'Leek soup', 'Dinner for 2'];
+  const names = dishNames(titles.map((title) => ({ id: title, title })));
+
+  test.each([
+    ['the 28 centimetre one', null],
+    ['a big spoon of yogurt, the big one', null],
+    ['I used 1 lime and 2 eggs', null],
+    ['this is the one you asked for', null],
+    ['and now the bowl', null],
+    ['last one, the flatbread', 'Seeded flatbread (1 big one)'],
+    ['Bowl 2: 410 kcal', 'Bowl 2'],
+    ['on to bowl number 1', 'Bowl 1'],
+    ['the leek soup, a big one', 'Leek soup'],
+    ['dinner is served', 'Dinner for 2'],
+  ])('is told by its words, not by numbers and pronouns: %s', (text, title) =>
+    expect(dishNamed(text, names)?.segmentId ?? null).toBe(title),
+  );
+
+  test('is none where only such words are left', () => {
+    for (const title of ['This one', 'The big one', '2'])
+      expect(dishesNamed(`so ${title} is big`, dishNames([{ id: 'a', title }]))).toEqual([]);
+  });
+
+  test('is told so within a sentence too: its “one” names no dish', () => {
+    const dishes = ['Leek soup', 'Flatbread (1 big one)'];
+    const said =
+      'It is in a hot pan, the 28 centimetre one.\nA tablespoon of olive oil. It has 310 calories.';
+    const read = readStatements(said, { form: 'captions', dish: 'Leek soup', dishes });
+    expect(read.map((each) => ('dish' in each ? each.dish : undefined))).toEqual([
+      undefined,
+      undefined,
+    ]);
+    const named = readStatements('The flatbread has 310 calories.', { form: 'captions', dishes });
+    expect(named[0]).toMatchObject({ dish: 'Flatbread (1 big one)' });
   });
 });

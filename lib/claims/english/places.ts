@@ -13,6 +13,10 @@ export const PLACES: PlaceWords = {
   partsOfDish: set(
     'ingredient ingredients method steps directions instructions macros macro nutrition nutritional facts value values per portion serving servings serves each makes notes note for the sauce glaze topping toppings filling dressing marinade dough crumb base you need what will',
   ),
+  noNames: set(
+    'one it this that these those them they other another each both all half whole thing something everything everybody',
+  ),
+  sizes: set('big bigger small smaller large medium little mini giant huge'),
   timeOfDay:
     /^[^\p{L}\p{N}]*(?:\d{1,2}:\d{2}\s*(?:[ap]\.?m\b\.?)?|\d{1,2}(?:\.\d{2})?\s*[ap]\.?m\b\.?)[^\p{L}\p{N}]*(?=\p{L})/iu,
   nutrientNumber: /\d\s*(?:k?cals?\b|calories|kj\b|g\b|grams?\b|p\b|%)/i,
