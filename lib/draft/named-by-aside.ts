@@ -4,7 +4,7 @@ import type { RowKind } from './row-kinds';
 import { titleStems } from './same-title';
 import type { Row } from './text-rows';
 import { withoutAsides, type AsideKind } from './title-asides';
-import { ASKS, COOKED, DISH_PART, METHOD, OTHER, WHOLE_NUMBERS } from './words';
+import { ASKS, COOKED, DISH_PART, MEAL, METHOD, OTHER, WHOLE_NUMBERS } from './words';
 
 /**
  * The kinds of lines, with those put right that are a dish's name with its portions, an amount or numbers beside it:
@@ -70,7 +70,7 @@ function candidateAt(
   )
     return null;
   const style = styleOf(row, kinds[at + 1], title);
-  const isSet = style !== 'plain' && style !== 'capitals';
+  const isSet = (style !== 'plain' && style !== 'capitals') || MEAL.test(folded);
   if (!isSet && !beginsBlock(rows, kinds, at)) return null;
   const below = listBelow(kinds, at);
   if (below === null || (below === 'near' && style === 'plain')) return null;

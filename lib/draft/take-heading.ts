@@ -2,7 +2,7 @@ import { fromLine } from './described';
 import type { Heading } from './heading';
 import type { Reading } from './reading';
 import { foldRow, type Row } from './text-rows';
-import { DISH_PART } from './words';
+import { DISH_PART, MEAL } from './words';
 
 /** Marks that name a part within a list that has a label of its own. */
 const WEAK: ReadonlySet<Heading['style']> = new Set([
@@ -55,9 +55,9 @@ export function takeHeading(reading: Reading, row: Row, heading: Heading): boole
     reading.section = 'list';
     return true;
   }
-  if (heading.style === 'plain' && reading.section === 'method' && !reading.blankBefore)
-    return false;
-  if (heading.style === 'plain' && reading.section === 'list' && !reading.blankBefore) return false;
+  const isMeal = heading.asides.length > 0 && MEAL.test(foldRow(heading.title));
+  const within = reading.section === 'method' || reading.section === 'list';
+  if (heading.style === 'plain' && within && !reading.blankBefore && !isMeal) return false;
   const open = reading.dishes.open(
     { text: heading.title, from: fromLine(row.line, row.text) },
     heading.style,

@@ -4,7 +4,7 @@ import type { Reading } from './reading';
 import { takeHeading } from './take-heading';
 import { takeProse } from './take-prose';
 import type { Row } from './text-rows';
-import { ASKS } from './words';
+import { ASKS, ELSEWHERE, KEEPS } from './words';
 
 /** A line that its own words do not tell: a heading, an ingredient, a step or prose, by what stands around it. */
 export function takeWords(reading: Reading, row: Row, kind: 'amount' | 'words', at: number): void {
@@ -56,7 +56,7 @@ function isListed(reading: Reading, at: number): boolean {
 function isPlainIngredient(reading: Reading, row: Row): boolean {
   const { folded, lead, text } = row;
   const words = folded.split(' ').length;
-  if (ASKS.test(folded) || words > 14) return false;
+  if ([ASKS, ELSEWHERE, KEEPS].some((no) => no.test(folded)) || words > 14) return false;
   if (lead === 'bullet') return !(/[.!?]$/.test(text) && words > 6);
   const joined = !reading.blankBefore || reading.dishes.current?.lines.length === 0;
   return joined && words <= 7 && !/[.!?:]$/.test(text) && !SAYS_I.test(folded);

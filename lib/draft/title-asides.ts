@@ -49,11 +49,11 @@ export function withoutAsides(title: string): BareTitle {
   if (title.length > LONGEST) return { text, portions, asides };
   for (let time = 0; time < MOST_ASIDES; time += 1) {
     const found = ending(text);
-    const aside = found && /\p{L}/u.test(found.before) ? asideOf(found) : null;
-    if (found === null || aside === null) break;
+    const said = found && /\p{L}/u.test(found.before) ? asidesOf(found) : [];
+    if (found === null || said.length === 0) break;
     text = found.before;
-    portions = aside.portions ?? portions;
-    asides.push(aside.kind);
+    portions = said.find((aside) => aside.portions !== null)?.portions ?? portions;
+    asides.push(...said.map(({ kind }) => kind));
   }
   return { text, portions, asides };
 }
@@ -78,6 +78,18 @@ function ending(text: string): Ending | null {
   if (!tail) return null;
   const plain = /[,:]/.test(tail[1] ?? '');
   return { before: text.slice(0, tail.index), words: foldRow(tail[2] ?? ''), plain };
+}
+
+/** What the last words say: one thing, or several that are parted by commas: "(2 jars, 390 kcal each)". */
+function asidesOf(found: Ending): Aside[] {
+  const parts = found.words.split(/[,;|·]\s+/);
+  const each = parts.map((words) => asideOf({ ...found, words }));
+  const all = each.filter((aside) => aside !== null);
+  // Beside numbers of nutrients grams are of one too: "(410 kcal, 22 g P)".
+  const numbered = all.some(({ kind }) => kind === 'numbers');
+  if (all.length === parts.length) return all.filter(({ kind }) => !numbered || kind !== 'amount');
+  const whole = asideOf(found);
+  return whole === null ? [] : [whole];
 }
 
 function asideOf({ before, words, plain }: Ending): Aside | null {

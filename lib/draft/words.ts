@@ -52,6 +52,10 @@ export const ALLERGENS = /^(?:allergens?(?: advice| information)?|(?:may )?conta
 export const ASKS =
   /\b(?:subscribe|like (?:and|&)|comment|notification|bell|follow me|my channel|newsletter|dm me|join|download)\b/;
 
+/** How long a dish keeps: "Keeps 4 days", "Freezes well". */
+export const KEEPS =
+  /^(?:(?:it|they|these|this) )?(?:(?:will )?keeps?|stores?|lasts?|freezes?|good for|best (?:within|before|eaten)) (?:well\b|for\b|up to\b|in\b|\d|(?:two|three|four|five|six|seven) )/;
+
 /** A nutrient alone is no food: "34 g protein". */
 export const NUTRIENT =
   /^(?:of )?(?:proteins?|carbs?|carbohydrates?|fats?|fib(?:re|er)|k?cals?|calories|kj|kcal each)$/;

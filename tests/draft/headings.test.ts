@@ -28,6 +28,7 @@ describe('what stands beside a title', () => {
     ['Mint dip (300 g)', 'Mint dip', 'unclear', ['amount']],
     ['Rye pancakes – makes 6 (410 kcal, 22g P)', 'Rye pancakes', 6, ['numbers', 'portions']],
     ['Plum pot: 310 kcal', 'Plum pot', null, ['numbers']],
+    ['Barley cups (2 jars, 390 kcal each)', 'Barley cups', 2, ['vessels', 'numbers']],
     ['Pea stew (3-4 bowls)', 'Pea stew', 'unclear', ['portions']],
     ['Rye bread (2 loaves)', 'Rye bread', 'unclear', ['vessels']],
   ])('%s', (title, text, portions, asides) =>
@@ -86,6 +87,12 @@ describe('a heading with something beside it', () => {
       'left description 2 numbers',
       'left description 3 numbers',
     ]);
+  });
+
+  test('of a meal is one without a blank line above it', () => {
+    expect(
+      dishes('Breakfast (400 kcal)\n60 g oats\n1 pear\nLunch (600 kcal)\n150 g tofu\nKeeps 2 days'),
+    ).toEqual(['Breakfast ×?: 2', 'Lunch ×?: 1']);
   });
 
   test('is left out with its line where it could be either', () => {
