@@ -7,7 +7,7 @@ import type { Reading } from './reading';
 import type { RowKind } from './row-kinds';
 import { takeProse } from './take-prose';
 import { foldRow, type Row } from './text-rows';
-import { ELSEWHERE, PART } from './words';
+import { ELSEWHERE, OTHER, PART } from './words';
 
 /** A row of a table: an ingredient, or the total below them. */
 export function takeTable(
@@ -35,7 +35,8 @@ export function takeInline(
     reading.dishes.current.style !== 'inline' &&
     reading.section === 'list';
   const isPart = PART.test(foldRow(title)) || (inside && pieces.length === 1);
-  if (reading.section === 'other') reading.leave('prose', row);
+  const ofNoDish = reading.section === 'other' || OTHER.test(foldRow(title));
+  if (ofNoDish) takeProse(reading, row);
   else if (isPart || !/\p{L}/u.test(title)) {
     reading.dishes.any();
     reading.section = 'list';

@@ -327,4 +327,51 @@ Write to me if you cook it.`,
 link My scale = https://quay-scales.example/one
 left description 7 prose`,
   },
+  {
+    name: 'portions, amounts and numbers beside the names, oven lines, chapters of ingredients and of talk',
+    title: '12 Lentil Rolls for the Freezer',
+    description: `0:00 Early morning
+0:08 Lentils and carrots
+1:30 Rolling
+2:10 Herb dip
+2:50 Plum cups
+3:20 Which one I'd make again
+
+Lentil Rolls (12 rolls)
+300 g red lentils
+2 carrots
+12 rice papers
+Oven: 200C fan for 18 min from frozen
+Nutrition per roll: 95 kcal, 6 g protein
+
+Herb Dip (10 tbsp)
+200 g quark
+1 bunch chives
+
+🍑 Plum cups — makes 4 (210 kcal, 15g P)
+400 g skyr
+6 plums
+170 °C, 20 + 5 min
+
+Camera: an old one`,
+    comes: `title 12 Lentil Rolls for the Freezer
+0:00 talk Early morning
+0:08 dish Lentil Rolls ×12
+  300 g red lentils
+  2 carrots
+  12 rice papers
+  > Oven: 200C fan for 18 min from frozen
+2:10 dish Herb dip
+  200 g quark
+  1 bunch chives
+2:50 dish Plum cups ×4
+  400 g skyr
+  6 plums
+  > 170 °C, 20 + 5 min
+3:20 talk Which one I'd make again
+left description 13 numbers
+left description 15 portions
+left description 19 numbers
+left description 24 prose`,
+  },
 ];
