@@ -1,5 +1,6 @@
 import type { Food } from '#lib/foods/food';
 import { pickMeasure } from '#lib/episode/match-line';
+import { withoutSign } from '#lib/episode/read-ingredient-seasonings';
 import type { ReadIngredient } from '#lib/episode/read-ingredient-types';
 import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { UNSAID_LINE } from '#lib/episode/unsaid';
@@ -28,7 +29,7 @@ export function lineFromReading(
 ): Omit<RecipeLine, 'id'> {
   return {
     ...UNSAID_LINE,
-    text: part.text.replace(/^[+&]\s*/, ''),
+    text: withoutSign(part.text),
     quantity: part.quantity,
     unit: part.unit,
     measureName: measureNameOf(part, food),

@@ -1,4 +1,5 @@
 import type { Food, FoodMeasure } from '#lib/foods/food';
+import { saidShares } from '#lib/foods/said-shares';
 import { words } from '#lib/foods/search-text';
 import type { LineUnit } from '#lib/episode/recipe-schema';
 import { measureUnit } from '#lib/episode/line-amount';
@@ -8,22 +9,40 @@ import Fraction from 'fraction.js';
 
 /** Words of a note that may choose between foods of one name. */
 const CHOOSING =
-  /^(?:dried|frozen|tinned|canned|fresh|smoked|skinless|boneless|unsalted|salted|toasted|low-fat|part-skim|boiled|roasted|grilled|fried|baked|steamed|poached|hard-boiled)$/;
+  /^(?:dried|frozen|tinned|canned|fresh|smoked|skinless|boneless|unsalted|salted|toasted|unsweetened|sweetened|low-fat|non-?fat|fat-free|full-fat|reduced-fat|half-fat|lean|skimmed|semi-skimmed|part-skim|skin-on|boiled|roasted|grilled|fried|baked|steamed|poached|hard-boiled)$/;
+const SKIN_ON = /\b(?:skin on|with skin)\b/i;
+/** Foods of two meanings, of which a spoon, a pinch or no amount at all means the other. */
+const BY_AMOUNT: ReadonlyMap<string, string> = new Map([['pepper', 'black pepper']]);
+const SPRINKLED: ReadonlySet<string> = new Set(['pinch', 'dash', 'grind', 'twist', 'crack']);
 
 /**
  * The words to look a food up by: those that name it, its state where one is said, and words of the note that
  * choose between foods of one name. How it is cut chooses a measure and stays out: no food's name has it.
- * What comes out of a tin is canned.
- * `matchQuery` of '2 eggs, hard-boiled' → 'eggs hard-boiled'.
+ * What comes out of a tin is canned. How much fat or cocoa is in it chooses as well.
+ * `matchQuery` of '2 eggs, hard-boiled' → 'eggs hard-boiled'; of '1 lb ground beef (80/20)' → 'ground beef 80/20'.
  */
 export function matchQuery(
   part: Pick<ReadIngredient, 'food' | 'state' | 'note' | 'measure' | 'unit'>,
 ): string {
   const tinned = part.unit === 'pack' && /^(?:tin|can)$/.test(part.measure ?? '');
   const said = part.note.split(/[\s,]+/).filter((word) => CHOOSING.test(word.toLowerCase()));
-  if (tinned && !/\b(?:tinned|canned)\b/i.test(part.food)) return `${part.food} canned`.trim();
+  const besides = [
+    ...said,
+    ...(SKIN_ON.test(part.note) ? ['skin-on'] : []),
+    ...saidShares(part.note).written,
+  ];
+  const food = foodByAmount(part);
+  if (tinned && !/\b(?:tinned|canned)\b/i.test(food)) {
+    return [food, 'canned', ...(part.state === 'drained' ? ['drained'] : [])].join(' ').trim();
+  }
   const how = said.length > 0 || part.state === null || part.state === 'asIs' ? [] : [part.state];
-  return [part.food, ...said, ...how].join(' ').trim();
+  return [food, ...besides, ...how].join(' ').trim();
+}
+
+/** 'pepper' of 'salt and pepper' or of 'a pinch of pepper' is black pepper; of '1 pepper' and '100 g pepper' it is not. */
+function foodByAmount({ food, unit, measure }: Pick<ReadIngredient, 'food' | 'unit' | 'measure'>) {
+  const sprinkled = unit === null || unit === 'tsp' || SPRINKLED.has(measure ?? '');
+  return (sprinkled ? BY_AMOUNT.get(food.toLowerCase()) : undefined) ?? food;
 }
 
 /** Two measures of a food that differ by more are not the same thing. */

@@ -3,6 +3,7 @@ import { MOST } from '#lib/episode/most';
 import { bulletLength, withoutMarkup, withoutUnseen } from '#lib/episode/read-ingredient-clean';
 import { remark } from '#lib/episode/read-ingredient-number';
 import { orderLine, type OrderedLine } from '#lib/episode/read-ingredient-order';
+import { seasoningCuts, withoutSign } from '#lib/episode/read-ingredient-seasonings';
 import { readPart, singularName, type ReadPart } from '#lib/episode/read-ingredient-part';
 import { plainWidth, textOf, tokenize } from '#lib/episode/read-ingredient-tokens';
 import type {
@@ -91,6 +92,16 @@ function whole(text: string, remarks: readonly Problem[]): ReadIngredient {
 }
 
 function partsOf(line: string): readonly ReadIngredient[] {
+  const cuts = seasoningCuts(line);
+  if (cuts.length === 0) return partsInside(line);
+  return [0, ...cuts].flatMap((from, index) => {
+    const text = line.slice(from, cuts[index] ?? line.length).trim();
+    const [part] = partsInside(withoutSign(text));
+    return part ? [{ ...part, text }] : [];
+  });
+}
+
+function partsInside(line: string): readonly ReadIngredient[] {
   const ordered = orderLine(tokenize(plainWidth(line)));
   const { tokens, brackets } = ordered;
   const read: { part: ReadPart; from: number }[] = [];

@@ -20,6 +20,8 @@ export interface DocumentWord extends Word {
   /** Number of the part between commas, from 0. */
   readonly segment: number;
   readonly weight: number;
+  /** Of a word of another name: the words of the own name in whose place it stands. */
+  readonly replaces?: readonly string[];
 }
 
 /** A food prepared for the search. */
@@ -34,7 +36,7 @@ export interface SearchDocument {
 }
 
 /** Words of which cooks think anyway, so that they don't make a food special. */
-const PLAIN = new Set(
+export const PLAIN: ReadonlySet<string> = new Set(
   'raw fresh whole plain regular common all commercial commercially variety ripe red mature seed year round average table salad cooking unprepared enriched fluid skin skinless boneless meat only broiler fryer edible portion unspecified drained boiled prepared separable trimmed grade choice composite retail cut 0 8 ns fortified vitamin d milkfat added bleached pasteurized quick long grain'.split(
     ' ',
   ),
@@ -149,8 +151,9 @@ function aliasWords(
       const stands = gone.length > 0 ? gone : own.slice(0, 1);
       const segment = Math.min(...stands.map((word) => word.segment));
       const weight = gone.reduce((sum, word) => sum + word.weight, 0) / Math.max(1, missing.length);
+      const replaces = gone.map(({ stem }) => stem);
       for (const word of missing) {
-        if (!added.has(word.stem)) added.set(word.stem, { ...word, segment, weight });
+        if (!added.has(word.stem)) added.set(word.stem, { ...word, segment, weight, replaces });
       }
     }
   };

@@ -31,6 +31,8 @@ export interface SearchIndex {
 
 export interface SearchHit {
   readonly entry: SearchEntry;
+  /** The food as the search knows it. */
+  readonly document: SearchDocument;
   /** Higher is better; comparable within one query. */
   readonly score: number;
 }
@@ -97,6 +99,12 @@ export function buildSearchIndex(
   };
 }
 
+/** The numbers of the foods that a synonym names for all words of a query, by its `queryKey`. */
+export function namedNumbers(index: SearchIndex, key: string): ReadonlySet<string> {
+  const named = index.exactNames.get(key) ?? [];
+  return new Set([...named].flatMap((number) => index.documents[number]?.entry.sourceNo ?? []));
+}
+
 /** The words of a query, each once, not more than are ever typed. */
 export function queryWords(query: string): Word[] {
   const seen = new Set<string>();
@@ -116,23 +124,24 @@ export function queryKey(query: readonly Word[]): string {
  * Words may come in any order and number; the last may be unfinished; one or two words may be wrong; where
  * few foods match every word, typos are allowed (1 from 4 letters, 2 from 8, a swap is one).
  * Plain kitchen foods come before brands, restaurants, infant and manufactured foods, raw before prepared
- * where the query does not say. The number of a food gives that food.
+ * where the query does not say. The number of a food gives that food. `whole`: the last word is finished too.
  */
 export function searchFoods(
   index: SearchIndex,
   query: string,
-  { take }: { readonly take: number },
+  { take, whole = false }: { readonly take: number; readonly whole?: boolean },
 ): SearchHit[] {
   const typed = queryWords(query);
   const numbered = index.documents[index.bySourceNo.get(query.trim()) ?? -1];
-  if (numbered) return [{ entry: numbered.entry, score: 1 }].slice(0, take);
+  if (numbered) return [{ entry: numbered.entry, document: numbered, score: 1 }].slice(0, take);
   if (typed.length === 0 || take < 1) return [];
   const readings = queryReadings(typed, (stem) => index.stems.has(stem));
   const scores = new Float64Array(index.documents.length).fill(-Infinity);
+  const typing = (typos: boolean): Typing => ({ typos, whole });
   let complete = 0;
-  for (const reading of readings) complete += scoreReading(index, reading, false, scores);
+  for (const reading of readings) complete += scoreReading(index, reading, typing(false), scores);
   if (complete < FEW) {
-    for (const reading of readings) scoreReading(index, reading, true, scores);
+    for (const reading of readings) scoreReading(index, reading, typing(true), scores);
   }
   for (const number of index.exactNames.get(queryKey(typed)) ?? []) {
     scores[number] = (scores[number] ?? -Infinity) + EXACT_NAME;
@@ -168,11 +177,17 @@ export function queryReadings(
   return readings;
 }
 
+/** How far a typed word may be from the one that it means. */
+interface Typing {
+  readonly typos: boolean;
+  readonly whole: boolean;
+}
+
 /** Raises the scores of what one reading finds; returns how many foods match all its words. */
 function scoreReading(
   index: SearchIndex,
   reading: readonly Word[],
-  typos: boolean,
+  { typos, whole }: Typing,
   scores: Float64Array,
 ): number {
   const size = index.documents.length;
@@ -186,7 +201,8 @@ function scoreReading(
 
   reading.forEach((word, at) => {
     const hits: number[] = [];
-    for (const [number, quality] of wordMatches(index, word, at === reading.length - 1, typos)) {
+    const isLast = !whole && at === reading.length - 1;
+    for (const [number, quality] of wordMatches(index, word, isLast, typos)) {
       const postings = index.postings[number];
       if (!postings) continue;
       for (let each = 0; each < postings.documents.length; each += 1) {
@@ -254,7 +270,8 @@ function bestHits(
     const document = documents[number];
     if (!document) return;
     const at = best.findIndex((hit) => total > hit.score);
-    best.splice(at < 0 ? best.length : at, 0, { entry: document.entry, score: total });
+    const hit = { entry: document.entry, document, score: total };
+    best.splice(at < 0 ? best.length : at, 0, hit);
     if (best.length > take) best.pop();
   });
   return best;

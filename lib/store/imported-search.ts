@@ -2,6 +2,7 @@ import 'server-only';
 import { FDC_SOURCE } from '#lib/foods/fdc-food';
 import { readGtin } from '#lib/foods/gtin';
 import { buildSearchIndex, queryWords, searchFoods, type SearchHit } from '#lib/foods/search-index';
+import { prepareSynonyms, searchDocument } from '#lib/foods/search-document';
 import type { SearchSynonym } from '#lib/foods/search-synonyms';
 import { gtinToken, TOKEN_RANKS } from '#lib/foods/search-tokens';
 import { sectionSchema } from '#lib/foods/food';
@@ -42,7 +43,7 @@ export async function searchImported(
   if (gtin.kind === 'right' && products) {
     const foodId = await foodOfGtin(gtin.gtin14);
     const [entry] = foodId ? await entriesOf([{ foodId, rank: TOKEN_RANKS.product }]) : [];
-    if (entry) return [{ entry, score: 1 }];
+    if (entry) return [{ entry, document: searchDocument(entry, prepareSynonyms([])), score: 1 }];
   }
   const candidates = await importedCandidates(queryWords(query), vocabulary, { products });
   const index = buildSearchIndex(await entriesOf(candidates), synonyms);

@@ -6,7 +6,9 @@ import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
 import { folded } from '#lib/store/fold';
 import { ALIVE } from '#lib/store/load';
 import { readFoodsById } from '#lib/store/read-foods';
-import { findFoods } from '#lib/store/reference-search';
+import { chooseMatch } from '#lib/foods/choose-match';
+import { rankMatches, saidFood, type Match } from '#lib/foods/match-food';
+import { findHits, knownWords } from '#lib/store/reference-search';
 import { v7 as uuid } from 'uuid';
 
 /** The food that an ingredient's words most likely mean. */
@@ -18,7 +20,8 @@ export interface FoodMatch {
 
 /**
  * The best match for each ingredient's words, in their order; null where nothing fits or nothing is asked.
- * Words that the person has confirmed before mean that food again; for others the search's first.
+ * Words that the person has confirmed before mean that food again; for others the food that fits all of them, and
+ * none where no food does or several do that are not the same.
  * @example await matchFoods(['rolled oats']) // [{ food: Oats 20038, remembered: false }]
  */
 export async function matchFoods(
@@ -33,12 +36,46 @@ export async function matchFoods(
     const before = known.get(key);
     if (before) found.set(key, { food: before, remembered: true });
     else {
-      const [food] =
-        key === '' ? [] : await findFoods(each, { take: 1, creatorId, products: false });
-      found.set(key, food ? { food, remembered: false } : null);
+      const chosen = key === '' ? null : await meantFood(each, creatorId);
+      found.set(key, chosen ? { food: chosen, remembered: false } : null);
     }
   }
   return words.map((each) => found.get(folded(each)) ?? null);
+}
+
+/** How many foods the search gives to choose from, and among how many of those that fit is chosen. */
+const SEARCHED = 40;
+const CHOSEN_AMONG = 12;
+
+/** The foods that words may mean, best first. */
+async function rankedMatches(words: string, creatorId: string) {
+  const known = await knownWords();
+  const said = saidFood(words, known);
+  const asked = { take: SEARCHED, creatorId, products: false, whole: true };
+  return { said, ranked: rankMatches(said, await findHits(said.query, asked), known) };
+}
+
+/** The one food that words mean, if it is plain which. */
+async function meantFood(words: string, creatorId: string): Promise<Food | null> {
+  const { said, ranked } = await rankedMatches(words, creatorId);
+  const fitting = ranked.filter(({ fit }) => fit === 'fits').slice(0, CHOSEN_AMONG);
+  const byId = await foodsOf(fitting, creatorId);
+  return chooseMatch(
+    said,
+    fitting.flatMap((match) => {
+      const food = byId.get(match.hit.entry.id);
+      return food ? [{ match, food }] : [];
+    }),
+  );
+}
+
+async function foodsOf(
+  matches: readonly Match[],
+  creatorId: string,
+): Promise<ReadonlyMap<string, Food>> {
+  const ids = matches.map(({ hit }) => hit.entry.id);
+  const foods = await readFoodsById(ids, creatorId);
+  return new Map(foods.map((food) => [food.id, food]));
 }
 
 /** Foods by the folded words that were confirmed for them; the last word counts. */
@@ -82,8 +119,11 @@ export async function otherFoods(
 ): Promise<Readonly<Record<string, readonly Food[]>>> {
   const found: Record<string, readonly Food[]> = {};
   for (const { id, foodId, words } of lines) {
-    const foods =
-      words === '' ? [] : await findFoods(words, { take: OTHERS + 1, creatorId, products: false });
+    const { ranked } =
+      folded(words) === '' ? { ranked: [] } : await rankedMatches(words, creatorId);
+    const best = ranked.slice(0, OTHERS + 1);
+    const byId = await foodsOf(best, creatorId);
+    const foods = best.flatMap(({ hit }) => byId.get(hit.entry.id) ?? []);
     found[id] = foods.filter((food) => food.id !== foodId).slice(0, OTHERS);
   }
   return found;

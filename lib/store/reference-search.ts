@@ -3,7 +3,14 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { FDC_SOURCE } from '#lib/foods/fdc-food';
 import type { Food } from '#lib/foods/food';
-import { buildSearchIndex, searchFoods, type SearchIndex } from '#lib/foods/search-index';
+import type { KnownWords } from '#lib/foods/match-food';
+import {
+  buildSearchIndex,
+  namedNumbers,
+  searchFoods,
+  type SearchHit,
+  type SearchIndex,
+} from '#lib/foods/search-index';
 import { searchSynonymsSchema, type SearchSynonym } from '#lib/foods/search-synonyms';
 import { database } from '#lib/store/client';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
@@ -36,18 +43,36 @@ export interface FindOptions {
  * millions and are looked up in the database.
  */
 export async function findFoods(query: string, options: FindOptions): Promise<readonly Food[]> {
-  const { take, creatorId = DEFAULT_CREATOR_ID, referenceOnly = false, products = true } = options;
-  const own = referenceOnly ? [] : await readOwnFoodEntries(creatorId);
-  const hits = [
-    ...searchFoods(buildSearchIndex(own, readSynonyms()), query, { take }),
-    ...searchFoods(await referenceIndex(), query, { take }),
-    ...(await searchImported(query, { take, products, synonyms: readSynonyms() })),
-  ];
-  const best = hits.sort((a, b) => b.score - a.score).slice(0, take);
+  const best = await findHits(query, options);
   return readFoodsById(
     best.map(({ entry }) => entry.id),
-    creatorId,
+    options.creatorId ?? DEFAULT_CREATOR_ID,
   );
+}
+
+/** The same foods as the search knows them. `whole`: the last word is finished too. */
+export async function findHits(
+  query: string,
+  options: FindOptions & { readonly whole?: boolean },
+): Promise<readonly SearchHit[]> {
+  const { take, creatorId = DEFAULT_CREATOR_ID, referenceOnly = false, products = true } = options;
+  const { whole = false } = options;
+  const own = referenceOnly ? [] : await readOwnFoodEntries(creatorId);
+  const hits = [
+    ...searchFoods(buildSearchIndex(own, readSynonyms()), query, { take, whole }),
+    ...searchFoods(await referenceIndex(), query, { take, whole }),
+    ...(await searchImported(query, { take, products, synonyms: readSynonyms() })),
+  ];
+  return hits.sort((a, b) => b.score - a.score).slice(0, take);
+}
+
+/** What the reference table and the synonyms know of words. */
+export async function knownWords(): Promise<KnownWords> {
+  const index = await referenceIndex();
+  return {
+    isKnown: (stem) => index.stems.has(stem),
+    named: (key) => namedNumbers(index, key),
+  };
 }
 
 async function referenceIndex(): Promise<SearchIndex> {

@@ -84,7 +84,17 @@ describe('the words to look a food up by', () => {
     ['2 tbsp parsley, dried', 'parsley dried'],
     ['180 g egg whites', 'egg whites'],
     ['salt to taste', 'salt'],
-    ['2 x 400 g tins butter beans, drained', 'butter beans canned'],
+    ['2 x 400 g tins butter beans, drained', 'butter beans canned drained'],
+    ['1 tin butter beans', 'butter beans canned'],
+    ['1 lb ground beef (80/20)', 'ground beef 80/20'],
+    ['600 g turkey mince (5 % fat)', 'turkey mince 5 % fat'],
+    ['50 g chocolate, 70% cocoa', 'chocolate 70% cocoa'],
+    ['4 chicken thighs, skin on', 'chicken thighs skin-on'],
+    ['a pinch of pepper', 'black pepper'],
+    ['pepper to taste', 'black pepper'],
+    ['1 pepper', 'pepper'],
+    ['2 peppers, sliced', 'peppers'],
+    ['1/2 onion, sliced 1/4 inch', 'onion'],
   ])('%s → %s', (text, expected) => {
     expect(matchQuery(partOf(text))).toBe(expected);
   });

@@ -59,7 +59,8 @@ export function scanFoods({ index, forms }: Scan, query: string, take: number): 
     const totals = [strict.scores[number] ?? null, loose?.scores[number] ?? null];
     const best = Math.max(...totals.map((total) => total ?? -Infinity));
     if (best === -Infinity) return;
-    hits.push({ entry: document.entry, score: best + (exact?.has(number) ? EXACT_NAME : 0) });
+    const total = best + (exact?.has(number) ? EXACT_NAME : 0);
+    hits.push({ entry: document.entry, document, score: total });
   });
   return hits.sort((a, b) => b.score - a.score).slice(0, take);
 }

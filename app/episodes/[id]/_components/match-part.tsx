@@ -81,7 +81,9 @@ function WaitingRow({
       <div className="flex flex-wrap items-baseline justify-between gap-x-6 gap-y-1">
         <p className="min-w-0">
           {line.text}
-          <span className="block text-fine text-soft">{matchedWords(waiting)}</span>
+          <span className="block text-fine text-soft">
+            {matchedWords(waiting, (view.others[line.id] ?? []).length > 0)}
+          </span>
         </p>
         {waits === 'confirm' && (
           <ButtonForm
@@ -135,8 +137,8 @@ function WaitingDish({
 }
 
 /** What the words were matched with, and what that weighs. */
-function matchedWords({ figures }: WaitingLine): string {
-  if (figures.foodName === null) return 'no food fits these words yet';
+function matchedWords({ figures }: WaitingLine, others: boolean): string {
+  if (figures.foodName === null) return others ? 'which food is it?' : 'no food fits these words';
   const grams = figures.eatenMg ? `, ${printGrams(figures.eatenMg.value)} g` : '';
   const source = figures.source ? ` · ${figures.source}` : '';
   return `${figures.foodName}${grams}${source}`;
