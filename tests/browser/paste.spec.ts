@@ -48,14 +48,22 @@ test('a pasted list is matched, an open amount settled in each of its ways, and 
     .getByRole('button', { name: /^Save the grams/ })
     .press('Enter');
 
-  await waiting.getByRole('button', { name: /^Yes to all/ }).press('Enter');
+  await row('180 g egg whites')
+    .getByRole('button', { name: /^Yes/ })
+    .press('Enter');
+  await expect(row('180 g egg whites')).toHaveCount(0);
+  await waiting.getByRole('button', { name: /^Yes to (?:all|both)/ }).press('Enter');
   await expect(waiting).toHaveCount(0);
   await expect(section.getByText('not confirmed')).toHaveCount(0);
 
-  // The same words again mean the same food, and nobody is asked twice.
+  // Words that were confirmed by themselves mean the same food again, and nobody is asked twice.
   await list.fill('90 g Egg Whites');
   await section.getByRole('button', { name: 'Add the ingredients' }).click();
   await expect(section.getByRole('row', { name: /^90 g Egg Whites/ })).toBeVisible();
   await expect(waiting).toHaveCount(0);
+  // Those that were only among all of them are asked again.
+  await list.fill('40 g rocket');
+  await section.getByRole('button', { name: 'Add the ingredients' }).click();
+  await expect(row('40 g rocket')).toContainText('Arugula, raw');
   expect(pageErrors).toEqual([]);
 });

@@ -51,11 +51,17 @@ export async function confirmMatch(state: FormState, form: FormData): Promise<Fo
   return parseThenAct(confirmForm, state, form, async ({ episodeId, lineId, rev }) => {
     const line = await lineOf(episodeId, lineId);
     if (!line) return GONE;
-    return change(episodeId, `Confirm ${line.text}`, confirmEdits(line, rev));
+    return change(episodeId, `Confirm ${line.text}`, [
+      confirmEdit(line, rev),
+      ...(line.foodId === null ? [] : remembered(line, line.foodId)),
+    ]);
   });
 }
 
-/** The same word for every match of a dish at once. */
+/**
+ * The same word for every match of a dish at once, for this dish alone: nobody has looked at each, so the words mean
+ * nothing from now on and are asked again where they come again.
+ */
 export async function confirmAll(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(confirmAllForm, state, form, async ({ episodeId, recipeId }) => {
     const { recipes, revs } = await revisedRecipesOf(episodeId);
@@ -63,7 +69,7 @@ export async function confirmAll(state: FormState, form: FormData): Promise<Form
     if (!recipe) return GONE;
     const edits = recipe.lines
       .filter(({ match, foodId }) => match === 'provisional' && foodId !== null)
-      .flatMap((line) => confirmEdits(line, revs[line.id] ?? 0));
+      .map((line) => confirmEdit(line, revs[line.id] ?? 0));
     if (edits.length === 0) return GONE;
     return change(episodeId, `Confirm the foods of ${recipe.title}`, edits);
   });
@@ -154,12 +160,8 @@ async function lineOf(episodeId: string, lineId: string): Promise<RecipeLine | n
   return lines.find(({ id }) => id === lineId) ?? null;
 }
 
-function confirmEdits(line: RecipeLine, rev: number): readonly Edit[] {
-  const patch = { match: 'confirmed' as const };
-  return [
-    { op: 'update', entity: 'RecipeLine', id: line.id, rev, patch },
-    ...(line.foodId === null ? [] : remembered(line, line.foodId)),
-  ];
+function confirmEdit({ id }: RecipeLine, rev: number): Edit {
+  return { op: 'update', entity: 'RecipeLine', id, rev, patch: { match: 'confirmed' } };
 }
 
 /** Which food the ingredient's words mean, where they name one thing only. */
