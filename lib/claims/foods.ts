@@ -110,6 +110,23 @@ export function stemsOf(name: string, { foods, singular }: Language): string[] {
   });
 }
 
+/**
+ * A name's words, and shorter ones by which cooks call the same food: without last words that are left out behind others.
+ * @example shortNames(['vanilla', 'extract'], ENGLISH) // [['vanilla', 'extract'], ['vanilla']]
+ */
+export function shortNames(
+  words: readonly string[],
+  { foods }: Pick<Language, 'foods'>,
+): readonly (readonly string[])[] {
+  const names = [words];
+  let left = words;
+  while (foods.leftOut.get(left.at(-1) ?? '')?.has(left.at(-2) ?? '')) {
+    left = left.slice(0, -1);
+    names.push(left);
+  }
+  return names;
+}
+
 /** Whether a name is that of an ingredient: all words of the one are in the other, the last one among them. */
 export function sameFood(name: readonly string[], ingredient: readonly string[]): boolean {
   const [small, large] = name.length <= ingredient.length ? [name, ingredient] : [ingredient, name];

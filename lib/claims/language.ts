@@ -193,6 +193,10 @@ export interface FoodWords {
   readonly noName: RegExp;
   /** Sayings that hold the word of a food. */
   readonly sayings: Phrases<true>;
+  /** Last words of names, and the words behind which they are left out: cocoa is cocoa powder, garlic no garlic powder. */
+  readonly leftOut: ReadonlyMap<string, ReadonlySet<string>>;
+  /** What is got of a food and is not counted apart where its name follows: the 'juice' of a lemon. */
+  readonly gotOf: ReadonlySet<string>;
 }
 
 export interface ClaimWords {

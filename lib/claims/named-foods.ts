@@ -1,5 +1,6 @@
+import { saidShares } from '#lib/foods/said-shares';
 import { isAllOf } from './subject-food';
-import { sameFood, stemsOf, type FoodSpan } from './foods';
+import { sameFood, shortNames, stemsOf, type FoodSpan } from './foods';
 import { phraseAt } from './phrases';
 import type { Text } from './text';
 
@@ -13,7 +14,9 @@ const REACH = 4;
 export function namedFoods(text: Text, taken: ReadonlySet<number>): FoodSpan[] {
   const { context, tokens, language } = text;
   if (!context.ingredients) return [];
-  const ingredients = context.ingredients.map((name) => stemsOf(name, language));
+  const ingredients = context.ingredients.flatMap((name) =>
+    shortNames(stemsOf(saidShares(name).rest, language), language),
+  );
   const titles = [context.dish, ...(context.dishes ?? [])].map((title) =>
     stemsOf(title ?? '', language),
   );
@@ -31,7 +34,8 @@ export function namedFoods(text: Text, taken: ReadonlySet<number>): FoodSpan[] {
   const found: FoodSpan[] = [];
   let blocked: FoodSpan | null = null;
   for (let at = 0; at < tokens.length;) {
-    const saying = phraseAt(language.foods.sayings, tokens, at);
+    const saying =
+      phraseAt(language.foods.sayings, tokens, at) ?? phraseAt(language.foods.labels, tokens, at);
     if (saying) {
       at = saying.next;
       continue;
@@ -45,6 +49,7 @@ export function namedFoods(text: Text, taken: ReadonlySet<number>): FoodSpan[] {
     const { title, known, stems } = nameOf(food.name);
     if (taken.has(food.from) || taken.has(food.to - 1) || title || isUncounted(text, food))
       continue;
+    if (isGotOf(text, food)) continue;
     if (isBlocked(text, food) || isOfDish(text, food) || goesOn(text, blocked, food)) {
       blocked = food;
       continue;
@@ -93,6 +98,21 @@ function isOfDish(text: Text, food: FoodSpan): boolean {
   const other = text.marks.at('kindOf', food.to) !== undefined;
   const owner = /['’]s$/.test(text.tokens[food.to - 1]?.text ?? '');
   return other || owner || isAllOf(text, food);
+}
+
+/** Tokens between what is got of a food and the food: 'the juice of about half a lemon'. */
+const GOT_REACH = 4;
+
+/** 'the juice of half a lemon': the lemon is what is counted. */
+function isGotOf(text: Text, { from, to }: FoodSpan): boolean {
+  const { language, tokens } = text;
+  const head = language.singular(tokens[to - 1]?.folded ?? '');
+  if (to - from !== 1 || !language.foods.gotOf.has(head)) return false;
+  if (!language.numbers.of.has(tokens[to]?.folded ?? '')) return false;
+  for (let at = to + 1; at <= to + GOT_REACH && tokens[at]?.kind !== 'line'; at += 1) {
+    if (text.food(at)) return true;
+  }
+  return false;
 }
 
 function isBlocked(text: Text, food: FoodSpan): boolean {

@@ -91,3 +91,58 @@ describe('foods that are named and not counted', () => {
     expect(found({})).toEqual([]);
   });
 });
+
+describe('what is an ingredient by a longer name, or is only mentioned', () => {
+  const TART = aDish(
+    'tart',
+    aRecipe(
+      'tart-recipe',
+      [
+        '60 g dark chocolate 85%',
+        '1 tsp vanilla extract',
+        '20 g cocoa powder',
+        '30 g hazelnut whey protein',
+        '2 limes',
+        '150 g spelt flour',
+        '1 red bell pepper',
+      ].map((words, at) => grams(`t${at}`, 'none', 10, { text: words, foodId: null })),
+    ),
+    { title: 'Lime tart' },
+  );
+  const namedIn = (words: string) => {
+    const file = {
+      ...aFile([TART], []),
+      edit: { texts: [text('captions', words)], mends: [], named: [] },
+    };
+    return namedNotCounted(readEdit(file, NO_FACTS), file).map(({ food }) => food);
+  };
+
+  it.each([
+    '60 grams of dark chocolate and 20 grams of cocoa.',
+    'A teaspoon of vanilla and 30 grams of hazelnut whey.',
+    'More cocoa and more whey on top.',
+    'Then the zest and the juice of one lime.',
+    'I add the juice of half a lime.',
+    '150 grams of flower.',
+    'One red pepper, diced.',
+    "It isn't a steak, it's a tart.",
+    "They aren't burgers.",
+    "Last week's chili was 620 calories.",
+    "Last month's curry had 700 calories.",
+  ])('%s', (words) => {
+    expect(namedIn(words)).toEqual([]);
+  });
+
+  it.each([
+    // The fruit itself is in no ingredient; a juice by its own name; a bare one.
+    ['I add the juice of one orange.', ['orange']],
+    ['A splash of orange juice goes in.', ['orange juice']],
+    ["Yesterday's rice goes in.", ['rice']],
+    ['30 grams of low fat cream cheese.', ['cream cheese']],
+    ['I put some sugar free jelly on top.', ['jelly']],
+    ['50 grams of garlic powder.', ['garlic powder']],
+    ['Milk chocolate on top.', ['milk chocolate']],
+  ])('%s names %j', (words, expected) => {
+    expect(namedIn(words)).toEqual(expected);
+  });
+});

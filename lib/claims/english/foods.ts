@@ -8,6 +8,7 @@ import {
 import type { FoodWords } from '../language';
 import { phrases } from '../phrases';
 import { phrasesOf, set } from './words';
+import { GOT_OF, LEFT_OUT } from './food-names';
 
 /** Foods as cooks name them, in their singulars (common practice, no source). */
 const HEADS = set(`
@@ -110,7 +111,7 @@ export const FOODS: FoodWords = {
   ]),
   labels: phrases(
     phrasesOf(
-      'full fat, low fat, half fat, reduced fat, fat free, zero fat, whole fat, low sodium, reduced salt, low salt, reduced sugar, sugar free, no added sugar, high protein, light, lighter',
+      'full fat, low fat, half fat, reduced fat, fat free, zero fat, whole fat, low sodium, reduced salt, low salt, reduced sugar, sugar free, no added sugar, no sugar, low sugar, high protein, low carb, low calorie, reduced sodium, gluten free, dairy free, lactose free, light, lighter',
     ).map((words) => [words, true]),
   ),
   prepared: set(
@@ -146,14 +147,18 @@ export const FOODS: FoodWords = {
     ['soya', 'soy'],
     ['noodle', 'noodle'],
     ['stock', 'broth'],
+    // As captions hear it; nobody weighs flowers.
+    ['flower', 'flour'],
   ]),
+  leftOut: LEFT_OUT,
+  gotOf: GOT_OF,
   nothing: set('water ice steam'),
   uncounted: set(
     'water filling topping batter dough crust marinade brine shell greens glaze ice steam sauce dressing topping seasoning herb meat fruit salad powder leaf fillet seed nut cube chip crumb spray flake paste white yolk zest meal roll wrap burger pizza pie cake stem stock dip stuffing mince egg-wash port rye ranch gravy-boat wing breast thigh rib chop wedge kernel granule floret crisp date sage vanilla mint fish veg brownie pancake pudding muffin',
   ),
   blockers: phrases(
     phrasesOf(
-      "bother with, bother with the, dog gets the, dog has the, cat gets the, no, not, not the, smells of, smell of, smelled of, tastes of, taste of, reminds me of, colour of, color of, as, as much as, have to eat, need to eat, had to eat, don't need, do not need, don't do, not doing, could put, can put, could have, could do, might do, can do, optional, optionally, optional :, without, instead of, rather than, could, could add, could use, can use, can add, you can, you could, tastes like, taste like, looks like, like a, like, swap, swapped, replaces, replace, replaced, replacing, skip, skipped, leave out, left out, leaves out, never, don't, don't add, don't use, if you want, if you like, hate, allergic to, for the dog, better than, less than a, than a, than, as a, for, minus, hold the, out of, avoid, vegan, smells like, smell like, not even, any, would be, might, maybe, was going to, ran out of, used to, substitute, sub, size of, is not, would put, would add, would use, would have, wouldn't, doesn't have, does not have, don't have, do not have, didn't have, hasn't got, haven't got, isn't a, isn't, aren't, wasn't, if you've got, if you have, if you fancy, hers had, his had, theirs had, hers has, his has, theirs has, theirs have, pretend this is a, pretend it's a, this is a, it's a, it is a, this isn't a, call it a, call this a, calling it a",
+      "bother with, bother with the, dog gets the, dog has the, cat gets the, no, not, not the, smells of, smell of, smelled of, tastes of, taste of, reminds me of, colour of, color of, as, as much as, have to eat, need to eat, had to eat, don't need, do not need, don't do, not doing, could put, can put, could have, could do, might do, can do, optional, optionally, optional :, without, instead of, rather than, could, could add, could use, can use, can add, you can, you could, tastes like, taste like, looks like, like a, like, swap, swapped, replaces, replace, replaced, replacing, skip, skipped, leave out, left out, leaves out, never, don't, don't add, don't use, if you want, if you like, hate, allergic to, for the dog, better than, less than a, than a, than, as a, for, minus, hold the, out of, avoid, vegan, smells like, smell like, not even, any, would be, might, maybe, was going to, ran out of, used to, substitute, sub, size of, is not, would put, would add, would use, would have, wouldn't, doesn't have, does not have, don't have, do not have, didn't have, hasn't got, haven't got, isn't a, isn't, aren't, wasn't, if you've got, if you have, if you fancy, hers had, his had, theirs had, hers has, his has, theirs has, theirs have, pretend this is a, pretend it's a, this is a, it's a, it is a, this isn't a, call it a, call this a, calling it a, are not, was not, it's not, last week's, last month's, last year's, last time's, last video's, last episode's",
     ).map((words) => [words, true]),
   ),
   noName: /(?:ly|ed|ing|day|ish)$/,

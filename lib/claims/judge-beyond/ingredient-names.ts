@@ -1,9 +1,10 @@
 import { ENGLISH } from '#lib/claims/english/english';
-import { sameFood, stemsOf } from '#lib/claims/foods';
+import { sameFood, shortNames, stemsOf } from '#lib/claims/foods';
 import type { Language } from '#lib/claims/language';
 import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { readIngredient } from '#lib/episode/read-ingredient';
 import type { Food } from '#lib/foods/food';
+import { saidShares } from '#lib/foods/said-shares';
 
 /** The words of a name, and the one that says what kind of thing it is. */
 interface Name {
@@ -14,6 +15,8 @@ interface Name {
 /** Names of an ingredient: as it is written, and as its food is called in its table ('Chicken, breast, raw'). */
 export interface IngredientNames {
   readonly written: Name | null;
+  /** As it is called for short: 'vanilla' of 'vanilla extract'. */
+  readonly short: readonly Name[];
   /** All that the ingredient says, 'left from Wednesday' too. */
   readonly all: readonly string[];
   readonly table: readonly Name[];
@@ -26,9 +29,10 @@ export function ingredientNames(
   language: Language,
 ): IngredientNames {
   const [read] = readIngredient(line.text);
-  const written = nameOf(read?.food || line.text, language);
+  const written = nameOf(saidShares(read?.food || line.text).rest, language);
   return {
     written,
+    short: written ? shorter(written, language) : [],
     all: stemsOf(line.text, language),
     table: foods.map(({ name }) => nameOf(name, language)).filter((n) => n !== null),
   };
@@ -37,21 +41,37 @@ export function ingredientNames(
 function nameOf(text: string, language: Language): Name | null {
   const [first = ''] = text.split(',');
   const words = stemsOf(text, language);
-  return words.length === 0 ? null : { words, head: stemsOf(first, language).at(-1) };
+  const what = stemsOf(first.split(IN)[0] ?? '', language);
+  return words.length === 0 ? null : { words, head: what.at(-1) };
+}
+
+/** Behind these stands what a food is kept in or made with: 'tuna in water' is tuna. */
+const IN = /\s(?:in|with|without|from|for)\s/i;
+
+function shorter({ words, head }: Name, language: Language): Name[] {
+  if (head !== words.at(-1)) return [];
+  return shortNames(words, language)
+    .slice(1)
+    .map((name) => ({ words: name, head: name.at(-1) }));
 }
 
 /**
- * How well a food that is said fits an ingredient: 3 by all its words, 2 by its kind, 1 as a part of an animal or the
- * animal of a part; 0 where it is something else, as chicken is beside chicken stock, or an egg beside egg whites.
+ * How well a food that is said fits an ingredient: 4 by all its words, 3 where the ingredient says more of it, 2 by its
+ * kind or for short, 1 as a part of an animal or the animal of a part; 0 where it is something else, as chicken is beside chicken stock, or an egg beside egg whites.
  */
-export function fitOf(said: readonly string[], { written, all, table }: IngredientNames): number {
+export function fitOf(
+  said: readonly string[],
+  { written, short, all, table }: IngredientNames,
+): number {
   const byText = written ? fits(said, written) : 0;
   if (byText > 0) return byText;
+  const byShort = Math.max(0, ...short.map((name) => Math.min(2, fits(said, name))));
+  if (byShort > 0) return byShort;
   // 'browned turkey left' of 'browned ground turkey, left from Wednesday'.
   const head = written?.head;
-  if (head !== undefined && said.includes(head) && said.every((word) => all.includes(word))) {
-    return 2;
-  }
+  const besides = said.some((word) => !(written?.words.includes(word) ?? false));
+  const everywhere = said.every((word) => all.includes(word));
+  if (head !== undefined && said.includes(head) && besides && everywhere) return 2;
   const shared = written?.words.some((word) => said.includes(word)) ?? false;
   return shared ? 0 : Math.max(0, ...table.map((name) => Math.min(2, fits(said, name))));
 }
@@ -60,12 +80,14 @@ function fits(said: readonly string[], { words, head }: Name): number {
   const own = said.at(-1);
   if (own === undefined || head === undefined) return 0;
   const every = said.every((word) => words.includes(word));
-  if (every && said.length === words.length) return 3;
+  // 'milk chocolate' is no 'chocolate milk'; 'chicken breast' is 'Chicken, breast'.
+  const turned = own !== head && words.at(-1) === head;
+  if (every && said.length === words.length && !turned) return 4;
   const within = every || words.every((word) => said.includes(word));
   if (!within || !sameFood(said, words)) return cutOf(said, words, head);
-  if (own === head) return 2;
+  if (own === head) return every ? 3 : 2;
   // 'chicken breast' of 'Chicken, broilers or fryers, breast'.
-  if (every && said[0] === head && said.length > 1) return 2;
+  if (every && !turned && said[0] === head && said.length > 1) return 2;
   return cutOf(said, words, head);
 }
 
