@@ -48,9 +48,7 @@ test('a pasted list is matched, an open amount settled in each of its ways, and 
     .getByRole('button', { name: /^Save the grams/ })
     .press('Enter');
 
-  await row('180 g egg whites')
-    .getByRole('button', { name: /^Yes/ })
-    .press('Enter');
+  await row('180 g egg whites').getByRole('button', { name: /^Yes/ }).press('Enter');
   await expect(row('180 g egg whites')).toHaveCount(0);
   await waiting.getByRole('button', { name: /^Yes to (?:all|both)/ }).press('Enter');
   await expect(waiting).toHaveCount(0);
