@@ -7,6 +7,7 @@ import {
   FAT_SECTIONS,
   FORMS,
   KEPT,
+  KINDS,
   OPPOSITES,
   STANDS_IN,
   STATES_SAID,
@@ -197,19 +198,29 @@ function holds(
   if (!head) return false;
   const covered = new Set<string>(reading.map(({ stem }) => stem));
   let headStems: ReadonlySet<string> = new Set();
-  for (const word of asked) {
-    const found = document.words.filter((own) => isSame(word, own, known));
-    if (found.length === 0) return false;
+  // 'bean' alone is no 'broad bean'.
+  const own = document.words.filter(
+    ({ alias }) => alias?.every((stem) => covered.has(stem)) ?? true,
+  );
+  for (const word of reading) {
+    const found = own.filter((each) => isSame(word, each, known));
+    if (found.length === 0 && asked.includes(word)) return false;
     const stems = found.flatMap(({ stem, replaces = [] }) => [stem, ...replaces]);
     for (const stem of stems) covered.add(stem);
     if (word === head) headStems = new Set(stems);
   }
   const parts = nameParts(document.entry.name);
-  const isSaid = (way: readonly string[]) =>
-    way.every((stem) => covered.has(stem) || PLAIN.has(stem));
   const [first] = parts;
-  if (document.entry.own) return first?.ways.some((way) => covered.has(way.at(-1) ?? '')) ?? false;
-  if (!first || !(first.isKind || first.ways.some(isSaid))) return false;
+  if (!first) return false;
+  if (document.entry.own) return first.ways.some((way) => covered.has(way.at(-1) ?? ''));
+  const kind = new Set(first.isKind ? first.ways.flat() : []);
+  const isSaid = (way: readonly string[]) =>
+    way.every((stem) => covered.has(stem) || PLAIN.has(stem) || kind.has(stem));
+  if (!first.isKind && !first.ways.some(isSaid)) return false;
+  // 'oil' alone is no 'Oil, coconut', 'cream' no 'Cheese, cream'.
+  const isOfKind = asked.every(({ stem }) => kind.has(stem));
+  if (isOfKind && !parts.every(({ ways }) => ways.some(isSaid))) return false;
+  if (!isOfKind && first.isKind && KINDS.has(asked.map(({ stem }) => stem).join(' '))) return false;
   if (standsIn(document.entry.name, covered)) return false;
   return parts.some(({ ways, isKind }) =>
     ways.some((way) => (isKind || isSaid(way)) && way.some((stem) => headStems.has(stem))),

@@ -18,6 +18,17 @@ const NO_NAME = /\b(?:includes?|from|made|for|not|may|than|all|such|with)\b|\d/;
  * @example nameParts('Lettuce, cos or romaine, raw')[1]?.ways // [['co'], ['romaine']]
  */
 export function nameParts(name: string): readonly NamePart[] {
+  const known = kept.get(name) ?? partsOf(name);
+  if (kept.size >= MOST_KEPT) kept.clear();
+  kept.set(name, known);
+  return known;
+}
+
+/** Parts of names that were asked for: as many as a table has that is searched again and again. */
+const MOST_KEPT = 20_000;
+const kept = new Map<string, readonly NamePart[]>();
+
+function partsOf(name: string): readonly NamePart[] {
   return name
     .split(/,(?![^()]*\))/)
     .map((part, at): NamePart => {

@@ -20,7 +20,8 @@ export interface DocumentWord extends Word {
   /** Number of the part between commas, from 0. */
   readonly segment: number;
   readonly weight: number;
-  /** Of a word of another name: the words of the own name in whose place it stands. */
+  /** Of a word of another name: all words of that, and those of the own name in whose place it stands. */
+  readonly alias?: readonly string[];
   readonly replaces?: readonly string[];
 }
 
@@ -152,8 +153,10 @@ function aliasWords(
       const segment = Math.min(...stands.map((word) => word.segment));
       const weight = gone.reduce((sum, word) => sum + word.weight, 0) / Math.max(1, missing.length);
       const replaces = gone.map(({ stem }) => stem);
+      const alias = [...kept];
       for (const word of missing) {
-        if (!added.has(word.stem)) added.set(word.stem, { ...word, segment, weight, replaces });
+        if (!added.has(word.stem))
+          added.set(word.stem, { ...word, segment, weight, alias, replaces });
       }
     }
   };

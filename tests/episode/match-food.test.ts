@@ -103,6 +103,9 @@ describe('what rules a food out, or leaves it open', () => {
     ['tomatoes sun-dried in oil', 'Tomatoes, sun-dried, packed in oil, drained'],
     ['carrots frozen', 'Carrots, frozen, unprepared'],
     ['rice cooked', 'Rice, white, long-grain, regular, enriched, cooked'],
+    ['cashews', 'Nuts, cashew nuts, raw'],
+    ['minced lamb', 'Lamb, ground, raw'],
+    ['double cream', 'Cream, fluid, heavy whipping'],
     ['zuchini', 'Squash, summer, zucchini, includes skin, raw'],
   ])('%s is %s', (words, name) => {
     expect(matched(words).chosen?.name).toBe(name);
@@ -116,6 +119,11 @@ describe('what rules a food out, or leaves it open', () => {
     'mixed frozen berries',
     // Three that differ by much: nonfat, low in fat, of whole milk.
     'Greek yogurt',
+    // Only of which kind it is.
+    'oil',
+    'beans',
+    'cream',
+    'cheese',
     'oat milk',
     'pea protein powder',
     'black garlic',
