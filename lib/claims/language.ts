@@ -285,6 +285,18 @@ export interface JudgingWords {
   readonly notSalty: RegExp;
 }
 
+/** Words around an amount that say how much of it is used, or of what it is said. */
+export interface AmountWords {
+  /** Vessels and what is scooped or bunched, by a number that those have in common which are called alike. */
+  readonly vessels: ReadonlyMap<string, number>;
+  /** How often, or which part of it: 'both', 'half'. */
+  readonly times: ReadonlyMap<string, number>;
+  /** That so many of them, or such a part of it, is used; in groups those words, and the vessel or food. */
+  readonly used: RegExp;
+  /** That each portion has what follows. */
+  readonly eachHas: RegExp;
+}
+
 /** All that the reader knows of a language. */
 export interface Language {
   readonly lexicon: Phrases<readonly Role[]>;
@@ -309,6 +321,7 @@ export interface Language {
   readonly patterns: Patterns;
   readonly places: PlaceWords;
   readonly judging: JudgingWords;
+  readonly amounts: AmountWords;
   /** Words with a full stop that ends no sentence, where a small letter or digits follow. */
   readonly shortened: ReadonlySet<string>;
   /** The singular of a folded word. */

@@ -8,6 +8,7 @@ import { FOODS } from './foods';
 import { HEARSAY } from './hearsay';
 import { HEDGES, HEDGES_AFTER } from './hedges';
 import { JUDGING } from './judging';
+import { AMOUNT_WORDS } from './judging-amounts';
 import { KINDS } from './kinds';
 import { LETTERS, NUTRIENT_NOUNS, PART_NOUNS } from './nutrients';
 import { NUMBERS } from './numbers';
@@ -67,6 +68,7 @@ export const ENGLISH: Language = {
   patterns: PATTERNS,
   places: PLACES,
   judging: JUDGING,
+  amounts: AMOUNT_WORDS,
   shortened: SHORTENED,
   singular,
   fahrenheitFrom: { oven: 275, inside: 100 },

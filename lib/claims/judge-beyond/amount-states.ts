@@ -13,7 +13,7 @@ export type SaidState = 'raw' | 'cooked' | null;
 const BEFORE = 16;
 const BEHIND = 24;
 /**
- * Whether the words at an amount say that it is of the raw or of the cooked food. How many pieces there are is the same
+ * Whether the words of an amount, else those beside it, say that it is of the raw or of the cooked food. How many pieces there are is the same
  * of both.
  * @example stateSaid(said150, '150 g of dry oats') // 'raw'
  */
@@ -23,15 +23,21 @@ export function stateSaid(
 ): SaidState {
   if (unit === 'piece') return null;
   const words = ENGLISH.judging;
+  const own = stateIn(text.slice(start, end));
+  if (own !== null) return own;
   const before =
     text
       .slice(Math.max(0, start - BEFORE), start)
       .split(words.otherAmount)
       .at(-1) ?? '';
   const behind = text.slice(end, end + BEHIND).split(words.otherAmount)[0] ?? '';
-  const near = `${before}${text.slice(start, end)}${behind}`;
-  const cooked = words.cooked.test(near);
-  const raw = words.raw.test(near);
+  return stateIn(`${before}${text.slice(start, end)}${behind}`);
+}
+
+/** The one state that words name. */
+function stateIn(words: string): SaidState {
+  const cooked = ENGLISH.judging.cooked.test(words);
+  const raw = ENGLISH.judging.raw.test(words);
   return cooked === raw ? null : raw ? 'raw' : 'cooked';
 }
 

@@ -1,28 +1,29 @@
 import type { BeyondDish, BeyondPlace } from '#lib/claims/judge-beyond/beyond-context';
 import { amountsOf, stateSaid, type SaidState } from '#lib/claims/judge-beyond/amount-states';
+import {
+  by,
+  everyPart,
+  partsOf,
+  type AmountStatement as Amount,
+  type Part,
+} from '#lib/claims/judge-beyond/amount-parts';
 import { amountSteps } from '#lib/claims/judge-beyond/amount-steps';
 import { unitText } from '#lib/claims/judge-beyond/amount-words';
-import { lineRanges } from '#lib/claims/judge-beyond/line-ranges';
+import { withAsides } from '#lib/claims/judge-beyond/amount-asides';
+import { isCounted, lineRanges } from '#lib/claims/judge-beyond/line-ranges';
 import { matchingLines } from '#lib/claims/judge-beyond/matching-lines';
 import { meaningOf, settle, type Meaning } from '#lib/claims/judge-beyond/meanings';
+import { pieceCause } from '#lib/claims/judge-beyond/piece-kinds';
 import { likelyText, plain } from '#lib/claims/judge-beyond/number-words';
-import {
-  countsCalled,
-  portionCounts,
-  type PortionCount,
-} from '#lib/claims/judge-beyond/portion-counts';
 import { cannotSay, plainly, worded, type Verdicted } from '#lib/claims/judge/verdicted';
 import type { HeldAgainst } from '#lib/claims/judged';
 import { saidInterval, type LikelyRange } from '#lib/claims/said-interval';
-import type { Statement } from '#lib/claims/statement';
 import type { AmountContext } from '#lib/episode/context';
 import { finishedWeight } from '#lib/episode/finished-weight';
 import type { LineAmount } from '#lib/episode/line-amount';
 import { onceFor } from '#lib/claims/once-for';
 import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
 import { isMassUnit, MILLIGRAMS } from '#lib/units/units';
-
-type Amount = Statement & { readonly kind: 'amount' };
 
 /** How much of something there is, and where that is from. */
 interface Known {
@@ -44,6 +45,7 @@ export function judgeAmount(
   amounts: AmountContext,
 ): Verdicted {
   const { dish } = on;
+  const { words } = statement;
   const parts = partsOf(statement, on, amounts);
   if (parts === null) return cannotSay('of how much of it?');
   if (parts.length === 0) return cannotSay(`${dish.title} has no portions whose number is known`);
@@ -59,56 +61,27 @@ export function judgeAmount(
     const against = { kind: 'line', segmentId: dish.id, lineId: line.id } as const;
     return cannotSay(`no ${state} weight is known of ${names}`, { against });
   }
-  return more.length > 0
-    ? ofSeveral(statement, on, spoken, amounts, { lines: known, parts, state })
-    : ofLine(statement, on, spoken, amounts, { line: only, parts, state });
-}
-
-/** By how much what is known is divided, or, where a dish is made several times, multiplied. */
-interface Part {
-  readonly by: LikelyRange;
-  readonly name: string;
-}
-
-const by = (value: number, name: string): Part => ({
-  by: { value, low: value, high: value },
-  name,
-});
-
-/** What an amount may be of; null where nothing is known of such a part. */
-function partsOf(
-  { scope, food }: Amount,
-  { dish }: BeyondDish,
-  amounts: AmountContext,
-): readonly Part[] | null {
-  const batches = dish.batches.num / dish.batches.den;
-  const counts = (as: 'portion' | 'slice' | 'piece') =>
-    countsCalled(portionCounts(dish.recipe, amounts), as).map(ofCount);
-  switch (scope) {
-    case 'dish':
-    case 'whole':
-    case 'ingredient':
-    case 'unknown':
-      return batches === 1 || batches === 0
-        ? [by(1, '')]
-        : [by(1, ''), by(1 / batches, `made ${plain(batches)} times`)];
-    case 'half':
-      return [by(2, 'half of it')];
-    case 'portion':
-      return counts('portion');
-    case 'slice':
-      return counts('slice');
-    case 'each':
-      return food === undefined ? counts('piece') : [by(1, 'one of them')];
-    case 'per100g':
-    case 'day':
-    case 'soFar':
-    case 'compared':
-      return null;
+  const vessel =
+    statement.unit === 'piece' && known.map((each) => pieceCause(words, each)).find(isText);
+  if (vessel) {
+    return cannotSay(vessel, { against: { kind: 'line', segmentId: dish.id, lineId: only.id } });
   }
+  const held = (said: Amount, of: readonly Part[]) =>
+    more.length > 0
+      ? ofSeveral(said, on, spoken, amounts, { lines: known, parts: of, state })
+      : ofLine(said, on, spoken, amounts, { line: only, parts: of, state });
+  const asItStands = held(statement, parts);
+  return withAsides(asItStands, statement, text, {
+    times: (by) =>
+      held({ ...statement, low: statement.low * by, high: statement.high * by }, parts),
+    each: () => {
+      const every = everyPart(on, amounts);
+      return every.length > 0 ? held(statement, every) : null;
+    },
+  });
 }
 
-const ofCount = ({ name, count }: PortionCount): Part => ({ by: count, name: `“${name}”` });
+const isText = (cause: string | null) => cause !== null;
 
 /** The parts that an amount may be of, and of which state of the food it is said. */
 interface InState {
@@ -146,6 +119,11 @@ function ofLine(
     return cannotSay(`${line.text} is not known in ${unitText(statement.unit, 2)}`, { against });
   }
   const verdict = settle(asSaid, 'which of these?');
+  if (statement.unit === 'piece' && verdict.verdict !== 'agrees' && !isCounted(line)) {
+    return cannotSay(`${line.text} is known by weight, and nobody has said what one piece weighs`, {
+      against,
+    });
+  }
   if (asCooked) return verdict;
   if (verdict.verdict !== 'off') return verdict;
   if (state === null && cookedHeld.some((each) => each.verdict !== 'off')) {

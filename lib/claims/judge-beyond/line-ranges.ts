@@ -78,6 +78,10 @@ function countOf({ quantity, unit }: Pick<RecipeLine, 'quantity' | 'unit'>): Lik
   return { value: (low + high) / 2, low, high };
 }
 
+/** Whether it is known how many pieces an ingredient is, so that no weight of one is needed. */
+export const isCounted = (line: RecipeLine): boolean =>
+  (countOf(line) ?? writtenCount(line)) !== null;
+
 /** How many the words of an ingredient say beside its grams: '1 large zucchini, about 320 g'. */
 function writtenCount({ text }: RecipeLine): LikelyRange | null {
   const [read, ...others] = readIngredient(text);
