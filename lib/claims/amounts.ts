@@ -48,6 +48,8 @@ export function amountOf(
     kind: 'amount' as const,
     unit: unit === null || unit.of === 'container' ? 'piece' : unit.unit,
   };
+  const restated = food && !ofIt && unit !== null ? againInOther(text, quantity, before) : null;
+  if (restated !== null) return { ...said, food: restated };
   if (food) {
     // 'two oat squares'
     if (unit === null && food.adjacent && text.marks.at('thing', food.to)) return null;
@@ -213,12 +215,35 @@ function packOf(text: Text, { begin, unitEnd, unit }: Quantity): 'bought' | 'use
   return all ? 'used' : 'bought';
 }
 
+/** 'one teaspoon of olive oil, so five millilitres', whatever food is named next. */
+function againInOther(text: Text, quantity: Quantity, before: Quantity | undefined): string | null {
+  const to = before?.end ?? quantity.begin;
+  const linked =
+    text.marks.firstIn('so', to, quantity.begin) ?? text.marks.firstIn('which', to, quantity.begin);
+  if (!linked || before?.said?.unit === quantity.unit?.unit) return null;
+  return sameAsBefore(text, quantity, before);
+}
+
+/** Tokens of an aside about how a food is weighed. */
+const ASIDE = 7;
+
+/** Token behind 'which I weigh,' right behind an amount; the token itself without such an aside. */
+function behindAside({ tokens, marks, language }: Text, from: number): number {
+  const words = tokens.slice(from + 1, from + ASIDE).findIndex(({ text }) => text === ',');
+  if (tokens[from]?.text !== ',' || words < 0) return from;
+  const to = from + 1 + words;
+  const number = tokens
+    .slice(from, to)
+    .some(({ kind, folded }) => kind === 'number' || language.numbers.cardinals.has(folded));
+  const weighed = marks.firstIn('weigh', from, to) ?? marks.firstIn('self', from, to);
+  return weighed && !number ? to + 1 : from;
+}
+
 /** The food of the amount just before, where this is the same in another unit. */
 function sameAsBefore(text: Text, quantity: Quantity, before: Quantity | undefined): string | null {
   if (before?.said?.kind !== 'amount' || before.said.food === undefined) return null;
-  const gap = quantity.begin - before.end;
+  const from = behindAside(text, before.end);
+  const gap = quantity.begin - from;
   const links = ['joiner', 'so', 'hedge', 'which', 'copula', 'filler', 'scope'] as const;
-  return gap <= 4 && gap > 0 && only(text, before.end, quantity.begin, links)
-    ? before.said.food
-    : null;
+  return gap <= 4 && gap > 0 && only(text, from, quantity.begin, links) ? before.said.food : null;
 }

@@ -36,8 +36,10 @@ export function dishMentions(text: Text): DishMention[] {
     if (title.head !== '') byHead.set(title.head, [...(byHead.get(title.head) ?? []), title]);
   const found: DishMention[] = [];
   tokens.forEach((token, at) => {
+    const meal = mealOf(text, titles, at);
+    if (meal) found.push({ from: at, to: at + 1, title: meal === context.dish ? null : meal });
     const candidates = byHead.get(language.singular(token.folded));
-    if (!candidates) return;
+    if (!candidates || meal) return;
     const best = candidates
       .map((title) => ({ title, words: wordsBefore(text, at, title) }))
       .sort((a, b) => b.words - a.words);
@@ -45,10 +47,28 @@ export function dishMentions(text: Text): DishMention[] {
     if (!first || (second && second.words === first.words)) return;
     const part = marks.at('thing', at) ?? marks.at('unit', at);
     if (first.words === 0 && part && !isNamedAlone(text, at)) return;
+    if (isCountOfThem(text, at - first.words, at)) return;
     const title = first.title.title === context.dish ? null : first.title.title;
     found.push({ from: at - first.words, to: at + 1, title });
   });
   return found;
+}
+
+/** 'dinner comes to', where the title of one dish alone has that meal: 'Dinner: bean bake'. */
+function mealOf({ marks, tokens, language }: Text, titles: readonly Title[], at: number) {
+  const word = language.singular(tokens[at]?.folded ?? '');
+  if (marks.at('thing', at)?.role.as !== 'meal' || !marks.at('copula', at + 1)) return null;
+  const [only, ...others] = titles.filter(({ stems }) => stems.includes(word));
+  return only && others.length === 0 ? only.title : null;
+}
+
+/** 'three protein brownies': so many dishes of one kind, and none of them by its name. */
+function isCountOfThem({ tokens, language }: Text, from: number, at: number): boolean {
+  const [count, last] = [tokens[from - 1], tokens[at]?.folded ?? ''];
+  const many = count?.kind === 'number' ? count.text : (count?.folded ?? '');
+  const number =
+    language.numbers.cardinals.get(many) ?? Number(count?.kind === 'number' ? many : 0);
+  return number > 1 && language.singular(last) !== last;
 }
 
 /** 'then the wrap, five sixty', where no dish is talked about more than another: a dish by a word that is one for a part. */

@@ -121,6 +121,8 @@ export type Role =
   | Named<'shape'>
   /** What others take for theirs: 'the cafe wants', 'they charge'. */
   | Named<'charge'>
+  /** Where or that something is bought. */
+  | Named<'bought'>
   /** Behind what another dish is made with: 'the pork version'. */
   | Named<'kindOf'>
   /** Gives a reason or a time, and ends no row of numbers. */
@@ -209,6 +211,13 @@ export interface ClaimWords {
   /** How much: 'really light'; and what may be said to be so: 'this is light'. */
   readonly degree: ReadonlySet<string>;
   readonly subjects: ReadonlySet<string>;
+  /** Of these with their verb, what stands for all that was listed: 'it's'. */
+  readonly its: ReadonlySet<string>;
+  /** Stands for several, also with its verb. */
+  readonly they: ReadonlySet<string>;
+  /** Begin a condition, and what would be under it. */
+  readonly ifs: ReadonlySet<string>;
+  readonly would: ReadonlySet<string>;
   /** Words that point at a dish that nobody names. */
   readonly pointing: ReadonlySet<string>;
   /** Persons, with their verbs: 'with the rice you're at 520' is no longer about the rice. */

@@ -10,16 +10,42 @@ export function ofIngredient(
   quantity: Quantity,
   before: readonly Quantity[],
 ): Partial<Said> | null {
+  const each = eachOfFood(text, quantity);
+  if (each !== null) return { scope: 'each', food: each };
   const food =
     alone(text, quantity) ??
     again(text, quantity, before.at(-1)) ??
-    afterAmount(text, quantity, before.at(-1)) ??
+    afterAmount(text, quantity, before.at(-1), before.at(-2)) ??
     inBrackets(text, quantity) ??
     withFood(text, quantity) ??
     additionFood(text, quantity) ??
     foodBefore(text, quantity) ??
     listed(text, quantity, before.at(-1));
   return food === null ? null : { scope: 'ingredient', food };
+}
+
+/** Tokens from a food that is spoken of to what one of them has. */
+const OF_THEM = 12;
+
+/** 'the tortillas are the ten inch ones, they're 210 calories each': of one of that food, which is no dish. */
+function eachOfFood(text: Text, { begin, end, noun }: Quantity): string | null {
+  const { marks, tokens, language } = text;
+  const part = marks.at('scope', Math.max(end, noun?.to ?? 0))?.role;
+  const copula = marks.before('copula', begin);
+  const they = language.claims.they;
+  const pronoun = tokens[copula?.from ?? -1]?.folded ?? '';
+  if (part?.scope !== 'each' || part.link !== 'counted' || !copula) return null;
+  if (!they.has(pronoun) && !they.has(tokens[copula.from - 1]?.folded ?? '')) return null;
+  let found: string | null = null;
+  for (let at = Math.max(0, copula.from - OF_THEM); at < copula.from;) {
+    const food = text.food(at);
+    const last = tokens[(food?.to ?? 0) - 1]?.folded ?? '';
+    const several = food && language.singular(last) !== last;
+    if (food && several && marks.at('copula', food.to))
+      found = isDish(text, food.name) ? null : food.name;
+    at = food ? food.to : at + 1;
+  }
+  return found;
 }
 
 function alone(text: Text, quantity: Quantity): string | null {
@@ -87,7 +113,39 @@ function again(text: Text, quantity: Quantity, before: Quantity | undefined): st
   return markBefore(text, quantity, 'copula', 0) ? (said.food ?? null) : null;
 }
 
-function afterAmount(text: Text, quantity: Quantity, before: Quantity | undefined): string | null {
+/** Tokens from one amount of a row of foods to the next. */
+const ROW = 5;
+
+/** '200 grams of skyr, 80 grams of berries, it's 160 calories': what they come to, and not the last of them. */
+function isOfRow(
+  { tokens, language }: Text,
+  [from, to]: readonly [number, number],
+  earlier: Quantity | undefined,
+): boolean {
+  const row = earlier?.said?.kind === 'amount' && earlier.said.food !== undefined;
+  if (!row || from - earlier.end > ROW + LONGEST_AMOUNT) return false;
+  return tokens.slice(from, to).some(({ folded }) => language.claims.its.has(folded));
+}
+
+/** Tokens from a number of a nutrient to the noun of the next. */
+const NEXT = 8;
+
+/** Whether another nutrient follows in the same row: '… and 24 grams of protein'. */
+function goesOn({ marks }: Text, { end, noun }: Quantity): boolean {
+  const from = Math.max(end, noun?.to ?? 0);
+  const next = marks.firstIn('noun', from, from + NEXT);
+  return next !== undefined && next.role.nutrient !== noun?.nutrient;
+}
+
+/** Tokens of an amount with its food. */
+const LONGEST_AMOUNT = 6;
+
+function afterAmount(
+  text: Text,
+  quantity: Quantity,
+  before: Quantity | undefined,
+  earlier: Quantity | undefined,
+): string | null {
   if (before?.said?.kind !== 'amount' || before.said.food === undefined) return null;
   if (before.said.scope !== undefined) return null;
   const gap = [before.end, quantity.begin] as const;
@@ -96,6 +154,11 @@ function afterAmount(text: Text, quantity: Quantity, before: Quantity | undefine
   const bracket = text.tokens[quantity.begin - 1]?.text === '(';
   const own = markBehind(text, quantity.end, 'alone', 0);
   const free = only(text, ...gap, ['which', 'copula', 'joiner', 'filler', 'hedge', 'so']);
+  if (!own && isOfRow(text, gap, earlier)) {
+    // Of one number alone nobody can say whether it is of all of them.
+    if (!goesOn(text, quantity)) quantity.unsure = true;
+    return null;
+  }
   return free && (linked || bracket || own) ? before.said.food : null;
 }
 

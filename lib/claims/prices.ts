@@ -1,5 +1,6 @@
 import { lastBefore, sentenceEnd } from './context';
 import { foodBeside, ofFood } from './price-foods';
+import { isPaidFor } from './paid-for';
 import type { Quantity, Said } from './quantity';
 import { foodBefore, isDish } from './subject-food';
 import { only, type Text } from './text';
@@ -136,6 +137,8 @@ function moneySaid(text: Text, quantity: Quantity, before: Quantity | undefined)
     const food = ofFood(text, quantity);
     return { kind: 'price', unit: text.currency() ?? 'unknown', ...food };
   }
+  if (isPaidFor(text, quantity, before))
+    return { kind: 'price', unit: text.currency() ?? 'unknown', ...ofFood(text, quantity) };
   const currency = text.currency();
   if (currency === undefined) return null;
   // 'two ninety nine for the pork shoulder', where the text has prices

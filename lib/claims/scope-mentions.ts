@@ -141,17 +141,21 @@ export function mentionsOf(
   const all = [...others, ...text.marks.all('scope')];
   for (const mark of all.sort((a, b) => a.from - b.from || b.to - a.to)) {
     const ahead = mark.role.scope === 'whole' && begins.has(mark.to) && isTotal(text, mark);
-    if (within.has(mark.from)) continue;
-    if (
-      mark.from < free ||
-      (mark.role.scope === 'unknown' && made.has(mark.from)) ||
-      !(ahead || isSaid(text, mark, ends, begins))
-    )
+    if (within.has(mark.from) || mark.from < free) continue;
+    if (mark.role.scope === 'unknown' && made.has(mark.from)) continue;
+    if (!(ahead || isSaid(text, mark, ends, begins))) {
+      // 'the expensive bit of the day' says no day either.
+      if (mark.role.scope === 'day' && mark.role.link === 'behind') free = mark.to;
       continue;
+    }
     // 'in total for the day' is of the day.
     const day = text.marks.at('scope', mark.to)?.role.scope;
     if (mark.role.scope === 'whole' && (day === 'day' || day === 'soFar')) continue;
     if (isDenied(text, mark)) continue;
+    if (isApposition(text, mark, ends)) {
+      free = mark.to;
+      continue;
+    }
     free = mark.to;
     const { role } = mark;
     // 'six pots out of this, 310 calories a pot'
@@ -209,6 +213,20 @@ function isDenied({ marks, tokens }: Text, { from, to, role }: Mark<'scope'>): b
     marks.before('target', from) !== undefined &&
     marks.before('eat', from) === undefined;
   return total || need || (role.link === 'free' && marks.before('not', from) !== undefined);
+}
+
+/** '200 grams of yogurt, the full fat one,': which kind of that food, and no other dish. */
+function isApposition(
+  text: Text,
+  { from, role }: Mark<'scope'>,
+  ends: ReadonlySet<number>,
+): boolean {
+  if (role.scope !== 'compared' || text.tokens[from - 1]?.text !== ',') return false;
+  for (let at = from - 1; at >= from - LONGEST_FOOD - 1; at -= 1) {
+    const food = text.food(at);
+    if (food?.to === from - 1 && (ends.has(food.to) || ends.has(at))) return true;
+  }
+  return ends.has(from - 1) && text.marks.before('noun', from - 1) === undefined;
 }
 
 /** Tokens from a part that stands first to its number. */

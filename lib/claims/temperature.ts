@@ -25,6 +25,7 @@ export function temperatureOf(
   const fan = fanOf(text, quantity);
   const degrees = quantity.unit?.of === 'degree' || (fan && quantity.unit === null);
   if (!degrees && (quantity.unit !== null || quantity.noun !== null)) return null;
+  if (!degrees && isCountedLater(text, quantity)) return null;
   const place = fan ? 'oven' : placeOf(text, quantity, before, degrees);
   if (place === null) return null;
   const said = quantity.unit?.of === 'degree' ? quantity.unit.unit : null;
@@ -164,6 +165,25 @@ function isBare({ marks, tokens, food }: Text, { end, parts, low }: Quantity): b
   if (tokens[end]?.kind === 'number') return false;
   return low >= 45 || parts !== undefined;
 }
+
+/** 'oven: 145, 102 and 165 kcal': a list whose last number says what they all count. */
+function isCountedLater({ marks, tokens, language }: Text, { to }: Quantity): boolean {
+  let at = to;
+  for (let joined = 0; joined < MOST_LISTED; joined += 1) {
+    const mark = marks.at('unit', at)?.role.of;
+    if (joined > 0 && (marks.at('noun', at) || mark === 'energy' || mark === 'mass')) return true;
+    if (tokens[at]?.text !== ',' && !language.numbers.and.has(tokens[at]?.folded ?? ''))
+      return false;
+    const next = tokens[at]?.text === ',' && language.numbers.and.has(tokens[at + 1]?.folded ?? '');
+    at += next ? 2 : 1;
+    if (tokens[at]?.kind !== 'number') return false;
+    at += 1;
+  }
+  return false;
+}
+
+/** Numbers of a list at most. */
+const MOST_LISTED = 8;
 
 const numberIn = ({ tokens, language }: Text, from: number, to: number) =>
   tokens

@@ -93,6 +93,7 @@ function trapOf(
   if (isAim(text, quantity) || isGoal(text, quantity)) return 'aim';
   if (isHearsay(text, quantity, all[index - 1])) return 'said by others';
   if (isOfOtherDay(text, quantity)) return 'of another day';
+  if (isSupposed(text, quantity)) return 'a condition';
   if (isAsked(text, quantity)) return 'asked';
   if (isDenied(text, quantity) || isNotSo(text, quantity, all[index + 1])) return 'denied';
   if (isHeard(text, quantity, all, index)) return 'said before';
@@ -149,6 +150,22 @@ function isOfThan({ marks }: Text, { begin }: Quantity): boolean {
     which !== undefined &&
     marks.lastIn('thanWord', Math.max(0, which.from - THAN), which.from) !== undefined
   );
+}
+
+/** Tokens from 'if' to a number of its condition, and from there to what would be. */
+const CONDITION = 14;
+const OUTCOME = 10;
+
+/** 'if you cut it in nine it would be 220': neither is said of the dish as it was made. */
+function isSupposed(text: Text, { begin, end }: Quantity): boolean {
+  const { ifs, would } = text.language.claims;
+  const found = (words: ReadonlySet<string>, from: number, to: number) =>
+    text.tokens.slice(Math.max(0, from), to).findLastIndex(({ folded }) => words.has(folded));
+  const start = Math.max(sentenceStart(text, begin), begin - CONDITION);
+  const first = found(ifs, start, begin);
+  if (first < 0) return false;
+  const stop = Math.min(sentenceEnd(text, begin), end + OUTCOME);
+  return found(would, start + first, begin) >= 0 || found(would, end, stop) >= 0;
 }
 
 /** 'ninety calories of that is the oil': what one food has of it. */

@@ -11,6 +11,7 @@ export const unnamedParts = (text: Text, quantities: readonly Quantity[]): Mark<
   ...shares(text, quantities),
   ...sharesOfParts(text),
   ...eaten(text, quantities),
+  ...oneOfThem(text, quantities),
   ...soManyFor(text, quantities),
   ...vesselsOf(text, quantities),
   ...perWord(text),
@@ -98,6 +99,28 @@ function eaten({ marks }: Text, all: readonly Quantity[]): Mark<'scope'>[] {
     return led && link && counts && next.begin - end <= 3
       ? [{ role: { ...PART, link: 'ahead' } as const, from: begin, to: end }]
       : [];
+  });
+}
+
+/** Tokens from what was counted to what one of it has. */
+const COUNTED = 16;
+
+/** 'that makes six balls and one is 90 calories': one of what was just counted; of spoons nobody knows which part. */
+function oneOfThem({ marks, tokens, language }: Text, all: readonly Quantity[]): Mark<'scope'>[] {
+  return all.flatMap(({ said, begin }, index) => {
+    const copula = marks.before('copula', begin);
+    const one = (copula?.from ?? 0) - 1;
+    if (!copula || said?.kind !== 'nutrient') return [];
+    if (language.numbers.cardinals.get(tokens[one]?.folded ?? '') !== 1) return [];
+    const led = marks.before('joiner', one) ?? marks.before('so', one);
+    const counted = all
+      .slice(Math.max(0, index - 3), index)
+      .findLast(({ low, end, begin: at }) => low >= 2 && at < one && one - end <= COUNTED);
+    if (!led || !counted) return [];
+    const as = counted.said?.kind === 'portions' ? counted.said.unit : null;
+    const scope =
+      as === 'portion' || as === 'slice' ? as : as === 'piece' ? 'each' : ('unknown' as const);
+    return [{ role: { cat: 'scope', scope, link: 'free' } as const, from: one, to: one + 1 }];
   });
 }
 

@@ -137,6 +137,10 @@ export const KINDS: [string, Role][] = [
     { cat: 'allOfIt' },
   ),
   ...all<Role>(
+    'at the store, at the shop, at the shops, at the supermarket, at the grocery store, at the market, at the till, at the checkout, at the butcher, at the corner shop, on the receipt, on my receipt, from the store, from the shop, from the supermarket, to buy, i paid, we paid, paid, i spent, we spent',
+    { cat: 'bought' },
+  ),
+  ...all<Role>(
     'i spent, we spent, it cost me, it cost, that cost, this cost, i paid out, cost, costs, cost me, costs me, came to, comes to, paid, pay, spent, priced at, for under, price, cost us, costing, works out at, works out to, rang up at, rings up at, is costing me, costing me, is costing, costs you, cost you, set me back, sets you back, sets me back, set you back, stands me, stood me, ran me, runs me, runs you, cost us about, paying, i paid, we paid, total cost, budget, was only, were only',
     { cat: 'cost' },
   ),

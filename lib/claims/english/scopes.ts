@@ -126,6 +126,14 @@ export const SCOPES: [string, Role][] = [
     'behind',
   ),
   ...scope(framed('all {}, all {} of them, all {} of these', phrasesOf(COUNTED)), 'whole', 'free'),
+  ...scope(
+    framed(
+      'both {}, both {} together, both of the {}',
+      [...PORTION, ...SLICE, ...EACH].map(plural),
+    ),
+    'whole',
+    'free',
+  ),
   ...scope(framed('{}', [...BARE_PARTS]), 'portion', 'subject'),
   ...scope(['slice'], 'slice', 'subject'),
   ...scope(

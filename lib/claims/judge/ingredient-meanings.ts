@@ -34,17 +34,42 @@ export function ingredientMeanings(
   return found.length > 0 ? found : `no ingredient is called ${food}`;
 }
 
+/** One of an ingredient that is counted, as one of ten tortillas. */
+export function oneOfIngredient(
+  food: string,
+  dishes: About['dishes'],
+  { amounts }: JudgeContext,
+): readonly Meaning[] | string {
+  const lines = dishes.flatMap((of) =>
+    matchingLines(food, of.dish, amounts).map((own) => ({ of, own })),
+  );
+  if (lines.length === 0) return `no ingredient is called ${food}`;
+  const found = lines.map(({ of, own }) => {
+    const line = of.figures.lines.find(({ lineId }) => lineId === own.id);
+    const count = piecesOf(own);
+    const called = count === 1 ? '' : 'one of ';
+    return line && count ? lineMeaning(line, of.dish, 1 / count, called) : null;
+  });
+  const known = found.filter((meaning) => meaning !== null);
+  return known.length === found.length ? known : `how many of ${food} are there?`;
+}
+
+/** How many pieces an ingredient is; null where it is not counted. */
+function piecesOf({ quantity, unit }: RecipeLine): number | null {
+  const { low, high } = quantity ?? { low: null, high: null };
+  const pieces = unit === 'piece' || unit === 'serving';
+  const one = pieces && low && high && low.num * high.den === high.num * low.den && low.num > 0;
+  return one ? low.num / low.den : null;
+}
+
 function lineMeanings(
-  { quantity, unit }: RecipeLine,
+  own: RecipeLine,
   line: LineFigures,
   dish: JudgedDish['dish'],
   share: number,
 ): Meaning[] {
-  const { low, high } = quantity ?? { low: null, high: null };
-  const one = low && high && low.num * high.den === high.num * low.den;
-  const count = one ? low.num / low.den : 1;
-  const pieces = unit === 'piece' || unit === 'serving';
-  const counted = share === 1 && pieces && count > 1;
+  const count = piecesOf(own) ?? 1;
+  const counted = share === 1 && count > 1;
   const all = partsOf(line, dish, share);
   return counted ? [...all, lineMeaning(line, dish, 1 / count, 'one of ')] : all;
 }
