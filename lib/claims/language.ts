@@ -1,3 +1,4 @@
+import type { AmountWords, JudgingWords, QualifyingWords } from './judging-words';
 import type { Nutrient } from '#lib/foods/nutrients';
 import type { Phrases } from './phrases';
 import type { Claim, Hedge, NutrientUnit, Scope, Against } from './statement';
@@ -262,48 +263,11 @@ export interface PlaceWords {
   readonly sizes: ReadonlySet<string>;
   /** At the start of a line: a meal at its time of day begins something else. */
   readonly timeOfDay: RegExp;
+  /** A line with the total of what stands before; and that a line says energy. */
+  readonly total: RegExp;
+  readonly energy: RegExp;
   /** A number of a nutrient in a written line. */
   readonly nutrientNumber: RegExp;
-}
-
-/** Words around a number, and in the names of foods and portions, that tell what it is held against. */
-export interface JudgingWords {
-  /** Between clauses; and words behind which another food stands than the one that is spoken of. */
-  readonly clauses: RegExp;
-  readonly beside: RegExp;
-  /** Where the words of another amount may begin. */
-  readonly otherAmount: RegExp;
-  readonly cooked: RegExp;
-  readonly raw: RegExp;
-  /** Words for one part of a dish: a slice may be called a square, a portion a bowl. */
-  readonly called: Readonly<Record<'slice' | 'piece' | 'portion', RegExp>>;
-  readonly half: RegExp;
-  /** The stem of the oven's name. */
-  readonly oven: string;
-  /** Words that say nothing of what is done or to what. */
-  readonly small: ReadonlySet<string>;
-  /** What grammar adds to a word, and a letter that it doubled. */
-  readonly endings: RegExp;
-  readonly doubled: RegExp;
-  /** Parts of an animal: 'chicken breast' may be called chicken, 'chicken stock' may not. */
-  readonly cuts: ReadonlySet<string>;
-  /** What sweetens or salts, by its name (common practice, no source); and names that only seem to. */
-  readonly sweet: RegExp;
-  readonly notSweet: RegExp;
-  readonly salty: RegExp;
-  readonly notSalty: RegExp;
-}
-
-/** Words around an amount that say how much of it is used, or of what it is said. */
-export interface AmountWords {
-  /** Vessels and what is scooped or bunched, by a number that those have in common which are called alike. */
-  readonly vessels: ReadonlyMap<string, number>;
-  /** How often, or which part of it: 'both', 'half'. */
-  readonly times: ReadonlyMap<string, number>;
-  /** That so many of them, or such a part of it, is used; in groups those words, and the vessel or food. */
-  readonly used: RegExp;
-  /** That each portion has what follows. */
-  readonly eachHas: RegExp;
 }
 
 /** All that the reader knows of a language. */
@@ -331,6 +295,7 @@ export interface Language {
   readonly places: PlaceWords;
   readonly judging: JudgingWords;
   readonly amounts: AmountWords;
+  readonly qualifying: QualifyingWords;
   /** Words with a full stop that ends no sentence, where a small letter or digits follow. */
   readonly shortened: ReadonlySet<string>;
   /** The singular of a folded word. */

@@ -242,9 +242,9 @@ function judgeOf(context: JudgeContext): Judge {
     return only && others.length === 0 && !day ? only : null;
   }
 
-  function beyondPlace({ place }: ReadRow, { text }: PlacedText, about: About): BeyondPlace {
+  function beyondPlace({ place, inAll }: ReadRow, { text }: PlacedText, about: About): BeyondPlace {
     const among = about.dishes.length > 0 ? { among: about.dishes } : {};
-    return { dish: dishAlone(about), ...among, spoken: isSpoken(place.kind), text };
+    return { dish: dishAlone(about), ...among, spoken: isSpoken(place.kind), text, inAll };
   }
 
   function misheard(

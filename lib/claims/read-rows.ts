@@ -1,6 +1,8 @@
 import type { StatementPlace } from '#lib/claims/judged';
 import { mendAt, type Mends } from '#lib/claims/mend-readings';
 import { placeOf, type PlacedText, type Stretch, type Topic } from '#lib/claims/places/placed-text';
+import { qualified } from '#lib/claims/qualified';
+import { withRuns, type InAll } from '#lib/claims/judge-beyond/minutes-run';
 import { readStatements } from '#lib/claims/read-statements';
 import type { Statement, TextContext } from '#lib/claims/statement';
 import type { Mend, ReadingMend } from '#lib/episode/edit-schema';
@@ -15,6 +17,8 @@ export interface ReadRow {
   readonly statement: Statement;
   readonly topic: Topic;
   readonly mend: ReadingMend | null;
+  /** Of a time that goes on from another or before it: what they come to. */
+  readonly inAll?: InAll;
 }
 
 /** What the grammar is told of a stretch: the dishes, the one in force, its ingredients. */
@@ -32,7 +36,7 @@ export function readRows(text: PlacedText, contextOf: ContextOf, mends: Mends): 
     const context: TextContext = { form: text.form, ...contextOf(stretch.topic) };
     const words = typed.slice(stretch.start, stretch.end);
     for (const read of readStatements(words, context)) {
-      const statement = moved(read, stretch.start);
+      const statement = qualified(moved(read, stretch.start), text.text, context, stretch.topic);
       const mend = mendAt(mends, text, statement.start, statement.end);
       const place = placeOf(text, statement.start, statement.end);
       const row = { id: `${text.said.id}:${count}`, place, statement, topic: stretch.topic, mend };
@@ -47,7 +51,7 @@ export function readRows(text: PlacedText, contextOf: ContextOf, mends: Mends): 
       );
     }
   }
-  return rows;
+  return withRuns(rows, text.text);
 }
 
 /** A statement as the person said it is meant: of which dish, or the day, and of how much of it. */
@@ -58,7 +62,9 @@ function aboutAs(row: ReadRow, mend: Extract<Mend, { readonly kind: 'about' }>):
     statement.kind === 'nutrient' || statement.kind === 'amount' || statement.kind === 'price';
   if (!scoped || statement.scope === 'ingredient') return { ...row, place };
   // It is of the dish that was said now, and the person has confirmed the rest.
-  const { dish: _dish, unsure: _unsure, ...rest } = statement;
+  const { dish: _dish, unsure: _unsure, ...said } = statement;
+  // The person said of what it is, and so of one thing.
+  const { every: _every, ...rest } = said;
   return { ...row, place, statement: { ...rest, scope: mend.scope } };
 }
 

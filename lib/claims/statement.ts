@@ -62,6 +62,8 @@ interface Scoped {
   readonly scope: Scope;
   /** The food it is about, as the text names it, one of them where it is counted. */
   readonly food?: string;
+  /** It is said of each of the episode's dishes: 'three lunches, all under 500 calories'. */
+  readonly every?: true;
 }
 
 /** What a text says that ingredients, steps, prices or the day's log can bear out or contradict. */

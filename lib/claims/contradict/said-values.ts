@@ -85,7 +85,7 @@ type NutrientRow = SaidValue['row'];
 function isAmount(row: PlacedStatement): row is NutrientRow {
   const { statement } = row;
   if (statement.kind !== 'nutrient' || statement.unsure || statement.against) return false;
-  if (statement.unit === '%' || statement.unit === '%DV') return false;
+  if (statement.unit === '%' || statement.unit === '%DV' || statement.every) return false;
   return SCOPES.has(statement.scope) || isTitle(row);
 }
 

@@ -18,6 +18,7 @@ import { PLACES } from './places';
 import { SCOPES } from './scopes';
 import { SHORTENED, SMALL_WORDS } from './small-words';
 import { titleParts, titleVessels } from './title-parts';
+import { QUALIFYING } from './qualifying';
 import { CORRECTIONS, OTHER_DAYS, TIMES, TRAPS } from './traps';
 import { CURRENCIES, UNITS } from './units';
 import { set } from './words';
@@ -69,6 +70,7 @@ export const ENGLISH: Language = {
   places: PLACES,
   judging: JUDGING,
   amounts: AMOUNT_WORDS,
+  qualifying: QUALIFYING,
   shortened: SHORTENED,
   singular,
   fahrenheitFrom: { oven: 275, inside: 100 },

@@ -1,4 +1,4 @@
-import type { AmountWords } from '../language';
+import type { AmountWords } from '../judging-words';
 import { phrasesOf } from './words';
 
 const COUNTS: readonly (readonly [times: number, words: string])[] = [

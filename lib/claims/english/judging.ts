@@ -1,5 +1,29 @@
-import type { JudgingWords } from '../language';
+import type { JudgingWords } from '../judging-words';
 import { set } from './words';
+
+/** What food is cooked or kept in, by its names; longer ones first. */
+const APPLIANCES: ReadonlyMap<string, string> = new Map([
+  ['air fryer', 'air fryer'],
+  ['slow cooker', 'slow cooker'],
+  ['pressure cooker', 'pressure cooker'],
+  ['instant pot', 'pressure cooker'],
+  ['food processor', 'blender'],
+  ['frying pan', 'pan'],
+  ['microwave', 'microwave'],
+  ['toaster', 'toaster'],
+  ['blender', 'blender'],
+  ['freezer', 'freezer'],
+  ['fridge', 'fridge'],
+  ['refrigerator', 'fridge'],
+  ['grill', 'grill'],
+  ['broiler', 'grill'],
+  ['skillet', 'pan'],
+  ['wok', 'pan'],
+  ['pan', 'pan'],
+  ['hob', 'hob'],
+  ['stove', 'hob'],
+  ['oven', 'oven'],
+]);
 
 /** Words around a number that tell what it is held against. */
 export const JUDGING: JudgingWords = {
@@ -15,6 +39,12 @@ export const JUDGING: JudgingWords = {
     portion: /\b(?:portions?|servings?|bowls?|plates?)\b/i,
   },
   half: /\bhalf\b|½/i,
+  then: /\b(?:then|another|plus|more|further|after that|followed by)\b/i,
+  inAppliance: new RegExp(
+    `^\\s*(?:in|on|under|at|inside|into)\\s+(?:the\\s+|a\\s+|an\\s+|my\\s+|your\\s+)?(?:hot\\s+)?(${[...APPLIANCES.keys()].join('|')})\\b`,
+    'i',
+  ),
+  appliances: APPLIANCES,
   oven: 'oven',
   small: set(
     'a an and are at be but by for from get go goes got have i if in into is it its just like my no not of on one or our so that the them then they this to up was we with you your min mins minute minutes hour hours degrees degree about around until till out off over',

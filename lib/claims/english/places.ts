@@ -19,5 +19,8 @@ export const PLACES: PlaceWords = {
   sizes: set('big bigger small smaller large medium little mini giant huge'),
   timeOfDay:
     /^[^\p{L}\p{N}]*(?:\d{1,2}:\d{2}\s*(?:[ap]\.?m\b\.?)?|\d{1,2}(?:\.\d{2})?\s*[ap]\.?m\b\.?)[^\p{L}\p{N}]*(?=\p{L})/iu,
+  total:
+    /^[^\p{L}\p{N}]*(?:grand\s+|day(?:['’]s)?\s+|daily\s+|the\s+)?total(?:s|\s+for\s+the\s+day|\s+macros)?\s*(?:[:=–—-]|\d)/iu,
+  energy: /\d\s*(?:k?cals?\b|calories|kj\b)|\b(?:calories|kcal|energy)\s*:?\s*\d/i,
   nutrientNumber: /\d\s*(?:k?cals?\b|calories|kj\b|g\b|grams?\b|p\b|%)/i,
 };

@@ -1,4 +1,5 @@
 import type { DishFacts, EditFacts } from '#lib/claims/edit-facts';
+import type { InAll } from '#lib/claims/judge-beyond/minutes-run';
 import type { Dish } from '#lib/episode/context';
 import type { EpisodeFile } from '#lib/episode/schema';
 
@@ -24,6 +25,8 @@ export interface BeyondPlace {
   readonly among?: readonly BeyondDish[];
   /** Whether the words are spoken: numbers are said more coarsely than they are written. */
   readonly spoken: boolean;
+  /** What a time comes to with those that it goes on from. */
+  readonly inAll?: InAll | undefined;
   /** The text in which the statement has its place. */
   readonly text: string;
 }

@@ -124,7 +124,7 @@ function heldOn(
     case 'insideTemperature':
       return judgeInside(statement, dish, wordsAround(place, statement), context);
     case 'minutes':
-      return judgeMinutes(statement, dish, wordsAround(place, statement));
+      return judgeMinutes(statement, dish, wordsAround(place, statement), place.inAll);
     case 'readyIn':
       return judgeReadyIn(statement, dish);
     case 'portions':

@@ -1,9 +1,11 @@
+import { ENGLISH } from '#lib/claims/english/english';
 import type { BeyondDish } from '#lib/claims/judge-beyond/beyond-context';
 import { chooseByOven, chooseSteps } from '#lib/claims/judge-beyond/choose-steps';
+import type { InAll } from '#lib/claims/judge-beyond/minutes-run';
 import { meaningOf, settle, type Meaning } from '#lib/claims/judge-beyond/meanings';
 import { minutesRange, minutesText } from '#lib/claims/judge-beyond/number-words';
 import type { Around } from '#lib/claims/judge-beyond/words-around';
-import { cannotSay, type Verdicted } from '#lib/claims/judge/verdicted';
+import { cannotSay, plainly, worded, type Verdicted } from '#lib/claims/judge/verdicted';
 import {
   holdAgainst,
   saidInterval,
@@ -56,16 +58,55 @@ export function judgeMinutes(
   statement: Minutes,
   { dish, facts }: BeyondDish,
   around: Around,
+  inAll?: InAll,
 ): Verdicted {
-  const cooking = dish.steps.filter(({ role }) => COOKING.has(role));
-  if (cooking.length === 0) return cannotSay(`${dish.title} has no steps with times`);
+  const all = dish.steps.filter(({ role }) => COOKING.has(role));
+  if (all.length === 0) return cannotSay(`${dish.title} has no steps with times`);
+  const appliance = applianceIn(around.behind);
+  const cooking = appliance ? stepsIn(appliance, all) : all;
+  if (cooking.length === 0)
+    return cannotSay(`no step of ${dish.title} is in the ${appliance ?? ''}`);
   const took = new Map((facts?.steps ?? []).map(({ stepId, tookS }) => [stepId, tookS / 60]));
   const times = timesOf(cooking, took, around);
   if (times.length === 0) return cannotSay('which step? The words name none');
   const said = minutesSaid(statement);
   const meanings = times.map((time) => held(statement, said, dish, time));
   const whole = times.length > 1 ? [held(statement, said, dish, sumOf(times))] : [];
-  return settle([...meanings, ...whole], 'which step?');
+  const verdict = settle([...meanings, ...whole], 'which step?');
+  if (verdict.verdict !== 'off' || !inAll) return verdict;
+  const together = { ...statement, ...inAll };
+  const sum = settle(
+    times.map((time) => held(together, minutesSaid(together), dish, time)),
+    'which step?',
+  );
+  return sum.verdict === 'agrees' || sum.verdict === 'edge'
+    ? worded(sum.verdict, () => ({
+        ...plainly(sum),
+        why: `${minutesRange(inAll.low, inAll.high)} in all: ${sum.why}`,
+      }))
+    : verdict;
+}
+
+/** The kind of appliance that is named right behind a time; null where none is. */
+function applianceIn(behind: string): string | null {
+  const name = ENGLISH.judging.inAppliance.exec(behind)?.[1]?.toLowerCase();
+  return ENGLISH.judging.appliances.get(name ?? '') ?? null;
+}
+
+/** Names of appliances as words of a title, with their kinds. */
+const NAMES = [...ENGLISH.judging.appliances].map(
+  ([name, kind]) => [new RegExp(`\\b${name}\\b`, 'i'), kind] as const,
+);
+
+const kindsOf = ({ title, oven }: Step): readonly string[] => [
+  ...NAMES.flatMap(([name, kind]) => (name.test(title) ? [kind] : [])),
+  ...(oven ? ['oven'] : []),
+];
+
+/** The steps that may be in an appliance: those whose title names it; else those that are in no other. */
+function stepsIn(kind: string, steps: readonly Step[]): readonly Step[] {
+  const named = steps.filter((step) => kindsOf(step).includes(kind));
+  return named.length > 0 ? named : steps.filter((step) => kindsOf(step).length === 0);
 }
 
 function timesOf(

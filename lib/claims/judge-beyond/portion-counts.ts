@@ -1,5 +1,5 @@
 import { ENGLISH } from '#lib/claims/english/english';
-import type { JudgingWords } from '#lib/claims/language';
+import type { JudgingWords } from '#lib/claims/judging-words';
 import { onceFor } from '#lib/claims/once-for';
 import type { AmountContext } from '#lib/episode/context';
 import { finishedWeight } from '#lib/episode/finished-weight';

@@ -3,6 +3,7 @@ import type { NutrientUnit } from '#lib/claims/statement';
 import type { Figure } from '#lib/figures/figure';
 import type { Region } from '#lib/figures/line-parts';
 import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
+import { settleEvery } from './every-dish';
 import { hold, statedFigure, type Stated } from './hold-nutrient';
 import type { JudgeContext } from './judge-context';
 import type { About, Meaning } from './meaning';
@@ -25,6 +26,7 @@ export function judgeNutrient(
   about: About,
   context: JudgeContext,
 ): Verdicted {
+  if (statement.every && !about.settled) return judgeEvery(statement, place, context);
   const read = readMeanings(statement, place, about, context);
   if (typeof read === 'string') return cannotSay(read);
   const { stated } = read;
@@ -41,6 +43,21 @@ export function judgeNutrient(
   return verdicted;
 }
 
+/** Of each dish: of one of its portions, where it has some, else of all of it, or of what is eaten of it. */
+function judgeEvery(
+  { every: _, dish: _named, ...statement }: NutrientStatement,
+  place: Pick<StatementPlace, 'kind'>,
+  context: JudgeContext,
+): Verdicted {
+  const all = context.dishes.map((dish) => {
+    const scope = dish.dish.recipe.portions.length > 0 ? ('portion' as const) : ('dish' as const);
+    const about = { dishes: [dish], day: false, portionId: null, settled: null };
+    const verdicted = judgeNutrient({ ...statement, scope }, place, about, context);
+    return { title: dish.dish.title, verdicted };
+  });
+  return settleEvery(all);
+}
+
 /**
  * Tries other numbers in the place of a statement’s: what is near what it may be of, and what would agree with all of it.
  */
@@ -53,7 +70,7 @@ export function nutrientTrial(
   readonly near: (value: number) => boolean;
   readonly agrees: (other: NutrientStatement) => boolean;
 } {
-  const read = readMeanings(statement, place, about, context);
+  const read = statement.every ? '' : readMeanings(statement, place, about, context);
   const figures =
     typeof read === 'string'
       ? [null]

@@ -17,7 +17,7 @@ export function meaningsOf(
 ): readonly Meaning[] | string {
   const own = kept.get(about) ?? new Map<string, readonly Meaning[] | string>();
   kept.set(about, own);
-  const key = `${statement.scope} ${statement.food ?? ''}`;
+  const key = `${statement.scope} ${statement.food ?? ''} ${statement.against ?? ''}`;
   const known = own.get(key) ?? allMeanings(statement, about, context);
   own.set(key, known);
   return known;
@@ -75,7 +75,9 @@ function allMeanings(
     case 'ingredient':
       return ingredientMeanings(food ?? '', about.dishes, context);
     case 'compared':
-      return 'it is set beside something that is not in this episode';
+      return statement.against === 'more' || statement.against === 'less'
+        ? 'it is a difference to something that is not worked out here'
+        : 'it is set beside something that is not in this episode';
     case 'unknown':
       return 'of what, or of how much of it?';
   }

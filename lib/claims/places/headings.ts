@@ -2,7 +2,7 @@ import { ENGLISH } from '#lib/claims/english/english';
 import { chaptersIn } from '#lib/cut/read-chapters';
 import { words } from '#lib/foods/search-text';
 import { dishesNamed, type DishName } from './dish-names';
-import type { Topic } from './placed-text';
+import { UNKNOWN_TOPIC, type Topic } from './placed-text';
 
 /** Words of a heading at most (common practice, no source). */
 const MOST_WORDS = 9;
@@ -19,7 +19,7 @@ export function topicsOfLines(
   let held = whole;
   let blank = true;
   const chapters = chaptersIn(lines);
-  return lines.map((line, index) => {
+  const topics = lines.map((line, index) => {
     const afterBlank = blank;
     blank = line.trim() === '';
     if (blank) return held;
@@ -37,6 +37,29 @@ export function topicsOfLines(
     if (names.length > 1 && other) held = whole;
     return held;
   });
+  return withTotal(lines, topics);
+}
+
+/**
+ * A total at the end of several dishes, set off by a blank line, is the day's where the last dish has numbers of its own;
+ * else nobody can say whether it is that dish's. Where a dish before has a total too, each is of its dish.
+ */
+function withTotal(lines: readonly string[], topics: readonly Topic[]): Topic[] {
+  const { total, energy } = ENGLISH.places;
+  const at = lines.findIndex((line) => total.test(line) && energy.test(line));
+  const held = topics[at];
+  const blank = lines[at - 1]?.trim() === '';
+  if (held?.kind !== 'dish' || !blank) return [...topics];
+  const isHeld = (topic: Topic) => topic.kind === 'dish' && topic.segmentId === held.segmentId;
+  const others = topics.slice(0, at).some((topic) => topic.kind === 'dish' && !isHeld(topic));
+  const later = topics.slice(at).some((topic) => topic.kind === 'dish' && !isHeld(topic));
+  if (!others || later) return [...topics];
+  const own = lines.slice(0, at).some((line, index) => {
+    const topic = topics[index];
+    return topic !== undefined && isHeld(topic) && energy.test(line);
+  });
+  const topic: Topic = own ? { kind: 'day' } : UNKNOWN_TOPIC;
+  return topics.map((each, index) => (index === at ? topic : each));
 }
 
 /** A line that begins with the dish's name, or is little more than it. */

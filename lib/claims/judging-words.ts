@@ -1,0 +1,62 @@
+/** Words around a number, and in the names of foods and portions, that tell what it is held against. */
+export interface JudgingWords {
+  /** Between clauses; and words behind which another food stands than the one that is spoken of. */
+  readonly clauses: RegExp;
+  readonly beside: RegExp;
+  /** Where the words of another amount may begin. */
+  readonly otherAmount: RegExp;
+  readonly cooked: RegExp;
+  readonly raw: RegExp;
+  /** Words for one part of a dish: a slice may be called a square, a portion a bowl. */
+  readonly called: Readonly<Record<'slice' | 'piece' | 'portion', RegExp>>;
+  readonly half: RegExp;
+  /** Between two times of which the second goes on from the first. */
+  readonly then: RegExp;
+  /** Right behind a time: 'in the microwave'; by what an appliance is called, its kind. */
+  readonly inAppliance: RegExp;
+  readonly appliances: ReadonlyMap<string, string>;
+  /** The stem of the oven's name. */
+  readonly oven: string;
+  /** Words that say nothing of what is done or to what. */
+  readonly small: ReadonlySet<string>;
+  /** What grammar adds to a word, and a letter that it doubled. */
+  readonly endings: RegExp;
+  readonly doubled: RegExp;
+  /** Parts of an animal: 'chicken breast' may be called chicken, 'chicken stock' may not. */
+  readonly cuts: ReadonlySet<string>;
+  /** What sweetens or salts, by its name (common practice, no source); and names that only seem to. */
+  readonly sweet: RegExp;
+  readonly notSweet: RegExp;
+  readonly salty: RegExp;
+  readonly notSalty: RegExp;
+}
+
+/** Words around an amount that say how much of it is used, or of what it is said. */
+export interface AmountWords {
+  /** Vessels and what is scooped or bunched, by a number that those have in common which are called alike. */
+  readonly vessels: ReadonlyMap<string, number>;
+  /** How often, or which part of it: 'both', 'half'. */
+  readonly times: ReadonlyMap<string, number>;
+  /** That so many of them, or such a part of it, is used; in groups those words, and the vessel or food. */
+  readonly used: RegExp;
+  /** That each portion has what follows. */
+  readonly eachHas: RegExp;
+}
+
+/** Words around a number that say of which several it is, or of what else than the dish; looked for in plain text. */
+export interface QualifyingWords {
+  /** Right before a number: 'without the cheese it's'; in a group what is left out, and which of these is a pronoun. */
+  readonly without: RegExp;
+  readonly pronouns: RegExp;
+  /** 'than most bars', with what they are and the words from there to the number in groups. */
+  readonly thanOthers: RegExp;
+  /** Right before a number: 'all', 'every one of them is'; in a group its verb. */
+  readonly allOf: RegExp;
+  /** The same of what is pointed at: 'all of them are'. */
+  readonly allOfThem: RegExp;
+  /** Of each of them, behind a number. */
+  readonly each: RegExp;
+  /** So many dishes; the same right before a number. */
+  readonly countedDishes: RegExp;
+  readonly countedRight: RegExp;
+}
