@@ -106,6 +106,12 @@ export function RowsInPage(props: Omit<Props, 'className'>) {
     useFlushSync: false,
     rangeExtractor: (range) => withKept(range, keep),
   });
+  // Where the page stands behind the list, the browser itself keeps what is seen in its place.
+  // eslint-disable-next-line react-hooks/immutability -- the library takes this rule by assignment alone
+  rows.shouldAdjustScrollPositionOnItemSizeChange = ({ start }, _, { scrollOffset }) => {
+    const offset = scrollOffset ?? 0;
+    return start < offset && offset < above + rows.getTotalSize();
+  };
   useShown(show, (index) => {
     const size = rows.measurementsCache[index]?.size ?? 0;
     const tall = size > (rows.scrollRect?.height ?? size) - LOWER_EDGE;
