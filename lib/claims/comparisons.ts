@@ -38,21 +38,6 @@ export function compared(
   return setAgainst(text, quantity, before) ? { scope: 'compared', against } : null;
 }
 
-/**
- * 'do honey instead, that's about 60 calories more': a difference to another way of making it, which no food behind
- * the number takes. 'More or less' softens, and 'less than four' begins another number.
- */
-export function differing(
-  { marks, tokens, language }: Text,
-  { end }: Quantity,
-): Partial<Said> | null {
-  const than = marks.at('than', end);
-  if (!than) return null;
-  const next = tokens[than.to]?.folded ?? '';
-  if (language.numbers.or.has(next) || marks.at('thanWord', than.to)) return null;
-  return { scope: 'compared', against: than.role.against };
-}
-
 /** Whether another thing was set beside this dish just before: a difference is to that. */
 function setAgainst(text: Text, { begin }: Quantity, before: Quantity | undefined): boolean {
   const scope = comparedIn(text, begin - NEAR, begin);

@@ -1,5 +1,5 @@
 import { hedgeBehind } from './hedge-behind';
-import { compared, differing, moreThan, shareOf } from './comparisons';
+import { compared, moreThan, shareOf } from './comparisons';
 import { differenceBy } from './differences';
 import { ofIngredient } from './of-ingredient';
 import type { Noun, Quantity, Said } from './quantity';
@@ -81,8 +81,7 @@ function said(
   const own =
     compared(text, quantity, before.at(-1)) ??
     differenceBy(text, quantity, before.at(-1)) ??
-    ofIngredient(text, quantity, before) ??
-    differing(text, quantity);
+    ofIngredient(text, quantity, before);
   // 'that's another eighty calories': of what, nobody can say.
   const adds = text.marks.before('by', quantity.begin)?.role.swapped;
   if (own === null && (adds ?? text.marks.before('back', quantity.begin)))

@@ -1,4 +1,5 @@
 import { sentenceEnd, sentenceStart } from './context';
+import { isApposition } from './apposition';
 import type { DishMention } from './dishes';
 import type { Mark } from './marks';
 import { otherDishes } from './other-dishes';
@@ -213,20 +214,6 @@ function isDenied({ marks, tokens }: Text, { from, to, role }: Mark<'scope'>): b
     marks.before('target', from) !== undefined &&
     marks.before('eat', from) === undefined;
   return total || need || (role.link === 'free' && marks.before('not', from) !== undefined);
-}
-
-/** '200 grams of yogurt, the full fat one,': which kind of that food, and no other dish. */
-function isApposition(
-  text: Text,
-  { from, role }: Mark<'scope'>,
-  ends: ReadonlySet<number>,
-): boolean {
-  if (role.scope !== 'compared' || text.tokens[from - 1]?.text !== ',') return false;
-  for (let at = from - 1; at >= from - LONGEST_FOOD - 1; at -= 1) {
-    const food = text.food(at);
-    if (food?.to === from - 1 && (ends.has(food.to) || ends.has(at))) return true;
-  }
-  return ends.has(from - 1) && text.marks.before('noun', from - 1) === undefined;
 }
 
 /** Tokens from a part that stands first to its number. */

@@ -127,7 +127,7 @@ describe('numbers of another than the dish as it is', () => {
     // What is not in it was never there.
     ['Without the cheese it is 600 calories.', ['agrees']],
     ['Better than most rolls, and a shop roll is 300 calories.', ['unknown']],
-    ['That is 90 calories more with twice the beans.', ['unknown']],
+    ['You can do double the beans, that is 90 calories more.', []],
     // One of four buns: 500 calories in all.
     ['The buns are the soft ones, they are 125 calories each.', ['agrees']],
     ['The buns are the soft ones, they are 150 calories each.', ['off']],
