@@ -1,4 +1,5 @@
 import type { Judged } from '#lib/claims/judged';
+import { ENGLISH } from '#lib/claims/english/english';
 import { oneLine, sentenceAround } from '#lib/claims/sentence-around';
 import { secondsToSay, wordsIn } from '#lib/cut/speaking-rate';
 
@@ -64,14 +65,34 @@ function cardOf(words: string, { startMs, endMs }: Placed) {
 
 function sentenceOf(
   text: string,
-  { start, end }: Judged['statement'],
+  statement: Judged['statement'],
   sayInstead: string,
   perMinute: number,
 ): WaysToMend['sentence'] {
+  const { start, end } = statement;
   const around = sentenceAround(text, start, end);
+  const share = sharesOf(statement, sayInstead);
   const words = oneLine(
-    `${text.slice(around.start, start)}${sayInstead}${text.slice(end, around.end)}`,
+    `${share(text.slice(around.start, start))}${sayInstead}${share(text.slice(end, around.end))}`,
   );
   const tenths = (spoken: string) => Math.round(secondsToSay(wordsIn(spoken), perMinute) * 10) / 10;
   return { was: around.words, words, wasS: tenths(around.words), seconds: tenths(words) };
+}
+
+/**
+ * Puts right the share that follows from how many portions there are: a quarter of four is a fifth of five. Of other
+ * statements, and of shares that follow from no such number, the words stay.
+ */
+function sharesOf(statement: Judged['statement'], sayInstead: string): (words: string) => string {
+  const right = /^\d+/.exec(sayInstead)?.[0];
+  if (statement.kind !== 'portions' || statement.low !== statement.high || !right) {
+    return (words) => words;
+  }
+  const { fractions } = ENGLISH.numbers;
+  const named = [...fractions].find(([, of]) => of === Number(right))?.[0];
+  return (words) =>
+    words.replace(/\b(?:an?|one)\s+(\p{L}+)/giu, (share, word: string) => {
+      if (fractions.get(word.toLowerCase()) !== statement.low) return share;
+      return named ? `${/^[aeiou]/.test(named) ? 'an' : 'a'} ${named}` : `1/${right}`;
+    });
 }

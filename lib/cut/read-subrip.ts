@@ -28,7 +28,7 @@ export function readSubRip(text: string): Captions {
     const of = { line, skipped: false };
     const times = readTiming(written);
     if (times === null) {
-      const message = `“${written}” is no two times: left out with its words.`;
+      const message = `“${written}” should say from when to when, as in 00:00:01,000 --> 00:00:04,000: left out with its words.`;
       remarks.push({ line, code: 'times', message, skipped: true });
       continue;
     }

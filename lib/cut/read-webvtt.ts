@@ -69,7 +69,7 @@ function readBlock(lines: readonly string[], at: number, cueSeen: boolean): Read
   const strict = readTiming(written, readWebVttTime);
   const times = strict ?? readTiming(written);
   if (times === null) {
-    const message = `“${written.trim()}” is no two times: left out with its words.`;
+    const message = `“${written.trim()}” should say from when to when, as in 00:01.000 --> 00:04.000: left out with its words.`;
     return { block: null, next, remark: { line, code: 'times', message, skipped: true } };
   }
   const text = lines.slice(timesAt + 1, next).join('\n');

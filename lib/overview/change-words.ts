@@ -46,7 +46,10 @@ export function actWords(lines: readonly ChangeLine[], telling: Telling): readon
         telling,
       ),
     ),
-    ...told.filter(({ verb }) => verb === 'changed').flatMap((each) => changed(each, telling)),
+    ...oncePerName(
+      told.filter(({ verb }) => verb === 'changed'),
+      telling,
+    ).flatMap((each) => changed(each, telling)),
     ...moves(
       told.filter(({ verb }) => verb === 'moved'),
       telling,
@@ -126,6 +129,18 @@ function countsOf(told: readonly Told[]): string {
   return counts.length === 0 ? '' : `, with ${counts.join(', ')}`;
 }
 
+/** Rows without those of which nothing changed but a name that another row has told, as a dish's recipe has its title. */
+function oncePerName(rows: readonly Told[], telling: Telling): readonly Told[] {
+  const nameOf = ({ subject, before, after }: Told) =>
+    before && after ? `${subject.name(before, telling)}\n${subject.name(after, telling)}` : '';
+  const named = new Set(rows.filter(({ subject }) => subject.kind !== null).map(nameOf));
+  const isAgain = (told: Told) =>
+    told.subject.kind === null &&
+    fieldChanges(told, telling).length === 1 &&
+    named.has(nameOf(told));
+  return rows.filter((told) => !isAgain(told));
+}
+
 /** One sentence for a changed row; its own words first, as "200 g barley → 220 g barley". */
 function changed(told: Told, telling: Telling): readonly string[] {
   const { subject, before, after } = told;
@@ -144,7 +159,14 @@ function changed(told: Told, telling: Telling): readonly string[] {
   const place = placeOf(told, telling);
   const name = renamed || subject.kind === null ? '' : cut(to);
   const where = [place, name].filter((text) => text !== '').join(', ');
-  return [capital(`${where || (subject.kind?.[0] ?? 'changed')}: ${parts.join('; ')}`)];
+  const kind = kindOf(subject, [told]);
+  const what =
+    kind === ''
+      ? renamed
+        ? 'title changed'
+        : 'changed'
+      : `${kind} ${renamed ? 'renamed' : 'changed'}`;
+  return [capital(`${where || what}: ${parts.join('; ')}`)];
 }
 
 /** What was typed and not saved, beside what it was typed into; that it was put away later says nothing. */

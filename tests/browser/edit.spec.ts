@@ -245,7 +245,7 @@ test.describe('in an episode of its own', () => {
     await text.getByRole('button', { name: 'Take it instead' }).click();
     const newer = page.locator('li').filter({ hasText: 'A newer text for title.txt' }).last();
     await expect(newer.getByRole('status')).toContainText(
-      'was read as Western European (Windows-1252); look at its accents.',
+      'was read as Western European (Windows-1252): check that accents are right.',
     );
     await newer.getByLabel('Paste it').fill('Custard');
     await newer.getByRole('button', { name: 'Take it instead' }).click();

@@ -152,3 +152,16 @@ describe('times that go on from one another', () => {
     expect([words, verdicts(words, 'captions', of)]).toEqual([words, expected]);
   });
 });
+
+describe('what to say instead', () => {
+  const of = aFile([BOWLS], FOODS, { resolutionMg: 1 });
+  const instead = (words: string) => rowsOf(of, words, 'captions').map((row) => row.sayInstead);
+
+  it.each([
+    ['This makes four portions.', '5 portions'],
+    ['This makes four bowls.', '5 bowls'],
+    ['This serves four.', '5 portions'],
+  ])('keeps what is counted: %s', (words, right) => {
+    expect(instead(words)).toEqual([right]);
+  });
+});

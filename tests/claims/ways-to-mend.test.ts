@@ -91,3 +91,43 @@ test.each([
 ])('around %i to %i ms five seconds are heard, and all of the words', (from, to, fromS, toS) => {
   expect(heardAround(from, to)).toEqual({ fromS, toS });
 });
+
+describe('the sentence to say again where portions are off', () => {
+  const mended = (text: string, words: string, low: number, sayInstead: string) => {
+    const at = text.indexOf(words);
+    const place = { start: at, end: at + words.length, words };
+    const said = { ...off.statement, ...place };
+    const statement: Judged['statement'] = {
+      ...{ kind: 'portions', unit: 'portion', low, high: low, hedge: 'none' },
+      ...{ start: said.start, end: said.end, words, tags: [], how: [] },
+    };
+    return waysToMend({ ...off, statement, sayInstead }, text, 150).sentence?.words;
+  };
+
+  test.each([
+    [
+      'This makes four portions, so you get a quarter of the pan.',
+      'four portions',
+      4,
+      '5 portions',
+      'This makes 5 portions, so you get a fifth of the pan.',
+    ],
+    [
+      'It serves three, a third each.',
+      'three',
+      3,
+      '8 portions',
+      'It serves 8 portions, an eighth each.',
+    ],
+    // A share that follows from another number stays.
+    [
+      'It makes four portions with a third of the rice.',
+      'four portions',
+      4,
+      '5 portions',
+      'It makes 5 portions with a third of the rice.',
+    ],
+  ])('%s', (text, words, low, sayInstead, sentence) => {
+    expect(mended(text, words, low, sayInstead)).toBe(sentence);
+  });
+});

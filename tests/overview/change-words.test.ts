@@ -175,3 +175,16 @@ describe('in words', () => {
     expect(said?.length).toBeLessThan(300);
   });
 });
+
+test('a dish and its recipe that get another title are renamed once', () => {
+  const update = (entity: 'Segment' | 'Recipe', more: object = {}): ChangeLine => {
+    const before = { id: entity, deletedAt: null, title: 'Bean pot', ...more };
+    return { entity, entityId: entity, before, after: { ...before, title: 'Bean stew' } };
+  };
+  const dish = update('Segment', { kind: 'recipe' });
+  expect(words(dish, update('Recipe'))).toEqual(['Dish renamed: Bean pot → Bean stew']);
+  expect(words(update('Segment', { kind: 'talk' }))).toEqual([
+    'Talk renamed: Bean pot → Bean stew',
+  ]);
+  expect(words(update('Recipe'))).toEqual(['Title changed: Bean pot → Bean stew']);
+});

@@ -7,7 +7,7 @@ import {
   type PortionCount,
 } from '#lib/claims/judge-beyond/portion-counts';
 import { cannotSay, type Verdicted } from '#lib/claims/judge/verdicted';
-import { saidInterval } from '#lib/claims/said-interval';
+import { numberWords, saidInterval } from '#lib/claims/said-interval';
 import type { Statement } from '#lib/claims/statement';
 import type { AmountContext } from '#lib/episode/context';
 
@@ -32,6 +32,16 @@ export function judgePortions(
   return settle(meanings, 'which portions?');
 }
 
+/** The right number with the noun that was said, or what the parts are called: '5 portions'. */
+function withNoun(makes: string, statement: Portions, value: number): string {
+  const { words, unit, low, high } = statement;
+  const number = numberWords(statement);
+  const noun = words.startsWith(number) ? words.slice(number.length).trim() : '';
+  const one = value === 1;
+  const same = noun !== '' && (low === 1 && high === 1) === one;
+  return `${makes} ${same ? noun : `${unit}${one ? '' : 's'}`}`;
+}
+
 function held(
   statement: Portions,
   segmentId: string,
@@ -51,7 +61,7 @@ function held(
     return {
       why: `your dish makes ${makes}: “${name}”${made}`,
       called: `${makes} (“${name}”${made})`,
-      sayInstead: makes,
+      sayInstead: withNoun(makes, statement, range.value),
       apart: (distance, above) =>
         `${plain(distance)} ${above ? 'more' : 'fewer'} than your portions`,
       against: { kind: 'portions', segmentId },

@@ -2,9 +2,11 @@ import { figureStatus, type Figure } from '#lib/figures/figure';
 import { printFigure, type PrintedFigure } from '#lib/figures/print-figure';
 import { provisionalWords } from '#lib/figures/provisional-words';
 import { printCount, printTo, settled } from '#lib/units/print';
+import { holdFigure } from './hold-figure';
 import type { Held, Stated } from './hold-nutrient';
 import type { Meaning } from './meaning';
 import { amountSaid, amountText, statedStep } from './nutrient-words';
+import { saidNutrient } from './said-number';
 import { rightNumber } from './say-instead';
 import { cannotSay, type Verdicted } from './verdicted';
 
@@ -77,7 +79,23 @@ function whyOf(held: Held, stated: Stated): string {
   const { range } = printed(figure, stated);
   const waits = figure.provisional.length > 0 ? `; ${provisionalWords(figure.provisional)}` : '';
   const published = tally && meaning.published ? publishedWords(meaning, stated) : '';
-  return `${meaning.called}: ${figureWords(figure, stated)}, ${range}${waits}${published}`;
+  return `${meaning.called}: ${figureWords(figure, stated)}, ${range}${waits}${published}${roundedWords(held, stated)}`;
+}
+
+/** Why a number is another in a text, or where it is published, than it would be said or shown. */
+function roundedWords(held: Held, stated: Stated): string {
+  const { figure, verdict, tally } = held;
+  if (!figure || verdict === 'agrees' || tally) return '';
+  const { statement, factor, spoken } = stated;
+  const { published } = rightOptions(held, stated);
+  const shown = printFigure(figure, stepOf(figure, stated)).text.replaceAll(',', '');
+  const other = published !== null && Number(shown) !== published && verdict === 'off';
+  const tallied = other ? `; ${printCount(published)} is published, so that numbers add up` : '';
+  if (verdict !== 'edge' || spoken || statement.hedge !== 'none') return tallied;
+  const aloud = holdFigure(saidNutrient(statement, factor, true), statement.hedge, figure);
+  return aloud.verdict === 'agrees'
+    ? '; said aloud it would agree, since round numbers are said less exactly than they are written'
+    : tallied;
 }
 
 function publishedWords({ published }: Meaning, { statement, context }: Stated): string {

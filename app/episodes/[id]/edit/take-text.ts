@@ -42,7 +42,7 @@ export async function takeText(form: FormData, pasted: string): Promise<Result<T
   if (pasted.trim() !== '' && plain(pasted) !== plain(text)) return TWO;
   const told = certain
     ? ''
-    : ` It did not say how its letters are written and was read as ${ENCODINGS[encoding]}; look at its accents.`;
+    : ` The file does not name its text encoding and was read as ${ENCODINGS[encoding]}: check that accents are right.`;
   return checked({ text, name: file.name, told }, 'file');
 }
 

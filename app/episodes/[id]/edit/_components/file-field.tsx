@@ -14,7 +14,7 @@ export function FileField({ form, state }: { readonly form: string; readonly sta
         form={form}
         name="file"
         label="Or choose a file"
-        hint="It is kept in this program alone. How its letters are written is found out."
+        hint="It is kept in this program alone. Any text encoding will do: the program finds out which it is."
         state={state}
       >
         {(wired) => (

@@ -18,6 +18,7 @@ export function Summary({ page }: { readonly page: EditPage }) {
     said(counts.edge, 'is at the edge', 'are at the edge'),
     said(counts.agrees, 'agrees with your breakdown', 'agree with your breakdown'),
     said(counts.unknown, 'can’t be held against anything', 'can’t be held against anything'),
+    said(counts.aside, 'is put aside', 'are put aside'),
   ].filter((words) => words !== null);
   return (
     <div className="mb-8 max-w-[70ch]">
