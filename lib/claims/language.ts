@@ -1,3 +1,4 @@
+import type { PlaceWords } from './place-words';
 import type { AmountWords, JudgingWords, QualifyingWords } from './judging-words';
 import type { Nutrient } from '#lib/foods/nutrients';
 import type { Phrases } from './phrases';
@@ -249,25 +250,6 @@ export interface Patterns {
   readonly endOfNumber: RegExp;
   /** At the end of what stands before a name that a number has taken: '115 calories in …', '12 g of protein for …'. */
   readonly takenByNumber: RegExp;
-}
-
-/** Words by which a text turns to a dish or to a part of it. */
-export interface PlaceWords {
-  /** Said before the name of the dish that the talk turns to: 'first up'. */
-  readonly turns: Phrases<true>;
-  /** Words of headings within a dish; what stands under them is still about it. */
-  readonly partsOfDish: ReadonlySet<string>;
-  /** Words that stand for a dish and are no name of one, in their singulars: “the big one”. */
-  readonly noNames: ReadonlySet<string>;
-  /** How big something is: tells two dishes apart and names none alone. */
-  readonly sizes: ReadonlySet<string>;
-  /** At the start of a line: a meal at its time of day begins something else. */
-  readonly timeOfDay: RegExp;
-  /** A line with the total of what stands before; and that a line says energy. */
-  readonly total: RegExp;
-  readonly energy: RegExp;
-  /** A number of a nutrient in a written line. */
-  readonly nutrientNumber: RegExp;
 }
 
 /** All that the reader knows of a language. */

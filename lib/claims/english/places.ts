@@ -1,4 +1,4 @@
-import type { PlaceWords } from '../language';
+import type { PlaceWords } from '../place-words';
 import { phrases } from '../phrases';
 import { all, set } from './words';
 
