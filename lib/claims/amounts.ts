@@ -4,7 +4,7 @@ import { isListed } from './counted-pieces';
 import { foodAt } from './foods';
 import { lateFood } from './late-foods';
 import { phraseAt } from './phrases';
-import { isDish } from './subject-food';
+import { isDish } from './dish-word';
 import type { Quantity, Said } from './quantity';
 import { only, type Text } from './text';
 import { tokenize } from './tokens';

@@ -1,4 +1,4 @@
-import { isDish } from './subject-food';
+import { isDish } from './dish-word';
 import { isOpen } from './bare-energy';
 import type { FoodSpan } from './foods';
 import { listedFoods } from './listed-foods';

@@ -1,5 +1,6 @@
 import { markBefore, markBehind, sentenceStart } from './context';
-import { foodBefore, isAllOf, isDish } from './subject-food';
+import { foodBefore, isAllOf } from './subject-food';
+import { isDish } from './dish-word';
 import { phraseAt } from './phrases';
 import type { Quantity, Said } from './quantity';
 import { only, type Text } from './text';

@@ -1,6 +1,6 @@
 import { foodBehind } from './amount-foods';
 import type { Quantity } from './quantity';
-import { isDish } from './subject-food';
+import { isDish } from './dish-word';
 import type { Text } from './text';
 
 /** Packs that somebody cooks with at most. */

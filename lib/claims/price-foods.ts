@@ -1,6 +1,7 @@
 import type { FoodSpan } from './foods';
 import type { Quantity, Said } from './quantity';
-import { foodBefore, isDish } from './subject-food';
+import { foodBefore } from './subject-food';
+import { isDish } from './dish-word';
 import { only, type Text } from './text';
 
 /** Why a price is none of one food alone: 'vinegar and soy, fifty cents'. */

@@ -2,7 +2,8 @@ import { lastBefore, sentenceEnd } from './context';
 import { foodBeside, ofFood } from './price-foods';
 import { isPaidFor } from './paid-for';
 import type { Quantity, Said } from './quantity';
-import { foodBefore, isDish } from './subject-food';
+import { foodBefore } from './subject-food';
+import { isDish } from './dish-word';
 import { only, type Text } from './text';
 
 /** Tokens around a price in which a thing that no one eats makes it no statement. */

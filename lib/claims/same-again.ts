@@ -1,7 +1,7 @@
 import type { FoodSpan } from './foods';
 import type { Mark } from './marks';
 import { made } from './multiples';
-import { isDish } from './subject-food';
+import { isDish } from './dish-word';
 import type { Quantity } from './quantity';
 import type { Text } from './text';
 

@@ -1,5 +1,6 @@
 import { foodBefore as pausedFood } from './bare-measures';
-import { foodBefore, isDish } from './subject-food';
+import { foodBefore } from './subject-food';
+import { isDish } from './dish-word';
 import type { Quantity } from './quantity';
 import { only, type Text } from './text';
 

@@ -5,7 +5,7 @@ import type { Mark } from './marks';
 import { otherDishes } from './other-dishes';
 import { isName, isOfOne, isThisDish } from './part-names';
 import { phraseAt } from './phrases';
-import { isDish } from './subject-food';
+import { isDish } from './dish-word';
 import type { Quantity } from './quantity';
 import type { Against, Scope } from './statement';
 import { unnamedParts } from './unnamed-parts';

@@ -1,4 +1,4 @@
-import { isDish } from './subject-food';
+import { isDish } from './dish-word';
 import type { Quantity } from './quantity';
 import type { Mention } from './scope-mentions';
 import type { Text } from './text';

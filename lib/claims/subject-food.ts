@@ -1,4 +1,5 @@
 import { markBefore } from './context';
+import { isDish } from './dish-word';
 import type { FoodSpan } from './foods';
 import type { Quantity } from './quantity';
 import type { Mark } from './marks';
@@ -77,19 +78,3 @@ export function isAllOf(text: Text, { from, to }: Pick<FoodSpan, 'from' | 'to'>)
 }
 
 const isAll = ({ role }: Mark<'scope'>) => role.scope === 'whole' || role.scope === 'half';
-
-/** Whether a food has the last word of a dish's title, and no word that the title has not. */
-export function isDish({ context, language }: Text, name: string): boolean {
-  const titles = [...(context.dishes ?? []), ...(context.dish === undefined ? [] : [context.dish])];
-  const words = name.split(/[ -]/).map(language.singular);
-  const { and } = language.numbers;
-  return titles.some((title) => {
-    const all = title
-      .toLowerCase()
-      .split(/[^\p{L}]+/u)
-      .map(language.singular);
-    // 'steak and eggs': one of two foods that it names.
-    if (words.length === 1 && and.has(all.at(-2) ?? '')) return false;
-    return words.at(-1) === all.at(-1) && words.every((word) => all.includes(word));
-  });
-}

@@ -1,5 +1,5 @@
 import type { Quantity } from './quantity';
-import { isDish } from './subject-food';
+import { isDish } from './dish-word';
 import type { Text } from './text';
 
 /** Tokens from one amount of a list to the next. */

@@ -1,6 +1,6 @@
 import { isOpen } from './bare-energy';
 import type { Quantity, Said } from './quantity';
-import { isDish } from './subject-food';
+import { isDish } from './dish-word';
 import type { Text } from './text';
 
 /** Tokens from the first part to what they come to; parts at most; and what rounding of each may come to. */

@@ -1,15 +1,7 @@
 import { compared } from './comparisons';
 import { differenceBy } from './differences';
-import {
-  choose,
-  countsNear,
-  isAgain,
-  isRow,
-  mayFollow,
-  moneyOf,
-  nextInRow,
-  rowFrom,
-} from './bare-numbers';
+import { isAgain, isRow, mayFollow, nextInRow, rowFrom } from './bare-numbers';
+import { choose, countsNear, moneyOf } from './choose-topic';
 import { lessBy, shareOf, timesOf, type Topic } from './multiples';
 import type { DishMention } from './dishes';
 import type { Noun, Quantity } from './quantity';

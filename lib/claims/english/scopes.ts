@@ -80,9 +80,7 @@ export const SCOPES: [string, Role][] = [
   ),
   ...scope(phrasesOf('half, the half, your half, my half'), 'half', 'subject'),
   ...scope(
-    phrasesOf(
-      'in my half, in your half, for my half, in each half, per half, in one half',
-    ),
+    phrasesOf('in my half, in your half, for my half, in each half, per half, in one half'),
     'half',
     'behind',
   ),
