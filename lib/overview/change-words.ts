@@ -160,13 +160,14 @@ function changed(told: Told, telling: Telling): readonly string[] {
   const name = renamed || subject.kind === null ? '' : cut(to);
   const where = [place, name].filter((text) => text !== '').join(', ');
   const kind = kindOf(subject, [told]);
-  const what =
-    kind === ''
-      ? renamed
-        ? 'title changed'
-        : 'changed'
-      : `${kind} ${renamed ? 'renamed' : 'changed'}`;
+  const what = headOf(kind, told.entity === 'Segment', renamed);
   return [capital(`${where || what}: ${parts.join('; ')}`)];
+}
+
+/** How a sentence about a changed row begins that has neither a place nor a name: 'dish renamed', 'reading put right'. */
+function headOf(kind: string, isSegment: boolean, renamed: boolean): string {
+  if (kind === '') return renamed ? 'title changed' : 'changed';
+  return isSegment && renamed ? `${kind} renamed` : kind;
 }
 
 /** What was typed and not saved, beside what it was typed into; that it was put away later says nothing. */

@@ -25,7 +25,7 @@ const DESCRIPTION = `Everything is weighed.
 2:15 Oat slices
 
 BARLEY TRAY (serves 4)
-90 g pearl barley, raw
+90 g pearled barley, raw
 salt to taste
 
 Method
@@ -92,7 +92,7 @@ describe('an episode of the texts of one that is out', () => {
     ]);
     const [, tray, slices] = segments;
     expect(tray?.recipe?.lines.map(({ text, match, foodId }) => [text, match, foodId])).toEqual([
-      ['90 g pearl barley, raw', 'provisional', BARLEY.id],
+      ['90 g pearled barley, raw', 'provisional', BARLEY.id],
       ['salt to taste', 'provisional', SALT.id],
     ]);
     expect(tray?.recipe?.portions).toMatchObject([{ kind: 'count', of: 4 }]);
