@@ -1,8 +1,8 @@
-import type { ClaimAt } from './claims';
-import type { FoodSpan } from './foods';
-import type { Quantity } from './quantity';
+import type { ClaimAt } from './kinds/claims';
+import type { FoodSpan } from './words/foods';
+import type { Quantity } from './numbers/quantity';
 import type { ReadingStep, Statement, Tag } from './statement';
-import type { Text } from './text';
+import type { Text } from './words/text';
 
 /** Twelve digits are as many as a double keeps of thirds. */
 const settled = (value: number) => Number(value.toPrecision(12));

@@ -1,7 +1,7 @@
 import type { PlaceWords } from './place-words';
 import type { AmountWords, JudgingWords, QualifyingWords } from './judging-words';
 import type { Nutrient } from '#lib/foods/nutrients';
-import type { Phrases } from './phrases';
+import type { Phrases } from './words/phrases';
 import type { Claim, Hedge, NutrientUnit, Scope, Against } from './statement';
 
 /** What a unit is of. A container counts pieces of the food that follows: 'a can of beans'. */

@@ -1,7 +1,7 @@
 import type { PlacedStatement } from '#lib/claims/contradict/contradiction';
 import { groupedBy } from '#lib/claims/contradict/grouped-by';
 import { ENGLISH } from '#lib/claims/english/english';
-import { stemsOf } from '#lib/claims/foods';
+import { stemsOf } from '#lib/claims/words/foods';
 import { unitText } from '#lib/claims/judge-beyond/amount-words';
 import { matchingLines } from '#lib/claims/judge-beyond/matching-lines';
 import { plain } from '#lib/claims/judge-beyond/number-words';

@@ -1,4 +1,4 @@
-import type { Phrases } from './phrases';
+import type { Phrases } from './words/phrases';
 
 /** Words by which a text turns to a dish or to a part of it. */
 export interface PlaceWords {

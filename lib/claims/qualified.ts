@@ -1,5 +1,5 @@
 import { ENGLISH } from './english/english';
-import { stemsOf } from './foods';
+import { stemsOf } from './words/foods';
 import type { Topic } from './places/placed-text';
 import type { Statement, TextContext } from './statement';
 

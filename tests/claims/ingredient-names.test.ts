@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { ENGLISH } from '#lib/claims/english/english';
-import { stemsOf } from '#lib/claims/foods';
+import { stemsOf } from '#lib/claims/words/foods';
 import { fitOf, ingredientNames } from '#lib/claims/judge-beyond/ingredient-names';
 
 /* Invented ingredients; how cooks call them for short is common practice, no source. */

@@ -3,8 +3,8 @@ import { toCardinal as american } from 'n2words/en-US';
 import { describe, expect, it } from 'vitest';
 import { wordsToNumbers } from 'words-to-numbers';
 import { ENGLISH } from '#lib/claims/english/english';
-import { numberAt } from '#lib/claims/numbers';
-import { tokenize } from '#lib/claims/tokens';
+import { numberAt } from '#lib/claims/numbers/numbers';
+import { tokenize } from '#lib/claims/words/tokens';
 
 /** The number that a text is as a whole; null where it is none, or not all of it. */
 function ours(text: string): number | null {

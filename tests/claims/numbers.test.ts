@@ -3,8 +3,8 @@ import { toCardinal as american } from 'n2words/en-US';
 import { toCardinal as british } from 'n2words/en-GB';
 import { describe, expect, test } from 'vitest';
 import { ENGLISH } from '#lib/claims/english/english';
-import { numberAt, type NumberSpan } from '#lib/claims/numbers';
-import { tokenize } from '#lib/claims/tokens';
+import { numberAt, type NumberSpan } from '#lib/claims/numbers/numbers';
+import { tokenize } from '#lib/claims/words/tokens';
 
 /** The number that begins a text, with the tokens it takes; a unit may follow everything. */
 function read(text: string): NumberSpan | null {

@@ -1,5 +1,5 @@
 import { ENGLISH } from '#lib/claims/english/english';
-import { sameFood, stemsOf } from '#lib/claims/foods';
+import { sameFood, stemsOf } from '#lib/claims/words/foods';
 import { readStatements } from '#lib/claims/read-statements';
 import type { Statement } from '#lib/claims/statement';
 import { places, type LabelledStatement, type LabelledText } from './labelled';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { asSpoken, tokenize } from '#lib/claims/tokens';
+import { asSpoken, tokenize } from '#lib/claims/words/tokens';
 
 const words = (text: string) => tokenize(text).map(({ folded }) => folded);
 const spoken = (text: string) =>

@@ -1,4 +1,4 @@
-import { phrases } from '../phrases';
+import { phrases } from '../words/phrases';
 import type { ClaimWords } from '../language';
 import type { Claim } from '../statement';
 import { all, phrasesOf, set } from './words';

@@ -1,6 +1,6 @@
 import { singular } from '#lib/units/plain-words';
 import type { Language, Role } from '../language';
-import { phrases } from '../phrases';
+import { phrases } from '../words/phrases';
 import { CLAIM_WORDS } from './claim-words';
 import { DIFFERENCES } from './differences';
 import { ELSEWHERE } from './elsewhere';

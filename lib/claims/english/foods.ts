@@ -6,7 +6,7 @@ import {
   SIZES,
 } from '#lib/episode/read-ingredient-words';
 import type { FoodWords } from '../language';
-import { phrases } from '../phrases';
+import { phrases } from '../words/phrases';
 import { phrasesOf, set } from './words';
 import { GOT_OF, LEFT_OUT } from './food-names';
 

@@ -1,5 +1,5 @@
 import type { PlaceWords } from '../place-words';
-import { phrases } from '../phrases';
+import { phrases } from '../words/phrases';
 import { all, set } from './words';
 
 /** Words by which a text turns to a dish or to a part of it. */

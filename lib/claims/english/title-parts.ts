@@ -1,7 +1,7 @@
 import { singular } from '#lib/units/plain-words';
 import type { Language, Role } from '../language';
-import { phrases, type Phrases } from '../phrases';
-import { tokenize } from '../tokens';
+import { phrases, type Phrases } from '../words/phrases';
+import { tokenize } from '../words/tokens';
 import { CLAIM_WORDS } from './claim-words';
 import { FOODS } from './foods';
 import { ofPart } from './part-scopes';

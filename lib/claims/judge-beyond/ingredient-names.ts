@@ -1,5 +1,5 @@
 import { ENGLISH } from '#lib/claims/english/english';
-import { sameFood, shortNames, stemsOf } from '#lib/claims/foods';
+import { sameFood, shortNames, stemsOf } from '#lib/claims/words/foods';
 import type { Language } from '#lib/claims/language';
 import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { readIngredient } from '#lib/episode/read-ingredient';

@@ -1,11 +1,11 @@
 import type { LeastPublished } from '#lib/claims/edit-facts';
 import { ENGLISH } from '#lib/claims/english/english';
-import { foodAt, stemsOf } from '#lib/claims/foods';
+import { foodAt, stemsOf } from '#lib/claims/words/foods';
 import { fitOf, ingredientNames } from '#lib/claims/judge-beyond/ingredient-names';
 import type { Around } from '#lib/claims/judge-beyond/words-around';
 import { saidInterval } from '#lib/claims/said-interval';
 import type { Statement } from '#lib/claims/statement';
-import { tokenize } from '#lib/claims/tokens';
+import { tokenize } from '#lib/claims/words/tokens';
 
 type Inside = Statement & { readonly kind: 'insideTemperature' };
 

@@ -1,5 +1,5 @@
 import { ENGLISH } from '#lib/claims/english/english';
-import { stemsOf } from '#lib/claims/foods';
+import { stemsOf } from '#lib/claims/words/foods';
 import {
   fitOf,
   ingredientNames,

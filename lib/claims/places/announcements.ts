@@ -1,6 +1,6 @@
 import { ENGLISH } from '#lib/claims/english/english';
-import { phraseAt } from '#lib/claims/phrases';
-import { tokenize, type Token } from '#lib/claims/tokens';
+import { phraseAt } from '#lib/claims/words/phrases';
+import { tokenize, type Token } from '#lib/claims/words/tokens';
 import type { DishName } from './dish-names';
 
 /** Where the talk turns to another dish. */

@@ -1,5 +1,5 @@
 import { ENGLISH } from '#lib/claims/english/english';
-import { headOf, isNumber, namesNothing, withoutCounts } from '#lib/claims/title-names';
+import { headOf, isNumber, namesNothing, withoutCounts } from '#lib/claims/words/title-names';
 import { words } from '#lib/foods/search-text';
 
 /** A dish as a text may name it: the words of its title, and the one that names it best. */

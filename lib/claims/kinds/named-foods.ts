@@ -1,0 +1,132 @@
+import { saidShares } from '#lib/foods/said-shares';
+import { isAllOf } from './subject-food';
+import { sameFood, shortNames, stemsOf, type FoodSpan } from '../words/foods';
+import { phraseAt } from '../words/phrases';
+import type { Text } from '../words/text';
+
+/** Tokens before a food in which a word may keep it from being named: 'not the', 'you could add'. */
+const REACH = 4;
+
+/**
+ * Foods that go in, on or beside the dish and are in none of its ingredients, each at its first mention. Without
+ * ingredients in the context there are none. `taken`: tokens of numbers and claims, which name foods of their own.
+ */
+export function namedFoods(text: Text, taken: ReadonlySet<number>): FoodSpan[] {
+  const { context, tokens, language } = text;
+  if (!context.ingredients) return [];
+  const ingredients = context.ingredients.flatMap((name) =>
+    shortNames(stemsOf(saidShares(name).rest, language), language),
+  );
+  const titles = [context.dish, ...(context.dishes ?? [])].map((title) =>
+    stemsOf(title ?? '', language),
+  );
+  const told = new Set<string>();
+  const named = new Map<string, Named>();
+  const nameOf = (name: string): Named => {
+    const before = named.get(name);
+    if (before) return before;
+    const stems = stemsOf(name, language);
+    const title = titles.some((words) => stems.every((stem) => words.includes(stem)));
+    const made = { stems, title, known: ingredients.some((other) => sameFood(stems, other)) };
+    named.set(name, made);
+    return made;
+  };
+  const found: FoodSpan[] = [];
+  let blocked: FoodSpan | null = null;
+  for (let at = 0; at < tokens.length;) {
+    const saying =
+      phraseAt(language.foods.sayings, tokens, at) ?? phraseAt(language.foods.labels, tokens, at);
+    if (saying) {
+      at = saying.next;
+      continue;
+    }
+    const food = text.food(at);
+    if (!food) {
+      at += 1;
+      continue;
+    }
+    at = food.to;
+    const { title, known, stems } = nameOf(food.name);
+    if (taken.has(food.from) || taken.has(food.to - 1) || title || isUncounted(text, food))
+      continue;
+    if (isGotOf(text, food)) continue;
+    if (isBlocked(text, food) || isOfDish(text, food) || goesOn(text, blocked, food)) {
+      blocked = food;
+      continue;
+    }
+    if (known || told.has(food.name)) continue;
+    const again = found.some((other) => sameFood(stems, nameOf(other.name).stems));
+    told.add(food.name);
+    if (again) continue;
+    found.push(food);
+  }
+  return found;
+}
+
+/** A food’s name, as it is compared with the ingredients and the titles. */
+interface Named {
+  readonly stems: readonly string[];
+  readonly title: boolean;
+  readonly known: boolean;
+}
+
+/** 'no butter or cream', 'you could add feta, olives': what held for the food before holds for this one. */
+function goesOn(
+  { tokens, language, marks }: Text,
+  last: FoodSpan | null,
+  { from }: FoodSpan,
+): boolean {
+  if (!last || from - last.to > 3) return false;
+  return tokens.slice(last.to, from).every(({ folded, kind }, index) => {
+    const or = language.numbers.either.has(folded);
+    return (
+      or ||
+      (kind !== 'line' && (folded === ',' || language.foods.plain.has(folded))) ||
+      marks.at('filler', last.to + index) !== undefined
+    );
+  });
+}
+
+function isUncounted({ language, tokens }: Text, { from, to }: FoodSpan): boolean {
+  const { uncounted, nothing } = language.foods;
+  const head = language.singular(tokens[to - 1]?.folded ?? '');
+  return nothing.has(head) || (to - from === 1 && uncounted.has(head));
+}
+
+/** 'for the whole cake', 'the beef one', 'the rabbit’s left': a dish, or who does something. */
+function isOfDish(text: Text, food: FoodSpan): boolean {
+  const other = text.marks.at('kindOf', food.to) !== undefined;
+  const owner = /['’]s$/.test(text.tokens[food.to - 1]?.text ?? '');
+  return other || owner || isAllOf(text, food);
+}
+
+/** Tokens between what is got of a food and the food: 'the juice of about half a lemon'. */
+const GOT_REACH = 4;
+
+/** 'the juice of half a lemon': the lemon is what is counted. */
+function isGotOf(text: Text, { from, to }: FoodSpan): boolean {
+  const { language, tokens } = text;
+  const head = language.singular(tokens[to - 1]?.folded ?? '');
+  if (to - from !== 1 || !language.foods.gotOf.has(head)) return false;
+  if (!language.numbers.of.has(tokens[to]?.folded ?? '')) return false;
+  for (let at = to + 1; at <= to + GOT_REACH && tokens[at]?.kind !== 'line'; at += 1) {
+    if (text.food(at)) return true;
+  }
+  return false;
+}
+
+function isBlocked(text: Text, food: FoodSpan): boolean {
+  const { tokens, language, sentences } = text;
+  const sentence = sentences.of[food.from];
+  if (sentences.asked[sentence ?? 0]) return true;
+  let begin = food.from;
+  while (language.foods.plain.has(tokens[begin - 1]?.folded ?? '')) begin -= 1;
+  for (let at = Math.max(0, begin - REACH); at < food.from; at += 1) {
+    if (sentences.of[at] !== sentence) continue;
+    const found = phraseAt(language.foods.blockers, tokens, at);
+    if (found && found.next >= begin && found.next <= food.from) return true;
+  }
+  // 'like a' dish, 'the bakery version', a tool.
+  const next = text.marks.at('gear', food.to) ?? text.marks.at('trapBehind', food.to);
+  return next !== undefined;
+}

@@ -1,0 +1,34 @@
+import type { Quantity } from '../numbers/quantity';
+import type { Text } from '../words/text';
+
+/** How far the shares of the three macronutrients may be off a hundred, as each is rounded. */
+const OFF_WHOLE = 2;
+/** Tokens from the words for a split to its first number. */
+const SPLIT = 12;
+const MACROS: ReadonlySet<string> = new Set(['protein', 'carbohydrate', 'fat']);
+
+/**
+ * 'split: 40 % carbs, 30 % protein, 30 % fat', '40/30/30 (carbs/protein/fat)': three that come to a hundred are shares
+ * of the energy, where percent or words for a split say so.
+ */
+export function sayShares(text: Text, quantities: readonly Quantity[]): void {
+  quantities.forEach((first, index) => {
+    const row = quantities.slice(index, index + MACROS.size);
+    if (row.length < MACROS.size || first.killed !== null) return;
+    const nouns = row.map(({ noun, end }) => noun ?? text.marks.at('noun', end)?.role);
+    const sum = row.reduce((all, { low }) => all + low, 0);
+    if (Math.abs(sum - 100) > OFF_WHOLE || !row.every(({ low, high }) => low === high)) return;
+    if (
+      new Set(nouns.map((noun) => noun?.nutrient ?? '').filter((one) => MACROS.has(one))).size < 3
+    )
+      return;
+    const percent = row.every(({ unit }) => unit?.unit === '%');
+    const split = text.marks.lastIn('split', Math.max(0, first.begin - SPLIT), first.begin);
+    if (!percent && !(split && row.every(({ unit }) => unit === null))) return;
+    row.forEach((quantity, place) => {
+      const nutrient = nouns[place]?.nutrient;
+      if (nutrient !== undefined && quantity.killed === null)
+        quantity.said = { kind: 'nutrient', nutrient, unit: '%' };
+    });
+  });
+}

@@ -1,0 +1,90 @@
+import { hedgeBehind } from '../numbers/hedge-behind';
+import { compared, moreThan, shareOf } from './comparisons';
+import { differenceBy } from './differences';
+import { ofIngredient } from './of-ingredient';
+import type { Noun, Quantity, Said } from '../numbers/quantity';
+import { only, type Text } from '../words/text';
+
+/** The nutrient and its number that a text states; null where a number states none by itself. */
+export function nutrientOf(
+  text: Text,
+  quantity: Quantity,
+  before: readonly Quantity[],
+): Said | null {
+  const { unit, noun } = quantity;
+  if (unit?.of === 'share') return shareOf(text, quantity, before);
+  const more = moreThan(text, quantity, before.at(-1));
+  if (more) return more;
+  if (unit?.of === 'energy' && unit.unit === 'kJ')
+    return said('energyKj', 'kJ', text, quantity, before);
+  if (!noun) return null;
+  if (unit && unit.of !== 'mass' && unit.of !== 'energy') return null;
+  const named = unit === null ? noun.unit : unit.unit;
+  if (unit?.of === 'mass' && !['g', 'mg', 'µg'].includes(unit.unit)) return null;
+  if (noun.nutrient === 'energyKcal' && unit?.of === 'mass') return null;
+  if (unit === null && noun.nutrient !== 'energyKcal' && countsFoods(text, noun)) return null;
+  // No food has so many grams: two numbers that captions ran together.
+  if (unit === null && noun.unit === 'g' && quantity.high >= MOST_GRAMS) return null;
+  const nutrient =
+    unit?.unit === 'IU' ? (INTERNATIONAL[noun.nutrient] ?? noun.nutrient) : noun.nutrient;
+  return said(nutrient, named, text, quantity, before);
+}
+
+/** Grams of a nutrient that a text would not say without their unit. */
+const MOST_GRAMS = 1000;
+
+/** '3 protein pastas': the number counts foods. */
+function countsFoods({ tokens, language, food }: Text, { to }: Noun): boolean {
+  const word = tokens[to]?.folded ?? '';
+  // 'five fat bun's extra': the food begins what follows.
+  if (/['’]s$/.test(tokens[to]?.text ?? '')) return false;
+  const { dishes } = language.claims;
+  return (
+    food(to)?.from === to ||
+    dishes.has(word) ||
+    (word !== '' && dishes.has(language.singular(word)))
+  );
+}
+
+const INTERNATIONAL: Partial<Record<Noun['nutrient'], Noun['nutrient']>> = {
+  vitaminARae: 'vitaminAIu',
+  vitaminDMicrograms: 'vitaminDIu',
+};
+
+function said(
+  nutrient: Noun['nutrient'],
+  unit: string,
+  text: Text,
+  quantity: Quantity,
+  before: readonly Quantity[],
+): Said {
+  const { noun } = quantity;
+  if (noun && noun.from >= quantity.end && only(text, quantity.end, noun.from, ['filler']))
+    quantity.end = noun.to;
+  const soft = hedgeBehind(text, quantity.end);
+  if (soft && quantity.hedge === 'none') {
+    quantity.hedge = soft.value;
+    quantity.end = soft.next;
+  }
+  // '34 grams of fat a plate, give or take'
+  const part = soft ? undefined : text.marks.at('scope', quantity.end);
+  const later = part && part.role.link !== 'subject' ? hedgeBehind(text, part.to) : null;
+  if (later && quantity.hedge === 'none' && text.tokens[part?.to ?? 0]?.text === ',')
+    quantity.hedge = later.value;
+  const gap =
+    noun && noun.to <= quantity.begin
+      ? only(text, noun.to, quantity.begin, ['filler', 'hedge'])
+      : false;
+  if (noun && gap && before.at(-1)?.noun !== noun) quantity.begin = noun.from;
+  const base = { kind: 'nutrient' as const, nutrient, unit };
+  if (quantity.against) return { ...base, scope: 'compared', against: quantity.against };
+  const own =
+    compared(text, quantity, before.at(-1)) ??
+    differenceBy(text, quantity, before.at(-1)) ??
+    ofIngredient(text, quantity, before);
+  // 'that's another eighty calories': of what, nobody can say.
+  const adds = text.marks.before('by', quantity.begin)?.role.swapped;
+  if (own === null && (adds ?? text.marks.before('back', quantity.begin)))
+    quantity.killed ??= 'an addition';
+  return { ...base, ...own };
+}

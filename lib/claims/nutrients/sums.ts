@@ -1,0 +1,83 @@
+import { isOpen } from './bare-energy';
+import type { Quantity, Said } from '../numbers/quantity';
+import { isDish } from '../scopes/dish-word';
+import type { Text } from '../words/text';
+
+/** Tokens from the first part to what they come to; parts at most; and what rounding of each may come to. */
+const REACH = 50;
+const MOST_PARTS = 6;
+const ROUNDED = 1;
+/** Least sum that is none by chance. */
+const LEAST = 60;
+
+/**
+ * Numbers that count nothing by their own words, and come to one that does: 'patty is 190, bun 140, cheese 80, sauce
+ * 50, so 460 calories for the burger'. Each is of the food before it.
+ */
+export function sayParts(text: Text, quantities: readonly Quantity[]): void {
+  quantities.forEach((sum, index) => {
+    const { said, killed, low, high } = sum;
+    if (said?.kind !== 'nutrient' || killed !== null || low !== high || low < LEAST) return;
+    if (said.unit !== 'kcal' && said.unit !== 'g') return;
+    const parts: Quantity[] = [];
+    let left = low;
+    for (let at = index - 1; at >= 0 && parts.length < MOST_PARTS; at -= 1) {
+      const part = quantities[at];
+      if (!part || sum.begin - part.end > REACH || !isPart(text, part, said)) break;
+      parts.unshift(part);
+      left -= part.low;
+      if (parts.length >= 2 && Math.abs(left) <= ROUNDED) sayEach(text, parts, said);
+      if (left <= 0) break;
+    }
+  });
+}
+
+function isPart(text: Text, part: Quantity, sum: Said): boolean {
+  if (part.low !== part.high || part.low <= 0) return false;
+  const same = part.said?.kind === 'nutrient' && part.said.nutrient === sum.nutrient;
+  return (same && part.killed === null) || isOpen(text, part) || isBehindFood(text, part);
+}
+
+/** 'beans one twenty rice two hundred': a bare number right behind a food, whatever food follows. */
+function isBehindFood(
+  text: Text,
+  { begin, unit, noun, said, killed, fraction }: Quantity,
+): boolean {
+  if (unit || noun || said || killed !== null || fraction) return false;
+  for (let at = Math.max(0, begin - NEAR); at < begin; at += 1)
+    if (text.food(at)?.to === begin) return true;
+  return false;
+}
+
+function sayEach(text: Text, parts: readonly Quantity[], { nutrient, unit }: Said): void {
+  for (const part of parts) {
+    if (part.said !== null || nutrient === undefined) continue;
+    const food = foodBefore(text, part);
+    // 'the topping adds a hundred': of what, nobody can say.
+    if (food === null && text.marks.before('adds', part.begin)) continue;
+    part.said = {
+      kind: 'nutrient',
+      nutrient,
+      unit,
+      ...(food === null ? {} : { scope: 'ingredient' as const, food }),
+    };
+  }
+}
+
+/** Tokens from a food to its number. */
+const NEAR = 7;
+
+function foodBefore(text: Text, { begin }: Quantity): string | null {
+  let found: string | null = null;
+  for (let at = Math.max(0, begin - NEAR); at < begin;) {
+    const food = text.food(at);
+    if (food && food.to <= begin) found = isDish(text, food.name) ? null : food.name;
+    // Another number ends what is said of the food.
+    const number =
+      text.tokens[at]?.kind === 'number' ||
+      text.language.numbers.cardinals.has(text.tokens[at]?.folded ?? '');
+    if (number) found = null;
+    at = food ? food.to : at + 1;
+  }
+  return found;
+}

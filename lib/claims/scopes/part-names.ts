@@ -1,0 +1,36 @@
+import type { Mark } from '../words/marks';
+import type { Text } from '../words/text';
+
+/** 'Lentil Bowl: 55 g protein': what the dish is called, and no part of it. */
+export function isName(
+  { tokens, context, language }: Text,
+  { role, from, to }: Mark<'scope'>,
+): boolean {
+  if (role.link !== 'subject' || tokens[to]?.text !== ':' || from === 0) return false;
+  const before = tokens[from - 1];
+  if (context.form === 'title') return before?.kind === 'word';
+  const words = (context.dish ?? '')
+    .toLowerCase()
+    .split(/[^\p{L}]+/u)
+    .map(language.singular);
+  return words.includes(language.singular(before?.folded ?? ''));
+}
+
+/** 'this wrap', where the title is of one: the dish itself. */
+export function isThisDish(
+  { tokens, context, language }: Text,
+  { role, from, to }: Mark<'scope'>,
+): boolean {
+  if (role.scope !== 'each' || to - from !== 2) return false;
+  const [this_, word] = [tokens[from]?.folded ?? '', tokens[to - 1]?.folded ?? ''];
+  const pointed = language.claims.pointing.has(this_) && language.numbers.pointers.has(this_);
+  const head = (context.dish ?? '')
+    .toLowerCase()
+    .split(/[^\p{L}]+/u)
+    .at(-1);
+  return pointed && head === word;
+}
+
+/** 'a pot', 'per pot', 'in a tin', and not 'the pot'. */
+export const isOfOne = ({ marks, tokens, language }: Text, { from, to }: Mark<'scope'>) =>
+  marks.at('per', from) !== undefined || language.numbers.article.has(tokens[to - 2]?.folded ?? '');

@@ -1,0 +1,37 @@
+import type { Language } from '../language';
+
+type Words = Pick<Language, 'numbers' | 'places' | 'singular'>;
+
+/**
+ * A title without brackets that count something or point at it, where anything else is left.
+ * @example withoutCounts('Flatbread (1 big one)', ENGLISH) // 'Flatbread '; of 'Dal (mild)' all of it
+ */
+export function withoutCounts(title: string, language: Words): string {
+  const bare = title.replace(/[([]([^()[\]]*)[)\]]/g, (whole, inside: string) => {
+    const counts = wordsIn(inside).some(
+      (word) => /^\d/.test(word) || isNumber(word, language) || standsFor(word, language),
+    );
+    return counts ? ' ' : whole;
+  });
+  return /\p{L}/u.test(bare) ? bare : title;
+}
+
+/** Whether a word of a title names no dish: a number, “one”, “it”. */
+export function namesNothing(word: string, language: Words): boolean {
+  return isNumber(word, language) || standsFor(word, language);
+}
+
+/** Whether a word is a number: in digits, or in words. */
+export function isNumber(word: string, { numbers }: Words): boolean {
+  return /^\d+$/.test(word) || numbers.cardinals.has(word);
+}
+
+/** The last of a title’s words that can name its dish; empty where only how big it is is left. */
+export function headOf(names: readonly string[], { places }: Words): string {
+  return names.findLast((word) => !places.sizes.has(word)) ?? '';
+}
+
+const wordsIn = (text: string) => text.toLowerCase().match(/[\p{L}\d]+/gu) ?? [];
+
+const standsFor = (word: string, { places, singular }: Words) =>
+  places.noNames.has(word) || places.noNames.has(singular(word));
