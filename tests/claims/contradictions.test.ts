@@ -173,6 +173,13 @@ describe('a day', () => {
     ]);
   });
 
+  it('that is said twice is told once', () => {
+    const said = words([...dishes, day('1,850'), day('1,850'), day('1,900')], episodeOf(segments));
+    expect(said.filter((each) => each.startsWith('day:'))).toEqual([
+      'day: the dishes come to 1,510 calories, and the day is said to be 1,850 calories or 1,900 calories',
+    ]);
+  });
+
   it('that is its dishes, as far as each is rounded, is none', () => {
     // Aloud 500, 700 and 310 stand for 495–505, 695–705 and 305–315.
     expect(words([...dishes, day('1,520')], episodeOf(segments))).toEqual([]);

@@ -16,8 +16,8 @@ export interface DayDish {
 
 /**
  * Dishes that do not come to what is said of the day: every dish that is eaten has a number of its own, and no number
- * of theirs gives the day’s. Where something else may have been eaten that day, only a day with less than its dishes
- * cannot be.
+ * of theirs gives the day’s; told once for a nutrient, however often the day is said. Where something else may have
+ * been eaten that day, only a day with less than its dishes cannot be.
  * @param complete whether nothing else was eaten, by the person’s word
  */
 export function daySum(
@@ -29,40 +29,38 @@ export function daySum(
   const eaten = dishes.filter(({ eaten: share }) => share !== 0);
   if (eaten.length < 2) return [];
   const said = groupedBy(values, ({ segmentId, nutrient }) => `${segmentId} ${nutrient}`);
-  const kept = new Map<Nutrient, readonly Eaten[] | null>();
   const eatenAll = (nutrient: Nutrient) => {
-    const known = kept.get(nutrient);
-    if (known !== undefined) return known;
     const all = eaten.map((dish) => eatenOf(dish, said.get(`${dish.segmentId} ${nutrient}`) ?? []));
-    const made = all.every((part) => part !== null) ? all : null;
-    kept.set(nutrient, made);
-    return made;
+    return all.every((part) => part !== null) ? all : null;
   };
-  return values
-    .filter(({ scope }) => scope === 'day')
-    .flatMap((day) => {
-      const known = eatenAll(day.nutrient);
-      if (!known) return [];
-      const sum = added(known.map(({ range }) => range));
-      const allowed = complete ? sum : { ...sum, to: Infinity };
-      if (!areApart(allowed, day.interval)) return [];
-      const middle = known.reduce((total, { value }) => total + value, 0);
-      return [
-        contradiction({
-          kind: 'day',
-          nutrient: day.nutrient,
-          segmentId: null,
-          words: `the dishes come to ${ofValue(middle, day.nutrient, region)}, and the day is said to be ${day.text}`,
-          sides: [
-            { value: day.text, said: [day.row] },
-            {
-              value: ofValue(middle, day.nutrient, region),
-              said: known.flatMap(({ rows }) => rows),
-            },
-          ],
-        }),
-      ];
-    });
+  const days = groupedBy(
+    values.filter(({ scope }) => scope === 'day'),
+    ({ nutrient }) => nutrient,
+  );
+  return [...days].flatMap(([, all]) => {
+    const [{ nutrient } = { nutrient: null }] = all;
+    const known = nutrient && eatenAll(nutrient);
+    if (!nutrient || !known) return [];
+    const sum = added(known.map(({ range }) => range));
+    const allowed = complete ? sum : { ...sum, to: Infinity };
+    const apart = all.filter(({ interval }) => areApart(allowed, interval));
+    if (apart.length === 0) return [];
+    const middle = known.reduce((total, { value }) => total + value, 0);
+    const come = ofValue(middle, nutrient, region);
+    const of = [...new Set(apart.map(({ text }) => text))].join(' or ');
+    return [
+      contradiction({
+        kind: 'day',
+        nutrient,
+        segmentId: null,
+        words: `the dishes come to ${come}, and the day is said to be ${of}`,
+        sides: [
+          { value: of, said: apart.map(({ row }) => row) },
+          { value: come, said: known.flatMap(({ rows }) => rows) },
+        ],
+      }),
+    ];
+  });
 }
 
 interface Eaten {
