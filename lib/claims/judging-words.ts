@@ -29,6 +29,12 @@ export interface JudgingWords {
   readonly notSweet: RegExp;
   readonly salty: RegExp;
   readonly notSalty: RegExp;
+  /** Finer claim words: less and more of it, very low, so many per cent free, extra lean. */
+  readonly lessOrMore: RegExp;
+  readonly more: RegExp;
+  readonly veryLow: RegExp;
+  readonly percentBefore: RegExp;
+  readonly extra: RegExp;
 }
 
 /** Words around an amount that say how much of it is used, or of what it is said. */

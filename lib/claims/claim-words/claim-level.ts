@@ -1,3 +1,4 @@
+import { ENGLISH } from '#lib/claims/english/english';
 import type { Nutrient } from '#lib/foods/nutrients';
 import type { ClaimFacts } from './claim-facts';
 import type { ClaimContext, ClaimStatement } from './claim-judged';
@@ -10,13 +11,13 @@ export function levelOf(
   { claim, nutrient, words }: Pick<ClaimStatement, 'claim' | 'nutrient' | 'words'>,
   { before = '' }: ClaimContext,
 ): ClaimLevel {
-  const folded = words.toLowerCase();
-  if (claim === 'free' && nutrient === 'fat' && /(%|per ?cent)\s*-?$/i.test(before.trimEnd())) {
+  const said = ENGLISH.judging;
+  if (claim === 'free' && nutrient === 'fat' && said.percentBefore.test(before.trimEnd())) {
     return 'percentFree';
   }
-  if (/^(lower|higher|less|reduced|more)\b/.test(folded)) return 'reduced';
-  if (claim === 'low' && /^(very|super|ultra|really) low\b/.test(folded)) return 'veryLow';
-  return claim === 'lean' && folded.startsWith('extra') ? 'extraLean' : claim;
+  if (said.lessOrMore.test(words)) return 'reduced';
+  if (claim === 'low' && said.veryLow.test(words)) return 'veryLow';
+  return claim === 'lean' && said.extra.test(words) ? 'extraLean' : claim;
 }
 
 /** The nutrient that the region's rules count: salt as sodium in the US, folate as each counts it. */

@@ -1,3 +1,4 @@
+import { ENGLISH } from '#lib/claims/english/english';
 import type { Nutrient } from '#lib/foods/nutrients';
 import type { ClaimFacts } from './claim-facts';
 import { cannotSay, plain, sentence, type ClaimContext, type ClaimJudged } from './claim-judged';
@@ -48,7 +49,7 @@ export function reduced(
   const rule = (dish.region === 'US' ? US_REDUCED : EU_REDUCED).find(
     (each) => each.nutrient === nutrient,
   );
-  const isMore = /^(higher|more)\b/i.test(phrase);
+  const isMore = ENGLISH.judging.more.test(phrase);
   if (!comparedWith || !rule || isMore) {
     const asks =
       rule && !isMore

@@ -59,5 +59,10 @@ export const JUDGING: JudgingWords = {
     /\b(sugars?|honey|syrups?|molasses|treacle|agave|nectar|dextrose|fructose|glucose|maltose|sucrose|jaggery|panela|muscovado|demerara|caramel|jams?|jelly|jellies|marmalade|condensed milk|juice concentrate|concentrated juice)\b/i,
   notSweet: /\b(sugar snap|sugar[- ]?free|no (added )?sugars?|unsweetened|without sugar)\b/i,
   salty: /\bsalt\b/i,
+  lessOrMore: /^(lower|higher|less|reduced|more)\b/i,
+  more: /^(higher|more)\b/i,
+  veryLow: /^(very|super|ultra|really) low\b/i,
+  percentBefore: /(%|per ?cent)\s*-?$/i,
+  extra: /^extra/i,
   notSalty: /\b(no (added )?salt|without salt|unsalted|salt[- ]?free)\b/i,
 };

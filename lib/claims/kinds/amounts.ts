@@ -198,7 +198,7 @@ function isBlocked(text: Text, { begin }: Quantity): boolean {
       return (
         text.marks.before('hedge', begin) === undefined &&
         text.marks.before('use', begin) === undefined &&
-        !/^for$/.test(tokens[begin - 1]?.folded ?? '')
+        text.marks.before('serveTitle', begin) === undefined
       );
     }
   }
