@@ -222,8 +222,12 @@ export interface ClaimWords {
   readonly would: ReadonlySet<string>;
   /** Words that point at a dish that nobody names. */
   readonly pointing: ReadonlySet<string>;
+  /** Of these, those before a name: 'this stew'. */
+  readonly thisOne: ReadonlySet<string>;
   /** Persons, with their verbs: 'with the rice you're at 520' is no longer about the rice. */
   readonly persons: ReadonlySet<string>;
+  /** Those who do something in words of their own: 'and I filmed the whole thing'. */
+  readonly doers: ReadonlySet<string>;
   /** Deny what follows. */
   readonly denied: ReadonlySet<string>;
   readonly asked: Phrases<true>;

@@ -41,7 +41,9 @@ export const CLAIM_WORDS: ClaimWords = {
   they: set("they they're theyre these those"),
   ifs: set('if suppose supposing imagine'),
   would: set("would it'd that'd they'd you'd"),
+  thisOne: set('this these'),
   pointing: set("it it's this this's these they're mine ours"),
+  doers: set('i we you he she they'),
   persons: set("i you we i'm you're i've you've we've you'll"),
   denied: set("not isn't never exactly no hardly wouldn't don't doesn't"),
   asked: phrases(

@@ -173,6 +173,8 @@ function holds(text: Text, claim: ClaimAt, first: boolean): boolean {
     if (found && found.next >= claim.from - 2 && found.next <= claim.from) return false;
   }
   if (isDeniedBehind(text, claim)) return false;
+  // '12 grams less fat': a number set against something.
+  if (claim.claim === 'reduced' && marks.before('unit', claim.from)) return false;
   if (sentences.asked[sentences.of[claim.from] ?? 0] && isLastPart(text, claim)) return false;
   const than = marks.at('thanWord', claim.to);
   if (than && (claim.claim === 'reduced' || claim.claim === 'low' || claim.claim === 'high'))

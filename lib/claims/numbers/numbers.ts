@@ -168,7 +168,9 @@ function soundAt(
   { words, spoken, needsNumber }: NumberContext,
 ): NumberAt | null {
   const value = spoken ? words.soundAlikes.get(folded(tokens, at)) : undefined;
-  return value !== undefined && needsNumber(at + 1)
+  // 'I ate 200 g': what is eaten, and no eight.
+  const number = tokens[at + 1]?.kind === 'number';
+  return value !== undefined && !number && needsNumber(at + 1)
     ? { value, next: at + 1, digits: false, words: true, fraction: false }
     : null;
 }

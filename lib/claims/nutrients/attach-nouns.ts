@@ -121,7 +121,11 @@ function linked(text: Text, last: Element, next: Element): boolean {
   }
   // 'protein per bowl forty three'
   const part = text.marks.at('scope', last.to);
-  if (part?.to === next.from && part.role.link === 'free') return true;
+  const behind = part?.role.link === 'free' ? part.to : null;
+  if (behind === next.from) return true;
+  // 'the protein per muffin is 9.4'
+  const verb = behind === null ? undefined : text.marks.at('copula', behind);
+  if (verb && only(text, verb.to, next.from, ['hedge', 'filler'])) return true;
   return only(text, last.to, next.from, ['copula', 'hedge', 'filler', 'which', 'at']);
 }
 

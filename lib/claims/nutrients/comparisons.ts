@@ -59,7 +59,11 @@ function comparedIn({ marks }: Text, from: number, to: number): boolean {
 export function shareOf(text: Text, quantity: Quantity, before: readonly Quantity[]): Said | null {
   const { marks } = text;
   if (quantity.unit?.unit === '%DV') {
-    const noun = marks.at('noun', quantity.end) ?? lastBefore(text, quantity.begin, 'noun', 12);
+    const { of } = text.language.numbers;
+    const behind = of.has(text.tokens[quantity.end]?.folded ?? '')
+      ? quantity.end + 1
+      : quantity.end;
+    const noun = marks.at('noun', behind) ?? lastBefore(text, quantity.begin, 'noun', 12);
     const last = before.filter((other) => other.said?.kind === 'nutrient').at(-1)?.said?.nutrient;
     const nutrient = noun?.role.nutrient ?? last;
     return nutrient === undefined ? null : { kind: 'nutrient', nutrient, unit: '%DV' };

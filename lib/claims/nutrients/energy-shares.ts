@@ -12,6 +12,7 @@ const MACROS: ReadonlySet<string> = new Set(['protein', 'carbohydrate', 'fat']);
  * of the energy, where percent or words for a split say so.
  */
 export function sayShares(text: Text, quantities: readonly Quantity[]): void {
+  quantities.forEach((quantity, index) => goOn(text, quantity, quantities[index + 1]));
   quantities.forEach((first, index) => {
     const row = quantities.slice(index, index + MACROS.size);
     if (row.length < MACROS.size || first.killed !== null) return;
@@ -31,4 +32,18 @@ export function sayShares(text: Text, quantities: readonly Quantity[]): void {
         quantity.said = { kind: 'nutrient', nutrient, unit: '%' };
     });
   });
+}
+
+/** Tokens from one share to the next. */
+const NEXT = 8;
+
+/** '38 percent of the calories come from protein and 21 from fat': a share that goes on without its word. */
+function goOn({ marks }: Text, { said, low, end }: Quantity, next: Quantity | undefined): void {
+  if (said?.kind !== 'nutrient' || said.unit !== '%' || said.against !== undefined || !next) return;
+  if (next.unit !== null || next.noun !== null || next.killed !== null) return;
+  const from = marks.at('small', next.end);
+  const noun = from && marks.at('noun', from.to);
+  const fits = next.begin - end <= NEXT && next.low === next.high && low + next.low <= 100;
+  if (!noun || !fits || !MACROS.has(noun.role.nutrient)) return;
+  next.said = { kind: 'nutrient', nutrient: noun.role.nutrient, unit: '%' };
 }

@@ -84,7 +84,20 @@ function said(
     ofIngredient(text, quantity, before);
   // 'that's another eighty calories': of what, nobody can say.
   const adds = text.marks.before('by', quantity.begin)?.role.swapped;
-  if (own === null && (adds ?? text.marks.before('back', quantity.begin)))
+  const back = text.marks.before('back', quantity.begin);
+  if (own === null && (adds || (back && !isOfPart(text, back.from))))
     quantity.killed ??= 'an addition';
   return { ...base, ...own };
+}
+
+/** Tokens from a word that points at a dish to its verb: 'this stew is another forty one'. */
+const POINTED = 3;
+
+/** Whether what comes in addition is of a part, or of a dish that is pointed at: 'this plate is another 780 calories'. */
+function isOfPart({ marks, tokens, language }: Text, begin: number): boolean {
+  const copula = marks.before('copula', begin);
+  if (!copula) return false;
+  if (marks.before('scope', copula.from)) return true;
+  const from = Math.max(0, copula.from - POINTED);
+  return tokens.slice(from, copula.from).some(({ folded }) => language.claims.thisOne.has(folded));
 }

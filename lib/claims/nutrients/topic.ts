@@ -89,9 +89,9 @@ export function isWaiting(
   if (energy && row.every(({ said: other }) => other.unit === 'kcal'))
     return led && begin - end <= WAITS;
   if (unit?.of !== 'mass' || unit.unit !== said.unit || begin - end > WAITS) return false;
+  if (begin - end <= NEAR) return true;
   if (row.some((topic) => topic.said.unit === unit.unit && near([topic], begin, WAITS / 2)))
     return false;
-  if (begin - end <= NEAR) return true;
   return marks.at('scope', to) !== undefined || marks.before('copula', begin) !== undefined;
 }
 

@@ -40,6 +40,16 @@ export function sameRow(text: Text, last: Quantity, next: Quantity): boolean {
   );
 }
 
+/** Whether somebody does something between a number and a part: 'and I filmed'. */
+function isOwnClause({ marks, tokens, language }: Text, { end }: Quantity, to: number): boolean {
+  for (let at = end; at + 1 < to; at += 1) {
+    const joined = marks.at('joiner', at) !== undefined && tokens[at]?.kind === 'word';
+    const person = language.claims.doers.has(tokens[at + 1]?.folded ?? '');
+    if (joined && person && !marks.at('copula', at + 1)) return true;
+  }
+  return false;
+}
+
 /** Whether the part is said of the numbers before it. */
 export function isBehind(
   text: Text,
@@ -51,6 +61,9 @@ export function isBehind(
   const { marks, tokens } = text;
   // 'eighty eight carbs and I'm gonna be honest I had two of them'
   if (mark.role.scope === 'unknown' && marks.before('eat', mark.from)) return false;
+  // '17 fat and I filmed the whole thing', 'and the entire batch weighed two kilos': words of their own.
+  if (marks.at('weigh', mark.to) ?? marks.at('weigh', mark.to + 1)) return false;
+  if (isOwnClause(text, last, mark.from)) return false;
   // 'seven hundred and four. that is calories for the whole wok': right behind the noun that was said afterwards.
   const noun = last.noun && last.noun.from >= last.end ? last.noun.to : last.end;
   const gap = mark.from - (noun <= mark.from ? noun : last.end);

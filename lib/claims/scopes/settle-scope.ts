@@ -13,14 +13,18 @@ export function settle(text: Text, quantity: Quantity, mention: Mention | undefi
   )
     return;
   const { food, scope: _, ...rest } = said;
-  const foodKept = food === undefined || said.scope === 'ingredient' ? {} : { food };
+  const itself = mention !== undefined && isItself(text, mention, food);
+  const foodKept = food === undefined || said.scope === 'ingredient' || itself ? {} : { food };
   const { partOf } = quantity;
   if (partOf !== undefined) quantity.fraction = true;
   const half =
     partOf === 1 / 2 ||
     (quantity.fraction && text.marks.at('times', quantity.from)?.role.of === 'that');
   const behind = mention && mention.mark.from >= quantity.end;
-  if (partOf !== undefined && partOf !== 1 / 2 && said.kind === 'nutrient' && !behind) {
+  // 'the whole traybake is twice that'
+  const led = mention && text.marks.at('copula', mention.mark.to)?.to === quantity.begin;
+  const named = led && partOf !== undefined && partOf > 1 && mention.scope === 'whole';
+  if (partOf !== undefined && partOf !== 1 / 2 && said.kind === 'nutrient' && !behind && !named) {
     quantity.said = { ...said, scope: 'unknown' };
     return;
   }
@@ -50,6 +54,12 @@ export function settle(text: Text, quantity: Quantity, mention: Mention | undefi
         ? 'dish'
         : 'unknown';
   quantity.said = { ...rest, ...foodKept, scope };
+}
+
+/** 'one muffin weighs 85 g': what the part itself is called, and no food that goes in. */
+function isItself({ tokens, language }: Text, { mark }: Mention, food: string | undefined) {
+  const last = language.singular(tokens[mark.to - 1]?.folded ?? '');
+  return food !== undefined && last === food.split(' ').at(-1);
 }
 
 /** Whether it is known which dish a text is about. */
