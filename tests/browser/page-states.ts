@@ -201,7 +201,7 @@ const methodRefused = async (page: Page) => {
 
 /** The first statement that is off, opened, with all that can be done about it. */
 const statementOpen = async (page: Page) => {
-  await expect(page.getByRole('region', { name: 'Transcript' })).toBeVisible();
+  await expect(page.locator('button[aria-expanded]').first()).toBeVisible();
   await page.keyboard.press('o');
   await expect(page.locator('button[aria-current]')).toBeFocused();
   await page.keyboard.press('Enter');

@@ -138,6 +138,8 @@ test('a photo from a phone stands upright beside the values, without its place; 
     page.getByText('Rowan seed bar: photo of the panel brought back: IMG_7.jpg'),
   ).toBeVisible();
   await page.getByRole('button', { name: /^Undo/ }).first().click();
+  // Who leaves before it is done calls it off.
+  await expect(page.getByRole('listitem').first()).not.toContainText('brought back');
   await page.goto(path);
   await expect(photo(page)).toBeHidden();
   // The photo that was out, and the test's own script in the page of the whole photo, where none may run.

@@ -63,7 +63,7 @@ test('from an empty database to the first number and a copied description, by ke
   await expect(page.getByText('Copied.')).toBeVisible();
   const all = { keys: keys.pressed, seconds: (Date.now() - began) / 1000 };
   const copied = await page.evaluate(() => navigator.clipboard.readText());
-  expect(copied).toMatch(/One of 4: \d+ kcal · \d+ g protein/);
+  expect(copied).toMatch(/1 of 4 portions: \d+ kcal · \d+ g protein/);
   expect(copied).toContain('500 g ground turkey');
   console.log(
     `First numbers: ${first.keys} keys, ${first.seconds.toFixed(1)} s. ` +
