@@ -12,16 +12,11 @@ const SPELT = [3, 4] as const;
  * A number whose digits are said one by one: 'one nine four zero' is 1940. Not where somebody counts, 'one two three'.
  */
 export function speltAt(tokens: readonly Token[], at: number, words: NumberWords): NumberAt | null {
-  const digitAt = (place: number) => {
-    const word = folded(tokens, place);
-    const value = words.nought.has(word) ? 0 : words.cardinals.get(word);
-    return value !== undefined && value < 10 ? value : null;
-  };
-  const first = words.nought.has(folded(tokens, at)) ? null : digitAt(at);
+  const first = words.nought.has(folded(tokens, at)) ? null : digitAt(tokens, at, words);
   if (first === null || first === 0 || words.cardinals.has(folded(tokens, at - 1))) return null;
   const digits = [first];
   for (let next = at + 1; digits.length <= SPELT[1]; next += 1) {
-    const digit = digitAt(next);
+    const digit = digitAt(tokens, next, words);
     if (digit === null) break;
     digits.push(digit);
   }
@@ -36,6 +31,12 @@ export function speltAt(tokens: readonly Token[], at: number, words: NumberWords
   // 'one oh five' of money is 1.05.
   const money = digits.length === SPELT[0] && digits[1] === 0 ? { money: value / 100 } : {};
   return { ...plain(value, end), ...money };
+}
+
+function digitAt(tokens: readonly Token[], at: number, words: NumberWords): number | null {
+  const word = folded(tokens, at);
+  const value = words.nought.has(word) ? 0 : words.cardinals.get(word);
+  return value !== undefined && value < 10 ? value : null;
 }
 
 /** Whether each digit is the one before with one more, or one less: 'three two one'. */

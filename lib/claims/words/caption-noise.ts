@@ -11,14 +11,15 @@ export function withoutNotes(tokens: readonly Token[]): Token[] {
   let free = 0;
   tokens.forEach((token, at) => {
     if (at < free) return;
-    const double = (place: number) => tokens[place]?.text === '>' && tokens[place]?.glued === true;
-    const speaker = token.text === '>' && (double(at + 1) || double(at));
+    const speaker = token.text === '>' && (isGlued(tokens[at + 1]) || token.glued);
     if (speaker || token.text === '♪' || token.text === '♫') return;
     if (token.text === '[') free = noteEnd(tokens, at);
     if (at >= free) kept.push(token);
   });
   return kept;
 }
+
+const isGlued = (token: Token | undefined) => token?.text === '>' && token.glued;
 
 /** Token behind a note in brackets that holds no number. */
 function noteEnd(tokens: readonly Token[], at: number): number {

@@ -115,9 +115,9 @@ function repeated(before: readonly Token[], line: readonly Token[]): number {
   const most = Math.min(before.length, line.length, LONGEST_ROLL);
   for (let length = most; length > 0; length -= 1) {
     if (length < ROLLING && length < before.length) return 0;
-    const same = (at: number) => before[before.length - length + at]?.folded === line[at]?.folded;
+    const from = before.length - length;
     let at = 0;
-    while (at < length && same(at)) at += 1;
+    while (at < length && before[from + at]?.folded === line[at]?.folded) at += 1;
     if (at === length) return length;
   }
   return 0;
