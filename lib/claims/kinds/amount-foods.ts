@@ -2,6 +2,7 @@ import { nameOf, type FoodSpan } from '../words/foods';
 import { phraseAt } from '../words/phrases';
 import type { Quantity } from '../numbers/quantity';
 import type { Text } from '../words/text';
+import { saysNumber } from '../words/says-number';
 
 /** Words that a food has at most where nobody knows its name. */
 const LONGEST_NAME = 4;
@@ -36,9 +37,7 @@ export function foodBehind(text: Text, quantity: Quantity, measured: boolean): N
   if (of) at += 1;
   // 'five hundred grams of five percent mince'
   const share = text.marks.at('unit', at + 1);
-  const counted =
-    tokens[at]?.kind === 'number' || language.numbers.cardinals.has(tokens[at]?.folded ?? '');
-  if (counted && share?.role.of === 'share') at = share.to;
+  if (saysNumber(tokens[at], language) && share?.role.of === 'share') at = share.to;
   at = labelEnd(text, at);
   const known = text.food(at);
   if (known) return { name: known.name, to: known.to, adjacent };

@@ -8,6 +8,7 @@ import { isDish } from '../scopes/dish-word';
 import type { Quantity, Said } from '../numbers/quantity';
 import { only, type Text } from '../words/text';
 import { tokenize } from '../words/tokens';
+import { saysNumber } from '../words/says-number';
 
 /** The amount of a food, or the weight of what is finished, that a number says; null where it says none. */
 export function amountOf(
@@ -232,9 +233,7 @@ function behindAside({ tokens, marks, language }: Text, from: number): number {
   const words = tokens.slice(from + 1, from + ASIDE).findIndex(({ text }) => text === ',');
   if (tokens[from]?.text !== ',' || words < 0) return from;
   const to = from + 1 + words;
-  const number = tokens
-    .slice(from, to)
-    .some(({ kind, folded }) => kind === 'number' || language.numbers.cardinals.has(folded));
+  const number = tokens.slice(from, to).some((token) => saysNumber(token, language));
   const weighed = marks.firstIn('weigh', from, to) ?? marks.firstIn('self', from, to);
   return weighed && !number ? to + 1 : from;
 }

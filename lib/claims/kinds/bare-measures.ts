@@ -4,6 +4,7 @@ import type { FoodSpan } from '../words/foods';
 import { listedFoods } from './listed-foods';
 import type { Quantity } from '../numbers/quantity';
 import type { Text } from '../words/text';
+import { saysNumber } from '../words/says-number';
 
 /** Tokens from one amount of a list to the next. */
 const GAP = 12;
@@ -192,8 +193,7 @@ function isNamedBehind(text: Text, end: number): boolean {
   const unit = text.marks.firstIn('unit', end, end + UNIT_BEHIND);
   if (unit?.role.of !== 'mass' || unit.role.unit !== 'g') return false;
   const before = text.tokens[unit.from - 1];
-  const { cardinals, hundred, thousand } = text.language.numbers;
+  const { hundred, thousand } = text.language.numbers;
   const word = before?.folded ?? '';
-  const number = before?.kind === 'number' || cardinals.has(word);
-  return !number && !hundred.has(word) && !thousand.has(word);
+  return !saysNumber(before, text.language) && !hundred.has(word) && !thousand.has(word);
 }

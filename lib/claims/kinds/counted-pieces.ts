@@ -1,5 +1,6 @@
 import type { Quantity } from '../numbers/quantity';
 import type { Text } from '../words/text';
+import { saysNumber } from '../words/says-number';
 
 /** Whether counted pieces without a verb are what the dish makes; `to`: the token behind their name. */
 export const isMade = (
@@ -49,9 +50,7 @@ function isEach({ marks, tokens, language }: Text, to: number): boolean {
   const comma = tokens[to]?.text === ',' && each?.from === to + 1;
   if (comma && each.role.scope === 'each' && each.role.link === 'free') return true;
   if (each?.role.link !== 'counted') return false;
-  return tokens
-    .slice(to, each.from)
-    .some(({ kind, folded }) => kind === 'number' || language.numbers.cardinals.has(folded));
+  return tokens.slice(to, each.from).some((token) => saysNumber(token, language));
 }
 
 /** Pieces of a dish of which fewer may be what somebody eats. */

@@ -3,6 +3,7 @@ import type { Quantity, Said } from '../numbers/quantity';
 import { foodBefore } from './subject-food';
 import { isDish } from '../scopes/dish-word';
 import { only, type Text } from '../words/text';
+import { saysNumber } from '../words/says-number';
 
 /** Why a price is none of one food alone: 'vinegar and soy, fifty cents'. */
 const SEVERAL = 'of several foods';
@@ -12,7 +13,7 @@ export function ofFood(text: Text, quantity: Quantity): Partial<Said> {
   const subject = foodBefore(text, quantity);
   if (subject !== null) return { scope: 'ingredient', food: subject };
   // 'the salmon is the dear bit, nine pounds for two fillets'
-  const counted = isNumber(text, quantity.end + 1);
+  const counted = saysNumber(text.tokens[quantity.end + 1], text.language);
   const behind = foodBehind(text, quantity.end);
   const food =
     (counted ? null : behind) ??
@@ -22,9 +23,6 @@ export function ofFood(text: Text, quantity: Quantity): Partial<Said> {
     packFood(text, quantity);
   return food !== null ? { scope: 'ingredient', food } : {};
 }
-
-const isNumber = ({ tokens, language }: Text, at: number) =>
-  tokens[at]?.kind === 'number' || language.numbers.cardinals.has(tokens[at]?.folded ?? '');
 
 /** 'four quid for the mince', 'thirty p of oats', 'a pound’s worth of peppers'. */
 function foodBehind(text: Text, end: number): string | null {
@@ -126,7 +124,7 @@ function packFood(text: Text, { begin, end }: Quantity): string | null {
 
 function foodOf(text: Text, at: number): string | null {
   // 'eight dollars for six muffins' is of the dish.
-  if (isNumber(text, at) && text.marks.at('thing', at + 1)) return null;
+  if (saysNumber(text.tokens[at], text.language) && text.marks.at('thing', at + 1)) return null;
   // 'six euros for the whole cake'
   if (text.marks.at('scope', at) ?? text.marks.at('scope', at - 1)) return null;
   const food = text.food(at) ?? text.food(at + 1);

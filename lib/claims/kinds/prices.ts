@@ -5,6 +5,7 @@ import type { Quantity, Said } from '../numbers/quantity';
 import { foodBefore } from './subject-food';
 import { isDish } from '../scopes/dish-word';
 import { only, type Text } from '../words/text';
+import { saysNumber } from '../words/says-number';
 
 /** Tokens around a price in which a thing that no one eats makes it no statement. */
 const GEAR_BEFORE = 8;
@@ -257,10 +258,10 @@ function foodFor(text: Text, end: number): string | null {
 }
 
 /** Whether a number stands before a unit, or 'a' before one that may be of weight: 'two ninety nine a pound'. */
-const isCounted = ({ tokens, language: { numbers }, marks }: Text, at: number) => {
-  const { kind, folded = '' } = tokens[at - 1] ?? {};
-  const mass = marks.at('unit', at)?.role.of === 'mass' && numbers.article.has(folded);
-  return kind === 'number' || numbers.cardinals.has(folded) || mass;
+const isCounted = ({ tokens, language, marks }: Text, at: number) => {
+  const before = tokens[at - 1];
+  const one = language.numbers.article.has(before?.folded ?? '');
+  return saysNumber(before, language) || (one && marks.at('unit', at)?.role.of === 'mass');
 };
 
 const round = (value: number) => Number(value.toFixed(4));

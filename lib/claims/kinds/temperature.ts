@@ -1,6 +1,7 @@
 import { lastBefore, markBehind } from '../words/context';
 import type { Quantity, Said } from '../numbers/quantity';
 import { only, type Text } from '../words/text';
+import { saysNumber } from '../words/says-number';
 
 /** Degrees that an oven and the inside of food may have, by what they are said in; beyond these nothing is read. */
 const OVEN = { C: [60, 300], F: [200, 575] } as const;
@@ -111,10 +112,10 @@ function isBeforeMinutes({ marks, tokens, language }: Text, { end, low, unit, no
   const link = mark || place > end;
   const at = mark ? place + 1 : place;
   const next = tokens[at];
-  const { cardinals, article, half, fractions } = language.numbers;
+  const { article, half, fractions } = language.numbers;
   const word = next?.folded ?? '';
   const part = half.has(word) || fractions.has(word);
-  const number = next?.kind === 'number' || part || cardinals.has(word) || article.has(word);
+  const number = saysNumber(next, language) || part || article.has(word);
   return link && number && marks.firstIn('unit', at, at + TIME_REACH)?.role.of === 'time';
 }
 
@@ -126,10 +127,10 @@ function isBesideFan({ marks, tokens, language }: Text, { end, low, unit, noun }
   if (unit !== null || noun !== null || low < 130 || low > 500 || low % 5 !== 0) return false;
   const fan = marks.firstIn('fan', end + 1, end + FAN_REACH);
   if (!fan) return false;
-  const { cardinals, hundred, either } = language.numbers;
+  const { hundred, either } = language.numbers;
   const between = tokens.slice(end, fan.from);
-  const counts = ({ kind, folded }: (typeof between)[number]) =>
-    kind === 'number' || cardinals.has(folded) || hundred.has(folded);
+  const counts = (token: (typeof between)[number]) =>
+    saysNumber(token, language) || hundred.has(token.folded);
   return (
     between.some(counts) &&
     between.every(
@@ -186,9 +187,7 @@ function isCountedLater({ marks, tokens, language }: Text, { to }: Quantity): bo
 const MOST_LISTED = 8;
 
 const numberIn = ({ tokens, language }: Text, from: number, to: number) =>
-  tokens
-    .slice(from, to)
-    .some(({ kind, folded }) => kind === 'number' || language.numbers.cardinals.has(folded));
+  tokens.slice(from, to).some((token) => saysNumber(token, language));
 
 /** Tokens from a reading to the words that it goes back in. */
 const ON_THE_WAY = 9;

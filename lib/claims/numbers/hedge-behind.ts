@@ -1,6 +1,7 @@
 import { phraseAt } from '../words/phrases';
 import type { Hedge } from '../statement';
 import type { Text } from '../words/text';
+import { saysNumber } from '../words/says-number';
 
 /** A hedge behind a number, and the token behind it. */
 export interface HedgeBehind {
@@ -31,8 +32,7 @@ function isAhead(text: Text, from: number, { value, next }: HedgeBehind): boolea
   const { numbers } = language;
   const follows = tokens[tokens[next]?.kind === 'line' ? next + 1 : next];
   const word = follows?.folded ?? '';
-  const number =
-    follows?.kind === 'number' || numbers.cardinals.has(word) || numbers.article.has(word);
+  const number = saysNumber(follows, language) || numbers.article.has(word);
   // 'or so', 'give or take' stand behind a number alone, 'roughly' before one as well.
   const hedge = marks.at('hedge', from);
   if (number && hedge && !isOfNumberBefore(text, hedge)) return true;

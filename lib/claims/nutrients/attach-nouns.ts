@@ -2,6 +2,7 @@ import { nounsOf } from './nouns';
 import type { Noun, Quantity } from '../numbers/quantity';
 import { endRow, shareNouns, type Element } from './shared-nouns';
 import { only, type Text } from '../words/text';
+import { saysNumber } from '../words/says-number';
 
 /**
  * Gives numbers the nutrients they count: by the noun behind or before each, and in rows that share their nouns
@@ -136,8 +137,7 @@ function isTheNoun({ marks, tokens, language }: Text, from: number, noun: Elemen
   if (!copula || tokens[from]?.kind !== 'word' || the + 1 !== noun.from) return false;
   if (!language.numbers.pointers.has(tokens[the]?.folded ?? '')) return false;
   const next = tokens[noun.to];
-  const number = next?.kind === 'number' || language.numbers.cardinals.has(next?.folded ?? '');
-  return !number && !marks.at('copula', noun.to) && !marks.at('noun', noun.to);
+  return !saysNumber(next, language) && !marks.at('copula', noun.to) && !marks.at('noun', noun.to);
 }
 
 /** Whether nouns of a chain stand before or behind their numbers, by how it begins and ends. */

@@ -5,6 +5,7 @@ import type { Topic } from '../numbers/multiples';
 import { additionFood } from './of-ingredient';
 import type { Quantity } from '../numbers/quantity';
 import { only, type Text } from '../words/text';
+import { saysNumber } from '../words/says-number';
 
 /** Two numbers of one topic right after each other are told apart by less than this share. */
 const AGAIN = 0.05;
@@ -125,10 +126,8 @@ function isAddition(text: Text, quantity: Quantity): boolean {
 
 /** 'a hundred and forty of the four twenty is dressing': so much of another number. */
 export function isOutOf({ tokens, language, marks }: Text, end: number): boolean {
-  const { of, cardinals } = language.numbers;
-  if (!of.has(tokens[end]?.folded ?? '')) return false;
-  const next = tokens[marks.at('filler', end + 1)?.to ?? end + 1];
-  return next?.kind === 'number' || cardinals.has(next?.folded ?? '');
+  if (!language.numbers.of.has(tokens[end]?.folded ?? '')) return false;
+  return saysNumber(tokens[marks.at('filler', end + 1)?.to ?? end + 1], language);
 }
 
 /** 'Without the sauce, 490.': the dish in another way. */

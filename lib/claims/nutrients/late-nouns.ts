@@ -1,6 +1,7 @@
 import type { Noun, Quantity } from '../numbers/quantity';
 import { indexAt } from '../words/at-or-behind';
 import { only, type Text } from '../words/text';
+import { saysNumber } from '../words/says-number';
 
 /** Tokens between a number and a noun that is said of it afterwards, and between the numbers of such a row. */
 const GAP = 4;
@@ -50,20 +51,17 @@ function endsThere({ marks, tokens, language }: Text, nouns: readonly Noun[]): b
   if (token === undefined || /^[.,;!?)]$/.test(token.text) || token.kind === 'line') {
     // 'thirty one grams, protein, forty of carbs': a number behind the comma may be that of the noun.
     const next = tokens[to + 1];
-    return token?.text !== ',' || !isNumber(next, language);
+    return token?.text !== ',' || !saysNumber(next, language);
   }
   // 'calories that is'
   const which = marks.at('which', to);
   if (which && /^[.,]?$/.test(tokens[which.to]?.text ?? '')) return true;
   const copula = marks.at('copula', to) !== undefined;
-  if (copula || isNumber(token, language)) return false;
+  if (copula || saysNumber(token, language)) return false;
   const part = marks.at('scope', to);
-  if (part && part.role.link !== 'subject') return !isNumber(tokens[part.to], language);
+  if (part && part.role.link !== 'subject') return !saysNumber(tokens[part.to], language);
   return (['so', 'small', 'correct', 'which', 'joiner'] as const).some((cat) => marks.at(cat, to));
 }
-
-const isNumber = (token: Text['tokens'][number] | undefined, { numbers }: Text['language']) =>
-  token?.kind === 'number' || numbers.cardinals.has(token?.folded ?? '');
 
 /** The numbers that the nouns are said of: as many as there are nouns, right before them. */
 function rowBefore(

@@ -2,6 +2,7 @@ import { isOpen } from './bare-energy';
 import type { Quantity, Said } from '../numbers/quantity';
 import { isDish } from '../scopes/dish-word';
 import type { Text } from '../words/text';
+import { saysNumber } from '../words/says-number';
 
 /** Tokens from the first part to what they come to; parts at most; and what rounding of each may come to. */
 const REACH = 50;
@@ -73,10 +74,7 @@ function foodBefore(text: Text, { begin }: Quantity): string | null {
     const food = text.food(at);
     if (food && food.to <= begin) found = isDish(text, food.name) ? null : food.name;
     // Another number ends what is said of the food.
-    const number =
-      text.tokens[at]?.kind === 'number' ||
-      text.language.numbers.cardinals.has(text.tokens[at]?.folded ?? '');
-    if (number) found = null;
+    if (saysNumber(text.tokens[at], text.language)) found = null;
     at = food ? food.to : at + 1;
   }
   return found;

@@ -12,6 +12,7 @@ import { unnamedParts } from './unnamed-parts';
 import { only, type Text } from '../words/text';
 import { allPieces, wholeWords } from './whole-words';
 import { tokenize } from '../words/tokens';
+import { saysNumber } from '../words/says-number';
 
 /** A part that is said. */
 export interface Mention {
@@ -27,7 +28,7 @@ export function followedByCopula({ marks, tokens, language }: Text, from: number
   if (marks.at('copula', at)) return true;
   // 'a bowl of this at 290 calories'
   const said = at > from ? marks.at('at', at) : undefined;
-  if (said && isNumber(tokens[said.to], language)) return true;
+  if (said && saysNumber(tokens[said.to], language)) return true;
   // 'all in, it comes to'
   const comma = tokens[at]?.text === ',' ? at + 1 : at;
   const word = tokens[comma]?.folded ?? '';
@@ -36,7 +37,7 @@ export function followedByCopula({ marks, tokens, language }: Text, from: number
   const subject = language.claims.subjects.has(word) && !goesOn;
   if (subject && marks.at('copula', comma + 1)) return true;
   const aside = behindAside(tokens, at, language);
-  if (aside !== null && (marks.at('copula', aside) || isNumber(tokens[aside], language)))
+  if (aside !== null && (marks.at('copula', aside) || saysNumber(tokens[aside], language)))
     return true;
   // 'a quarter's four ten calories'
   if (/['’]s$/.test(tokens[at - 1]?.text ?? '')) return true;
@@ -65,9 +66,6 @@ const FED = 4;
 
 /** Tokens of an aside between commas. */
 const ASIDE = 10;
-
-const isNumber = (token: Text['tokens'][number] | undefined, { numbers }: Text['language']) =>
-  token?.kind === 'number' || numbers.cardinals.has(token?.folded ?? '');
 
 /** Token behind an aside without a number: 'a sixth, which is what you see, is'; null where none begins. */
 function behindAside(tokens: Text['tokens'], at: number, { numbers }: Text['language']) {

@@ -5,6 +5,7 @@ import { isHeard } from './heard';
 import { isOfNumberBefore } from '../numbers/hedge-behind';
 import { isGoal, isHearsay } from './hearsay';
 import type { Quantity } from '../numbers/quantity';
+import { killRules } from './rules-for-all';
 import { isSaidOfIt } from './said-of-it';
 import { only, type Text } from '../words/text';
 
@@ -32,48 +33,6 @@ const OR = 3;
 function killOther({ tokens, language }: Text, { end }: Quantity, next?: Quantity): void {
   if (!next || next.begin - end > OR) return;
   if (language.numbers.either.has(tokens[next.begin - 1]?.folded ?? '')) next.killed ??= 'asked';
-}
-
-/** Kilocalories of a gram of anything at most, and tokens in which such a rule goes on. */
-const MOST_OF_GRAM = 9;
-const RULE_GOES_ON = 6;
-
-/** 'a gram of fat has 9 calories', '9 calories per gram': rules for everybody. */
-function killRules(text: Text, quantities: readonly Quantity[]): void {
-  quantities.forEach((quantity, index) => {
-    const { noun, unit, low, high, end } = quantity;
-    const behind = noun ? Math.max(noun.to, end) : end;
-    const gram = noun && unit?.of === 'mass' && low === 1 && high === 1;
-    const next = quantities[index + 1];
-    if (gram && next && text.marks.at('copula', behind) && next.begin - behind <= 3) {
-      quantity.killed = 'rule';
-      next.killed = 'rule';
-    }
-    // 'fat has nine calories a gram, carbs have four'
-    const energy = text.marks.at('noun', end);
-    const each = next?.unit?.unit === 'g' && next.low === 1 && next.high === 1;
-    if (energy?.role.nutrient === 'energyKcal' && each && next.begin === energy.to) {
-      quantity.killed = next.killed = 'rule';
-      const other = quantities[index + 2];
-      if (
-        other?.unit === null &&
-        other.low <= MOST_OF_GRAM &&
-        other.begin - next.end <= RULE_GOES_ON
-      )
-        other.killed = 'rule';
-    }
-    const per = noun ? text.marks.at('perUnit', behind) : undefined;
-    const part = text.marks.at('scope', behind);
-    if (!per || (part && part.to > per.to)) return;
-    // 'for every ten calories'
-    if (next?.begin === per.to) next.killed = 'rule';
-    if (
-      next?.begin === per.to ||
-      noun?.nutrient === 'energyKcal' ||
-      text.marks.before('noun', per.to)
-    )
-      quantity.killed = 'rule';
-  });
 }
 
 function trapOf(

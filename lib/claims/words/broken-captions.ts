@@ -3,6 +3,7 @@ import type { Language, Role } from '../language';
 import { groupAt } from '../numbers/number-words';
 import { phraseAt } from './phrases';
 import type { Token } from './tokens';
+import { saysNumber } from './says-number';
 
 type Category = Role['cat'];
 
@@ -29,8 +30,7 @@ function breaks(tokens: readonly Token[], stop: number, language: Language): boo
   const { numbers } = language;
   const word = (at: number) => tokens[at]?.folded ?? '';
   const hundreds = (at: number) => numbers.hundred.has(word(at)) || numbers.thousand.has(word(at));
-  const number = (at: number) =>
-    tokens[at]?.kind === 'number' || numbers.cardinals.has(word(at)) || hundreds(at);
+  const number = (at: number) => saysNumber(tokens[at], language) || hundreds(at);
   const next = stop + 1;
   if (numbers.and.has(word(stop - 1)) && hundreds(stop - 2) && number(next)) return true;
   // 'a dollar. Eighty five a bowl'

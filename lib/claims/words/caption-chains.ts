@@ -1,6 +1,7 @@
 import type { Language } from '../language';
 import { phraseAt } from './phrases';
 import type { Token } from './tokens';
+import { saysNumber } from './says-number';
 
 /** Tokens of one piece between full stops, and pieces on each side of a full stop that are looked at. */
 const LONGEST = 9;
@@ -101,10 +102,11 @@ function endOf(tokens: readonly Token[], from: number, to: number, language: Lan
   return null;
 }
 
-function isNumber(tokens: readonly Token[], at: number, { numbers }: Language): boolean {
+function isNumber(tokens: readonly Token[], at: number, language: Language): boolean {
+  const { numbers } = language;
   const [word, before] = [tokens[at]?.folded ?? '', tokens[at - 1]?.folded ?? ''];
   const scales = [numbers.hundred, numbers.thousand];
   const and = numbers.and.has(word) && scales.some((scale) => scale.has(before));
   const scale = [...scales, numbers.nought].some((words) => words.has(word));
-  return tokens[at]?.kind === 'number' || numbers.cardinals.has(word) || scale || and;
+  return saysNumber(tokens[at], language) || scale || and;
 }
