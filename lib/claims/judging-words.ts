@@ -10,6 +10,11 @@ export interface JudgingWords {
   /** Words for one part of a dish: a slice may be called a square, a portion a bowl. */
   readonly called: Readonly<Record<'slice' | 'piece' | 'portion', RegExp>>;
   readonly half: RegExp;
+  /** A share of the dish, with the word for which: 'a quarter of it', 'a quarter each'; and how one is said. */
+  readonly shareOfIt: RegExp;
+  readonly aShare: (name: string) => string;
+  /** Behind these stands what a food is kept in or made with: 'tuna in water' is tuna. */
+  readonly keptIn: RegExp;
   /** Between two times of which the second goes on from the first. */
   readonly then: RegExp;
   /** Right behind a time: 'in the microwave'; by what an appliance is called, its kind. */

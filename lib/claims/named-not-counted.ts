@@ -66,7 +66,13 @@ export function namedNotCounted({ texts, foods, judged }: FoodReading, file: Fil
   const groups = groupedBy(mentions, ({ food }) => stemsOf(food, ENGLISH).join(' '));
   const answers = new Map(file.edit?.named.map((named) => [named.food, named]));
   const searched = new Map(texts.map((text) => [text.said.id, searchedIn(text)]));
-  return [...groups.values()].flatMap((all) => notCounted(all, searched, answers) ?? []);
+  const dishes = dishesOf(file.episode.segments);
+  const context = amountContext(file);
+  const isCountedIn = (food: string, segmentId: string | null) =>
+    dishes.some((dish) => dish.id === segmentId && isIn(food, dish, context));
+  return [...groups.values()].flatMap(
+    (all) => notCounted(all, searched, answers, isCountedIn) ?? [],
+  );
 }
 
 interface Mention {
@@ -144,11 +150,12 @@ function notCounted(
   mentions: readonly Mention[],
   texts: SearchedTexts,
   answers: ReadonlyMap<string, NamedFood>,
+  isCountedIn: IsCountedIn,
 ): NotCounted | null {
   const [first] = mentions;
   if (!first) return null;
   const names = [...new Set(mentions.map(({ food }) => keyOf(food)))];
-  const places = placesOf(mentions, texts);
+  const places = placesOf(mentions, texts, isCountedIn);
   const answered = names.flatMap((name) => answers.get(name) ?? [])[0];
   const amount = mentions.find(({ food, text }) => text !== food) ?? first;
   return {
@@ -162,14 +169,21 @@ function notCounted(
   };
 }
 
+/** Whether a dish has a food among its ingredients. */
+type IsCountedIn = (food: string, segmentId: string | null) => boolean;
+
 /** A food’s name as an answer keeps it. */
 export const keyOf = (food: string): string => fold(food).trim().slice(0, 120);
 
 /**
  * Every place of a food: those that were read, and the same words wherever else they stand in a text in which it was
- * read, since it is told at its first mention alone.
+ * read, since it is told at its first mention alone; not where they are said of a dish that has it.
  */
-function placesOf(mentions: readonly Mention[], texts: SearchedTexts): FoodPlace[] {
+function placesOf(
+  mentions: readonly Mention[],
+  texts: SearchedTexts,
+  isCountedIn: IsCountedIn,
+): FoodPlace[] {
   const byText = groupedBy(mentions, ({ row }) => row.place.textId);
   return [...texts].flatMap(([textId, text]) => {
     const own = byText.get(textId) ?? [];
@@ -179,9 +193,10 @@ function placesOf(mentions: readonly Mention[], texts: SearchedTexts): FoodPlace
       return { place, start, end, words };
     });
     const again = [...new Set(own.map(({ food }) => food))].flatMap((food) =>
-      text.occurrences(food).map(({ start, end }): FoodPlace => {
+      text.occurrences(food).flatMap(({ start, end }): FoodPlace[] => {
         const words = text.of.text.slice(start, end);
-        return { place: placeOf(text.of, start, end), start, end, words };
+        const place = placeOf(text.of, start, end);
+        return isCountedIn(food, place.segmentId) ? [] : [{ place, start, end, words }];
       }),
     );
     return [...read, ...apartFrom(read, again)].sort((a, b) => a.start - b.start);

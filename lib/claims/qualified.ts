@@ -1,4 +1,5 @@
 import { ENGLISH } from './english/english';
+import type { NutrientStatement } from './judge/said-number';
 import { stemsOf } from './words/foods';
 import type { Topic } from './places/placed-text';
 import type { Statement, TextContext } from './statement';
@@ -73,8 +74,6 @@ function isOfOthers(sentence: string): boolean {
   const named = rest.toLowerCase().match(/\p{L}+/gu) ?? [];
   return named.some((word) => ENGLISH.singular(word) === one);
 }
-
-type NutrientStatement = Extract<Statement, { readonly kind: 'nutrient' }>;
 
 /** 'Three lunches, all under 500 calories', '3 lunches under 500 calories', '40 g protein each' of several. */
 function isOfEvery(

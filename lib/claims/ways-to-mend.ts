@@ -81,7 +81,7 @@ function sentenceOf(
 
 /**
  * Puts right the share that follows from how many portions there are: a quarter of four is a fifth of five. Of other
- * statements, and of shares that follow from no such number, the words stay.
+ * statements, of shares of something else, and of those that follow from no such number, the words stay.
  */
 function sharesOf(statement: Judged['statement'], sayInstead: string): (words: string) => string {
   const right = /^\d+/.exec(sayInstead)?.[0];
@@ -91,8 +91,9 @@ function sharesOf(statement: Judged['statement'], sayInstead: string): (words: s
   const { fractions } = ENGLISH.numbers;
   const named = [...fractions].find(([, of]) => of === Number(right))?.[0];
   return (words) =>
-    words.replace(/\b(?:an?|one)\s+(\p{L}+)/giu, (share, word: string) => {
+    words.replace(ENGLISH.judging.shareOfIt, (share, word: string) => {
       if (fractions.get(word.toLowerCase()) !== statement.low) return share;
-      return named ? `${/^[aeiou]/.test(named) ? 'an' : 'a'} ${named}` : `1/${right}`;
+      const put = named ? ENGLISH.judging.aShare(named) : `1/${right}`;
+      return /^\p{Lu}/u.test(share) ? `${put.charAt(0).toUpperCase()}${put.slice(1)}` : put;
     });
 }

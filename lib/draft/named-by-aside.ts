@@ -11,10 +11,14 @@ import { ASKS, COOKED, DISH_PART, MEAL, METHOD, OTHER, WHOLE_NUMBERS } from './w
  * "Lentil salad (3 boxes)" reads as an ingredient and "Vanilla oats (505 kcal)" as numbers, but right below stands a
  * list of another form. A name it is where its mark, a chapter, its own words or another line like it say so as well;
  * where nothing does and it could be either, it is `unclear`.
+ * @param chapters the names of the description’s chapters
  */
-export function namedByAside(rows: readonly Row[], kinds: readonly RowKind[]): RowKind[] {
+export function namedByAside(
+  rows: readonly Row[],
+  kinds: readonly RowKind[],
+  chapters: ReadonlySet<string>,
+): RowKind[] {
   const found = rows.map((_, at) => candidateAt(rows, kinds, at));
-  const chapters = chapterNames(kinds);
   const vessels = found.filter((each) => each?.aside === 'vessels').length;
   return kinds.map((kind, at) => {
     const candidate = found[at];

@@ -1,4 +1,5 @@
 import { readIngredient } from '#lib/episode/read-ingredient';
+import { withoutSign } from '#lib/episode/read-ingredient-seasonings';
 import type { Episode, Segment } from '#lib/episode/schema';
 import { printRuntime } from '#lib/units/print';
 import type { Draft, DraftLine, DraftSegment, From } from './draft';
@@ -128,7 +129,7 @@ function partsOf(
   const recipe = standing?.recipe ?? null;
   const has = new Set((recipe?.lines ?? []).map(({ text }) => foldRow(text)));
   lines.forEach((line, index) => {
-    if (recipe && line.parts.every(({ text }) => has.has(foldRow(text)))) return;
+    if (recipe && line.parts.every(({ text }) => has.has(foldRow(withoutSign(text))))) return;
     const same = recipe?.lines.find(({ text }) => isSameFood(line, text));
     parts.push({
       key: `${key}-line${index}`,

@@ -26,8 +26,9 @@ export class Reading {
   above: Row | null = null;
 
   constructor(readonly rows: readonly Row[]) {
-    this.kinds = namedByAside(rows, rowKinds(rows));
-    this.chapterNames = chapterNames(this.kinds);
+    const kinds = rowKinds(rows);
+    this.chapterNames = chapterNames(kinds);
+    this.kinds = namedByAside(rows, kinds, this.chapterNames);
   }
 
   /** Whether a chapter is called so. */

@@ -16,7 +16,9 @@ export function takeHeat(reading: Reading, row: Row, says: 'step' | 'time'): voi
     return;
   }
   if (reading.section !== 'method' && (noDish || says === 'time')) {
-    const message = 'How hot or how long, and not of which dish or of what: say it in its method.';
+    const message = noDish
+      ? 'How hot or how long, and not of which dish: say it in its method.'
+      : 'How long the dish takes, and nothing to do: it is no step of its method.';
     reading.dishes.left.push(leftOut('prose', fromLine(row.line, row.text), message));
     return;
   }

@@ -1,4 +1,5 @@
 import { dishesOf } from '#lib/episode/context';
+import { isProposed } from '#lib/episode/is-proposed';
 import type { EpisodeFile } from '#lib/episode/schema';
 
 /** What an episode consists of, as it is told right after it was drafted. */
@@ -21,8 +22,7 @@ export function madeOf({ segments }: Pick<EpisodeFile['episode'], 'segments'>): 
   const dishes = dishesOf(segments).map(({ id, recipe }) => ({
     id,
     lines: recipe.lines.length,
-    waiting: recipe.lines.filter(({ match, foodId }) => match === 'provisional' && foodId !== null)
-      .length,
+    waiting: recipe.lines.filter(isProposed).length,
   }));
   return {
     dishes: dishes.length,

@@ -68,7 +68,7 @@ test('the captions and the description of an episode that is out show what was s
 
   // What they became is told at the head, and where its foods are confirmed.
   await expect(
-    page.getByText('Made from these texts: 2 dishes, 5 ingredients and one stretch of talk.'),
+    page.getByText('The episode has 2 dishes, 5 ingredients and one stretch of talk.'),
   ).toBeVisible();
   await expect(page.getByRole('link', { name: 'see which' })).toHaveAttribute(
     'href',

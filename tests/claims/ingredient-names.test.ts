@@ -24,6 +24,7 @@ describe('how well a food that is said fits an ingredient', () => {
     ['chia', '2 tbsp chia seeds', 2],
     // What it is kept in comes behind.
     ['tuna', '1 tin tuna in water', 3],
+    ['tuna', '2 x 145g tinned tuna in water, drained', 3],
     ['sun-dried tomatoes', '40 g sun-dried tomatoes in oil', 3],
     // An ingredient that says more of it is nearer than one that says less.
     ['red pepper', '1 red bell pepper', 3],

@@ -56,6 +56,25 @@ describe('foods that are named and not counted', () => {
     expect(all.every(({ segmentIds }) => segmentIds.join() === 'stew')).toBe(true);
   });
 
+  it('are not told where they are said of a dish that has them', () => {
+    const bake = aDish(
+      'bake',
+      aRecipe('bake-recipe', [
+        grams('b1', 'butter', 30, { text: '30 g butter' }),
+        grams('b2', 'tuna', 290, { text: '2 x 145 g tinned tuna in water' }),
+      ]),
+      { title: 'Harbour bake' },
+    );
+    const texts = [
+      text('description', 'Lentil stew\n20 g butter\n\nHarbour bake\n30 g butter\n290 g tuna\n'),
+    ];
+    const file = { ...aFile([STEW, bake], FOODS), edit: { texts, mends: [], named: [] } };
+    const all = namedNotCounted(readEdit(file, NO_FACTS), file);
+    expect(all.map(({ food, places }) => [food, places.map(({ place }) => place.line)])).toEqual([
+      ['butter', [2]],
+    ]);
+  });
+
   it('leave out what is an ingredient, by either name, water and the dish itself', () => {
     expect(
       found({
@@ -123,6 +142,7 @@ describe('what is an ingredient by a longer name, or is only mentioned', () => {
     'More cocoa and more whey on top.',
     'Then the zest and the juice of one lime.',
     'I add the juice of half a lime.',
+    'two limes, zest and juice',
     '150 grams of flower.',
     'One red pepper, diced.',
     "It isn't a steak, it's a tart.",

@@ -127,6 +127,28 @@ describe('the sentence to say again where portions are off', () => {
       '5 portions',
       'It makes 5 portions with a third of the rice.',
     ],
+    // Nor does a share of something else.
+    [
+      'It makes four portions with a quarter cup of oil.',
+      'four portions',
+      4,
+      '5 portions',
+      'It makes 5 portions with a quarter cup of oil.',
+    ],
+    [
+      'Serves two, and takes one half hour.',
+      'two',
+      2,
+      '3 portions',
+      'Serves 3 portions, and takes one half hour.',
+    ],
+    [
+      'A quarter each, so four portions.',
+      'four portions',
+      4,
+      '5 portions',
+      'A fifth each, so 5 portions.',
+    ],
   ])('%s', (text, words, low, sayInstead, sentence) => {
     expect(mended(text, words, low, sayInstead)).toBe(sentence);
   });

@@ -27,6 +27,7 @@ const DESCRIPTION = `Everything is weighed.
 BARLEY TRAY (serves 4)
 90 g pearled barley, raw
 salt to taste
+dill + pepper
 
 Method
 Bake for 35 minutes at 180 °C.
@@ -94,6 +95,8 @@ describe('an episode of the texts of one that is out', () => {
     expect(tray?.recipe?.lines.map(({ text, match, foodId }) => [text, match, foodId])).toEqual([
       ['90 g pearled barley, raw', 'provisional', BARLEY.id],
       ['salt to taste', 'provisional', SALT.id],
+      ['dill', 'provisional', null],
+      ['pepper', 'provisional', null],
     ]);
     expect(tray?.recipe?.portions).toMatchObject([{ kind: 'count', of: 4 }]);
     expect(tray?.recipe?.method).toBe('Bake for 35 minutes at 180 °C.\nLeave it to rest.');

@@ -133,7 +133,7 @@ describe('what the texts became', () => {
     const { dishes, ingredients } = madeOf(demo.episode);
     const markup = shown(demo, { left: 4 });
     expect(words(markup)).toContain(
-      `Made from these texts: ${dishes} dishes, ${ingredients} ingredients and`,
+      `The episode has ${dishes} dishes, ${ingredients} ingredients and`,
     );
     expect(words(markup)).toContain('4 lines became no part of it: see which');
     expect(markup).toContain('href="/episodes/e1/edit/draft#left-out"');

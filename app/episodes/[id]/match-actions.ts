@@ -1,5 +1,6 @@
 'use server';
 
+import { isProposed } from '#lib/episode/is-proposed';
 import { lineFromReading } from '#lib/episode/line-from-reading';
 import { matchQuery } from '#lib/episode/match-line';
 import { readIngredient } from '#lib/episode/read-ingredient';
@@ -68,7 +69,7 @@ export async function confirmAll(state: FormState, form: FormData): Promise<Form
     const recipe = recipes.find(({ id }) => id === recipeId);
     if (!recipe) return GONE;
     const edits = recipe.lines
-      .filter(({ match, foodId }) => match === 'provisional' && foodId !== null)
+      .filter(isProposed)
       .map((line) => confirmEdit(line, revs[line.id] ?? 0));
     if (edits.length === 0) return GONE;
     return change(episodeId, `Confirm the foods of ${recipe.title}`, edits);

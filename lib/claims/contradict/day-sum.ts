@@ -37,10 +37,9 @@ export function daySum(
     values.filter(({ scope }) => scope === 'day'),
     ({ nutrient }) => nutrient,
   );
-  return [...days].flatMap(([, all]) => {
-    const [{ nutrient } = { nutrient: null }] = all;
-    const known = nutrient && eatenAll(nutrient);
-    if (!nutrient || !known) return [];
+  return [...days].flatMap(([nutrient, all]) => {
+    const known = eatenAll(nutrient);
+    if (!known) return [];
     const sum = added(known.map(({ range }) => range));
     const allowed = complete ? sum : { ...sum, to: Infinity };
     const apart = all.filter(({ interval }) => areApart(allowed, interval));

@@ -39,6 +39,10 @@ export const JUDGING: JudgingWords = {
     portion: /\b(?:portions?|servings?|bowls?|plates?)\b/i,
   },
   half: /\bhalf\b|½/i,
+  shareOfIt:
+    /\b(?:an?|one)\s+(\p{L}+)(?=\s+(?:of\s+(?:it|this|that|the|them|all)\b|each\b)|\s*(?:[.,;!?]|$))/giu,
+  aShare: (name) => `${/^[aeiou]/.test(name) ? 'an' : 'a'} ${name}`,
+  keptIn: /\s(?:in|with|without|from|for)\s/i,
   then: /\b(?:then|another|plus|more|further|after that|followed by)\b/i,
   inAppliance: new RegExp(
     `^\\s*(?:in|on|under|at|inside|into)\\s+(?:the\\s+|a\\s+|an\\s+|my\\s+|your\\s+)?(?:hot\\s+)?(${[...APPLIANCES.keys()].join('|')})\\b`,

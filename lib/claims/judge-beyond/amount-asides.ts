@@ -2,6 +2,7 @@ import { ENGLISH } from '#lib/claims/english/english';
 import { cannotSay, plainly, worded, type Verdicted } from '#lib/claims/judge/verdicted';
 import type { Statement } from '#lib/claims/statement';
 import { fold } from '#lib/units/plain-words';
+import { lastSentence } from '#lib/claims/judge-beyond/words-around';
 
 /** UTF-16 units behind an amount in which it may be said how much of it is used, and before it that each one has it. */
 const BEHIND = 70;
@@ -39,9 +40,7 @@ export function usedOf(text: string, { end, words, ...more }: Said): Used | null
  * @example isOfEach('each one gets some egg and half an ounce of cheddar', saidHalf) // true
  */
 export function isOfEach(text: string, { start }: Pick<Said, 'start'>): boolean {
-  const before = text.slice(Math.max(0, start - BEFORE), start);
-  const sentence = before.split(/[.!?;](?:\s|$)|\n\s*\n/).at(-1) ?? '';
-  return ENGLISH.amounts.eachHas.test(sentence);
+  return ENGLISH.amounts.eachHas.test(lastSentence(text.slice(Math.max(0, start - BEFORE), start)));
 }
 
 type Said = Pick<Statement, 'start' | 'end' | 'words'> & { readonly food?: string };

@@ -45,7 +45,6 @@ export function judgeAmount(
   amounts: AmountContext,
 ): Verdicted {
   const { dish } = on;
-  const { words } = statement;
   const parts = partsOf(statement, on, amounts);
   if (parts === null) return cannotSay('of how much of it?');
   if (parts.length === 0) return cannotSay(`${dish.title} has no portions whose number is known`);
@@ -62,7 +61,8 @@ export function judgeAmount(
     return cannotSay(`no ${state} weight is known of ${names}`, { against });
   }
   const vessel =
-    statement.unit === 'piece' && known.map((each) => pieceCause(words, each)).find(isText);
+    statement.unit === 'piece' &&
+    known.map((each) => pieceCause(statement.words, each)).find((cause) => cause !== null);
   if (vessel) {
     return cannotSay(vessel, { against: { kind: 'line', segmentId: dish.id, lineId: only.id } });
   }
@@ -80,8 +80,6 @@ export function judgeAmount(
     },
   });
 }
-
-const isText = (cause: string | null) => cause !== null;
 
 /** The parts that an amount may be of, and of which state of the food it is said. */
 interface InState {

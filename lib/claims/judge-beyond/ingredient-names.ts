@@ -41,12 +41,9 @@ export function ingredientNames(
 function nameOf(text: string, language: Language): Name | null {
   const [first = ''] = text.split(',');
   const words = stemsOf(text, language);
-  const what = stemsOf(first.split(IN)[0] ?? '', language);
+  const what = stemsOf(first.split(ENGLISH.judging.keptIn)[0] ?? '', language);
   return words.length === 0 ? null : { words, head: what.at(-1) };
 }
-
-/** Behind these stands what a food is kept in or made with: 'tuna in water' is tuna. */
-const IN = /\s(?:in|with|without|from|for)\s/i;
 
 function shorter({ words, head }: Name, language: Language): Name[] {
   if (head !== words.at(-1)) return [];
@@ -57,7 +54,8 @@ function shorter({ words, head }: Name, language: Language): Name[] {
 
 /**
  * How well a food that is said fits an ingredient: 4 by all its words, 3 where the ingredient says more of it, 2 by its
- * kind or for short, 1 as a part of an animal or the animal of a part; 0 where it is something else, as chicken is beside chicken stock, or an egg beside egg whites.
+ * kind or for short, 1 as a part of an animal or the animal of a part; 0 where it is something else, as chicken is beside
+ * chicken stock, or an egg beside egg whites.
  */
 export function fitOf(
   said: readonly string[],
@@ -83,9 +81,11 @@ function fits(said: readonly string[], { words, head }: Name): number {
   // 'milk chocolate' is no 'chocolate milk'; 'chicken breast' is 'Chicken, breast'.
   const turned = own !== head && words.at(-1) === head;
   if (every && said.length === words.length && !turned) return 4;
+  // 'tuna' is 'tinned tuna in water'.
+  if (every && own === head) return 3;
   const within = every || words.every((word) => said.includes(word));
   if (!within || !sameFood(said, words)) return cutOf(said, words, head);
-  if (own === head) return every ? 3 : 2;
+  if (own === head) return 2;
   // 'chicken breast' of 'Chicken, broilers or fryers, breast'.
   if (every && !turned && said[0] === head && said.length > 1) return 2;
   return cutOf(said, words, head);

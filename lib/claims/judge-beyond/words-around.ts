@@ -5,6 +5,7 @@ import { fold } from '#lib/units/plain-words';
 /** Words before a statement, and behind it, that may say what it is about; farther off they rarely do. */
 const BEFORE = 10;
 const BEHIND = 6;
+
 /** The rest of the sentence before a statement and behind it, itself between them. */
 export function sentenceAround(
   text: string,
@@ -69,5 +70,6 @@ function stemOf(word: string): string {
   return cut !== one && doubled.test(cut) ? cut.slice(0, -1) : cut;
 }
 
-const lastSentence = (text: string) => text.split(/[.!?;](?:\s|$)|\n\s*\n/).at(-1) ?? '';
+/** What stands behind the last end of a sentence. */
+export const lastSentence = (text: string) => text.split(/[.!?;](?:\s|$)|\n\s*\n/).at(-1) ?? '';
 const firstSentence = (text: string) => text.split(/[.!?;](?:\s|$)|\n\s*\n/)[0] ?? '';

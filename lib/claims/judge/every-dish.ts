@@ -1,5 +1,4 @@
-import type { Verdicted } from './verdicted';
-import { cannotSay } from './verdicted';
+import { cannotSay, type Verdicted } from './verdicted';
 
 /** What a statement comes to of one dish. */
 export interface OfDish {
@@ -13,6 +12,7 @@ export interface OfDish {
  * @example settleEvery([bowls, salad, flatbread]).why // 'Flatbread: 807 calories, …'
  */
 export function settleEvery(all: readonly OfDish[]): Verdicted {
+  if (all.length === 0) return cannotSay('no dish with ingredients is set up yet');
   const off = all.filter(({ verdicted }) => verdicted.verdict === 'off');
   const [first] = off;
   const whys = (of: readonly OfDish[]) => of.map(({ verdicted }) => verdicted.why).join('; ');
@@ -21,8 +21,7 @@ export function settleEvery(all: readonly OfDish[]): Verdicted {
     return { verdict: 'off', why: whys(off), difference, sayInstead: null, remark, against };
   }
   const open = all.find(({ verdicted }) => verdicted.verdict === 'unknown');
-  if (open || all.length === 0) {
-    if (!open) return cannotSay('no dish with ingredients is set up yet');
+  if (open) {
     const { remark, against, why } = open.verdicted;
     return cannotSay(`of every dish? ${open.title}: ${why}`, { remark, against });
   }

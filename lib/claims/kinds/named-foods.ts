@@ -14,9 +14,13 @@ const REACH = 4;
 export function namedFoods(text: Text, taken: ReadonlySet<number>): FoodSpan[] {
   const { context, tokens, language } = text;
   if (!context.ingredients) return [];
-  const ingredients = context.ingredients.flatMap((name) =>
-    shortNames(stemsOf(saidShares(name).rest, language), language),
-  );
+  const ingredients = context.ingredients.flatMap((name) => {
+    const { rest } = saidShares(name);
+    const [own = ''] = rest.split(language.judging.keptIn);
+    return [...new Set([rest, own])].flatMap((each) =>
+      shortNames(stemsOf(each, language), language),
+    );
+  });
   const titles = [context.dish, ...(context.dishes ?? [])].map((title) =>
     stemsOf(title ?? '', language),
   );
@@ -103,14 +107,27 @@ function isOfDish(text: Text, food: FoodSpan): boolean {
 /** Tokens between what is got of a food and the food: 'the juice of about half a lemon'. */
 const GOT_REACH = 4;
 
-/** 'the juice of half a lemon': the lemon is what is counted. */
+/** 'the juice of half a lemon', '1 lemon, zest and juice': the lemon is what is counted. */
 function isGotOf(text: Text, { from, to }: FoodSpan): boolean {
   const { language, tokens } = text;
   const head = language.singular(tokens[to - 1]?.folded ?? '');
   if (to - from !== 1 || !language.foods.gotOf.has(head)) return false;
+  if (isAsideOf(text, from)) return true;
   if (!language.numbers.of.has(tokens[to]?.folded ?? '')) return false;
   for (let at = to + 1; at <= to + GOT_REACH && tokens[at]?.kind !== 'line'; at += 1) {
     if (text.food(at)) return true;
+  }
+  return false;
+}
+
+/** Whether a comma leads to a token from a food on its line, with nothing between but what is got of it as well. */
+function isAsideOf(text: Text, from: number): boolean {
+  const { language, tokens } = text;
+  const { and } = language.numbers;
+  for (let at = from - 1; at >= Math.max(0, from - GOT_REACH); at -= 1) {
+    const word = tokens[at]?.folded ?? '';
+    if (word === ',') return text.food(at - 1)?.to === at;
+    if (!and.has(word) && !language.foods.gotOf.has(language.singular(word))) return false;
   }
   return false;
 }

@@ -84,7 +84,9 @@ function useNews(groupId: string | undefined, line: RefObject<HTMLElement | null
   const [old, setOld] = useState(first);
   useEffect(() => {
     const timer = setInterval(() => {
-      if (!line.current?.contains(document.activeElement)) setOld(groupId);
+      if (line.current?.contains(document.activeElement)) return;
+      setOld(groupId);
+      clearInterval(timer);
     }, NEWS_MS);
     return () => clearInterval(timer);
   }, [groupId, line]);

@@ -8,7 +8,7 @@ interface Props {
   readonly drafted: { readonly left: number } | null;
 }
 
-/** What the texts became, right after it was made of them; and as long as foods wait for a yes, where it is said. */
+/** What the episode has, right after its texts were read; and as long as foods wait for a yes, where it is said. */
 export function Made({ page, drafted }: Props) {
   const { episodeId, made } = page;
   const words = madeWords(made);
@@ -18,8 +18,8 @@ export function Made({ page, drafted }: Props) {
       {drafted !== null && (
         <p className="text-lead">
           {words === null
-            ? 'No dish and no talk was found in these texts.'
-            : `Made from these texts: ${words}.`}{' '}
+            ? 'The episode has no dish and no talk yet.'
+            : `The episode has ${words}.`}{' '}
           <LeftOut episodeId={episodeId} count={drafted.left} />
         </p>
       )}
