@@ -73,7 +73,7 @@ export type Role =
   | Named<'heard' | 'hearsay'>
   /** What one aims at, as a thing: 'the budget for lunch is'. */
   | { readonly cat: 'goal' }
-  | { readonly cat: 'than'; readonly against: 'less' | 'more' | 'shareOf' }
+  | { readonly cat: 'than'; readonly against: 'less' | 'more' }
   | Named<'weigh' | 'use' | 'pack' | 'allOfIt' | 'cost' | 'back' | 'alone' | 'adds'>
   /** Before a difference: 'saves', 'knocks off', 'up by'; `swapped`: only where things are swapped. */
   | { readonly cat: 'by'; readonly against: 'less' | 'more'; readonly swapped?: true }
@@ -133,7 +133,7 @@ export type Role =
   | Named<'comesTo'>
   /** Between a nutrient and its number without a verb: 'protein at forty'. */
   | Named<'at'>
-  | Named<'which' | 'copula' | 'joiner' | 'so' | 'of' | 'not' | 'small' | 'filler' | 'verb'>;
+  | Named<'which' | 'copula' | 'joiner' | 'so' | 'of' | 'not' | 'small' | 'filler'>;
 
 /** Words of numbers. */
 export interface NumberWords {
@@ -143,8 +143,6 @@ export interface NumberWords {
   readonly nought: ReadonlySet<string>;
   readonly hundred: ReadonlySet<string>;
   readonly thousand: ReadonlySet<string>;
-  /** Behind digits, in one with them: '1.2k'. */
-  readonly thousandLetters: ReadonlySet<string>;
   readonly point: ReadonlySet<string>;
   readonly and: ReadonlySet<string>;
   readonly article: ReadonlySet<string>;

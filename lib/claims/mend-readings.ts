@@ -30,7 +30,7 @@ export type Mends = ReadonlyMap<string, ReadingMend>;
  * marks at the ends of words; of a short text with the text itself.
  * @example mendKey(captions, 15, 28) // of 'Right, it has  640\ncalories. So': words '640 calories', before 'right it has', after 'so'
  */
-export function mendKey({ said, text }: MendedText, start: number, end: number): MendKey {
+function mendKey({ said, text }: MendedText, start: number, end: number): MendKey {
   const before = foldedWords(text.slice(Math.max(0, start - REACH), start));
   const after = foldedWords(text.slice(end, end + REACH));
   return {

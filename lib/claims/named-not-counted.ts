@@ -14,7 +14,7 @@ import type { EpisodeFile } from '#lib/episode/schema';
 import { fold } from '#lib/units/plain-words';
 
 /** A place at which a food is named. */
-export interface FoodPlace {
+interface FoodPlace {
   readonly place: StatementPlace;
   /** As it stands there, in UTF-16 units of its text. */
   readonly start: number;

@@ -66,7 +66,7 @@ const NAME_SHARE = new RegExp(
 );
 
 /** The shares of fat and cocoa that a food's name states: 'Beef, ground, 93% lean meat / 7% fat' → fat of 7, twice. */
-export function nameShares(name: string): readonly NameShare[] {
+function nameShares(name: string): readonly NameShare[] {
   return [...name.matchAll(NAME_SHARE)].map((found) => {
     const high = numberOf(found[2] ?? '');
     const low = found[1] === undefined ? high : numberOf(found[1]);

@@ -138,7 +138,7 @@ describe('what the texts became', () => {
     expect(words(markup)).toContain('4 lines became no part of it: see which');
     expect(markup).toContain('href="/episodes/e1/edit/draft#left-out"');
     expect(words(shown(demo, { left: 0 }))).not.toContain('became no part');
-    expect(words(shown(demo, null))).not.toContain('Made from these texts');
+    expect(words(shown(demo, null))).not.toContain('The episode has');
   });
 
   test('asks for a yes to proposed foods as long as one waits, where it is said', () => {

@@ -11,7 +11,7 @@ const SPOKEN: Partial<Readonly<Record<Nutrient, string>>> = {
 };
 
 /** What a nutrient is called in a claim: calories in the US, energy in the EU. */
-export function claimNoun(nutrient: Nutrient, region: Region): string {
+function claimNoun(nutrient: Nutrient, region: Region): string {
   if (nutrient === 'energyKcal') return region === 'US' ? 'calorie' : 'energy';
   if (nutrient === 'fibre') return region === 'US' ? 'fiber' : 'fibre';
   if (nutrient === 'sugars') return region === 'US' ? 'sugar' : 'sugars';

@@ -8,7 +8,6 @@ export const NUMBERS: NumberWords = {
   nought: set('oh o'),
   hundred: set('hundred'),
   thousand: set('thousand grand'),
-  thousandLetters: set('k'),
   point: set('point comma'),
   and: set('and n'),
   article: set('a an'),

@@ -20,7 +20,7 @@ export interface Used {
  * names, or by a pronoun. Null where they say nothing of the kind, or another amount comes first.
  * @example usedOf('A tin of tuna, that’s 145 grams, and I’m using two of them.', said145)?.times // 2
  */
-export function usedOf(text: string, { end, words, ...more }: Said): Used | null {
+function usedOf(text: string, { end, words, ...more }: Said): Used | null {
   const behind = fold(text.slice(end, end + BEHIND)).replace(/’/g, "'");
   const found = ENGLISH.amounts.used.exec(behind);
   if (!found) return null;
@@ -39,7 +39,7 @@ export function usedOf(text: string, { end, words, ...more }: Said): Used | null
  * Whether the words before an amount say that each portion has it.
  * @example isOfEach('each one gets some egg and half an ounce of cheddar', saidHalf) // true
  */
-export function isOfEach(text: string, { start }: Pick<Said, 'start'>): boolean {
+function isOfEach(text: string, { start }: Pick<Said, 'start'>): boolean {
   return ENGLISH.amounts.eachHas.test(lastSentence(text.slice(Math.max(0, start - BEFORE), start)));
 }
 

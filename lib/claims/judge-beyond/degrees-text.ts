@@ -8,7 +8,7 @@ export function degrees(value: number, unit: 'C' | 'F'): string {
 }
 
 /** The unit of a region’s ovens and thermometers. */
-export const regionUnit = (region: Episode['region']): 'C' | 'F' => (region === 'US' ? 'F' : 'C');
+const regionUnit = (region: Episode['region']): 'C' | 'F' => (region === 'US' ? 'F' : 'C');
 
 /**
  * A temperature as the person set it: in the unit in which it is a multiple of five, else a whole number; where it is in

@@ -82,7 +82,7 @@ export function meaningOf(
 }
 
 /** How far a number that was said, or the nearer end of a range, is from a value, and on which side. */
-export function distanceFrom(
+function distanceFrom(
   { low, high }: { readonly low: number; readonly high: number },
   value: number,
 ): { readonly distance: number; readonly above: boolean } {

@@ -19,7 +19,7 @@ export function sentenceAround(
 }
 
 /** Stems of the words around a statement in its sentence, itself included. */
-export function stemsAround(
+function stemsAround(
   text: string,
   statement: Pick<Statement, 'start' | 'end'>,
 ): ReadonlySet<string> {

@@ -1,5 +1,5 @@
 import { plain } from '#lib/claims/judge-beyond/number-words';
-import type { HeldAgainst, Verdict } from '#lib/claims/judged';
+import type { HeldAgainst } from '#lib/claims/judged';
 import type { Figures } from '#lib/figures/episode-figures';
 import type { NumberScope } from '#lib/figures/published-numbers';
 import type { Nutrient } from '#lib/foods/nutrients';
@@ -32,12 +32,6 @@ export interface Meaning {
   /** The amount whose published number is the one for this; null where none is published. */
   readonly published: NumberScope | null;
   readonly against: (nutrient: Nutrient) => HeldAgainst;
-}
-
-/** A meaning with what it says of the statement. */
-export interface HeldMeaning {
-  readonly meaning: Meaning;
-  readonly verdict: Verdict;
 }
 
 export const whole = (segmentId: string): NumberScope => ({ kind: 'whole', segmentId });

@@ -41,7 +41,7 @@ export function amountOf(
     quantity.killed = 'size of a pack';
     return null;
   }
-  const first = foodBefore(text, quantity, before);
+  const first = adjacentFood(text, quantity, before);
   const food = foodBehind(text, quantity, unit !== null);
   // 'noodles 200 grams tofu': of which, nobody can say.
   if (first !== null && food?.adjacent && !ofIt) return null;
@@ -129,7 +129,7 @@ function someOf(text: Text, quantity: Quantity): Said | null {
 }
 
 /** The food right before a number, which is not that of the amount before it: 'tofu 280 grams'. */
-function foodBefore(
+function adjacentFood(
   text: Text,
   { begin, unit }: Quantity,
   before: Quantity | undefined,

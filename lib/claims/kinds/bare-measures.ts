@@ -92,7 +92,7 @@ function entryOf(text: Text, quantity: Quantity, last: Quantity | undefined): En
     return piece || salt ? { quantity, food, of, side: 'behind' } : null;
   }
   if (of || said !== null || !isOpen(text, quantity)) return null;
-  const before = foodBefore(text, quantity, last?.end ?? 0);
+  const before = pausedFood(text, quantity, last?.end ?? 0);
   return before ? { quantity, food: before, of, side: 'before' } : null;
 }
 
@@ -100,7 +100,7 @@ function entryOf(text: Text, quantity: Quantity, last: Quantity | undefined): En
 const ASIDE = 6;
 
 /** The food right before a number and a mark: 'ground almonds, fifty'. */
-export function foodBefore(
+export function pausedFood(
   text: Text,
   { begin, end, low }: Quantity,
   from: number,

@@ -4,6 +4,7 @@ import { phraseAt } from '../words/phrases';
 import type { Noun } from '../numbers/quantity';
 import type { Claim, NutrientUnit } from '../statement';
 import type { Text } from '../words/text';
+import { isDishWord } from '../scopes/dish-word';
 
 /** A claim word with the nutrient it is made of. */
 export interface ClaimAt {
@@ -102,8 +103,8 @@ function standsAlone(text: Text, from: number, to: number): boolean {
   const next = tokens[to];
   const ends = to >= sentenceEnd(text, from) || next?.kind !== 'word';
   const dish =
-    isDishWord(text, to) ||
-    isDishWord(text, to + 1) ||
+    isTitleHead(text, to) ||
+    isTitleHead(text, to + 1) ||
     dishes.has(next?.folded ?? '') ||
     dishes.has(tokens[to + 1]?.folded ?? '');
   if (marks.at('unit', to)) return false;
@@ -126,11 +127,12 @@ function isSaidOfDish(text: Text, from: number): boolean {
   return (
     language.claims.subjects.has(subject) ||
     language.claims.dishes.has(subject) ||
-    isDishWord(text, copula.from - 1)
+    isTitleHead(text, copula.from - 1)
   );
 }
 
-function isDishWord({ context, tokens, language }: Text, at: number): boolean {
+/** Whether a token is the last word of a title. */
+function isTitleHead({ context, tokens, language }: Text, at: number): boolean {
   const word = language.singular(tokens[at]?.folded ?? '');
   if (word.length < 3) return false;
   return [context.dish, ...(context.dishes ?? [])].some(
@@ -188,9 +190,9 @@ function holds(text: Text, claim: ClaimAt, first: boolean): boolean {
   const food = text.food(claim.to);
   if (!food || claim.claim === 'noAdded' || claim.nutrient === undefined) return true;
   // 'high protein bean stew'
-  if (dishes.has(tokens[food.to]?.folded ?? '') || isDishWord(text, food.to)) return true;
+  if (dishes.has(tokens[food.to]?.folded ?? '') || isTitleHead(text, food.to)) return true;
   const head = tokens[food.to - 1]?.folded ?? '';
-  return dishes.has(head) || dishes.has(language.singular(head)) || isDishWord(text, food.to - 1);
+  return isDishWord(head, language) || isTitleHead(text, food.to - 1);
 }
 
 /** Behind the last comma before a question mark. */

@@ -1,7 +1,7 @@
-import { foodBefore as pausedFood } from './bare-measures';
+import { pausedFood } from './bare-measures';
 import { isMade } from './counted-pieces';
 import { lastBefore, markBefore, markBehind } from '../words/context';
-import type { Quantity, Said } from '../numbers/quantity';
+import { endWithNoun, type Quantity, type Said } from '../numbers/quantity';
 import { phraseAt } from '../words/phrases';
 import { only, type Text } from '../words/text';
 import { tokenize } from '../words/tokens';
@@ -157,8 +157,7 @@ const FEW = 4;
 const ROW = 5;
 
 function isOfRow({ marks }: Text, { begin }: Quantity, before: Quantity | undefined): boolean {
-  const near =
-    before?.said?.kind === 'nutrient' && begin - Math.max(before.end, before.noun?.to ?? 0) <= ROW;
+  const near = before?.said?.kind === 'nutrient' && begin - endWithNoun(before) <= ROW;
   return near && marks.before('which', begin) !== undefined;
 }
 

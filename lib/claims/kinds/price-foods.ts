@@ -1,6 +1,6 @@
 import type { FoodSpan } from '../words/foods';
 import type { Quantity, Said } from '../numbers/quantity';
-import { foodBefore } from './subject-food';
+import { subjectFood } from './subject-food';
 import { isDish } from '../scopes/dish-word';
 import { only, type Text } from '../words/text';
 import { saysNumber } from '../words/says-number';
@@ -10,7 +10,7 @@ const SEVERAL = 'of several foods';
 
 /** 'the salmon was', '59p a tin' of beans, '$4 for the salmon': the one food whose price it is. */
 export function ofFood(text: Text, quantity: Quantity): Partial<Said> {
-  const subject = foodBefore(text, quantity);
+  const subject = subjectFood(text, quantity);
   if (subject !== null) return { scope: 'ingredient', food: subject };
   // 'the salmon is the dear bit, nine pounds for two fillets'
   const counted = saysNumber(text.tokens[quantity.end + 1], text.language);

@@ -1,7 +1,7 @@
 import { foodBeside } from './price-foods';
 import { inHundredths } from './prices';
 import type { Quantity } from '../numbers/quantity';
-import { foodBefore } from './subject-food';
+import { subjectFood } from './subject-food';
 import type { Text } from '../words/text';
 
 /** Tokens from one price of a row to the next. */
@@ -61,7 +61,7 @@ function itemOf(text: Text, quantity: Quantity): Item | null {
   if (unit !== null || noun !== null || (said !== null && !piece)) return null;
   const { marks } = text;
   if (marks.at('trapBehind', quantity.to) ?? marks.at('unit', quantity.to)) return null;
-  const food = foodBefore(text, quantity) ?? foodBeside(text, quantity);
+  const food = subjectFood(text, quantity) ?? foodBeside(text, quantity);
   if (quantity.killed !== null) {
     quantity.killed = null;
     return null;

@@ -2,7 +2,7 @@ import { lastBefore, sentenceEnd } from '../words/context';
 import { foodBeside, ofFood } from './price-foods';
 import { isPaidFor } from './paid-for';
 import type { Quantity, Said } from '../numbers/quantity';
-import { foodBefore } from './subject-food';
+import { subjectFood } from './subject-food';
 import { isDish } from '../scopes/dish-word';
 import { only, type Text } from '../words/text';
 import { saysNumber } from '../words/says-number';
@@ -149,7 +149,7 @@ function moneySaid(text: Text, quantity: Quantity, before: Quantity | undefined)
     return { kind: 'price', unit: currency, scope: 'ingredient', food: paidFor };
   // 'the beans were eighty nine cents and the tomatoes one twenty nine'
   const goesOn = before?.said?.kind === 'price' && quantity.begin - before.end <= NEAR;
-  const food = foodBefore(text, quantity) ?? (goesOn ? foodBeside(text, quantity) : null);
+  const food = subjectFood(text, quantity) ?? (goesOn ? foodBeside(text, quantity) : null);
   if (food !== null) return { kind: 'price', unit: currency, scope: 'ingredient', food };
   // 'so a tuna melt for one forty four'
   const lead = goesOn && text.marks.before('serveTitle', quantity.begin);
@@ -214,7 +214,7 @@ function barePence(text: Text, quantity: Quantity, before: Quantity | undefined)
     return null;
   const or = text.language.numbers.either.has(text.tokens[before.end]?.folded ?? '');
   const again = or && only(text, before.end + 1, begin, ['hedge', 'filler']);
-  const food = again ? null : (foodBefore(text, quantity) ?? foodBeside(text, quantity));
+  const food = again ? null : (subjectFood(text, quantity) ?? foodBeside(text, quantity));
   if (food === null && !again) return null;
   quantity.low = quantity.high = round(low / 100);
   const { unit, scope } = before.said;
@@ -243,7 +243,7 @@ function outOfPrice(text: Text, quantity: Quantity, before: Quantity | undefined
   if (before?.said?.kind !== 'price' || low !== high || fraction) return null;
   const money = quantity.money ?? low;
   if (!text.marks.at('ofThem', end) || money >= before.low) return null;
-  const food = foodBefore(text, quantity);
+  const food = subjectFood(text, quantity);
   if (food === null) return null;
   quantity.low = quantity.high = money;
   return { kind: 'price', unit: before.said.unit, scope: 'ingredient', food };

@@ -1,5 +1,5 @@
-import { foodBefore as pausedFood } from './bare-measures';
-import { foodBefore } from './subject-food';
+import { pausedFood } from './bare-measures';
+import { subjectFood } from './subject-food';
 import { isDish } from '../scopes/dish-word';
 import type { Quantity } from '../numbers/quantity';
 import { only, type Text } from '../words/text';
@@ -40,7 +40,7 @@ export function sayPrepared(text: Text, quantities: readonly Quantity[]): void {
     const raw = same && isPrepared(text, same.end) ? same.end + 1 : (same?.end ?? 0);
     const near = same && begin - raw <= REACH && only(text, raw, begin, LINKS);
     const own = grams
-      ? foodBefore(text, quantity)
+      ? subjectFood(text, quantity)
       : pausedFood(text, quantity, before?.end ?? 0)?.name;
     const food = (near ? same.said?.food : undefined) ?? own ?? null;
     if (food === null || isDish(text, food)) return;

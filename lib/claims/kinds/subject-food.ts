@@ -10,7 +10,7 @@ import { only, type Text } from '../words/text';
  * The food that is the subject right before a number, with a copula or a word of cost between: 'the salmon was'.
  * Null where it is the dish's own name.
  */
-export function foodBefore(text: Text, quantity: Quantity): string | null {
+export function subjectFood(text: Text, quantity: Quantity): string | null {
   const link = markBefore(text, quantity, 'cost', 1) ?? markBefore(text, quantity, 'copula', 1);
   const { subjects, aloneAfter, persons } = text.language.claims;
   const first = text.tokens[link?.from ?? -1]?.folded ?? '';

@@ -4,7 +4,7 @@ import type { Text } from '../words/text';
 import { saysNumber } from '../words/says-number';
 
 /** A hedge behind a number, and the token behind it. */
-export interface HedgeBehind {
+interface HedgeBehind {
   readonly value: Hedge;
   readonly next: number;
 }

@@ -57,3 +57,10 @@ export interface Said {
   readonly fan?: true;
   readonly dish?: string;
 }
+
+/** Where a number ends with the noun behind it: the token after both. */
+export const endWithNoun = ({ end, noun }: Pick<Quantity, 'end' | 'noun'>): number =>
+  Math.max(end, noun?.to ?? 0);
+
+/** Most parts of a dish that somebody eats at once (common practice, no source). */
+export const MOST_EATEN = 6;

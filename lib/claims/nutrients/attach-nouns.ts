@@ -75,7 +75,7 @@ function isNamedFor(text: Text, last: Element, next: Element, run: readonly Elem
   if (last.of !== 'number' || next.of !== 'noun') return false;
   const { marks, tokens } = text;
   const link = marks.at('serveTitle', last.to);
-  if (!link || !only(text, link.to, next.from, ['filler'])) return false;
+  if (!link || !isFor(text, last.to, next.from)) return false;
   const behind = marks.at('joiner', next.to)?.to ?? next.to;
   if (link.to === next.from && marks.at('noun', behind) !== undefined) return true;
   const goesOn = tokens[next.to]?.kind === 'word' && behind === next.to;

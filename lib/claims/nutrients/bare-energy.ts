@@ -2,7 +2,7 @@ import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import { indexAt } from '../words/at-or-behind';
 import { lastBefore } from '../words/context';
 import type { DishMention } from '../scopes/dishes';
-import type { Quantity } from '../numbers/quantity';
+import { endWithNoun, type Quantity } from '../numbers/quantity';
 import type { NutrientUnit } from '../statement';
 import { only, type Text } from '../words/text';
 
@@ -66,7 +66,7 @@ function isBesideMacro(text: Text, quantity: Quantity, next: Quantity | undefine
   return isEnergyOf(quantity, next.high * factor) && !isPriced(text, quantity);
 }
 
-export const isEnergyOf = ({ low, high }: Quantity, least: number): boolean =>
+const isEnergyOf = ({ low, high }: Quantity, least: number): boolean =>
   low >= ENERGY.least && high <= ENERGY.most && high >= least * ROUNDED;
 
 /** Money and degrees may be said in the same words. */
@@ -233,7 +233,7 @@ function rowsOf(
 
 const end = (cells: readonly Quantity[], to: number) => {
   const last = cells.at(-1);
-  return last ? Math.max(last.end, last.noun?.to ?? 0) : to;
+  return last ? endWithNoun(last) : to;
 };
 
 const isLinked = (text: Text, from: number, to: number) =>

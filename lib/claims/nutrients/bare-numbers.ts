@@ -3,15 +3,12 @@ import { leadsBack } from './compare-days';
 import { lastBefore } from '../words/context';
 import type { Topic } from '../numbers/multiples';
 import { additionFood } from './of-ingredient';
-import type { Quantity } from '../numbers/quantity';
+import { MOST_EATEN, type Quantity } from '../numbers/quantity';
 import { only, type Text } from '../words/text';
 import { saysNumber } from '../words/says-number';
 
 /** Two numbers of one topic right after each other are told apart by less than this share. */
 const AGAIN = 0.05;
-
-/** Most parts that somebody eats. */
-const FEW = 6;
 
 /** 'about fourteen hundred a bowl, fourteen thirty if you want it exact': the one number once more. */
 export function isAgain({ low }: Quantity, row: readonly Topic[]): boolean {
@@ -23,7 +20,7 @@ export function isAgain({ low }: Quantity, row: readonly Topic[]): boolean {
 const LEAST_AGAIN = 100;
 
 /** Where names of dishes begin and end. */
-export interface NamedDishes {
+interface NamedDishes {
   readonly begins: ReadonlySet<number>;
   readonly ends: ReadonlySet<number>;
 }
@@ -67,7 +64,7 @@ export function mayFollow(
   if (than && marks.at('thanWord', than.to)) return row.every(({ of }) => of === 'nutrient');
   if (unit !== null || inRow || fillsRow || quantity.partOf !== undefined) return true;
   // 'if you have three, and I did, that is twenty seven'
-  if (quantity.high <= FEW && marks.before('eat', begin)) return false;
+  if (quantity.high <= MOST_EATEN && marks.before('eat', begin)) return false;
   if (quantity.hedge === 'about' && marks.before('hedge', begin) === undefined) return true;
   const part = marks.at('scope', end)?.role;
   // 'I checked two shop ones'

@@ -1,5 +1,5 @@
 import { lastBefore } from '../words/context';
-import type { Quantity } from '../numbers/quantity';
+import { endWithNoun, type Quantity } from '../numbers/quantity';
 import type { Text } from '../words/text';
 
 /** Tokens from what another day had to what this one has, and from the words for that day to its number. */
@@ -55,7 +55,7 @@ const isDownFrom = (before: Quantity, quantity: Quantity) =>
 
 /** 'went from seven hundred calories to five twenty'. */
 function isTo({ tokens, language }: Text, { end, noun }: Quantity, { begin }: Quantity): boolean {
-  const at = Math.max(end, noun?.to ?? 0);
+  const at = endWithNoun({ end, noun });
   return language.numbers.to.has(tokens[at]?.folded ?? '') && begin === at + 1;
 }
 

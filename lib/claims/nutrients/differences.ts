@@ -1,7 +1,7 @@
 import { leadsBack } from './compare-days';
 import { sentenceStart } from '../words/context';
 import type { Mark } from '../words/marks';
-import type { Quantity, Said } from '../numbers/quantity';
+import { endWithNoun, type Quantity, type Said } from '../numbers/quantity';
 import type { Against } from '../statement';
 import { only, type Text } from '../words/text';
 
@@ -36,7 +36,7 @@ export function differenceBy(
     return holds ? { scope: 'compared', against } : null;
   }
   const { end, noun } = quantity;
-  const behind = text.marks.at('byBehind', Math.max(end, noun?.to ?? 0));
+  const behind = text.marks.at('byBehind', endWithNoun({ end, noun }));
   if (behind) return { scope: 'compared', against: 'less' };
   // 'saves 120 calories and 14 grams of fat'
   const other = saved && saved.nutrient !== noun?.nutrient && saved.against !== undefined;
@@ -53,7 +53,7 @@ function isJoined({ said, end }: Quantity, { begin }: Quantity): boolean {
 
 /** Whether nothing but 'and' stands between two numbers, the second of which has its own noun. */
 function isAnd(text: Text, { end, noun, said }: Quantity, { begin }: Quantity): boolean {
-  const from = Math.max(end, noun?.to ?? 0);
+  const from = endWithNoun({ end, noun });
   const by = text.marks.before('by', text.marks.lastIn('by', from - JOINED, from)?.to ?? -1);
   if (!by || said?.kind !== 'nutrient' || text.tokens[from]?.text === ',') return false;
   return begin > from && only(text, from, begin, ['joiner', 'filler', 'hedge']);
@@ -73,14 +73,14 @@ function isLed(text: Text, { begin, end, noun }: Quantity): boolean {
   const { marks } = text;
   const by = marks.before('by', begin);
   if (by) return by.role.swapped !== true || isSwapped(text, by.from);
-  return marks.at('than', Math.max(end, noun?.to ?? 0)) !== undefined && isSwapped(text, begin);
+  return marks.at('than', endWithNoun({ end, noun })) !== undefined && isSwapped(text, begin);
 }
 
 /** Whether a number of a nutrient is a difference by its own words, and no aim: not 'save 300 calories for dinner'. */
 export function isDifference(text: Text, quantity: Quantity): boolean {
   const { unit, noun, end } = quantity;
   if (unit !== null && unit.of !== 'energy' && !(unit.of === 'mass' && noun)) return false;
-  const behind = text.marks.at('serveTitle', Math.max(end, noun?.to ?? 0));
+  const behind = text.marks.at('serveTitle', endWithNoun({ end, noun }));
   return isLed(text, quantity) && behind === undefined;
 }
 
@@ -97,7 +97,7 @@ export function settleDifferences(text: Text, quantities: readonly Quantity[]): 
   quantities.forEach((quantity, index) => {
     const { said, killed, end, noun, low, high } = quantity;
     if (said?.kind !== 'nutrient' || said.scope !== undefined || killed !== null) return;
-    const than = text.marks.at('than', Math.max(end, noun?.to ?? 0));
+    const than = text.marks.at('than', endWithNoun({ end, noun }));
     if (!than || low !== high || isHedge(text, than) || !endsThere(text, than.to)) return;
     const { against } = than.role;
     const earlier = quantities

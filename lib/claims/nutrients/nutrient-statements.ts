@@ -4,6 +4,7 @@ import { differenceBy } from './differences';
 import { ofIngredient } from './of-ingredient';
 import type { Noun, Quantity, Said } from '../numbers/quantity';
 import { only, type Text } from '../words/text';
+import { isDishWord } from '../scopes/dish-word';
 
 /** The nutrient and its number that a text states; null where a number states none by itself. */
 export function nutrientOf(
@@ -38,12 +39,7 @@ function countsFoods({ tokens, language, food }: Text, { to }: Noun): boolean {
   const word = tokens[to]?.folded ?? '';
   // 'five fat bun's extra': the food begins what follows.
   if (/['’]s$/.test(tokens[to]?.text ?? '')) return false;
-  const { dishes } = language.claims;
-  return (
-    food(to)?.from === to ||
-    dishes.has(word) ||
-    (word !== '' && dishes.has(language.singular(word)))
-  );
+  return food(to)?.from === to || isDishWord(word, language);
 }
 
 const INTERNATIONAL: Partial<Record<Noun['nutrient'], Noun['nutrient']>> = {
@@ -66,11 +62,6 @@ function said(
     quantity.hedge = soft.value;
     quantity.end = soft.next;
   }
-  // '34 grams of fat a plate, give or take'
-  const part = soft ? undefined : text.marks.at('scope', quantity.end);
-  const later = part && part.role.link !== 'subject' ? hedgeBehind(text, part.to) : null;
-  if (later && quantity.hedge === 'none' && text.tokens[part?.to ?? 0]?.text === ',')
-    quantity.hedge = later.value;
   const gap =
     noun && noun.to <= quantity.begin
       ? only(text, noun.to, quantity.begin, ['filler', 'hedge'])

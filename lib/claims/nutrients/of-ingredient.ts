@@ -1,8 +1,8 @@
 import { markBefore, markBehind, sentenceStart } from '../words/context';
-import { foodBefore, isAllOf } from '../kinds/subject-food';
+import { subjectFood, isAllOf } from '../kinds/subject-food';
 import { isDish } from '../scopes/dish-word';
 import { phraseAt } from '../words/phrases';
-import type { Quantity, Said } from '../numbers/quantity';
+import { endWithNoun, type Quantity, type Said } from '../numbers/quantity';
 import { only, type Text } from '../words/text';
 
 /** What one ingredient has: 'the turkey alone is 94', 'a tablespoon of oil, that is 120'. */
@@ -20,7 +20,7 @@ export function ofIngredient(
     inBrackets(text, quantity) ??
     withFood(text, quantity) ??
     additionFood(text, quantity) ??
-    foodBefore(text, quantity) ??
+    subjectFood(text, quantity) ??
     listed(text, quantity, before.at(-1));
   return food === null ? null : { scope: 'ingredient', food };
 }
@@ -31,7 +31,7 @@ const OF_THEM = 12;
 /** 'the tortillas are the ten inch ones, they're 210 calories each': of one of that food, which is no dish. */
 function eachOfFood(text: Text, { begin, end, noun }: Quantity): string | null {
   const { marks, tokens, language } = text;
-  const part = marks.at('scope', Math.max(end, noun?.to ?? 0))?.role;
+  const part = marks.at('scope', endWithNoun({ end, noun }))?.role;
   const copula = marks.before('copula', begin);
   const they = language.claims.they;
   const pronoun = tokens[copula?.from ?? -1]?.folded ?? '';
@@ -133,7 +133,7 @@ const NEXT = 8;
 
 /** Whether another nutrient follows in the same row: '… and 24 grams of protein'. */
 function goesOn({ marks }: Text, { end, noun }: Quantity): boolean {
-  const from = Math.max(end, noun?.to ?? 0);
+  const from = endWithNoun({ end, noun });
   const next = marks.firstIn('noun', from, from + NEXT);
   return next !== undefined && next.role.nutrient !== noun?.nutrient;
 }
@@ -204,7 +204,7 @@ const ADDED = 9;
 export function additionFood(text: Text, { begin, end, noun }: Quantity): string | null {
   const { marks } = text;
   if (!marks.before('back', begin)) return null;
-  const behind = Math.max(end, noun?.to ?? 0);
+  const behind = endWithNoun({ end, noun });
   const forFood = marks.at('serveTitle', behind) ? text.food(behind + 1) : null;
   if (forFood) return forFood.name;
   let found: string | null = null;

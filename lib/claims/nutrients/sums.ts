@@ -53,7 +53,7 @@ function isBehindFood(
 function sayEach(text: Text, parts: readonly Quantity[], { nutrient, unit }: Said): void {
   for (const part of parts) {
     if (part.said !== null || nutrient === undefined) continue;
-    const food = foodBefore(text, part);
+    const food = foodOfPart(text, part);
     // 'the topping adds a hundred': of what, nobody can say.
     if (food === null && text.marks.before('adds', part.begin)) continue;
     part.said = {
@@ -68,7 +68,7 @@ function sayEach(text: Text, parts: readonly Quantity[], { nutrient, unit }: Sai
 /** Tokens from a food to its number. */
 const NEAR = 7;
 
-function foodBefore(text: Text, { begin }: Quantity): string | null {
+function foodOfPart(text: Text, { begin }: Quantity): string | null {
   let found: string | null = null;
   for (let at = Math.max(0, begin - NEAR); at < begin;) {
     const food = text.food(at);

@@ -4,7 +4,7 @@ import { tokenize, type Token } from '#lib/claims/words/tokens';
 import type { DishName } from './dish-names';
 
 /** Where the talk turns to another dish. */
-export interface Announcement {
+interface Announcement {
   /** Offset of the words that say so: "first up", or of the dish's name where it is a line of its own. */
   readonly at: number;
   readonly segmentId: string;

@@ -45,7 +45,7 @@ export interface Stretch {
 export const UNKNOWN_TOPIC: Topic = { kind: 'unknown' };
 
 /** Whether two stretches are about the same. */
-export function sameTopic(a: Topic, b: Topic): boolean {
+function sameTopic(a: Topic, b: Topic): boolean {
   return a.kind === 'dish' && b.kind === 'dish' ? a.segmentId === b.segmentId : a.kind === b.kind;
 }
 

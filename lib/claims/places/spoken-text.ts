@@ -3,7 +3,7 @@ import { readSpoken } from '#lib/cut/spoken';
 import type { PlacedLine } from './placed-text';
 
 /** What captions or a transcript say, joined into one text. */
-export interface JoinedText {
+interface JoinedText {
   readonly text: string;
   readonly lines: readonly PlacedLine[];
   readonly remarks: readonly CaptionRemark[];

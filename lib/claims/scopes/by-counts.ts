@@ -1,5 +1,5 @@
 import { isOpen } from '../nutrients/bare-energy';
-import type { Quantity } from '../numbers/quantity';
+import { MOST_EATEN, type Quantity, type Said } from '../numbers/quantity';
 import type { Mention } from './scope-mentions';
 import type { Scope } from '../statement';
 import type { Text } from '../words/text';
@@ -18,8 +18,10 @@ const REACH = 70;
 const BETWEEN = 8;
 /** By which share a part that was rounded may be off. */
 const ROUNDED = 0.01;
-/** Most parts that somebody eats of what was said of one. */
-const MOST_EATEN = 6;
+
+/** Of which part a number is, by what was counted. */
+export const partOf = (unit: Said['unit']): 'each' | 'slice' | 'portion' =>
+  unit === 'piece' ? 'each' : unit === 'slice' ? 'slice' : 'portion';
 
 /** 'eight slices', 'five bowls', 'four of us': how many parts there are. */
 function countsOf({ marks, tokens, language }: Text, quantities: readonly Quantity[]): Count[] {
@@ -28,8 +30,7 @@ function countsOf({ marks, tokens, language }: Text, quantities: readonly Quanti
       if (low !== high || low < 2 || !Number.isInteger(low) || killed !== null) return [];
       const at = { from: begin, to: end, many: low };
       if (said?.kind === 'portions') {
-        const part = said.unit === 'piece' ? 'each' : said.unit === 'slice' ? 'slice' : 'portion';
-        return [{ ...at, part }];
+        return [{ ...at, part: partOf(said.unit) }];
       }
       if (said !== null || unit || noun) return [];
       const thing = marks.at('thing', end)?.role.as;

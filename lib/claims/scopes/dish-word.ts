@@ -1,3 +1,4 @@
+import type { Language } from '../language';
 import type { Text } from '../words/text';
 
 /** Whether a food has the last word of a dish's title, and no word that the title has not. */
@@ -15,3 +16,9 @@ export function isDish({ context, language }: Text, name: string): boolean {
     return words.at(-1) === all.at(-1) && words.every((word) => all.includes(word));
   });
 }
+
+/** Whether a word is a kind of dish, also in the plural: soup, dinners. */
+export const isDishWord = (
+  word: string,
+  { claims, singular }: Pick<Language, 'claims' | 'singular'>,
+): boolean => word !== '' && (claims.dishes.has(word) || claims.dishes.has(singular(word)));

@@ -1,4 +1,4 @@
-import type { Quantity } from '../numbers/quantity';
+import { endWithNoun, type Quantity } from '../numbers/quantity';
 import { isSaidOfIt } from '../traps/said-of-it';
 import { only, type Text } from '../words/text';
 import { headOf, namesNothing, withoutCounts } from '../words/title-names';
@@ -115,7 +115,7 @@ export function dishOf(
   { begin, end, noun }: Quantity,
 ): string | null {
   const { marks, tokens } = text;
-  const to = Math.max(end, noun?.to ?? 0);
+  const to = endWithNoun({ end, noun });
   const next = mentions[firstAt(mentions, to)];
   const before = mentions[firstAt(mentions, begin + 1) - 1];
   const links = ['small', 'filler', 'scope', 'asWord'] as const;

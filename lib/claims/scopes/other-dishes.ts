@@ -1,5 +1,6 @@
 import type { Mark } from '../words/marks';
 import type { Text } from '../words/text';
+import { isDishWord } from './dish-word';
 
 type Part = Mark<'scope'>['role'];
 
@@ -12,11 +13,45 @@ const DESCRIBED = 5;
  * 'the pie I grew up on was', 'the one in the petrol station has', 'the pub version with chips is'.
  */
 export const otherDishes = (text: Text): Mark<'scope'>[] => [
+  ...otherKinds(text),
+  ...usualKinds(text),
   ...ofOthers(text),
   ...hadElsewhere(text),
   ...described(text),
   ...theOne(text),
 ];
+
+/** 'the pork version', 'the lentil one', where the title has no such food: another dish. */
+function otherKinds(text: Text): Mark<'scope'>[] {
+  const { marks, tokens, language, context } = text;
+  const title = (context.dish ?? '').toLowerCase();
+  return marks.all('kindOf').flatMap(({ from, to }) => {
+    const word = tokens[from - 1];
+    const the = tokens[from - 2]?.folded ?? '';
+    if (context.dish === undefined || word?.kind !== 'word') return [];
+    if (!language.numbers.pointers.has(the)) return [];
+    // 'no sorry I'm reading the lentil one'
+    if (marks.before('mistook', from - 2)) return [];
+    const { heads, modifiers, plain } = language.foods;
+    const food = heads.has(word.folded) || modifiers.has(word.folded);
+    if (!food || plain.has(word.folded) || title.includes(word.folded)) return [];
+    return [{ role: OTHER, from: from - 2, to }];
+  });
+}
+
+/** 'a normal bean stew', 'the takeaway chicken curry': a dish of others. */
+function usualKinds({ marks, tokens, language }: Text): Mark<'scope'>[] {
+  const { article, pointers } = language.numbers;
+  return marks.all('usual').flatMap(({ from, to }) => {
+    const before = tokens[from - 1]?.folded ?? '';
+    if (!article.has(before) && !pointers.has(before)) return [];
+    for (let at = to; at < to + NAME && tokens[at]?.kind === 'word'; at += 1) {
+      const word = tokens[at]?.folded ?? '';
+      if (isDishWord(word, language)) return [{ role: OTHER, from: from - 1, to: at + 1 }];
+    }
+    return [];
+  });
+}
 
 /** 'the hotel breakfast was', 'my gran's hotpot is': up to the verb, without any part of a dish. */
 function ofOthers(text: Text): Mark<'scope'>[] {
@@ -43,7 +78,7 @@ function hadElsewhere(text: Text): Mark<'scope'>[] {
     if (verbBehind(text, to, DESCRIBED) === null) return [];
     const word = tokens[from - 1]?.folded ?? '';
     const one = marks.before('kindOf', from) !== undefined;
-    const dish = isDishWord(text, word);
+    const dish = isDishWord(word, language);
     const vessel = (marks.before('thing', from) ?? marks.before('pack', from)) !== undefined;
     if (role.any !== true && !one && !dish && !vessel) return [];
     for (let at = from - 1; at >= from - NAME; at -= 1) {
@@ -66,11 +101,6 @@ function theOne(text: Text): Mark<'scope'>[] {
     if (!led || !where || !end || end === where.to) return [];
     return [{ role: OTHER, from: from - 1, to: end }];
   });
-}
-
-function isDishWord({ language }: Text, word: string): boolean {
-  const { dishes } = language.claims;
-  return dishes.has(word) || dishes.has(language.singular(word));
 }
 
 /** 'the pub version with chips is around 900': what is known goes on to its verb. */

@@ -23,12 +23,11 @@ export function isThisDish(
 ): boolean {
   if (role.scope !== 'each' || to - from !== 2) return false;
   const [this_, word] = [tokens[from]?.folded ?? '', tokens[to - 1]?.folded ?? ''];
-  const pointed = language.claims.pointing.has(this_) && language.numbers.pointers.has(this_);
   const head = (context.dish ?? '')
     .toLowerCase()
     .split(/[^\p{L}]+/u)
     .at(-1);
-  return pointed && head === word;
+  return language.claims.thisOne.has(this_) && head === word;
 }
 
 /** 'a pot', 'per pot', 'in a tin', and not 'the pot'. */

@@ -1,7 +1,7 @@
 import { atOrBehind } from '../words/at-or-behind';
 import { partsByCounts } from './by-counts';
 import type { DishMention } from './dishes';
-import type { Quantity } from '../numbers/quantity';
+import { endWithNoun, type Quantity } from '../numbers/quantity';
 import { GAP, isBehind, isTable, sameRow } from './rows';
 import { followedByCopula, mentionsOf, type Mention } from './scope-mentions';
 import { settle } from './settle-scope';
@@ -157,7 +157,7 @@ function isRunOn(
   { end, noun }: Quantity,
   all: readonly Quantity[],
 ): boolean {
-  const right = Math.max(end, noun?.to ?? 0) === mark.from;
+  const right = endWithNoun({ end, noun }) === mark.from;
   return scope === 'unknown' && right && atOrBehind(all, mark.to)?.begin === mark.to;
 }
 
@@ -208,7 +208,7 @@ function takes(
   // 'the takeaway is 980 and ours is 495'
   if (scope === 'dish' && known !== undefined) return false;
   if (scope === 'day' && known) {
-    const right = mark.from === Math.max(quantity.end, quantity.noun?.to ?? 0);
+    const right = mark.from === endWithNoun(quantity);
     // 'one plate is 260 calories … no pickle today'; 'call it 232 grams for the day' is of all of it
     if (!right || !last) return false;
   }

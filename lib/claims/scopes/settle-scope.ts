@@ -23,8 +23,14 @@ export function settle(text: Text, quantity: Quantity, mention: Mention | undefi
   const behind = mention && mention.mark.from >= quantity.end;
   // 'the whole traybake is twice that'
   const led = mention && text.marks.at('copula', mention.mark.to)?.to === quantity.begin;
-  const named = led && partOf !== undefined && partOf > 1 && mention.scope === 'whole';
-  if (partOf !== undefined && partOf !== 1 / 2 && said.kind === 'nutrient' && !behind && !named) {
+  const multiplied = led && partOf !== undefined && partOf > 1 && mention.scope === 'whole';
+  if (
+    partOf !== undefined &&
+    partOf !== 1 / 2 &&
+    said.kind === 'nutrient' &&
+    !behind &&
+    !multiplied
+  ) {
     quantity.said = { ...said, scope: 'unknown' };
     return;
   }

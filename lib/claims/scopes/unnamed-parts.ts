@@ -1,5 +1,6 @@
 import type { Mark } from '../words/marks';
-import type { Quantity } from '../numbers/quantity';
+import { endWithNoun, MOST_EATEN, type Quantity } from '../numbers/quantity';
+import { partOf } from './by-counts';
 import { only, type Text } from '../words/text';
 
 type Part = Mark<'scope'>['role'];
@@ -15,8 +16,6 @@ export const unnamedParts = (text: Text, quantities: readonly Quantity[]): Mark<
   ...soManyFor(text, quantities),
   ...vesselsOf(text, quantities),
   ...perWord(text),
-  ...otherKinds(text),
-  ...usualKinds(text),
 ];
 
 /** '1/6 of the dip': a share for which there is no name. */
@@ -43,48 +42,6 @@ function sharesOfParts({ marks, tokens, language }: Text): Mark<'scope'>[] {
     return thing ? [{ role: PART, from: at - 1, to: thing.to }] : [];
   });
 }
-
-/** 'the pork version', 'the lentil one', where the title has no such food: another dish. */
-function otherKinds(text: Text): Mark<'scope'>[] {
-  const { marks, tokens, language, context } = text;
-  const title = (context.dish ?? '').toLowerCase();
-  return marks.all('kindOf').flatMap(({ from, to }) => {
-    const word = tokens[from - 1];
-    const the = tokens[from - 2]?.folded ?? '';
-    if (context.dish === undefined || word?.kind !== 'word') return [];
-    if (!language.numbers.pointers.has(the)) return [];
-    // 'no sorry I'm reading the lentil one'
-    if (marks.before('mistook', from - 2)) return [];
-    const { heads, modifiers, plain } = language.foods;
-    const food = heads.has(word.folded) || modifiers.has(word.folded);
-    if (!food || plain.has(word.folded) || title.includes(word.folded)) return [];
-    return [{ role: OTHER, from: from - 2, to }];
-  });
-}
-
-/** Tokens of the name of a dish behind the word for where it is from. */
-const NAME = 4;
-
-/** 'a normal bean stew', 'the takeaway chicken curry': a dish of others. */
-function usualKinds({ marks, tokens, language }: Text): Mark<'scope'>[] {
-  const { dishes } = language.claims;
-  const { article, pointers } = language.numbers;
-  return marks.all('usual').flatMap(({ from, to }) => {
-    const before = tokens[from - 1]?.folded ?? '';
-    if (!article.has(before) && !pointers.has(before)) return [];
-    for (let at = to; at < to + NAME && tokens[at]?.kind === 'word'; at += 1) {
-      const word = tokens[at]?.folded ?? '';
-      const dish = dishes.has(word) || dishes.has(language.singular(word));
-      if (dish) return [{ role: OTHER, from: from - 1, to: at + 1 }];
-    }
-    return [];
-  });
-}
-
-const OTHER = { cat: 'scope', scope: 'compared', link: 'free', against: 'itsOwn' } as const;
-
-/** Most of its parts that somebody eats. */
-const MOST_EATEN = 6;
 
 /** 'so two is three seventy six', 'I take three so one seventy four': so many of what was said, a part without a name. */
 function eaten({ marks }: Text, all: readonly Quantity[]): Mark<'scope'>[] {
@@ -133,7 +90,7 @@ function soManyFor({ marks, tokens }: Text, all: readonly Quantity[]): Mark<'sco
     const linked = marks.at('serveTitle', end)?.to === next?.begin;
     // '38 g protein for three'
     const [before, lead] = [all[index - 1], marks.before('serveTitle', begin)];
-    const behind = before && Math.max(before.end, before.noun?.to ?? 0) === lead?.from;
+    const behind = before && endWithNoun(before) === lead?.from;
     if (lead && behind && before.said?.kind === 'nutrient' && tokens[end]?.kind !== 'word')
       return [{ role: { ...PART, link: 'behind' } as const, from: lead.from, to: end }];
     return linked && next?.said?.kind === 'nutrient' ? [{ role: PART, from: begin, to: end }] : [];
@@ -206,8 +163,8 @@ function portionsOfIt(text: Text, quantities: readonly Quantity[]): Mark<'scope'
       return [];
     // 'chili for 6 (under $10)'
     if (next.said.kind === 'price' && text.tokens[end]?.text === '(') return [];
-    const scope = said.unit === 'piece' ? 'each' : said.unit === 'slice' ? 'slice' : 'portion';
-    return [{ role: { cat: 'scope', scope, link: 'free' }, from, to: end } as const];
+    const role = { cat: 'scope', scope: partOf(said.unit), link: 'free' } as const;
+    return [{ role, from, to: end }];
   });
 }
 

@@ -1,5 +1,6 @@
 import type { Mark } from '../words/marks';
 import type { Text } from '../words/text';
+import { isDishWord } from './dish-word';
 
 type Part = Mark<'scope'>['role'];
 
@@ -82,12 +83,10 @@ function leads({ marks, tokens, language }: Text, at: number): boolean {
 /** Whether it is a dish, a food, a vessel or the pack of one: not 'the whole point is'. */
 function isEaten({ marks, tokens, food, language, context }: Text, from: number, end: number) {
   const word = tokens[end - 1]?.folded ?? '';
-  const one = language.singular(word);
-  const { dishes } = language.claims;
   const title = (context.dish ?? '').toLowerCase().split(/[^\p{L}]+/u);
   const piece = marks.before('thing', end)?.role.as;
   if (piece !== undefined) return piece === 'whole' || piece === 'meal' || title.at(-1) === word;
-  if (dishes.has(word) || dishes.has(one) || title.includes(word)) return true;
+  if (isDishWord(word, language) || title.includes(word)) return true;
   if (marks.before('pack', end)) return true;
   const named = food(from);
   return named !== null && named.to === end;

@@ -1,4 +1,4 @@
-import type { Quantity } from '../numbers/quantity';
+import { endWithNoun, type Quantity } from '../numbers/quantity';
 import type { Text } from '../words/text';
 
 /** Tokens from a gram of something to what it has. */
@@ -20,7 +20,7 @@ export function killRules(text: Text, quantities: readonly Quantity[]): void {
 function killGramFirst(text: Text, quantity: Quantity, next: Quantity | undefined): void {
   if (!next || !quantity.noun || quantity.unit?.of !== 'mass') return;
   if (quantity.low !== 1 || quantity.high !== 1) return;
-  const behind = endOf(quantity);
+  const behind = endWithNoun(quantity);
   if (text.marks.at('copula', behind) && next.begin - behind <= NEAR)
     quantity.killed = next.killed = 'rule';
 }
@@ -43,7 +43,7 @@ function killGramBehind(
 /** '9 calories per gram', 'for every ten calories'. */
 function killPerGram(text: Text, quantity: Quantity, next: Quantity | undefined): void {
   const { noun } = quantity;
-  const behind = endOf(quantity);
+  const behind = endWithNoun(quantity);
   const per = noun ? text.marks.at('perUnit', behind) : undefined;
   const part = text.marks.at('scope', behind);
   if (!per || (part && part.to > per.to)) return;
@@ -52,5 +52,3 @@ function killPerGram(text: Text, quantity: Quantity, next: Quantity | undefined)
   if (every || noun?.nutrient === 'energyKcal' || text.marks.before('noun', per.to))
     quantity.killed = 'rule';
 }
-
-const endOf = ({ noun, end }: Quantity) => (noun ? Math.max(noun.to, end) : end);

@@ -4,7 +4,7 @@ import { isDifference } from '../nutrients/differences';
 import { isHeard } from './heard';
 import { isOfNumberBefore } from '../numbers/hedge-behind';
 import { isGoal, isHearsay } from './hearsay';
-import type { Quantity } from '../numbers/quantity';
+import { endWithNoun, type Quantity } from '../numbers/quantity';
 import { killRules } from './rules-for-all';
 import { isSaidOfIt } from './said-of-it';
 import { only, type Text } from '../words/text';
@@ -81,7 +81,7 @@ function isNamedSo({ marks }: Text, { begin }: Quantity, last: Quantity | undefi
   const trap = marks.before('trap', begin);
   if (!trap) return false;
   const again = marks.at('correct', trap.from)?.to === trap.to;
-  return !(again && last && trap.from - Math.max(last.end, last.noun?.to ?? 0) <= 1);
+  return !(again && last && trap.from - endWithNoun(last) <= 1);
 }
 
 /** 'last week's curry was seven hundred', 'if you made it with cream it's 500': not this dish as it is. */
@@ -108,7 +108,7 @@ const MARGIN = 3;
 function isMargin(text: Text, { from, high, noun, unit }: Quantity, last?: Quantity): boolean {
   const hedge = text.marks.before('hedge', from);
   if (!last || !hedge || !isOfNumberBefore(text, hedge)) return false;
-  const end = Math.max(last.end, last.noun?.to ?? 0);
+  const end = endWithNoun(last);
   const other = noun !== null && noun.nutrient !== last.noun?.nutrient;
   const measured = unit === null || unit.of === 'mass' || unit.of === last.unit?.of;
   return Math.abs(hedge.from - end) <= 1 && measured && !other && high * MARGIN <= last.low;
