@@ -42,6 +42,8 @@ export type Role =
       readonly cat: 'thing';
       readonly as: 'portion' | 'slice' | 'piece' | 'whole' | 'person' | 'meal';
     }
+  /** A meal of the day, by its name. */
+  | { readonly cat: 'meal'; readonly meal: string }
   /** So many times what was said before, or of the noun behind it. */
   | {
       readonly cat: 'times';
@@ -49,6 +51,8 @@ export type Role =
       readonly of: 'that' | 'noun' | 'less' | 'more';
     }
   | Named<'gas' | 'fan'>
+  /** Those who have the other scale of degrees: 'if you're in the States'. */
+  | Named<'scale'>
   | { readonly cat: 'place'; readonly place: 'oven' | 'inside' | 'elsewhere' | 'other' }
   /**
    * What a time is said of, before it and behind it; `soon`: also of a number without a unit; `before`: of nothing,

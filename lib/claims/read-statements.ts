@@ -10,9 +10,11 @@ import { correctNouns } from './traps/corrected-nouns';
 import { withdraw } from './traps/corrections';
 import { settleDifferences } from './nutrients/differences';
 import { dishMentions, dishOf } from './scopes/dishes';
+import { isNamedBy } from './scopes/dish-kinds';
 import { emit, emitClaim, emitFood } from './emit';
 import { ENGLISH } from './english/english';
 import { sayShares } from './nutrients/energy-shares';
+import { sayShared } from './kinds/shared-amounts';
 import { finishedOf } from './kinds/finished-weight';
 import type { Language } from './language';
 import { attachLate } from './nutrients/late-nouns';
@@ -34,6 +36,7 @@ import { sayParts } from './nutrients/sums';
 import { temperatureOf } from './kinds/temperature';
 import { prepare, type Text } from './words/text';
 import { timeOf } from './kinds/times';
+import { sayBothScales } from './kinds/two-scales';
 import { softenAll, softenParts } from './numbers/soften-all';
 import { followTopics } from './nutrients/topics';
 import { killTraps } from './traps/traps';
@@ -65,12 +68,13 @@ export function readStatements(
     compareDays(prepared, quantities);
   }
   sayKinds(prepared, quantities);
+  sayBothScales(prepared, quantities);
   sayShares(prepared, quantities);
   for (const quantity of quantities) {
     if (quantity.killed === 'aim' && quantity.said && AIMED.has(quantity.said.kind))
       quantity.killed = null;
   }
-  const dishes = dishMentions(prepared);
+  const dishes = dishMentions(prepared, quantities);
   sayPriceRows(prepared, quantities);
   sayColumns(prepared, quantities, dishes);
   sayPacks(prepared, quantities);
@@ -79,6 +83,7 @@ export function readStatements(
   sayFoodsNotNutrients(prepared, quantities);
   sayBareMeasures(prepared, quantities);
   sayFoodsNotNutrients(prepared, quantities);
+  sayShared(prepared, quantities);
   sayPrepared(prepared, quantities);
   sayBareEnergy(prepared, quantities);
   correctNouns(prepared, quantities);
@@ -89,6 +94,8 @@ export function readStatements(
     ...sameAgain(prepared, quantities),
   ].sort((a, b) => a.begin - b.begin);
   sayBareEnergy(prepared, all);
+  // What they come to may have been told by the dish alone.
+  sayParts(prepared, all);
   sayByCounts(prepared, all);
   sayDailyValues(all);
   settleDifferences(prepared, all);
@@ -197,7 +204,13 @@ function nameDishes(
   dishes: ReturnType<typeof dishMentions>,
 ): void {
   for (const quantity of quantities) {
-    const dish = dishOf(text, dishes, quantity);
-    if (dish !== null && quantity.said) quantity.said = { ...quantity.said, dish };
+    const mention = dishOf(text, dishes, quantity);
+    if (mention === null || quantity.said === null) continue;
+    const { food, scope, ...said } = quantity.said;
+    // 'the salmon one is 590 calories': no number of the salmon.
+    const named = food !== undefined && isNamedBy(text, mention, food);
+    const rest = named || scope === undefined ? said : { ...said, scope };
+    const own = named || food === undefined ? rest : { ...rest, food };
+    quantity.said = mention.title === null ? own : { ...own, dish: mention.title };
   }
 }

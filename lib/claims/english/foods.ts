@@ -23,19 +23,19 @@ const HEADS = set(`
   hazelnut herb honey houmous hummus icing jalapeno jam juice kale ketchup kimchi kiwi lamb lasagne leek lemon lemonade
   lentil lettuce lime linguine liver lobster mackerel mango maple margarine marmalade marshmallow mascarpone mayo
   mayonnaise meat melon milk mince mint miso molasses mozzarella mushroom mussel mustard naan nectarine noodle nori nut
-  nutella nutmeg oat oatmeal oats oil olive onion orange oregano orzo oyster paneer pancake pancetta papaya paprika parmesan
+  nutmeg oat oatmeal oats oil olive onion orange oregano orzo oyster paneer pancake pancetta papaya paprika parmesan
   parsley parsnip passata pasta pastry pea peach peanut pear pecan penne pepper pepperoni pesto pickle pie pineapple
   pistachio pita pitta pizza plum polenta pomegranate popcorn pork potato prawn pretzel prosciutto prune pudding pumpkin
   quark quinoa radish raisin raspberry relish rhubarb rice ricotta risotto roll rosemary saffron sage salad salami salmon
   salsa salt sardine sauerkraut sausage scallion scallop seed seitan semolina sesame shallot shrimp skyr slaw smoothie
   soda sorbet sourdough soy soya spaghetti spinach sprinkle sprout squash squid sriracha steak stock strawberry stuffing sugar
-  sultana swede sweetcorn syrup tabasco tahini tangerine tea tempeh thyme toast tofu tomato tortilla trout tuna turkey
+  sultana swede sweetcorn syrup tahini tangerine tea tempeh thyme toast tofu tomato tortilla trout tuna turkey
   turmeric turnip tzatziki vanilla veal vinegar vodka waffle walnut watercress watermelon whey whisky wine wrap yam yeast yoghurt
   yogurt zaatar zucchini drumstick breast thigh wing rib loin chop cutlet powder sauce paste spray chip flake kernel
   cube granule leaf stem zest rind yolk white latte cappuccino mocha cocoa kefir cheesecake cookie cake muffin croissant donut doughnut ale
   lager gin rum prosecco champagne sherry port mirin sake bouillon concentrate nugget floret nib sambal harissa furikake dukkah
   gochujang aioli remoulade vinaigrette ranch creamer tapenade chimichurri raita streusel fries wedge bap pumpernickel rye
-  spud kumara rajma roti chapati paratha poppadom papad poha idli dosa sambar rasam chana chole bhindi okra methi jaggery jeera masala atta rava sooji curd tamarind snag rasher black-pudding barley tinned-tomato passata crumpet scone porridge weetabix granola sprinkles courgetti rocket broccolini bok-choy pak-choi edamame silverbeet pumpkin gochugaru doubanjiang ciabatta flatbread cracker oatcake ricecake crispbread sundae gelato marzipan praline nougat toffee fudge
+  spud kumara rajma roti chapati paratha poppadom papad poha idli dosa sambar rasam chana chole bhindi okra methi jaggery jeera masala atta rava sooji curd tamarind snag rasher black-pudding barley tinned-tomato passata crumpet scone porridge granola sprinkles courgetti rocket broccolini bok-choy pak-choi edamame silverbeet pumpkin gochugaru doubanjiang ciabatta flatbread cracker oatcake ricecake crispbread sundae gelato marzipan praline nougat toffee fudge
   water wasabi chia pasty pasties shell filling topping batter dough crust glaze marinade brine amaranth
   millet teff spelt freekeh vermicelli rigatoni fusilli macaroni tagliatelle fettuccine pappardelle farfalle
   conchiglie ravioli tortellini cannelloni lasagna ditalini ramen udon soba spaetzle toor moong masoor urad channa
@@ -57,13 +57,12 @@ const HEADS = set(`
   guava persimmon dragonfruit mulberry loganberry boysenberry starfruit tamarillo feijoa cantaloupe honeydew
   nectarines prunes sultanas medjool macadamia hazelnuts pecans cashews pinenut tigernut peanuts almonds walnuts
   allspice cardamom clove anise juniper sumac baharat chermoula berbere dukka marjoram tarragon chervil lovage bay
-  nigella poppyseed peppercorn marmite vegemite bovril piccalilli branston horseradish hollandaise bechamel baba
+  nigella poppyseed peppercorn piccalilli horseradish hollandaise bechamel baba
   ganoush romesco gremolata ragu stevia erythritol xylitol sweetener sucralose aspartame nectar treacle fondant
-  ganache meringue frosting cornbread pikelet bannock lavash injera puri arepa pupusa ryvita matzo breadstick tonic
-  seltzer kombucha cordial tequila bourbon brandy vermouth marsala shaoxing wedges digestive hobnob shortbread
-  flapjack tiffin trifle jelly jello pavlova mousse tofurky tvp quorn mycoprotein creatine collagen gelatin agar
-  pectin xanthan arrowroot tapioca spam
-  corned hash kedgeree peas butterbean borlotti cannellini haricot flageolet lupin fava
+  ganache meringue frosting cornbread pikelet bannock lavash injera puri arepa pupusa matzo breadstick tonic
+  seltzer kombucha cordial tequila bourbon brandy vermouth marsala shaoxing wedges digestive shortbread
+  flapjack tiffin trifle jelly jello pavlova mousse tvp mycoprotein creatine collagen gelatin agar
+  pectin xanthan arrowroot tapioca   corned hash kedgeree peas butterbean borlotti cannellini haricot flageolet lupin fava
   filo phyllo arborio basmati muesli bicarb bicarbonate agave lard balsamic dijon flax stout cajun applesauce veg xanthan gluten seasoning
 `);
 
@@ -82,8 +81,7 @@ const MODIFIER_WORDS = set(`
   double single heavy whipping clotted icing caster powdered baking self raising sparkling diet tonic ginger
   orange cranberry iced black green herbal filter sun hash potato tortilla pita panko bread graham digestive
   hundreds marinated streaky cured parma serrano string mozzarella halloumi feta burger hot dog barbecue
-  bbq worcestershire worcester teriyaki hoisin brown tartar tartare cheese caesar ranch italian thai japanese kewpie
-  basmati jasmine wild arborio egg rice udon soba maris russet sweet butternut acorn
+  bbq worcestershire worcester teriyaki hoisin brown tartar tartare cheese caesar ranch italian thai japanese   basmati jasmine wild arborio egg rice udon soba maris russet sweet butternut acorn
   napa savoy gem romaine iceberg rocket mangetout snow sugar snap broad french runner tenderstem broccoli
   chestnut button portobello shiitake oyster king jumbo prawn shrimp salted roasted unsalted flaked ground desiccated
   mascarpone passion star dragon bone stock bouillon nutritional smoked coffee cold brew protein energy light dark banana

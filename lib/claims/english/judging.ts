@@ -6,7 +6,6 @@ const APPLIANCES: ReadonlyMap<string, string> = new Map([
   ['air fryer', 'air fryer'],
   ['slow cooker', 'slow cooker'],
   ['pressure cooker', 'pressure cooker'],
-  ['instant pot', 'pressure cooker'],
   ['food processor', 'blender'],
   ['frying pan', 'pan'],
   ['microwave', 'microwave'],

@@ -22,6 +22,10 @@ export const KINDS: [string, Role][] = [
   ),
   ...all<Role>('gas mark, gas', { cat: 'gas' }),
   ...all<Role>(
+    'american, americans, in america, the states, the us, stateside, across the pond, in europe, europeans, european, british, the uk, the rest of the world, everyone else, imperial, metric, old money, new money',
+    { cat: 'scale' },
+  ),
+  ...all<Role>(
     "fan, convection, fan oven, fan assisted, fan forced, (fan), if it's a fan, if it is a fan, if it's a fan one, if it is a fan one, if it is fan, if yours is fan, if its a fan, if it's fan, if you have a fan, if you've a fan, if you've got a fan, if you have a fan oven, if yours is a fan, if it's a fan oven, with the fan on, with the fan, in a fan, in a fan oven, on fan, for fan, for a fan, for a fan oven, on convection, with a fan, fan on",
     { cat: 'fan' },
   ),

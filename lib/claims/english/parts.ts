@@ -3,7 +3,7 @@ import { all, phrasesOf, set } from './words';
 
 /** What a dish lies in, or all of it; and kinds of dishes, which are the dish itself unless 'whole' is said. */
 export const VESSELS = phrasesOf(
-  'tray, pan, pot, batch, thing, recipe, dish, skillet, sheet pan, tin, sheet, lot, wok, baking dish, casserole dish, kadai, karahi, slow cooker, crockpot, crock pot, instant pot, dutch oven, roasting tin, tray bake, slab, big dish, big pot, big tray, big pan, big batch, vat, cauldron, handi, tava',
+  'tray, pan, pot, batch, thing, recipe, dish, skillet, sheet pan, tin, sheet, lot, wok, baking dish, casserole dish, kadai, karahi, slow cooker, dutch oven, roasting tin, tray bake, slab, big dish, big pot, big tray, big pan, big batch, vat, cauldron, handi, tava',
 );
 export const WHOLE = [
   ...VESSELS,
@@ -50,6 +50,9 @@ export const THINGS: [string, Role][] = [
   ...thing(
     phrasesOf('lunch, dinner, breakfast, supper, meal, tea, tub, meal prep, feed, takeaway box'),
     'meal',
+  ),
+  ...phrasesOf('breakfast, lunch, dinner, supper, brunch, snack, snacks').map(
+    (meal): [string, Role] => [meal, { cat: 'meal', meal }],
   ),
   ...all<Role>('little ones, small ones, big ones, ones', { cat: 'thing', as: 'piece' }),
   ...thing(SLICE, 'slice'),

@@ -50,10 +50,10 @@ export const UNITS: [string, Role][] = [
   ...all<Role>('international units', { cat: 'unit', of: 'energy', unit: 'IU' }),
   ...all<Role>('kj, kjs, kilojoule, kilojoules', { cat: 'unit', of: 'energy', unit: 'kJ' }),
   ...all<Role>('%, percent, per cent', { cat: 'unit', of: 'share', unit: '%' }),
-  ...all<Role>(
-    '% dv, %dv, percent dv, percent daily value, percent of your daily value, percent of the daily value, % of the daily value, % of your daily value, % daily value, percent of daily value, % of daily value, % nrv, % ri, % of your ri, % of the nrv, percent of your daily, percent of what you need in a day, percent of what you need, percent of what you need for the day, percent of your daily needs, percent of your daily amount, percent of your recommended daily, percent of the recommended daily, percent of your day, percent of the rda, percent of your rda, % of your rda, % of the rda, % rda, percent of your days, % of your days, percent of the daily amount, % of your daily, percent of what you should get, percent of a days, % of a days, percent of your guideline',
-    { cat: 'unit', of: 'share', unit: '%DV' },
-  ),
+  ...framed(
+    '{} dv, {}dv, {} nrv, {} ri, {} rda, {} daily value, {} of daily value, {} of the rda, {} of your rda, {} of the ri, {} of your ri, {} of the nrv, {} of your nrv, {} of what you need, {} of what you need in a day, {} of what you need for the day, {} of what you should get, {} of your guideline, {} of your day, {} of your days, {} of the day, {} of the days, {} of a day, {} of a days, {} of your daily, {} of the daily, {} of your daily value, {} of the daily value, {} of your daily needs, {} of your daily amount, {} of the daily amount, {} of your recommended daily, {} of the recommended daily',
+    ['%', 'percent', 'per cent'],
+  ).map((phrase): [string, Role] => [phrase, { cat: 'unit', of: 'share', unit: '%DV' }]),
   ...all<Role>('minute, minutes, min, mins, min., mins.', {
     cat: 'unit',
     of: 'time',

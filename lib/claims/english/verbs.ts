@@ -1,8 +1,14 @@
 import { phrasesOf } from './words';
 
-/** The forms of a verb: 'come', 'comes', 'came', 'coming', 'is coming', 'are coming'. */
+/** The forms of a verb: 'come', 'comes', 'came', 'coming', 'is coming', 'are coming', 'is gonna come'. */
 function formsOf([base = '', third = '', past = '', ing = '']: readonly string[]): string[] {
-  return [base, third, past, ...['', 'is ', 'are ', 'was ', 'were '].map((be) => `${be}${ing}`)];
+  return [
+    base,
+    third,
+    past,
+    ...['', 'is ', 'are ', 'was ', 'were '].map((be) => `${be}${ing}`),
+    ...['is gonna', 'is going to', 'are gonna', 'are going to'].map((will) => `${will} ${base}`),
+  ];
 }
 
 /**
@@ -23,7 +29,7 @@ export const LEADING: readonly string[] = [
     'in at, out at, to, out to, out as, up to, up at, up as, in, in around, in under, in as, out around, through at, back at, back as',
   ),
   ...conjugated('work works worked working', 'out at, out to, out as, out, out around'),
-  ...conjugated('sit sits sat sitting', 'at, on, around, right at'),
+  ...conjugated('sit sits sat sitting', 'at, on, around, right at, pretty at, nicely at'),
   ...conjugated('land lands landed landing', 'at, on, around, me at, us at, you at'),
   ...conjugated('clock clocks clocked clocking', 'in at, in, in around, up'),
   ...conjugated('weigh weighs weighed weighing', 'in at, in'),

@@ -32,6 +32,8 @@ export function portionsOf(
       : null;
   let adjective = 0;
   while (adjective < 3 && isAdjective(text, quantity.end + adjective)) adjective += 1;
+  const headed = headOf(text, quantity);
+  if (headed) return { kind: 'portions', unit: headed };
   const thing =
     marks.at('thing', quantity.end) ??
     (adjective ? marks.at('thing', quantity.end + adjective) : undefined) ??
@@ -127,6 +129,20 @@ export function portionsOf(
   const part = serve && lastBefore(text, serve.from, 'scope', 3)?.role.scope;
   const unit = led === 'piece' && part === 'portion' ? part : led;
   return { kind: 'portions', unit };
+}
+
+/** 'Pots: 5', 'Slices – 12': what is counted stands before the number, at the beginning of a line or sentence. */
+function headOf(text: Text, quantity: Quantity) {
+  const { marks, tokens, spoken } = text;
+  const { begin } = quantity;
+  if (spoken || !/^[:–—-]$/.test(tokens[begin - 1]?.text ?? '') || !isBare(text, quantity)) return;
+  const mark = marks.before('thing', begin - 1);
+  const first = mark && tokens[mark.from - 1];
+  if (!mark || (first && first.kind !== 'line' && !/^[.|•·,;/(–-]$/.test(first.text))) return;
+  if (text.language.singular(tokens[begin - 2]?.folded ?? '') === tokens[begin - 2]?.folded) return;
+  const { as } = mark.role;
+  if (as === 'whole') return quantity.low > 1 ? 'portion' : undefined;
+  return as === 'portion' || as === 'slice' || as === 'piece' ? as : undefined;
 }
 
 function isForLine({ spoken, tokens, marks }: Text, { begin, end, low }: Quantity): boolean {

@@ -28,7 +28,9 @@ export function subjectFood(text: Text, quantity: Quantity): string | null {
     if (of && text.marks.before('scope', of.from)) return null;
     // 'With bun: 308 kcal' is of the dish with it.
     const colon = text.tokens[link.from]?.text === ':';
-    if (food && colon && text.marks.before('use', food.from)) return null;
+    const along = food && text.marks.before('use', food.from);
+    // 'a bowl with rice is' likewise.
+    if (along && (colon || text.marks.before('scope', along.from))) return null;
     // 'Weeknight cod: 27 g of protein': what it is called.
     const title = text.tokens[link.from]?.text === ':' && food && food.from > 0 && link.from <= 4;
     if (title) return null;

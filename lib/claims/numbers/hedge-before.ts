@@ -26,6 +26,9 @@ export function hedgeBefore(
     const filler = marks.before('filler', at);
     // 'carries over to 65' says no least.
     if (!filler || marks.before('lead', at)) return undefined;
+    // 'mozzarella over the six' says no least.
+    const the = language.numbers.pointers.has(tokens[filler.from]?.folded ?? '');
+    if (the && filler.to - filler.from === 1) return undefined;
     at = filler.from;
   }
   return undefined;

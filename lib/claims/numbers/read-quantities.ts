@@ -73,17 +73,20 @@ function isPartOfName({ tokens, language }: Text, at: number): boolean {
   );
 }
 
-/** 'the one from the shop', 'the protein one' count nothing. */
-function isPronoun({ tokens, marks, language }: Text, at: number): boolean {
+/** 'the one from the shop', 'the protein one', 'the canned one' count nothing. */
+function isPronoun({ tokens, marks, language, food }: Text, at: number): boolean {
   const { cardinals, pointers } = language.numbers;
   const one = cardinals.get(tokens[at]?.folded ?? '') === 1;
   // 'protein carbs and fat on this one fifty two sixty and eleven'
   const led = marks.before('asWord', at - 1) ?? marks.before('serveTitle', at - 1);
   if (one && led && language.claims.subjects.has(tokens[at - 1]?.folded ?? '')) return true;
+  const before = tokens[at - 1];
+  const described = before?.kind === 'word' && !cardinals.has(before.folded) && !food(at + 1);
   const kind = marks.before('noun', at)?.from ?? at;
   return (
     cardinals.get(tokens[at]?.folded ?? '') === 1 &&
-    pointers.has(tokens[kind - 1]?.folded ?? '') &&
+    (pointers.has(tokens[kind - 1]?.folded ?? '') ||
+      (described && pointers.has(tokens[at - 2]?.folded ?? ''))) &&
     !marks.at('unit', at + 1) &&
     !cardinals.has(tokens[at + 1]?.folded ?? '') &&
     !language.numbers.hundred.has(tokens[at + 1]?.folded ?? '')

@@ -58,6 +58,11 @@ function comparedIn({ marks }: Text, from: number, to: number): boolean {
 /** '23 % DV', '30 % less fat than', '38 percent of the calories come from protein'. */
 export function shareOf(text: Text, quantity: Quantity, before: readonly Quantity[]): Said | null {
   const { marks } = text;
+  // '26 percent of the day's calories come from fat'
+  const energyOfDay = marks.at('noun', quantity.end)?.role.nutrient === 'energyKcal';
+  if (quantity.unit?.unit === '%DV' && energyOfDay) quantity.unit = { ...quantity.unit, unit: '%' };
+  const daily = ofDaily(text, quantity, before.at(-1));
+  if (daily) return daily;
   if (quantity.unit?.unit === '%DV') {
     const { of } = text.language.numbers;
     const behind = of.has(text.tokens[quantity.end]?.folded ?? '')
@@ -103,6 +108,26 @@ export function shareOf(text: Text, quantity: Quantity, before: readonly Quantit
   if (text.food(noun.from)) return null;
   quantity.end = energy.to;
   return { kind: 'nutrient', nutrient: noun.role.nutrient, unit: '%' };
+}
+
+/** Tokens from a nutrient to the word for the day, and from one share of what a day needs to the next. */
+const OF_DAY = 3;
+
+/** 'forty percent of your fibre for the day and twenty one percent of the iron'. */
+function ofDaily(text: Text, quantity: Quantity, before: Quantity | undefined): Said | null {
+  const { marks, tokens, language } = text;
+  const { end, begin, unit } = quantity;
+  const of = language.numbers.of.has(tokens[end]?.folded ?? '');
+  const noun = marks.at('noun', end + 2);
+  const energy = noun?.role.nutrient === 'energyKcal';
+  if (unit?.unit !== '%' || !of || !noun || energy) return null;
+  const the = language.numbers.pointers.has(tokens[end + 1]?.folded ?? '');
+  if (!the && !marks.at('small', end + 1)) return null;
+  const day = marks.firstIn('scope', noun.to, noun.to + OF_DAY);
+  const goesOn = before?.said?.unit === '%DV' && begin - before.end <= NEXT_SHARE;
+  if (day?.role.scope !== 'day' && !goesOn) return null;
+  quantity.end = day?.role.scope === 'day' ? day.to : noun.to;
+  return { kind: 'nutrient', nutrient: noun.role.nutrient, unit: '%DV' };
 }
 
 /** Tokens from one share of the energy to the next. */

@@ -16,14 +16,19 @@ export function sayShares(text: Text, quantities: readonly Quantity[]): void {
   quantities.forEach((first, index) => {
     const row = quantities.slice(index, index + MACROS.size);
     if (row.length < MACROS.size || first.killed !== null) return;
-    const nouns = row.map(({ noun, end }) => noun ?? text.marks.at('noun', end)?.role);
+    const nouns = row.map(({ noun, end }) => {
+      const behind = text.marks.at('noun', text.marks.at('copula', end)?.to ?? end)?.role;
+      return noun ?? behind;
+    });
     const sum = row.reduce((all, { low }) => all + low, 0);
     if (Math.abs(sum - 100) > OFF_WHOLE || !row.every(({ low, high }) => low === high)) return;
     if (
       new Set(nouns.map((noun) => noun?.nutrient ?? '').filter((one) => MACROS.has(one))).size < 3
     )
       return;
-    const percent = row.every(({ unit }) => unit?.unit === '%');
+    // '29 percent is protein, 47 carbs, 24 fat'
+    const percent =
+      first.unit?.unit === '%' && row.every(({ unit }) => unit === null || unit.unit === '%');
     const split = text.marks.lastIn('split', Math.max(0, first.begin - SPLIT), first.begin);
     if (!percent && !(split && row.every(({ unit }) => unit === null))) return;
     row.forEach((quantity, place) => {

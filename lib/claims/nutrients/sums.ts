@@ -1,4 +1,5 @@
 import { isOpen } from './bare-energy';
+import { partName } from './part-name';
 import type { Quantity, Said } from '../numbers/quantity';
 import { isDish } from '../scopes/dish-word';
 import type { Text } from '../words/text';
@@ -36,7 +37,8 @@ export function sayParts(text: Text, quantities: readonly Quantity[]): void {
 function isPart(text: Text, part: Quantity, sum: Said): boolean {
   if (part.low !== part.high || part.low <= 0) return false;
   const same = part.said?.kind === 'nutrient' && part.said.nutrient === sum.nutrient;
-  return (same && part.killed === null) || isOpen(text, part) || isBehindFood(text, part);
+  if (same && part.killed === null) return true;
+  return isOpen(text, part) || isBehindFood(text, part);
 }
 
 /** 'beans one twenty rice two hundred': a bare number right behind a food, whatever food follows. */
@@ -52,8 +54,14 @@ function isBehindFood(
 
 function sayEach(text: Text, parts: readonly Quantity[], { nutrient, unit }: Said): void {
   for (const part of parts) {
-    if (part.said !== null || nutrient === undefined) continue;
-    const food = foodOfPart(text, part);
+    if (nutrient === undefined) continue;
+    const food = foodOfPart(text, part) ?? nameOfPart(text, part);
+    if (part.said !== null) {
+      // 'patty is 190 calories': only what they come to tells that it is no number of the dish.
+      if (food !== null && part.said.scope === undefined && part.said.dish === undefined)
+        part.said = { ...part.said, scope: 'ingredient', food };
+      continue;
+    }
     // 'the topping adds a hundred': of what, nobody can say.
     if (food === null && text.marks.before('adds', part.begin)) continue;
     part.said = {
@@ -63,6 +71,11 @@ function sayEach(text: Text, parts: readonly Quantity[], { nutrient, unit }: Sai
       ...(food === null ? {} : { scope: 'ingredient' as const, food }),
     };
   }
+}
+
+function nameOfPart(text: Text, { begin }: Quantity): string | null {
+  const name = partName(text, begin);
+  return name !== null && isDish(text, name) ? null : name;
 }
 
 /** Tokens from a food to its number. */

@@ -1,35 +1,25 @@
 import { endWithNoun, type Quantity } from '../numbers/quantity';
 import { isSaidOfIt } from '../traps/said-of-it';
 import { only, type Text } from '../words/text';
-import { headOf, namesNothing, withoutCounts } from '../words/title-names';
+import { titleOf, type Title } from '../words/title-names';
+import { kindMentions } from './dish-kinds';
 
 /** A dish that is named: its title, or null for the one that is talked about. */
 export interface DishMention {
   readonly from: number;
   readonly to: number;
   readonly title: string | null;
-}
-
-interface Title {
-  readonly title: string;
-  readonly stems: readonly string[];
-  readonly head: string;
+  /** The words of the whole title, where it is named by what tells it from the others: 'the salmon one'. */
+  readonly stems?: readonly string[];
 }
 
 /**
- * Where dishes are named: by the last word of the title with others of it before, or by that word alone where no other
- * dish has it and it is no word for a part.
+ * Where dishes are named: by the last word of the title with others of it before, by that word alone where no other
+ * dish has it and it is no word for a part, or by what tells it from the others.
  */
-export function dishMentions(text: Text): DishMention[] {
+export function dishMentions(text: Text, quantities: readonly Quantity[]): DishMention[] {
   const { context, language, tokens, marks } = text;
-  const titles = (context.dishes ?? []).map((title): Title => {
-    const stems = withoutCounts(title, language)
-      .toLowerCase()
-      .split(/[^\p{L}\d]+/u)
-      .filter((word) => word !== '' && !namesNothing(word, language))
-      .map(language.singular);
-    return { title, stems, head: headOf(stems, language) };
-  });
+  const titles = (context.dishes ?? []).map((title) => titleOf(title, language));
   if (titles.length < 2) return [];
   const byHead = new Map<string, Title[]>();
   for (const title of titles)
@@ -51,7 +41,8 @@ export function dishMentions(text: Text): DishMention[] {
     const title = first.title.title === context.dish ? null : first.title.title;
     found.push({ from: at - first.words, to: at + 1, title });
   });
-  return found;
+  const byKind = kindMentions(text, titles, quantities, found);
+  return byKind.length === 0 ? found : [...found, ...byKind].sort((a, b) => a.from - b.from);
 }
 
 /** 'dinner comes to', where the title of one dish alone has that meal: 'Dinner: bean bake'. */
@@ -90,7 +81,7 @@ function wordsBefore({ tokens, language }: Text, at: number, { stems }: Title): 
 const HELD = 60;
 
 /** The dish that each token's numbers are of: the one named last in the sentence, or in speech before it. */
-function dishAt(text: Text, mentions: readonly DishMention[], at: number): string | null {
+function dishAt(text: Text, mentions: readonly DishMention[], at: number): DishMention | null {
   const last = mentions[firstAt(mentions, at + 1) - 1];
   if (!last) return null;
   if (at - last.from >= HELD) return null;
@@ -102,7 +93,7 @@ function dishAt(text: Text, mentions: readonly DishMention[], at: number): strin
   // 'The orzo is 480 calories a bowl. It has 31 g of protein.'
   const held = spoken || (goesOn && (sentences.of[last.from] ?? 0) + 1 === sentences.of[at]);
   if (!held && sentences.of[last.from] !== sentences.of[at]) return null;
-  return last.title;
+  return last;
 }
 
 /** Tokens from a number to the dish that it is said of behind it. */
@@ -113,7 +104,7 @@ export function dishOf(
   text: Text,
   mentions: readonly DishMention[],
   { begin, end, noun }: Quantity,
-): string | null {
+): DishMention | null {
   const { marks, tokens } = text;
   const to = endWithNoun({ end, noun });
   const next = mentions[firstAt(mentions, to)];
@@ -128,7 +119,7 @@ export function dishOf(
     tokens[next.to]?.kind !== 'number' &&
     marks.firstIn('so', to, next.from) === undefined &&
     only(text, to, next.from, links);
-  return behind ? next.title : dishAt(text, mentions, begin);
+  return behind ? next : dishAt(text, mentions, begin);
 }
 
 /** The place of the first mention that begins at a token or behind it. */

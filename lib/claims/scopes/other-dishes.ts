@@ -11,15 +11,20 @@ const DESCRIBED = 5;
 /**
  * Dishes of others that no phrase of the language names whole: 'the vending machine flapjack is', 'mum's brownies are',
  * 'the pie I grew up on was', 'the one in the petrol station has', 'the pub version with chips is'.
+ * @param dishes where dishes of the episode are named
  */
-export const otherDishes = (text: Text): Mark<'scope'>[] => [
-  ...otherKinds(text),
-  ...usualKinds(text),
-  ...ofOthers(text),
-  ...hadElsewhere(text),
-  ...described(text),
-  ...theOne(text),
-];
+export const otherDishes = (
+  text: Text,
+  dishes: readonly { readonly from: number; readonly to: number }[],
+): Mark<'scope'>[] =>
+  [
+    ...otherKinds(text),
+    ...usualKinds(text),
+    ...ofOthers(text),
+    ...hadElsewhere(text),
+    ...described(text),
+    ...theOne(text),
+  ].filter(({ from, to }) => !dishes.some((dish) => dish.from < to && dish.to > from));
 
 /** 'the pork version', 'the lentil one', where the title has no such food: another dish. */
 function otherKinds(text: Text): Mark<'scope'>[] {

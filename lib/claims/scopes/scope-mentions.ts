@@ -1,6 +1,7 @@
 import { sentenceEnd, sentenceStart } from '../words/context';
 import { isApposition } from '../kinds/apposition';
 import type { DishMention } from './dishes';
+import { sameFood, stemsOf, type FoodSpan } from '../words/foods';
 import type { Mark } from '../words/marks';
 import { otherDishes } from './other-dishes';
 import { isName, isOfOne, isThisDish } from './part-names';
@@ -79,26 +80,34 @@ function behindAside(tokens: Text['tokens'], at: number, { numbers }: Text['lang
 }
 
 /** Words that say which part is meant, up to its verb. */
-const DESCRIBED = 6;
+const DESCRIBED = 7;
 
 /** 'a bowl like that is', 'the plate in front of you is': words that say which, and then the verb. */
 export function isDescribed(
   { marks, tokens, language: { numbers, singular } }: Text,
   { role, from: begin, to: from }: Mark<'scope'>,
 ): boolean {
-  if (role.link !== 'subject' || from - begin < 2) return false;
+  const one = role.link === 'behind' && numbers.article.has(tokens[begin]?.folded ?? '');
+  if ((role.link !== 'subject' && !one) || from - begin < 2) return false;
   if (marks.before('asWord', begin) || marks.before('serveTitle', begin)) return false;
   // 'the pancakes from this morning' are more than one.
   const last = tokens[from - 1];
   if (last && /s$/.test(last.text) && singular(last.folded) !== last.folded) return false;
-  const starts = marks.at('small', from) ?? marks.at('asWord', from) ?? marks.at('which', from);
-  if (!starts || marks.at('joiner', from)) return false;
+  const along = marks.at('use', from);
+  const starts =
+    marks.at('small', from) ?? marks.at('asWord', from) ?? marks.at('which', from) ?? along;
+  if (!starts || (marks.at('joiner', from) && !along)) return false;
   for (let at = from; at <= from + DESCRIBED; at += 1) {
     const token = tokens[at];
     if (at > from && marks.at('copula', at)) return true;
     if (token?.kind !== 'word' || numbers.cardinals.has(token.folded)) return false;
-    if (marks.at('noun', at) ?? marks.at('joiner', at) ?? marks.at('so', at)) return false;
-    if (at > from && marks.at('scope', at)) return false;
+    // 'a plate of that with the dumplings on is'
+    const joined = marks.at('joiner', at) && !marks.at('use', at);
+    if (joined || (marks.at('noun', at) ?? marks.at('so', at))) return false;
+    // 'a slice of the meatloaf comes out at'
+    const dish = numbers.of.has(tokens[from]?.folded ?? '') && at === from + 1;
+    const part = marks.at('scope', at);
+    if (at > from && part && !(dish && part.role.link === 'subject')) return false;
   }
   return false;
 }
@@ -117,9 +126,11 @@ export function mentionsOf(
   // 'a euro and a half a bowl' is of a bowl, and not of half a bowl.
   const within = new Set<number>();
   const begins = new Set(quantities.map(({ begin }) => begin));
-  for (const { end, noun, unit, from, unitEnd } of quantities) {
+  for (const { end, noun, unit, from, unitEnd, said } of quantities) {
     ends.add(end);
-    for (let at = from + 1; unit !== null && at < unitEnd; at += 1) within.add(at);
+    // 'forty percent of your fibre for the day' is no number of the day.
+    const to = said?.unit === '%DV' ? end : unitEnd;
+    for (let at = from + 1; unit !== null && at < to; at += 1) within.add(at);
     if (noun) ends.add(noun.to);
   }
   const things = quantities.filter(
@@ -127,17 +138,19 @@ export function mentionsOf(
   );
   const made = new Set(things.map(({ begin }) => begin));
   const name = (to: number) => text.language.singular(text.tokens[to - 1]?.folded ?? '');
-  const vessels = new Set(things.map(({ end }) => name(end)));
+  // 'six pots', 'Pots: 6'
+  const vessels = new Set(things.flatMap(({ begin, end }) => [name(end), name(begin - 1)]));
   let free = 0;
   let counting = 0;
   let naming = 0;
   const others = [
     ...unnamedParts(text, quantities),
-    ...otherDishes(text),
+    ...otherDishes(text, dishes),
     ...wholeWords(text),
     ...allPieces(text),
   ];
   const all = [...others, ...text.marks.all('scope')];
+  const total = lastMeal(text, quantities);
   for (const mark of all.sort((a, b) => a.from - b.from || b.to - a.to)) {
     const ahead = mark.role.scope === 'whole' && begins.has(mark.to) && isTotal(text, mark);
     if (within.has(mark.from) || mark.from < free) continue;
@@ -157,6 +170,11 @@ export function mentionsOf(
     }
     free = mark.to;
     const { role } = mark;
+    // 'breakfast 430, lunch 560, total 990'
+    if (role.scope === 'whole' && mark.from > total && mark.from - total <= SUMMED) {
+      found.push({ mark, scope: 'day' });
+      continue;
+    }
     // 'six pots out of this, 310 calories a pot'
     if (role.scope === 'whole' && vessels.has(name(mark.to)) && isOfOne(text, mark)) {
       found.push({ mark, scope: 'portion' });
@@ -187,13 +205,39 @@ export function mentionsOf(
   return found;
 }
 
+/** Meals that make a day, and tokens from the last of them to what they come to. */
+const MEALS = 2;
+const SUMMED = 20;
+/** Tokens from a meal to its number. */
+const OF_MEAL = 8;
+
+/** Where the last of several meals that numbers are said of one after the other is named; infinite where none are. */
+function lastMeal({ marks }: Text, quantities: readonly Quantity[]): number {
+  const meals = new Map<string, number>();
+  for (const { begin, said, killed } of quantities) {
+    if (said?.kind !== 'nutrient' || killed !== null) continue;
+    const meal = marks.lastIn('meal', begin - OF_MEAL, begin);
+    if (meal) meals.set(meal.role.meal, meal.from);
+  }
+  return meals.size < MEALS ? Infinity : Math.max(...meals.values());
+}
+
 /** 'one mug of couscous': so much of a food, and no part of the dish. */
 export function holdsFood(text: Text, { to }: Mark<'scope'>): boolean {
   const { marks, language, tokens } = text;
   const of = language.numbers.of.has(tokens[to]?.folded ?? '');
   const unit = (marks.before('unit', to + 1) ?? marks.before('unit', to))?.role;
   const food = of && unit?.of === 'container' ? text.food(to + 1) : null;
-  return food !== null && food.to - to <= LONGEST_FOOD && !isDish(text, food.name);
+  if (food === null || food.to - to > LONGEST_FOOD || isDish(text, food.name)) return false;
+  return !isWholeDish(text, to + 1, food);
+}
+
+/** 'a slice of the meatloaf comes out at': what the part is of is the dish, unless it goes in. */
+function isWholeDish({ marks, tokens, language, context }: Text, at: number, food: FoodSpan) {
+  const the = language.numbers.pointers.has(tokens[at]?.folded ?? '');
+  const stems = stemsOf(food.name, language);
+  const own = context.ingredients?.some((one) => sameFood(stems, stemsOf(one, language)));
+  return the && !own && marks.at('copula', food.to) !== undefined;
 }
 
 /** 'grand total seven pounds': right before a number, and not right behind another. */
@@ -225,7 +269,8 @@ const FIRST = 20;
  */
 function isFronted(text: Text, { from, to, role }: Mark<'scope'>, begins: ReadonlySet<number>) {
   const { tokens, spoken } = text;
-  if (!spoken && begins.has(to) && (tokens[from - 1]?.kind ?? 'line') === 'line') return true;
+  const dash = /^[–—-]$/.test(tokens[to]?.text ?? '') ? to + 1 : to;
+  if (!spoken && begins.has(dash) && (tokens[from - 1]?.kind ?? 'line') === 'line') return true;
   if (role.link !== 'behind') return false;
   // 'the macros on a plate three ninety calories'
   if (!text.marks.at('serveTitle', from))

@@ -43,7 +43,7 @@ export function giveScopes(
       // What follows another dish's name says nothing of the numbers before it.
       if (event.dish.title !== title) row = [];
       ({ title } = event.dish);
-      held = held?.scope === 'compared' || event.dish.title !== null ? null : held;
+      held = endsPart(text, held, event.dish) ? null : held;
     } else if ('mention' in event) {
       const { mention } = event;
       if (mention.scope === 'dish' && mention.mark.role.link === 'ahead') {
@@ -54,14 +54,8 @@ export function giveScopes(
       if (before && isPredicate(text, before, mention)) continue;
       // 'total for the day, all four meals', 'today I had 2050 calories all in'
       if (mention.scope === 'whole' && held && DAYS.has(held.scope)) continue;
-      // 'up to now today I've had'
-      if (
-        before &&
-        DAYS.has(before.scope) &&
-        mention.scope === 'day' &&
-        isNext(text, before, mention)
-      )
-        continue;
+      // 'up to now today I've had', 'so far it's fifty two grams today'
+      if (before && mention.scope === 'day' && isOfThatDay(text, before, mention, held)) continue;
       // 'one serving of the stuffed peppers'
       if (before && isOf(text, before, mention)) continue;
       if (isTable(text, before, mention, row)) {
@@ -90,7 +84,7 @@ export function giveScopes(
           if (mention.mark.role.link === 'counted' && taken.has(quantity.said?.nutrient)) break;
           if (quantity.said?.kind === 'nutrient') taken.add(quantity.said.nutrient);
           // 'One pan, 52 g protein, under £2 a head'
-          if (isPriceOfTitle(text, back[0], quantity)) break;
+          if (mention.scope !== 'day' && isPriceOfTitle(text, back[0], quantity)) break;
           if (areInBrackets(text, quantity.end, back[0], mention)) break;
           if (!takes(text, mention, quantity, fixed.get(quantity), quantity === back[0])) break;
           fixed.set(quantity, mention);
@@ -130,6 +124,22 @@ function isPredicate({ marks, tokens }: Text, before: Mention, { mark, scope }: 
   const aside = mark.from === bracket || mark.from === (marks.at('so', comma)?.to ?? comma);
   if (scope === 'unknown' && before.scope !== 'unknown' && aside) return true;
   return copula?.to === mark.from && marks.at('copula', mark.to) === undefined;
+}
+
+/** Whether another dish ends the part that was said; not 'per bowl, the salmon one is 590 and the tofu one 470'. */
+function endsPart({ sentences }: Text, held: Mention | null, dish: DishMention): boolean {
+  if (held === null || held.scope === 'compared') return true;
+  if (dish.title === null) return false;
+  const first = sentences.starts[sentences.of[held.mark.from] ?? 0] === held.mark.from;
+  const same = sentences.of[held.mark.from] === sentences.of[dish.from];
+  return !(dish.stems && first && same);
+}
+
+/** Whether a word for the day says nothing new: right behind another one, or of what was eaten up to now. */
+function isOfThatDay(text: Text, before: Mention, mention: Mention, held: Mention | null): boolean {
+  if (DAYS.has(before.scope) && isNext(text, before, mention)) return true;
+  const oneWord = mention.mark.to - mention.mark.from === 1;
+  return held?.scope === 'soFar' && oneWord;
 }
 
 const isNext = (text: Text, { mark: { to } }: Mention, { mark: { from } }: Mention) =>

@@ -31,6 +31,25 @@ export function headOf(names: readonly string[], { places }: Words): string {
   return names.findLast((word) => !places.sizes.has(word)) ?? '';
 }
 
+/** A title as a text may name it. */
+export interface Title {
+  readonly title: string;
+  /** Its words in their singulars, without those that name nothing. */
+  readonly stems: readonly string[];
+  /** The last of them that can name it; empty where none can. */
+  readonly head: string;
+}
+
+/** The words of a title. */
+export function titleOf(title: string, language: Words): Title {
+  const stems = withoutCounts(title, language)
+    .toLowerCase()
+    .split(/[^\p{L}\d]+/u)
+    .filter((word) => word !== '' && !namesNothing(word, language))
+    .map(language.singular);
+  return { title, stems, head: headOf(stems, language) };
+}
+
 const wordsIn = (text: string) => text.toLowerCase().match(/[\p{L}\d]+/gu) ?? [];
 
 const standsFor = (word: string, { places, singular }: Words) =>
