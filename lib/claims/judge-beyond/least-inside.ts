@@ -1,6 +1,7 @@
 import type { LeastPublished } from '#lib/claims/edit-facts';
 import { ENGLISH } from '#lib/claims/english/english';
 import { foodAt, stemsOf } from '#lib/claims/words/foods';
+import { foodsIn } from '#lib/claims/words/foods-in';
 import { fitOf, ingredientNames } from '#lib/claims/judge-beyond/ingredient-names';
 import type { Around } from '#lib/claims/judge-beyond/words-around';
 import { saidInterval } from '#lib/claims/said-interval';
@@ -60,7 +61,7 @@ function namedIn(
   least: readonly LeastPublished[],
   texts: readonly string[],
 ): readonly LeastPublished[] {
-  const said = texts.flatMap(foodsIn);
+  const said = texts.flatMap(foodWords);
   return least.filter(({ ingredients }) =>
     ingredients.some(({ text, foods }) => {
       const tables = foods.map((name) => ({ name }));
@@ -71,13 +72,8 @@ function namedIn(
 }
 
 /** The foods that a text names, each by the words of its name. */
-function foodsIn(text: string): string[][] {
+function foodWords(text: string): string[][] {
   const tokens = tokenize(text);
-  const found: string[][] = [];
-  for (let at = 0; at < tokens.length;) {
-    const food = foodAt(tokens, at, ENGLISH);
-    if (food) found.push(stemsOf(food.name, ENGLISH));
-    at = food?.to ?? at + 1;
-  }
-  return found;
+  const food = (at: number) => foodAt(tokens, at, ENGLISH);
+  return foodsIn({ food }, 0, tokens.length).map(({ name }) => stemsOf(name, ENGLISH));
 }

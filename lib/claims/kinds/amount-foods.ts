@@ -120,15 +120,3 @@ export function unknownFood(
   while (to < begin + LONGEST_NAME && !stop(to)) to += 1;
   return to > begin ? { name: nameOf(tokens, begin, to, language.singular), to } : null;
 }
-
-/** The food that was named last before a token, in its sentence. */
-export function lastFood(text: Text, at: number, reach = 20): string | null {
-  const start = Math.max(0, at - reach);
-  let found: string | null = null;
-  for (let next = start; next < at;) {
-    const food = text.food(next);
-    if (food && food.to <= at) found = food.name;
-    next = food ? food.to : next + 1;
-  }
-  return found;
-}

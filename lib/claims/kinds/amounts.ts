@@ -1,7 +1,8 @@
 import { lastBefore, markBefore } from '../words/context';
-import { foodBehind, isLine, lastFood, unknownFood } from './amount-foods';
+import { foodBehind, isLine, unknownFood } from './amount-foods';
 import { isListed } from './counted-pieces';
 import { foodAt } from '../words/foods';
+import { foodsIn } from '../words/foods-in';
 import { lateFood } from './late-foods';
 import { phraseAt } from '../words/phrases';
 import { isDish } from '../scopes/dish-word';
@@ -90,9 +91,16 @@ export function amountOf(
     isOfThem(text, quantity) ||
     markBefore(text, quantity, 'use', 2) ||
     poured(text, quantity);
-  const name = used ? (lastFood(text, quantity.begin) ?? titleFood(text)) : null;
+  const name = used ? (lastNamed(text, quantity) ?? titleFood(text)) : null;
   return name === null ? null : { ...said, food: name };
 }
+
+/** Tokens from a food to an amount of it that is put in. */
+const NAMED = 20;
+
+/** The food that was named last before an amount: 'the oats, I put 80 grams in'. */
+const lastNamed = (text: Text, { begin }: Quantity) =>
+  foodsIn(text, begin - NAMED, begin).at(-1)?.name ?? null;
 
 /** Grams from which on a piece of a food is weighed; below, a nutrient may be meant. */
 const HEAVY = 50;
@@ -158,14 +166,10 @@ function poured({ marks }: Text, { end }: Quantity): boolean {
 /** The one food that the title of the dish names before its last word, where the text names none. */
 function titleFood(text: Text): string | null {
   const { context, language } = text;
-  const words = tokenize(context.dish ?? '');
-  const found: string[] = [];
-  for (let at = 0; at < words.length - 1;) {
-    const food = foodAt(words.slice(0, -1), at, language);
-    if (food) found.push(food.name);
-    at = food ? food.to : at + 1;
-  }
-  return found.length === 1 ? (found[0] ?? null) : null;
+  const words = tokenize(context.dish ?? '').slice(0, -1);
+  const food = (at: number) => foodAt(words, at, language);
+  const [found, ...others] = foodsIn({ food }, 0, words.length);
+  return found && others.length === 0 ? found.name : null;
 }
 
 /** From so many on a food that is counted is said in the plural, and none is named by a nutrient. */

@@ -1,6 +1,7 @@
 import { isDish } from '../scopes/dish-word';
 import { isOpen } from '../nutrients/bare-energy';
 import type { FoodSpan } from '../words/foods';
+import { foodsIn } from '../words/foods-in';
 import { listedFoods } from './listed-foods';
 import type { Quantity } from '../numbers/quantity';
 import type { Text } from '../words/text';
@@ -111,12 +112,7 @@ export function pausedFood(
   const next = tokens[end];
   const ends = next?.kind !== 'word' || language.numbers.and.has(next.folded);
   if (!mark && (!ends || low >= MEASURED)) return null;
-  let found: FoodSpan | null = null;
-  for (let at = Math.max(from, begin - ASIDE); at < begin;) {
-    const food = text.food(at);
-    if (food && food.to <= begin) found = food;
-    at = food ? food.to : at + 1;
-  }
+  const found = foodsIn(text, Math.max(from, begin - ASIDE), begin).at(-1);
   if (!found || isDish(text, found.name) || (!mark && found.to < begin)) return null;
   const between = [found.to, begin] as const;
   const other = marks.firstIn('copula', ...between) ?? marks.firstIn('noun', ...between);

@@ -1,3 +1,5 @@
+import type { FoodSpan } from '../words/foods';
+import { foodsIn } from '../words/foods-in';
 import type { Quantity } from '../numbers/quantity';
 import { isDish } from '../scopes/dish-word';
 import type { Text } from '../words/text';
@@ -40,17 +42,11 @@ function isSetOff({ marks, tokens }: Text, begin: number): boolean {
   return verb !== undefined;
 }
 
-/** The food that was named last before a token. */
-function lastNamed(text: Text, to: number) {
-  let found = null;
-  for (let at = Math.max(0, to - REACH); at < to;) {
-    const food = text.food(at);
-    const { denied } = text.language.claims;
-    const no =
-      food &&
-      (denied.has(text.tokens[food.from - 1]?.folded ?? '') || text.marks.before('not', food.from));
-    if (food && !no && food.to <= to) found = food;
-    at = food ? food.to : at + 1;
-  }
-  return found;
+/** The food that was named last before a token, and not denied: 'no salt'. */
+function lastNamed(text: Text, to: number): FoodSpan | undefined {
+  const { tokens, marks, language } = text;
+  return foodsIn(text, to - REACH, to).findLast(
+    ({ from }) =>
+      !language.claims.denied.has(tokens[from - 1]?.folded ?? '') && !marks.before('not', from),
+  );
 }

@@ -1,5 +1,6 @@
 import { labelEnd } from './amount-foods';
 import type { FoodSpan } from '../words/foods';
+import { foodAtEnd } from '../words/foods-in';
 import type { Quantity } from '../numbers/quantity';
 import type { Text } from '../words/text';
 
@@ -62,17 +63,10 @@ function neighboursOf(text: Text, quantity: Quantity, from: number): Neighbours 
   // 'of' tells which.
   const of = text.language.numbers.of.has(text.tokens[unitEnd]?.folded ?? '');
   const behind = text.food(labelEnd(text, of ? unitEnd + 1 : unitEnd));
-  return { quantity, before: foodAtEnd(text, from, begin), behind, of };
+  const before = foodAtEnd(text, Math.max(from, begin - LONGEST_FOOD), begin);
+  return { quantity, before, behind, of };
 }
 
 /** Sugar and salt are foods in a row of foods. */
 const isFoodToo = (text: Text, { noun }: Quantity) =>
   noun !== null && text.food(noun.from)?.from === noun.from;
-
-function foodAtEnd(text: Text, from: number, end: number): FoodSpan | null {
-  for (let at = Math.max(from, end - LONGEST_FOOD); at < end; at += 1) {
-    const food = text.food(at);
-    if (food?.to === end) return food;
-  }
-  return null;
-}

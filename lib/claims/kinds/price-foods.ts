@@ -1,4 +1,5 @@
 import type { FoodSpan } from '../words/foods';
+import { foodAtEnd, foodsIn } from '../words/foods-in';
 import type { Quantity, Said } from '../numbers/quantity';
 import { subjectFood } from './subject-food';
 import { isDish } from '../scopes/dish-word';
@@ -75,11 +76,9 @@ function isHow({ tokens, language }: Text, from: number, to: number): boolean {
 }
 
 /** Whether another food is joined to it right before: 'vinegar and soy'. */
-function isOneOf({ tokens, language, food }: Text, { from }: FoodSpan): boolean {
-  if (!language.numbers.and.has(tokens[from - 1]?.folded ?? '')) return false;
-  for (let at = Math.max(0, from - 1 - LONGEST); at < from - 1; at += 1)
-    if (food(at)?.to === from - 1) return true;
-  return false;
+function isOneOf(text: Text, { from }: FoodSpan): boolean {
+  const and = text.language.numbers.and.has(text.tokens[from - 1]?.folded ?? '');
+  return and && foodAtEnd(text, from - 1 - LONGEST, from - 1) !== null;
 }
 
 /** Tokens from a food to its price where words between say how dear it is. */
@@ -93,13 +92,8 @@ function dearFood(text: Text, { begin, end }: Quantity): string | null {
   // 'the rice was cheap, so it is nine dollars'
   if (text.marks.firstIn('so', dear.to, begin) ?? text.marks.firstIn('scope', dear.to, begin))
     return null;
-  let found: string | null = null;
-  for (let at = Math.max(0, dear.from - DEAR / 2); at < dear.from;) {
-    const food = text.food(at);
-    if (food && food.to <= dear.from && !isDish(text, food.name)) found = food.name;
-    at = food ? food.to : at + 1;
-  }
-  return found;
+  const foods = foodsIn(text, dear.from - DEAR / 2, dear.from);
+  return foods.findLast(({ name }) => !isDish(text, name))?.name ?? null;
 }
 
 /** Tokens from a food to the price of its pack. */

@@ -1,6 +1,7 @@
 import { markBefore, markBehind, sentenceStart } from '../words/context';
 import { subjectFood, isAllOf } from '../kinds/subject-food';
 import { isDish } from '../scopes/dish-word';
+import { foodAtEnd, foodsIn } from '../words/foods-in';
 import { phraseAt } from '../words/phrases';
 import { endWithNoun, type Quantity, type Said } from '../numbers/quantity';
 import { only, type Text } from '../words/text';
@@ -37,16 +38,11 @@ function eachOfFood(text: Text, { begin, end, noun }: Quantity): string | null {
   const pronoun = tokens[copula?.from ?? -1]?.folded ?? '';
   if (part?.scope !== 'each' || part.link !== 'counted' || !copula) return null;
   if (!they.has(pronoun) && !they.has(tokens[copula.from - 1]?.folded ?? '')) return null;
-  let found: string | null = null;
-  for (let at = Math.max(0, copula.from - OF_THEM); at < copula.from;) {
-    const food = text.food(at);
-    const last = tokens[(food?.to ?? 0) - 1]?.folded ?? '';
-    const several = food && language.singular(last) !== last;
-    if (food && several && marks.at('copula', food.to))
-      found = isDish(text, food.name) ? null : food.name;
-    at = food ? food.to : at + 1;
-  }
-  return found;
+  const food = foodsIn(text, copula.from - OF_THEM, copula.from).findLast(({ to }) => {
+    const last = tokens[to - 1]?.folded ?? '';
+    return language.singular(last) !== last && marks.at('copula', to) !== undefined;
+  });
+  return food && !isDish(text, food.name) ? food.name : null;
 }
 
 function alone(text: Text, quantity: Quantity): string | null {
@@ -59,11 +55,9 @@ function alone(text: Text, quantity: Quantity): string | null {
       continue;
     // 'the avocado alone adds a hundred and sixty'
     const from = (category === 'adds' && text.marks.before('alone', mark.from)?.from) || mark.from;
-    for (let at = Math.max(0, from - 4); at < from; at += 1) {
-      const food = text.food(at);
-      if (food?.to === from) return food.name;
-    }
-    const aside = category === 'adds' ? lastFoodIn(text, from - ASIDE, from) : null;
+    const food = foodAtEnd(text, from - LONGEST_FOOD, from);
+    if (food) return food.name;
+    const aside = category === 'adds' ? onlyFoodIn(text, from - ASIDE, from) : null;
     if (aside !== null) return aside;
     const behind = text.food(mark.to);
     if (category === 'alone' && behind && behind.to <= quantity.begin) return behind.name;
@@ -71,11 +65,14 @@ function alone(text: Text, quantity: Quantity): string | null {
   return null;
 }
 
+/** Tokens of the name of a food at most. */
+const LONGEST_FOOD = 4;
+
 /** Tokens of an aside between a food and its verb: 'the peanut butter, God love it, adds'. */
 const ASIDE = 7;
 
 /** The one food in a stretch of words without a number, a part or another verb; null with more or none. */
-function lastFoodIn(text: Text, from: number, to: number): string | null {
+function onlyFoodIn(text: Text, from: number, to: number): string | null {
   const found: string[] = [];
   for (let at = Math.max(0, from); at < to;) {
     const { marks } = text;
@@ -90,7 +87,7 @@ function lastFoodIn(text: Text, from: number, to: number): string | null {
 
 /** 'chicken thighs nine hundred calories potatoes five hundred': each food right before its number. */
 function listed(text: Text, { begin }: Quantity, before: Quantity | undefined): string | null {
-  for (let at = Math.max(0, begin - 4); at < begin; at += 1) {
+  for (let at = Math.max(0, begin - LONGEST_FOOD); at < begin; at += 1) {
     const food = text.food(at);
     const starts = at === sentenceStart(text, begin) || at === before?.end;
     const other = food !== null && (isDish(text, food.name) || isAllOf(text, food));
@@ -207,14 +204,8 @@ export function additionFood(text: Text, { begin, end, noun }: Quantity): string
   const behind = endWithNoun({ end, noun });
   const forFood = marks.at('serveTitle', behind) ? text.food(behind + 1) : null;
   if (forFood) return forFood.name;
-  let found: string | null = null;
-  for (let at = Math.max(0, begin - ADDED); at < begin;) {
-    const food = text.food(at);
-    const named = food && food.to <= begin && !isDish(text, food.name);
-    if (named) found = isOffered(text, food.from) ? null : food.name;
-    at = food ? food.to : at + 1;
-  }
-  return found;
+  const food = foodsIn(text, begin - ADDED, begin).findLast(({ name }) => !isDish(text, name));
+  return food && !isOffered(text, food.from) ? food.name : null;
 }
 
 /** 'with the avocado it's 90 more'. */

@@ -1,5 +1,6 @@
 import { isOpen } from './bare-energy';
 import { partName } from './part-name';
+import { foodAtEnd, foodsIn } from '../words/foods-in';
 import type { Quantity, Said } from '../numbers/quantity';
 import { isDish } from '../scopes/dish-word';
 import type { Text } from '../words/text';
@@ -47,9 +48,7 @@ function isBehindFood(
   { begin, unit, noun, said, killed, fraction }: Quantity,
 ): boolean {
   if (unit || noun || said || killed !== null || fraction) return false;
-  for (let at = Math.max(0, begin - NEAR); at < begin; at += 1)
-    if (text.food(at)?.to === begin) return true;
-  return false;
+  return foodAtEnd(text, begin - NEAR, begin) !== null;
 }
 
 function sayEach(text: Text, parts: readonly Quantity[], { nutrient, unit }: Said): void {
@@ -82,13 +81,9 @@ function nameOfPart(text: Text, { begin }: Quantity): string | null {
 const NEAR = 7;
 
 function foodOfPart(text: Text, { begin }: Quantity): string | null {
-  let found: string | null = null;
-  for (let at = Math.max(0, begin - NEAR); at < begin;) {
-    const food = text.food(at);
-    if (food && food.to <= begin) found = isDish(text, food.name) ? null : food.name;
-    // Another number ends what is said of the food.
-    if (saysNumber(text.tokens[at], text.language)) found = null;
-    at = food ? food.to : at + 1;
-  }
-  return found;
+  const food = foodsIn(text, begin - NEAR, begin).at(-1);
+  if (!food || isDish(text, food.name)) return null;
+  // Another number ends what is said of the food.
+  const between = text.tokens.slice(food.to, begin);
+  return between.some((token) => saysNumber(token, text.language)) ? null : food.name;
 }
