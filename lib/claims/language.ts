@@ -2,6 +2,7 @@ import type { PlaceWords } from './place-words';
 import type { AmountWords, JudgingWords, QualifyingWords } from './judging-words';
 import type { Nutrient } from '#lib/foods/nutrients';
 import type { Phrases } from './words/phrases';
+import type { Title } from './words/title';
 import type { Claim, Hedge, NutrientUnit, Scope, Against } from './statement';
 
 /** What a unit is of. A container counts pieces of the food that follows: 'a can of beans'. */
@@ -262,9 +263,9 @@ export interface Patterns {
 export interface Language {
   readonly lexicon: Phrases<readonly Role[]>;
   /** How a part is called that the title names in the plural: 'per lolly' of mango lollies; null where none is. */
-  readonly titleParts: (title: string) => Phrases<readonly Role[]> | null;
+  readonly titleParts: (title: Pick<Title, 'tokens'>) => Phrases<readonly Role[]> | null;
   /** How a portion is called that the title does not name: 'per pot' of a mousse; null where none is. */
-  readonly titleVessels: (title: string) => Phrases<readonly Role[]> | null;
+  readonly titleVessels: (title: Pick<Title, 'tokens'>) => Phrases<readonly Role[]> | null;
   /** How big or good a part is, left out of its phrase: 'a generous bowl'. */
   readonly adjectives: ReadonlySet<string>;
   /** Sounds that somebody makes while a word is looked for. */

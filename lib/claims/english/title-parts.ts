@@ -1,7 +1,7 @@
 import { singular } from '#lib/units/plain-words';
 import type { Language, Role } from '../language';
 import { phrases, type Phrases } from '../words/phrases';
-import { tokenize } from '../words/tokens';
+import type { Title } from '../words/title';
 import { CLAIM_WORDS } from './claim-words';
 import { FOODS } from './foods';
 import { ofPart } from './part-scopes';
@@ -9,6 +9,8 @@ import { EACH, PORTION, SLICE, VESSELS, WHOLE } from './parts';
 import { framed, set } from './words';
 
 const KNOWN: ReadonlySet<string> = new Set([...PORTION, ...SLICE, ...EACH]);
+
+type Named = Pick<Title, 'tokens'>;
 
 /** Words behind which a title says what comes with it: 'Skyr pots with oat crumb'. */
 const BEHIND: ReadonlySet<string> = new Set(['with', 'in', 'on', 'and', 'from', 'for', 'under']);
@@ -25,8 +27,8 @@ export const titleParts: Language['titleParts'] = (title) => {
 };
 
 /** The last word of a title before what says what comes with it. */
-function headOf(title: string): string | undefined {
-  const words = tokenize(title).filter(({ kind }) => kind === 'word');
+function headOf({ tokens }: Named): string | undefined {
+  const words = tokens.filter(({ kind }) => kind === 'word');
   const behind = words.findIndex(({ folded }, at) => at > 0 && BEHIND.has(folded));
   return words.slice(0, behind < 0 ? words.length : behind).at(-1)?.folded;
 }
@@ -38,10 +40,10 @@ const IN_POTS = set(
 
 /** A pot of what is set in pots is a portion: 'per pot' of a chocolate mousse. */
 export const titleVessels: Language['titleVessels'] = (title) =>
-  tokenize(title).some(({ folded }) => IN_POTS.has(folded)) ? known('pot') : single(title);
+  title.tokens.some(({ folded }) => IN_POTS.has(folded)) ? known('pot') : single(title);
 
 /** One of what a title names in the singular: 'one dosa' of a paneer dosa. */
-function single(title: string): Phrases<readonly Role[]> | null {
+function single(title: Named): Phrases<readonly Role[]> | null {
   const last = headOf(title);
   if (last === undefined || singular(last) !== last) return null;
   if (KNOWN.has(last) || WHOLE.includes(last)) return null;

@@ -8,7 +8,6 @@ import { phraseAt } from '../words/phrases';
 import { isDish } from '../scopes/dish-word';
 import type { Quantity, Said } from '../numbers/quantity';
 import { only, type Text } from '../words/text';
-import { tokenize } from '../words/tokens';
 import { saysNumber } from '../words/says-number';
 
 /** The amount of a food, or the weight of what is finished, that a number says; null where it says none. */
@@ -165,9 +164,8 @@ function poured({ marks }: Text, { end }: Quantity): boolean {
 
 /** The one food that the title of the dish names before its last word, where the text names none. */
 function titleFood(text: Text): string | null {
-  const { context, language } = text;
-  const words = tokenize(context.dish ?? '').slice(0, -1);
-  const food = (at: number) => foodAt(words, at, language);
+  const words = text.title.tokens.slice(0, -1);
+  const food = (at: number) => foodAt(words, at, text.language);
   const [found, ...others] = foodsIn({ food }, 0, words.length);
   return found && others.length === 0 ? found.name : null;
 }

@@ -132,17 +132,9 @@ function isSaidOfDish(text: Text, from: number): boolean {
 }
 
 /** Whether a token is the last word of a title. */
-function isTitleHead({ context, tokens, language }: Text, at: number): boolean {
+function isTitleHead({ titles, tokens, language }: Text, at: number): boolean {
   const word = language.singular(tokens[at]?.folded ?? '');
-  if (word.length < 3) return false;
-  return [context.dish, ...(context.dishes ?? [])].some(
-    (title) =>
-      (title ?? '')
-        .toLowerCase()
-        .split(/[^\p{L}]+/u)
-        .map(language.singular)
-        .at(-1) === word,
-  );
+  return word.length >= 3 && titles.some(({ stems }) => stems.at(-1) === word);
 }
 
 /** Whether nothing but claims stands before one in a title: 'Low Calorie, High Protein Cheesecake'. */

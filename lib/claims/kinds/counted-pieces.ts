@@ -58,18 +58,14 @@ const FEW = 4;
 
 /** 'twelve cookies, eight minutes': so many of what the title counts. */
 function isOfTitle(
-  { context, tokens, language, marks }: Text,
+  { context, title, tokens, language, marks }: Text,
   { low, begin }: Quantity,
   to: number,
 ) {
   if (context.form === 'title') return false;
   const word = tokens[to - 1]?.folded ?? '';
-  const head = (context.dish ?? '')
-    .toLowerCase()
-    .split(/[^\p{L}]+/u)
-    .at(-1);
-  const same =
-    head !== undefined && head !== '' && language.singular(head) === language.singular(word);
+  const head = title.stems.at(-1) ?? '';
+  const same = head !== '' && head === language.singular(word);
   // 'four koftas is a serve'
   if (marks.at('scope', marks.at('copula', to)?.to ?? -1)) return false;
   return same && low >= FEW && !marks.before('per', begin) && !marks.before('eat', begin);

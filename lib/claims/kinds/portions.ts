@@ -4,7 +4,6 @@ import { lastBefore, markBefore, markBehind } from '../words/context';
 import { endWithNoun, type Quantity, type Said } from '../numbers/quantity';
 import { phraseAt } from '../words/phrases';
 import { only, type Text } from '../words/text';
-import { tokenize } from '../words/tokens';
 
 /** Tokens in which a part that was said is still counted. */
 const PART_REACH = 30;
@@ -228,7 +227,7 @@ const isAdjective = ({ language, marks, tokens }: Text, at: number) => {
 
 /** Pieces that have the name of the dish: '10 fritters' of zucchini fritters. */
 function ownPieces(
-  { context, tokens, language, marks, food }: Text,
+  { title, tokens, language, marks, food }: Text,
   { end }: Quantity,
   led: string | null,
 ) {
@@ -240,11 +239,7 @@ function ownPieces(
   for (const at of [plain, plain + 1]) {
     if (at > plain && (marks.at('filler', plain) ?? marks.at('small', plain))) break;
     const word = language.singular(tokens[at]?.folded ?? '');
-    const title = (context.dish ?? '')
-      .toLowerCase()
-      .split(/[^\p{L}]+/u)
-      .map(language.singular);
-    if (word !== '' && title.at(-1) === word && !marks.at('unit', at)) {
+    if (word !== '' && title.stems.at(-1) === word && !marks.at('unit', at)) {
       return { role: { cat: 'thing' as const, as: 'piece' as const }, from: at, to: at + 1 };
     }
   }
@@ -281,8 +276,8 @@ const isMoney = ({ tokens, language, marks }: Text, at: number) =>
 const UNITS: ReadonlySet<string> = new Set(['slice', 'piece']);
 
 /** The last word of the dish's title as a token. */
-function titleHead({ context }: Text) {
-  const last = tokenize(context.dish ?? '').at(-1);
+function titleHead({ title }: Text) {
+  const last = title.tokens.at(-1);
   return last ? [last] : null;
 }
 

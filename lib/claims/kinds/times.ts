@@ -86,7 +86,7 @@ function isForAll({ marks }: Text, { begin }: Quantity, before: Quantity | undef
 
 /** In a title, or before a word of the dish's name: '25-minute peanut noodles'. */
 function isTitle(
-  { context, tokens, language }: Text,
+  { context, title, tokens, language }: Text,
   { begin, end }: Quantity,
   action: boolean,
   before: Quantity | undefined,
@@ -97,9 +97,7 @@ function isTitle(
   const baked = before?.said?.kind === 'ovenTemperature';
   if (context.form === 'card' && line(begin - 1) && line(end) && !baked && !action) return true;
   const word = language.singular(tokens[end]?.folded ?? '');
-  if (word.length < 3 || !tokens[end]?.folded) return false;
-  const title = (context.dish ?? '').toLowerCase().split(/[^\p{L}]+/u);
-  return title.some((named) => language.singular(named) === word);
+  return word.length >= 3 && title.stems.includes(word);
 }
 
 /** 'for fifty minutes and then leave it in the tin for ten': an action some words before 'for'. */

@@ -161,16 +161,9 @@ function afterAmount(
 }
 
 /** Whether a word goes on with the name of a dish: the 'jars' of oat jars. */
-function inTitle({ context, tokens, language }: Text, at: number): boolean {
+function inTitle({ titles, tokens, language }: Text, at: number): boolean {
   const word = language.singular(tokens[at]?.folded ?? '');
-  const titles = [context.dish, ...(context.dishes ?? [])].join(' ').toLowerCase();
-  return (
-    word.length > 2 &&
-    titles
-      .split(/[^\p{L}]+/u)
-      .map(language.singular)
-      .includes(word)
-  );
+  return word.length > 2 && titles.some(({ stems }) => stems.includes(word));
 }
 
 function inBrackets(text: Text, { begin }: Quantity): string | null {

@@ -2,18 +2,13 @@ import type { Language } from '../language';
 import type { Text } from '../words/text';
 
 /** Whether a food has the last word of a dish's title, and no word that the title has not. */
-export function isDish({ context, language }: Text, name: string): boolean {
-  const titles = [...(context.dishes ?? []), ...(context.dish === undefined ? [] : [context.dish])];
+export function isDish({ titles, language }: Text, name: string): boolean {
   const words = name.split(/[ -]/).map(language.singular);
   const { and } = language.numbers;
-  return titles.some((title) => {
-    const all = title
-      .toLowerCase()
-      .split(/[^\p{L}]+/u)
-      .map(language.singular);
+  return titles.some(({ stems }) => {
     // 'steak and eggs': one of two foods that it names.
-    if (words.length === 1 && and.has(all.at(-2) ?? '')) return false;
-    return words.at(-1) === all.at(-1) && words.every((word) => all.includes(word));
+    if (words.length === 1 && and.has(stems.at(-2) ?? '')) return false;
+    return words.at(-1) === stems.at(-1) && words.every((word) => stems.includes(word));
   });
 }
 

@@ -3,31 +3,23 @@ import type { Text } from '../words/text';
 
 /** 'Lentil Bowl: 55 g protein': what the dish is called, and no part of it. */
 export function isName(
-  { tokens, context, language }: Text,
+  { tokens, context, title, language }: Text,
   { role, from, to }: Mark<'scope'>,
 ): boolean {
   if (role.link !== 'subject' || tokens[to]?.text !== ':' || from === 0) return false;
   const before = tokens[from - 1];
   if (context.form === 'title') return before?.kind === 'word';
-  const words = (context.dish ?? '')
-    .toLowerCase()
-    .split(/[^\p{L}]+/u)
-    .map(language.singular);
-  return words.includes(language.singular(before?.folded ?? ''));
+  return title.stems.includes(language.singular(before?.folded ?? ''));
 }
 
 /** 'this wrap', where the title is of one: the dish itself. */
 export function isThisDish(
-  { tokens, context, language }: Text,
+  { tokens, title, language }: Text,
   { role, from, to }: Mark<'scope'>,
 ): boolean {
   if (role.scope !== 'each' || to - from !== 2) return false;
   const [this_, word] = [tokens[from]?.folded ?? '', tokens[to - 1]?.folded ?? ''];
-  const head = (context.dish ?? '')
-    .toLowerCase()
-    .split(/[^\p{L}]+/u)
-    .at(-1);
-  return language.claims.thisOne.has(this_) && head === word;
+  return language.claims.thisOne.has(this_) && title.words.at(-1) === word;
 }
 
 /** 'a pot', 'per pot', 'in a tin', and not 'the pot'. */

@@ -12,7 +12,6 @@ import type { Against, Scope } from '../statement';
 import { unnamedParts } from './unnamed-parts';
 import { only, type Text } from '../words/text';
 import { allPieces, wholeWords } from './whole-words';
-import { tokenize } from '../words/tokens';
 import { saysNumber } from '../words/says-number';
 
 /** A part that is said. */
@@ -52,8 +51,8 @@ export function followedByCopula({ marks, tokens, language }: Text, from: number
 }
 
 /** What the title counts, where it counts portions: each of 'Overnight wheat biscuit pots'. */
-function titled({ context, language }: Text): 'portion' | undefined {
-  const last = tokenize(context.dish ?? '').at(-1);
+function titled({ title, language }: Text): 'portion' | undefined {
+  const last = title.tokens.at(-1);
   if (!last || language.singular(last.folded) === last.folded) return undefined;
   const roles = phraseAt(language.lexicon, [last], 0)?.value ?? [];
   const part = roles.find((role) => role.cat === 'thing');
@@ -194,8 +193,7 @@ export function mentionsOf(
     const fed = text.marks.firstIn('thing', mark.to, mark.to + FED)?.role.as;
     const shared = text.marks.lastIn('serve', mark.from - 14, mark.from)?.role.as === 'portion';
     const person = shared || thing === 'person' || fed === 'person' ? 'portion' : undefined;
-    const said =
-      unit === 'portion' && text.language.titleParts(text.context.dish ?? '') ? 'piece' : unit;
+    const said = unit === 'portion' && text.language.titleParts(text.title) ? 'piece' : unit;
     const vessel = named && text.marks.at('thing', named.to - 1)?.role.as === 'portion';
     const own = named && (vessel ? 'portion' : 'piece');
     const as = own && !counts ? own : (said ?? person ?? thing ?? titled(text));

@@ -81,12 +81,12 @@ function leads({ marks, tokens, language }: Text, at: number): boolean {
 }
 
 /** Whether it is a dish, a food, a vessel or the pack of one: not 'the whole point is'. */
-function isEaten({ marks, tokens, food, language, context }: Text, from: number, end: number) {
+function isEaten({ marks, tokens, food, language, title }: Text, from: number, end: number) {
   const word = tokens[end - 1]?.folded ?? '';
-  const title = (context.dish ?? '').toLowerCase().split(/[^\p{L}]+/u);
   const piece = marks.before('thing', end)?.role.as;
-  if (piece !== undefined) return piece === 'whole' || piece === 'meal' || title.at(-1) === word;
-  if (isDishWord(word, language) || title.includes(word)) return true;
+  if (piece !== undefined)
+    return piece === 'whole' || piece === 'meal' || title.words.at(-1) === word;
+  if (isDishWord(word, language) || title.words.includes(word)) return true;
   if (marks.before('pack', end)) return true;
   const named = food(from);
   return named !== null && named.to === end;

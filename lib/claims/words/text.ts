@@ -6,6 +6,7 @@ import { Marks } from './marks';
 import { sentencesOf, type Sentences } from './sentences';
 import type { TextContext } from '../statement';
 import { partRows } from '../numbers/stroke-rows';
+import { titleOf, type Title } from './title';
 import { asSpoken, tokenize, type Token } from './tokens';
 
 /** A text with what the language knows of its words. */
@@ -17,6 +18,9 @@ export interface Text {
   readonly tokens: readonly Token[];
   readonly marks: Marks;
   readonly sentences: Sentences;
+  /** Of the dish that is talked about, without words where none is; and of all dishes that are known. */
+  readonly title: Title;
+  readonly titles: readonly Title[];
   /** The currency of the text, where it names one only. */
   readonly currency: () => string | undefined;
   /** The first token that points at a dish: 'it', 'this'; infinite where none does. */
@@ -38,9 +42,14 @@ export function prepare(text: string, context: TextContext, language: Language):
     if (found === undefined) known[at] = found = foodAt(tokens, at, language);
     return found;
   };
-  const titles = new Set([context.dish ?? '', ...(context.dishes ?? [])]);
-  const parts = [...titles].flatMap((title) =>
-    [language.titleParts(title), language.titleVessels(title)].filter((part) => part !== null),
+  const title = titleOf(context.dish ?? '', language);
+  const others = new Set(context.dishes?.filter((dish) => dish !== context.dish));
+  const titles = [
+    ...(context.dish === undefined ? [] : [title]),
+    ...[...others].map((other) => titleOf(other, language)),
+  ];
+  const parts = titles.flatMap((each) =>
+    [language.titleParts(each), language.titleVessels(each)].filter((part) => part !== null),
   );
   const marks = new Marks(tokens, [...parts, language.lexicon], language.adjectives);
   let pointed: number | undefined;
@@ -52,6 +61,8 @@ export function prepare(text: string, context: TextContext, language: Language):
     spoken,
     tokens,
     marks,
+    title,
+    titles,
     currency: () => (currency ??= { only: onlyCurrency(tokens, marks, language) }).only,
     pointedFrom: () => (pointed ??= firstPointing(tokens, language)),
     sentences: sentencesOf(tokens, language.shortened),
