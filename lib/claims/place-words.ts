@@ -10,6 +10,8 @@ export interface PlaceWords {
   readonly noNames: ReadonlySet<string>;
   /** How big something is: tells two dishes apart and names none alone. */
   readonly sizes: ReadonlySet<string>;
+  /** Words of a title behind which it says what comes with the dish. */
+  readonly behindName: ReadonlySet<string>;
   /** At the start of a line: a meal at its time of day begins something else. */
   readonly timeOfDay: RegExp;
   /** A line with the total of what stands before; and that a line says energy. */

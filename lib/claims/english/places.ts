@@ -17,6 +17,7 @@ export const PLACES: PlaceWords = {
     'one it this that these those them they other another each both all half whole thing something everything everybody',
   ),
   sizes: set('big bigger small smaller large medium little mini giant huge'),
+  behindName: set('with in on from for under'),
   timeOfDay:
     /^[^\p{L}\p{N}]*(?:\d{1,2}:\d{2}\s*(?:[ap]\.?m\b\.?)?|\d{1,2}(?:\.\d{2})?\s*[ap]\.?m\b\.?)[^\p{L}\p{N}]*(?=\p{L})/iu,
   total:

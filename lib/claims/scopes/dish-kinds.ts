@@ -1,7 +1,7 @@
 import { stemsOf } from '../words/foods';
 import { endWithNoun, type Quantity } from '../numbers/quantity';
 import { atOrBehind } from '../words/at-or-behind';
-import type { Title } from '../words/title-names';
+import type { TitleNames } from '../words/title-names';
 import { only, type Text } from '../words/text';
 import type { DishMention } from './dishes';
 
@@ -18,7 +18,7 @@ const SEVERAL = 2;
  */
 export function kindMentions(
   text: Text,
-  titles: readonly Title[],
+  titles: readonly TitleNames[],
   quantities: readonly Quantity[],
   others: readonly DishMention[],
 ): DishMention[] {
@@ -68,12 +68,16 @@ export function isNamedBy({ language }: Text, { stems }: DishMention, food: stri
   return stems !== undefined && stemsOf(food, language).every((stem) => stems.includes(stem));
 }
 
-/** The words of each title that no other has. */
-function ownWords(titles: readonly Title[]): ReadonlyMap<string, Title> {
-  const found = new Map<string, Title | null>();
-  for (const title of titles)
-    for (const stem of new Set(title.stems)) found.set(stem, found.has(stem) ? null : title);
-  return new Map([...found].flatMap(([stem, title]) => (title ? [[stem, title]] : [])));
+/** The words of each title that no other has; none of what comes with a dish. */
+function ownWords(titles: readonly TitleNames[]): ReadonlyMap<string, TitleNames> {
+  const count = new Map<string, number>();
+  for (const { stems } of titles)
+    for (const stem of new Set(stems)) count.set(stem, (count.get(stem) ?? 0) + 1);
+  return new Map(
+    titles.flatMap((title) =>
+      title.own.filter((stem) => count.get(stem) === 1).map((stem) => [stem, title] as const),
+    ),
+  );
 }
 
 /** The token behind 'one' or 'version'; null where none stands there. 'One' needs a word that points at it. */

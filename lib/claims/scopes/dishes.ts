@@ -1,7 +1,7 @@
 import { endWithNoun, type Quantity } from '../numbers/quantity';
 import { isSaidOfIt } from '../traps/said-of-it';
 import { only, type Text } from '../words/text';
-import { titleOf, type Title } from '../words/title-names';
+import { titleNames, type TitleNames } from '../words/title-names';
 import { kindMentions } from './dish-kinds';
 
 /** A dish that is named: its title, or null for the one that is talked about. */
@@ -19,9 +19,9 @@ export interface DishMention {
  */
 export function dishMentions(text: Text, quantities: readonly Quantity[]): DishMention[] {
   const { context, language, tokens, marks } = text;
-  const titles = (context.dishes ?? []).map((title) => titleOf(title, language));
+  const titles = (context.dishes ?? []).map((title) => titleNames(title, language));
   if (titles.length < 2) return [];
-  const byHead = new Map<string, Title[]>();
+  const byHead = new Map<string, TitleNames[]>();
   for (const title of titles)
     if (title.head !== '') byHead.set(title.head, [...(byHead.get(title.head) ?? []), title]);
   const found: DishMention[] = [];
@@ -46,7 +46,7 @@ export function dishMentions(text: Text, quantities: readonly Quantity[]): DishM
 }
 
 /** 'dinner comes to', where the title of one dish alone has that meal: 'Dinner: bean bake'. */
-function mealOf({ marks, tokens, language }: Text, titles: readonly Title[], at: number) {
+function mealOf({ marks, tokens, language }: Text, titles: readonly TitleNames[], at: number) {
   const word = language.singular(tokens[at]?.folded ?? '');
   if (marks.at('thing', at)?.role.as !== 'meal' || !marks.at('copula', at + 1)) return null;
   const [only, ...others] = titles.filter(({ stems }) => stems.includes(word));
@@ -71,7 +71,7 @@ function isNamedAlone({ context, tokens, language }: Text, at: number): boolean 
     : language.numbers.pointers.has(before.folded);
 }
 
-function wordsBefore({ tokens, language }: Text, at: number, { stems }: Title): number {
+function wordsBefore({ tokens, language }: Text, at: number, { stems }: TitleNames): number {
   let words = 0;
   while (stems.includes(language.singular(tokens[at - words - 1]?.folded ?? ''))) words += 1;
   return Math.min(words, stems.length - 1);

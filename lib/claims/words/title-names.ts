@@ -32,22 +32,29 @@ export function headOf(names: readonly string[], { places }: Words): string {
 }
 
 /** A title as a text may name it. */
-export interface Title {
+export interface TitleNames {
   readonly title: string;
   /** Its words in their singulars, without those that name nothing. */
   readonly stems: readonly string[];
+  /** Of these, those before what comes with it: 'skyr' and 'pot' of 'Skyr pots with oat crumb'. */
+  readonly own: readonly string[];
   /** The last of them that can name it; empty where none can. */
   readonly head: string;
 }
 
-/** The words of a title. */
-export function titleOf(title: string, language: Words): Title {
+/**
+ * The words by which a text may name a dish.
+ * @example titleNames('Skyr pots with oat crumb', ENGLISH).own // ['skyr', 'pot']
+ */
+export function titleNames(title: string, language: Words): TitleNames {
   const stems = withoutCounts(title, language)
     .toLowerCase()
     .split(/[^\p{L}\d]+/u)
     .filter((word) => word !== '' && !namesNothing(word, language))
     .map(language.singular);
-  return { title, stems, head: headOf(stems, language) };
+  const behind = stems.findIndex((stem, at) => at > 0 && language.places.behindName.has(stem));
+  const own = behind < 0 ? stems : stems.slice(0, behind);
+  return { title, stems, own, head: headOf(own, language) };
 }
 
 const wordsIn = (text: string) => text.toLowerCase().match(/[\p{L}\d]+/gu) ?? [];
