@@ -39,6 +39,8 @@ import { timeOf } from './kinds/times';
 import { sayBothScales } from './kinds/two-scales';
 import { softenAll, softenParts } from './numbers/soften-all';
 import { followTopics } from './nutrients/topics';
+import { correctTurns } from './traps/turns';
+import { sayRowsOfDay } from './nutrients/rows-of-day';
 import { killTraps } from './traps/traps';
 import { sayWrittenLists } from './kinds/written-lists';
 
@@ -88,6 +90,7 @@ export function readStatements(
   sayBareEnergy(prepared, quantities);
   correctNouns(prepared, quantities);
   withdraw(prepared, quantities);
+  correctTurns(prepared, quantities);
   const all = [
     ...quantities,
     ...followTopics(prepared, quantities, free, dishes),
@@ -99,6 +102,7 @@ export function readStatements(
   sayByCounts(prepared, all);
   sayDailyValues(all);
   settleDifferences(prepared, all);
+  sayRowsOfDay(prepared, all);
   killRunOn(prepared, all);
   softenParts(prepared, all);
   softenAll(prepared, all);

@@ -13,7 +13,7 @@ const ALL_ABOUT = [
     SOFT,
   ),
   ...phrasesOf(
-    'approx macros, approx. macros, all roughly, all of it roughly, all approx, all about, around :, roughly :, approximately :, approx :, approx. :, about :',
+    'approx macros, approx. macros, all roughly, all of it roughly, all approx, all about, approx. values, approx values, approximate values, rough values, est. values, estimated values, around :, roughly :, approximately :, approx :, approx. :, about :',
   ),
 ];
 

@@ -23,8 +23,15 @@ export const titleParts: Language['titleParts'] = (title) => {
   const last = headOf(title);
   const one = singular(last ?? '');
   if (last === undefined || one === last || KNOWN.has(one) || FOODS.heads.has(one)) return null;
-  return known(one);
+  return known(one, wordBefore(title, last));
 };
+
+/** The word before the last one of a title, with which a part is called as well: 'hush' of hush puppies. */
+function wordBefore({ tokens }: Named, last: string): string | null {
+  const words = tokens.filter(({ kind }) => kind === 'word');
+  const at = words.findIndex(({ folded }) => folded === last);
+  return words[at - 1]?.folded ?? null;
+}
 
 /** The last word of a title before what says what comes with it. */
 function headOf({ tokens }: Named): string | undefined {
@@ -63,13 +70,15 @@ const singles = new Map<string, Phrases<readonly Role[]>>();
 const made = new Map<string, Phrases<readonly Role[]>>();
 
 /** Tables of a few titles are kept, as each text of a dish asks for the same. */
-function known(one: string): Phrases<readonly Role[]> {
-  const old = made.get(one);
+function known(one: string, before: string | null = null): Phrases<readonly Role[]> {
+  const names = before === null ? [one] : [one, `${before} ${one}`];
+  const key = names.join();
+  const old = made.get(key);
   if (old) return old;
   const scope = VESSELS.includes(one) ? 'portion' : 'each';
-  const table = phrases(ofPart([one], scope).map(([phrase, role]) => [phrase, [role]] as const));
+  const table = phrases(ofPart(names, scope).map(([phrase, role]) => [phrase, [role]] as const));
   if (made.size >= MOST_KEPT) made.clear();
-  made.set(one, table);
+  made.set(key, table);
   return table;
 }
 

@@ -17,6 +17,8 @@ export function amountOf(
   before: Quantity | undefined,
 ): Said | null {
   const { unit } = quantity;
+  // 'Three-bean chilli': what a dish is called.
+  if (unit === null && text.tokens[quantity.to]?.hyphened) return null;
   const counted = unit === null || unit.of === 'container';
   if (unit !== null && unit.of !== 'mass' && unit.of !== 'volume' && unit.of !== 'container')
     return null;

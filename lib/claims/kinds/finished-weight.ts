@@ -1,5 +1,6 @@
 import { lastBefore, markBefore } from '../words/context';
 import type { Quantity, Said } from '../numbers/quantity';
+import { isDishWord } from '../scopes/dish-word';
 import { only, type Text } from '../words/text';
 
 /** What a mass without food or nutrient says of the finished dish, where it was weighed. */
@@ -19,6 +20,8 @@ export function finishedOf(
     return { kind: 'amount', unit: quantity.unit.unit, scope: subject.scope, food: subject.food };
   const portion = text.marks.at('thing', quantity.unitEnd)?.role.as === 'portion';
   if (portion) return { kind: 'amount', unit: quantity.unit.unit, scope: 'portion' };
+  const whole = ofWhole(text, quantity);
+  if (whole) return { kind: 'amount', unit: quantity.unit.unit, scope: whole };
   if (ofPortions(text, quantity, before))
     return { kind: 'amount', unit: quantity.unit.unit, scope: 'portion' };
   if (isOfPieces(text, quantity, before))
@@ -63,6 +66,19 @@ function bareWeight(text: Text, quantity: Quantity): Said | null {
 
 /** Tokens around a weight in which a nutrient would be what is weighed. */
 const TOPIC = 50;
+
+/** 'a loaf of about eight hundred and fifty grams', 'for a 750 g loaf': the dish or part that a mass stands beside. */
+function ofWhole(text: Text, { begin, unitEnd }: Quantity): 'whole' | 'portion' | null {
+  const { marks, tokens, language } = text;
+  const { article, of } = language.numbers;
+  const word = (at: number) => tokens[at]?.folded ?? '';
+  if (article.has(word(begin - 1)) && isDishWord(word(unitEnd), language)) return 'whole';
+  if (text.food(unitEnd) ?? (of.has(word(unitEnd)) || null)) return null;
+  const from = marks.before('hedge', begin)?.from ?? begin;
+  if (!of.has(word(from - 1))) return null;
+  if (isDishWord(word(from - 2), language) && article.has(word(from - 3))) return 'whole';
+  return marks.before('scope', from - 1)?.role.scope === 'portion' ? 'portion' : null;
+}
 
 /** 'ten portions of two fifty grams'. */
 function ofPortions(

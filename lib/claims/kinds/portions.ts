@@ -149,7 +149,8 @@ function isForLine({ spoken, tokens, marks }: Text, { begin, end, low }: Quantit
   if (spoken || marks.before('serveTitle', begin)?.from !== begin - 1) return false;
   // 'Egg Curry for Two', 'Terrine for twelve: 1 kg pork'
   const heads = begin <= HEADING && tokens.slice(0, begin - 1).every(({ kind }) => kind === 'word');
-  if (heads && begin > 1 && low <= MOST_FED) return line(end) || tokens[end]?.text === ':';
+  if (heads && begin > 1 && low <= MOST_FED)
+    return line(end) || /^[:.,]$/.test(tokens[end]?.text ?? '');
   return line(begin - 2) && line(end);
 }
 

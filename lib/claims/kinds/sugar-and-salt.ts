@@ -28,11 +28,20 @@ export function sayFoodsNotNutrients(text: Text, quantities: readonly Quantity[]
     const salted = noun.nutrient === 'salt' && behind && third !== undefined && isOfFood(third);
     // 'I'm using fifteen grams of sugar and two kilos of tomatoes'
     const used = ahead && text.marks.before('use', begin) !== undefined;
-    if (!(behind && ahead) && !salted && !used && !((behind || ahead) && name.own)) return;
+    const listed = behind && isLine(text, before) && isLine(text, quantity);
+    const middle = (behind && ahead) || ((behind || ahead) && name.own);
+    if (!middle && !salted && !used && !listed) return;
     quantity.said = { kind: 'amount', unit: unit.unit, food: name.name };
     if (noun.from >= quantity.end) quantity.end = noun.to;
     quantity.noun = null;
   });
+}
+
+/** Whether an amount with its food has a line of its own, as in a list of ingredients. */
+function isLine({ spoken, tokens, food }: Text, { begin, end, noun }: Quantity): boolean {
+  const to = Math.max(end, noun?.to ?? 0, food(end)?.to ?? 0);
+  const first = tokens[begin - 1]?.kind !== 'word' && tokens[begin - 1]?.kind !== 'number';
+  return !spoken && first && (tokens[to]?.kind ?? 'line') === 'line';
 }
 
 const isOfFood = ({ said, killed }: Quantity) =>

@@ -25,10 +25,13 @@ export function shareOf(
 ): Quantity | null {
   const noun = text.marks.at('noun', to);
   const of = noun && text.marks.at('asWord', noun.to);
-  const joined =
+  const after =
     before?.said?.scope === 'compared' &&
     from - before.end <= JOINED &&
     text.marks.before('joiner', from) !== undefined;
+  // 'Compared with the canned one: half the salt'
+  const other = text.marks.lastIn('scope', from - JOINED, from);
+  const joined = after || (other?.role.scope === 'compared' && text.tokens[from - 1]?.text === ':');
   // 'a third of the fat in here is the cheddar': what one food has of it.
   const copula = of && text.marks.firstIn('copula', of.to, of.to + 3);
   if (copula && (text.food(copula.to) ?? text.food(copula.to + 1))) return null;

@@ -22,7 +22,11 @@ export function softenParts(text: Text, quantities: readonly Quantity[]): void {
 export function softenAll({ marks, sentences }: Text, quantities: readonly Quantity[]): void {
   const all = marks.all('allAbout');
   if (all.length === 0) return;
-  const numbered = new Set(quantities.map(({ from }) => sentences.of[from]));
+  const numbered = new Set(
+    quantities
+      .filter(({ said }) => said?.kind === 'nutrient')
+      .map(({ from }) => sentences.of[from]),
+  );
   let next = 0;
   for (const quantity of quantities) {
     while ((all[next]?.to ?? Infinity) < quantity.begin - REACH) next += 1;

@@ -42,6 +42,8 @@ export function shareNouns(
       for (const quantity of bare ? numbers : []) quantity.killed ??= 'cut in two ways';
       return bare;
     }
+    // 'two ninety one, calories, sodium': no dish has two kilocalories.
+    if (row.some(({ high }, at) => isTooLittle(high, nouns[at]))) return false;
     for (const quantity of numbers) {
       const two = apart(quantity);
       if (two)
@@ -82,6 +84,12 @@ export function endRow(
   if (last.of === 'noun' && next.of === 'noun' && !line) return none;
   return { alone: run.slice(0, before.length), row: run.slice(before.length) };
 }
+
+/** Kilocalories that no part of a dish is said to have, where a number may be one or two. */
+const LEAST_ENERGY = 20;
+
+const isTooLittle = (high: number, noun: Noun | undefined) =>
+  noun?.nutrient === 'energyKcal' && high < LEAST_ENERGY;
 
 /** Whether no noun of a row stands right beside a number. */
 const isParted = (run: readonly Element[]) =>

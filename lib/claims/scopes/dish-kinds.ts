@@ -29,7 +29,7 @@ export function kindMentions(
   let next = 0;
   for (let at = 0; at < tokens.length; at += 1) {
     const title = own.get(language.singular(tokens[at]?.folded ?? ''));
-    if (at < free || !title) continue;
+    if (at < free || !title || isSmall(text, at)) continue;
     let end = at + 1;
     while (title.stems.includes(language.singular(tokens[end]?.folded ?? ''))) end += 1;
     while ((others[next]?.to ?? Infinity) <= at) next += 1;
@@ -94,6 +94,10 @@ function begins({ tokens, marks, language }: Text, at: number): boolean {
   const from = language.numbers.pointers.has(tokens[at - 1]?.folded ?? '') ? at - 1 : at;
   return tokens[from - 1]?.kind !== 'word' || marks.before('joiner', from) !== undefined;
 }
+
+/** Whether a word of a title is one that any text has: 'and', 'on'. */
+const isSmall = ({ marks }: Text, at: number) =>
+  (['small', 'joiner', 'filler', 'asWord', 'so'] as const).some((cat) => marks.at(cat, at));
 
 const isFood = ({ food }: Text, at: number) => food(at)?.from === at;
 

@@ -13,6 +13,7 @@ const WEIGHED: readonly Scope[] = ['whole', 'portion', 'each', 'half', 'slice'];
 /** Tokens without any number in which a part that was said holds on. */
 const HELD = 40;
 
+const TIMES: ReadonlySet<string> = new Set(['minutes', 'readyIn']);
 const DAYS: ReadonlySet<Scope> = new Set(['day', 'soFar']);
 
 /** Says of each number of what it is: of the dish, or of a part of it that stands beside it, in its row or before. */
@@ -65,6 +66,8 @@ export function giveScopes(
       before = mention;
       last = mention.mark.to;
       const latest = row.at(-1);
+      // '18 min total'
+      if (latest && isOfTime(text, latest, mention)) continue;
       // 'half of that is seven hundred and four on my plate'
       const there = latest?.partOf === 1 / 2 && mention.mark.from === latest.end;
       if (there && mention.mark.role.link === 'behind') continue;
@@ -133,6 +136,12 @@ function endsPart({ sentences }: Text, held: Mention | null, dish: DishMention):
   const first = sentences.starts[sentences.of[held.mark.from] ?? 0] === held.mark.from;
   const same = sentences.of[held.mark.from] === sentences.of[dish.from];
   return !(dish.stems && first && same);
+}
+
+/** 'eighteen minutes total', and not 'bake it twenty minutes the whole loaf is'. */
+function isOfTime(text: Text, { said, end }: Quantity, { mark, scope }: Mention): boolean {
+  const right = TIMES.has(said?.kind ?? '') && mark.from === end && scope === 'whole';
+  return right && !followedByCopula(text, mark.to);
 }
 
 /** Whether a word for the day says nothing new: right behind another one, or of what was eaten up to now. */
