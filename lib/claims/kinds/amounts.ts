@@ -5,7 +5,7 @@ import { foodAt } from '../words/foods';
 import { foodsIn } from '../words/foods-in';
 import { lateFood } from './late-foods';
 import { phraseAt } from '../words/phrases';
-import { isDish } from '../scopes/dish-word';
+import { isDish } from '../words/dish-word';
 import type { Quantity, Said } from '../numbers/quantity';
 import { only, type Text } from '../words/text';
 import { saysNumber } from '../words/says-number';

@@ -1,5 +1,5 @@
-import { isDish } from '../scopes/dish-word';
-import { isOpen } from '../nutrients/bare-energy';
+import { isDish } from '../words/dish-word';
+import { isOpen } from '../numbers/open-number';
 import type { FoodSpan } from '../words/foods';
 import { foodsIn } from '../words/foods-in';
 import { listedFoods } from './listed-foods';

@@ -4,7 +4,7 @@ import { phraseAt } from '../words/phrases';
 import type { Noun } from '../numbers/quantity';
 import type { Claim, NutrientUnit } from '../statement';
 import type { Text } from '../words/text';
-import { isDishWord } from '../scopes/dish-word';
+import { isDishWord } from '../words/dish-word';
 
 /** A claim word with the nutrient it is made of. */
 export interface ClaimAt {

@@ -1,7 +1,7 @@
 import type { FoodSpan } from '../words/foods';
 import { foodsIn } from '../words/foods-in';
 import type { Quantity } from '../numbers/quantity';
-import { isDish } from '../scopes/dish-word';
+import { isDish } from '../words/dish-word';
 import type { Text } from '../words/text';
 
 /** Tokens between a food and the amount that is said of it later. */

@@ -1,6 +1,6 @@
 import { foodBehind } from './amount-foods';
 import type { Quantity } from '../numbers/quantity';
-import { isDish } from '../scopes/dish-word';
+import { isDish } from '../words/dish-word';
 import type { Text } from '../words/text';
 
 /** Packs that somebody cooks with at most. */

@@ -2,7 +2,7 @@ import type { FoodSpan } from '../words/foods';
 import { foodAtEnd, foodsIn } from '../words/foods-in';
 import type { Quantity, Said } from '../numbers/quantity';
 import { subjectFood } from './subject-food';
-import { isDish } from '../scopes/dish-word';
+import { isDish } from '../words/dish-word';
 import { only, type Text } from '../words/text';
 import { saysNumber } from '../words/says-number';
 

@@ -3,7 +3,7 @@ import { foodBeside, ofFood } from './price-foods';
 import { isPaidFor } from './paid-for';
 import type { Quantity, Said } from '../numbers/quantity';
 import { subjectFood } from './subject-food';
-import { isDish } from '../scopes/dish-word';
+import { isDish } from '../words/dish-word';
 import { only, type Text } from '../words/text';
 import { saysNumber } from '../words/says-number';
 

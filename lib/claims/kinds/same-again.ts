@@ -1,7 +1,7 @@
 import type { FoodSpan } from '../words/foods';
 import type { Mark } from '../words/marks';
 import { made } from '../numbers/multiples';
-import { isDish } from '../scopes/dish-word';
+import { isDish } from '../words/dish-word';
 import type { Quantity } from '../numbers/quantity';
 import type { Text } from '../words/text';
 

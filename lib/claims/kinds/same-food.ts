@@ -1,6 +1,6 @@
 import { pausedFood } from './bare-measures';
 import { subjectFood } from './subject-food';
-import { isDish } from '../scopes/dish-word';
+import { isDish } from '../words/dish-word';
 import type { Quantity } from '../numbers/quantity';
 import { only, type Text } from '../words/text';
 

@@ -1,9 +1,9 @@
 import { markBefore } from '../words/context';
-import { isDish } from '../scopes/dish-word';
+import { isDish } from '../words/dish-word';
 import type { FoodSpan } from '../words/foods';
 import type { Quantity } from '../numbers/quantity';
 import type { Mark } from '../words/marks';
-import { holdsFood } from '../scopes/scope-mentions';
+import { holdsFood } from '../words/holds-food';
 import { only, type Text } from '../words/text';
 
 /**

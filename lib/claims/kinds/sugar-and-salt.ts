@@ -1,5 +1,5 @@
 import type { Quantity } from '../numbers/quantity';
-import { isDish } from '../scopes/dish-word';
+import { isDish } from '../words/dish-word';
 import type { Text } from '../words/text';
 
 /** Tokens from one amount of a list to the next. */

@@ -1,4 +1,4 @@
-import { besideMacro, macroSentences } from '../nutrients/macros';
+import { besideMacro, macroSentences } from '../words/macros';
 import { hedgeBefore } from './hedge-before';
 import { hedgeBehind, isOfNumberBefore } from './hedge-behind';
 import type { UnitRole } from '../language';
@@ -10,7 +10,8 @@ import type { Quantity } from './quantity';
 import type { Hedge } from '../statement';
 import type { Text } from '../words/text';
 import { rangeWithUnits } from './ranges';
-import { followedByCopula, holdsFood } from '../scopes/scope-mentions';
+import { followedByCopula } from '../words/followed-by-copula';
+import { holdsFood } from '../words/holds-food';
 
 /** The numbers of a text in order, each with its hedge and its unit. */
 export function readQuantities(text: Text): Quantity[] {

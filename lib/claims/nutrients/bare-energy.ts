@@ -5,6 +5,7 @@ import type { DishMention } from '../scopes/dishes';
 import { endWithNoun, type Quantity } from '../numbers/quantity';
 import type { NutrientUnit } from '../statement';
 import { only, type Text } from '../words/text';
+import { isOpen } from '../numbers/open-number';
 
 /** Kilocalories that a dish has at least and at most where nothing but the row says that they are meant. */
 const ENERGY = { least: 100, most: 3000 } as const;
@@ -38,15 +39,6 @@ export function sayBareEnergy(text: Text, quantities: readonly Quantity[]): void
 }
 
 const MACROS = 3;
-
-/** Whether a number counts nothing yet, and nothing behind it would be counted. */
-export function isOpen({ marks, tokens, food }: Text, quantity: Quantity): boolean {
-  const { unit, noun, said, killed, fraction, end, to } = quantity;
-  if (unit || noun || said || killed !== null || fraction) return false;
-  if (marks.at('thing', end) ?? marks.at('trapBehind', end) ?? marks.at('gear', end)) return false;
-  if (marks.at('unit', to) || food(end)?.from === end) return false;
-  return tokens[end]?.kind !== 'number' && !/^[%°$€£]$/.test(tokens[end]?.text ?? '');
-}
 
 function sayEnergy(quantity: Quantity, unsure: boolean): void {
   quantity.said = { kind: 'nutrient', nutrient: 'energyKcal', unit: 'kcal' };

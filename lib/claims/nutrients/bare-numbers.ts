@@ -5,7 +5,8 @@ import type { Topic } from '../numbers/multiples';
 import { additionFood } from './of-ingredient';
 import { MOST_EATEN, type Quantity } from '../numbers/quantity';
 import { only, type Text } from '../words/text';
-import { saysNumber } from '../words/says-number';
+import { isBareHundred } from '../numbers/bare-hundred';
+import { isOutOf } from '../numbers/out-of';
 
 /** Two numbers of one topic right after each other are told apart by less than this share. */
 const AGAIN = 0.05;
@@ -106,25 +107,12 @@ export function mayFollow(
   );
 }
 
-/** A hundred without its one, which the words before it count or describe. */
-export function isBareHundred({ tokens, language }: Text, quantity: Quantity): boolean {
-  const { from, to, words, unit, noun } = quantity;
-  const bare = words && to === from + 1 && unit === null && noun === null;
-  return bare && language.numbers.hundred.has(tokens[from]?.folded ?? '');
-}
-
 function isAddition(text: Text, quantity: Quantity): boolean {
   const back = text.marks.before('back', quantity.begin);
   if (!back || additionFood(text, quantity) !== null) return false;
   // 'this bowl is another four hundred'
   const verb = text.marks.before('copula', back.from);
   return text.marks.before('scope', verb?.from ?? back.from) === undefined;
-}
-
-/** 'a hundred and forty of the four twenty is dressing': so much of another number. */
-export function isOutOf({ tokens, language, marks }: Text, end: number): boolean {
-  if (!language.numbers.of.has(tokens[end]?.folded ?? '')) return false;
-  return saysNumber(tokens[marks.at('filler', end + 1)?.to ?? end + 1], language);
 }
 
 /** 'Without the sauce, 490.': the dish in another way. */

@@ -1,6 +1,6 @@
 import { NUTRIENTS } from '#lib/foods/nutrients';
 import type { Noun, Quantity } from '../numbers/quantity';
-import { isInRow, macroSentences } from './macros';
+import { isInRow, macroSentences } from '../words/macros';
 import type { NutrientUnit } from '../statement';
 import type { Text } from '../words/text';
 

@@ -4,7 +4,7 @@ import { differenceBy } from './differences';
 import { ofIngredient } from './of-ingredient';
 import type { Noun, Quantity, Said } from '../numbers/quantity';
 import { only, type Text } from '../words/text';
-import { isDishWord } from '../scopes/dish-word';
+import { isDishWord } from '../words/dish-word';
 
 /** The nutrient and its number that a text states; null where a number states none by itself. */
 export function nutrientOf(

@@ -1,6 +1,6 @@
 import { markBefore, markBehind, sentenceStart } from '../words/context';
 import { subjectFood, isAllOf } from '../kinds/subject-food';
-import { isDish } from '../scopes/dish-word';
+import { isDish } from '../words/dish-word';
 import { foodAtEnd, foodsIn } from '../words/foods-in';
 import { phraseAt } from '../words/phrases';
 import { endWithNoun, type Quantity, type Said } from '../numbers/quantity';

@@ -1,8 +1,8 @@
-import { isOpen } from './bare-energy';
 import { partName } from './part-name';
+import { isOpen } from '../numbers/open-number';
 import { foodAtEnd, foodsIn } from '../words/foods-in';
 import type { Quantity, Said } from '../numbers/quantity';
-import { isDish } from '../scopes/dish-word';
+import { isDish } from '../words/dish-word';
 import type { Text } from '../words/text';
 import { saysNumber } from '../words/says-number';
 

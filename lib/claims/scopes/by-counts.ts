@@ -1,4 +1,4 @@
-import { isOpen } from '../nutrients/bare-energy';
+import { isOpen } from '../numbers/open-number';
 import { MOST_EATEN, type Quantity, type Said } from '../numbers/quantity';
 import type { Mention } from './scope-mentions';
 import type { Scope } from '../statement';

@@ -1,5 +1,5 @@
 import { endWithNoun, type Quantity } from '../numbers/quantity';
-import { isSaidOfIt } from '../traps/said-of-it';
+import { isSaidOfIt } from '../words/said-of-it';
 import { only, type Text } from '../words/text';
 import { titleNames, type TitleNames } from '../words/title-names';
 import { kindMentions } from './dish-kinds';

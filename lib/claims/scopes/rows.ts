@@ -1,7 +1,8 @@
 import { atOrBehind } from '../words/at-or-behind';
 import type { Mark } from '../words/marks';
 import type { Quantity } from '../numbers/quantity';
-import { followedByCopula, isDescribed, type Mention } from './scope-mentions';
+import { isDescribed, type Mention } from './scope-mentions';
+import { followedByCopula } from '../words/followed-by-copula';
 import { only, type Text } from '../words/text';
 
 /** Tokens between a number and the part it is said of. */

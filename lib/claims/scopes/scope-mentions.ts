@@ -1,53 +1,23 @@
 import { sentenceEnd, sentenceStart } from '../words/context';
 import { isApposition } from '../kinds/apposition';
 import type { DishMention } from './dishes';
-import { sameFood, stemsOf, type FoodSpan } from '../words/foods';
 import type { Mark } from '../words/marks';
 import { otherDishes } from './other-dishes';
 import { isName, isOfOne, isThisDish } from './part-names';
 import { phraseAt } from '../words/phrases';
-import { isDish } from './dish-word';
 import type { Quantity } from '../numbers/quantity';
 import type { Against, Scope } from '../statement';
 import { unnamedParts } from './unnamed-parts';
 import { only, type Text } from '../words/text';
 import { allPieces, wholeWords } from './whole-words';
-import { saysNumber } from '../words/says-number';
+import { holdsFood } from '../words/holds-food';
+import { followedByCopula } from '../words/followed-by-copula';
 
 /** A part that is said. */
 export interface Mention {
   readonly mark: Mark<'scope'>;
   readonly scope: Scope;
   readonly against?: Against;
-}
-
-/** Whether the part is the subject of what follows: 'the whole tray is', 'per slice:'. */
-export function followedByCopula({ marks, tokens, language }: Text, from: number): boolean {
-  // 'for a plate of this you're at'
-  const at = marks.at('ofThem', from)?.to ?? from;
-  if (marks.at('copula', at)) return true;
-  // 'a bowl of this at 290 calories'
-  const said = at > from ? marks.at('at', at) : undefined;
-  if (said && saysNumber(tokens[said.to], language)) return true;
-  // 'all in, it comes to'
-  const comma = tokens[at]?.text === ',' ? at + 1 : at;
-  const word = tokens[comma]?.folded ?? '';
-  // 'in a pot that was 610' goes on with the pot.
-  const goesOn = comma === at && language.numbers.pointers.has(word);
-  const subject = language.claims.subjects.has(word) && !goesOn;
-  if (subject && marks.at('copula', comma + 1)) return true;
-  const aside = behindAside(tokens, at, language);
-  if (aside !== null && (marks.at('copula', aside) || saysNumber(tokens[aside], language)))
-    return true;
-  // 'a quarter's four ten calories'
-  if (/['’]s$/.test(tokens[at - 1]?.text ?? '')) return true;
-  return (
-    tokens[at]?.text === ':' ||
-    tokens[at]?.text === '?' ||
-    marks.at('adds', at) !== undefined ||
-    // 'Steak Bowl For Under £3'
-    (marks.at('cost', at) !== undefined && marks.at('serveTitle', at) === undefined)
-  );
 }
 
 /** What the title counts, where it counts portions: each of 'Overnight wheat biscuit pots'. */
@@ -63,20 +33,6 @@ function titled({ title, language }: Text): 'portion' | undefined {
 
 /** Tokens from 'each' to the persons that are meant: 'each for four of us'. */
 const FED = 4;
-
-/** Tokens of an aside between commas. */
-const ASIDE = 10;
-
-/** Token behind an aside without a number: 'a sixth, which is what you see, is'; null where none begins. */
-function behindAside(tokens: Text['tokens'], at: number, { numbers }: Text['language']) {
-  if (tokens[at]?.text !== ',') return null;
-  for (let next = at + 1; next <= at + ASIDE; next += 1) {
-    const token = tokens[next];
-    if (token?.text === ',') return next > at + 1 ? next + 1 : null;
-    if (token?.kind !== 'word' || numbers.cardinals.has(token.folded)) return null;
-  }
-  return null;
-}
 
 /** Words that say which part is meant, up to its verb. */
 const DESCRIBED = 7;
@@ -220,24 +176,6 @@ function lastMeal({ marks }: Text, quantities: readonly Quantity[]): number {
   return meals.size < MEALS ? Infinity : Math.max(...meals.values());
 }
 
-/** 'one mug of couscous': so much of a food, and no part of the dish. */
-export function holdsFood(text: Text, { to }: Mark<'scope'>): boolean {
-  const { marks, language, tokens } = text;
-  const of = language.numbers.of.has(tokens[to]?.folded ?? '');
-  const unit = (marks.before('unit', to + 1) ?? marks.before('unit', to))?.role;
-  const food = of && unit?.of === 'container' ? text.food(to + 1) : null;
-  if (food === null || food.to - to > LONGEST_FOOD || isDish(text, food.name)) return false;
-  return !isWholeDish(text, to + 1, food);
-}
-
-/** 'a slice of the meatloaf comes out at': what the part is of is the dish, unless it goes in. */
-function isWholeDish({ marks, tokens, language, context }: Text, at: number, food: FoodSpan) {
-  const the = language.numbers.pointers.has(tokens[at]?.folded ?? '');
-  const stems = stemsOf(food.name, language);
-  const own = context.ingredients?.some((one) => sameFood(stems, stemsOf(one, language)));
-  return the && !own && marks.at('copula', food.to) !== undefined;
-}
-
 /** 'grand total seven pounds': right before a number, and not right behind another. */
 const isTotal = ({ marks, tokens }: Text, { from, role }: Mark<'scope'>) =>
   role.link !== 'free' &&
@@ -290,9 +228,6 @@ function isFirst(text: Text, from: number, begins: ReadonlySet<number>): boolean
 const isLed = ({ marks, tokens, language }: Text, from: number) =>
   marks.at('asWord', from) !== undefined &&
   !language.numbers.pointers.has(tokens[from]?.folded ?? '');
-
-/** Tokens from 'of' to the end of the food that a vessel holds. */
-const LONGEST_FOOD = 4;
 
 function isSaid(
   text: Text,

@@ -1,4 +1,4 @@
-import { isDish } from './dish-word';
+import { isDish } from '../words/dish-word';
 import type { Quantity } from '../numbers/quantity';
 import type { Mention } from './scope-mentions';
 import type { Text } from '../words/text';

@@ -1,6 +1,6 @@
 import type { Mark } from '../words/marks';
 import type { Text } from '../words/text';
-import { isDishWord } from './dish-word';
+import { isDishWord } from '../words/dish-word';
 
 type Part = Mark<'scope'>['role'];
 

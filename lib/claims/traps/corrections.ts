@@ -1,8 +1,8 @@
-import { isBareHundred } from '../nutrients/bare-numbers';
+import { isBareHundred } from '../numbers/bare-hundred';
 import { sentenceStart } from '../words/context';
 import type { Mark } from '../words/marks';
 import type { Quantity } from '../numbers/quantity';
-import { isSaidOfIt } from './said-of-it';
+import { isSaidOfIt } from '../words/said-of-it';
 import { only, type Text } from '../words/text';
 
 /** Tokens between a number and the words that take it back, and between these and the number that stands. */

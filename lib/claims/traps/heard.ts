@@ -1,6 +1,6 @@
 import { lastBefore, markBefore } from '../words/context';
 import type { Quantity } from '../numbers/quantity';
-import { isSaidOfIt } from './said-of-it';
+import { isSaidOfIt } from '../words/said-of-it';
 import { only, type Text } from '../words/text';
 
 /** Tokens behind 'I said …' in which what was said is looked for again. */

@@ -1,4 +1,4 @@
-import { isOutOf } from '../nutrients/bare-numbers';
+import { isOutOf } from '../numbers/out-of';
 import { lastBefore, markBefore, markBehind, sentenceEnd, sentenceStart } from '../words/context';
 import { isDifference } from '../nutrients/differences';
 import { isHeard } from './heard';
@@ -6,7 +6,7 @@ import { isOfNumberBefore } from '../numbers/hedge-behind';
 import { isGoal, isHearsay } from './hearsay';
 import { endWithNoun, type Quantity } from '../numbers/quantity';
 import { killRules } from './rules-for-all';
-import { isSaidOfIt } from './said-of-it';
+import { isSaidOfIt } from '../words/said-of-it';
 import { only, type Text } from '../words/text';
 
 /** Tokens in which another day that was named holds on. */

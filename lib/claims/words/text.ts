@@ -5,7 +5,7 @@ import type { Language } from '../language';
 import { Marks } from './marks';
 import { sentencesOf, type Sentences } from './sentences';
 import type { TextContext } from '../statement';
-import { partRows } from '../numbers/stroke-rows';
+import { partRows } from './stroke-rows';
 import { titleOf, type Title } from './title';
 import { asSpoken, tokenize, type Token } from './tokens';
 

@@ -1,4 +1,4 @@
-import type { Text } from '../words/text';
+import type { Text } from './text';
 
 /** Whether 'it is', 'that's', 'they are actually' or the like leads to a number, so that it is of what was said before. */
 export function isSaidOfIt({ marks, tokens, language }: Text, begin: number): boolean {

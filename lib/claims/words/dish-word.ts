@@ -1,5 +1,5 @@
 import type { Language } from '../language';
-import type { Text } from '../words/text';
+import type { Text } from './text';
 
 /** Whether a food has the last word of a dish's title, and no word that the title has not. */
 export function isDish({ titles, language }: Text, name: string): boolean {

@@ -1,4 +1,4 @@
-import type { Text } from '../words/text';
+import type { Text } from './text';
 
 /** Lines around that of the first letter in which the others may stand. */
 const LINES = 3;
