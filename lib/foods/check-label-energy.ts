@@ -1,14 +1,9 @@
+import { ENERGY_PER_G } from '#lib/foods/energy-per-gram';
 import type { FoodVersion } from '#lib/foods/food';
 import { amount, type LabelColumn } from '#lib/foods/label-column';
 import type { Nutrient } from '#lib/foods/nutrients';
 import type { Problem } from '#lib/result';
 import type { Interval } from '#lib/units/interval';
-
-/** Energy per gram. kcal: 21 CFR 101.9(c)(1)(i)(B); kJ and polyols, fibre: Regulation 1169/2011 Annex XIV. */
-const FACTORS = {
-  kcal: { protein: 4, carbohydrate: 4, fat: 9, alcohol: 7, fibre: 2 },
-  kJ: { protein: 17, carbohydrate: 17, fat: 37, alcohol: 29, fibre: 8 },
-} as const;
 
 /** Fibre that a label need not print is taken as at most this share of the mass (common practice, no source). */
 const MOST_FIBRE_UNSAID = 0.15;
@@ -98,7 +93,7 @@ export function fromNutrients(
   version: FoodVersion,
   unit: 'kcal' | 'kJ',
 ): { low: number; high: number } {
-  const factor = FACTORS[unit];
+  const factor = ENERGY_PER_G[unit];
   const at = (nutrient: Nutrient) => column.interval(nutrient);
   const total = version.carbBasis === 'total';
   const carbohydrate = at('carbohydrate');

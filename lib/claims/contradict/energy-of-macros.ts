@@ -4,14 +4,12 @@ import { groupedBy } from '#lib/claims/contradict/grouped-by';
 import { nearestIn, type NearestTo } from '#lib/claims/contradict/nearest-value';
 import type { SaidInterval } from '#lib/claims/said-interval';
 import type { Region } from '#lib/figures/line-parts';
+import { ENERGY_PER_G } from '#lib/foods/energy-per-gram';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { printCount } from '#lib/units/print';
 
-/**
- * kcal in a gram: 21 CFR 101.9(c)(1)(i)(B); fibre that is stated beside the carbohydrate 2, Regulation (EU) 1169/2011
- * Annex XIV.
- */
-const KCAL = { protein: 4, carbohydrate: 4, fat: 9, fibre: 2 } as const;
+/** In a gram; of fibre that is stated beside the carbohydrate. */
+const KCAL = ENERGY_PER_G.kcal;
 
 /**
  * How far a right number of calories may be from that: with the fibre known from 0.90 of it less 5 kcal to 1.07 of it

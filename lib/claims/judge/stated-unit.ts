@@ -2,6 +2,7 @@ import { US_DAILY_VALUES } from '#lib/claims/claim-words/daily-values';
 import type { NutrientUnit } from '#lib/claims/statement';
 import type { Figure } from '#lib/figures/figure';
 import type { Region } from '#lib/figures/line-parts';
+import { ENERGY_PER_G } from '#lib/foods/energy-per-gram';
 import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 
 /** Grams in one. */
@@ -56,14 +57,16 @@ export function unitFactor(nutrient: Nutrient, unit: NutrientUnit, region: Regio
   return from === undefined || to === undefined ? null : from / to;
 }
 
-/** kcal in a gram: 21 CFR 101.9(c)(1)(i)(B). */
+const { protein, carbohydrate, fat } = ENERGY_PER_G.kcal;
+
+/** Kilocalories in a gram. */
 const KCAL_PER_G: Partial<Readonly<Record<Nutrient, number>>> = {
-  protein: 4,
-  carbohydrate: 4,
-  netCarbohydrate: 4,
-  fat: 9,
-  saturated: 9,
-  sugars: 4,
+  protein,
+  carbohydrate,
+  netCarbohydrate: carbohydrate,
+  sugars: carbohydrate,
+  fat,
+  saturated: fat,
 };
 
 /** A figure times a number that is exact. */

@@ -1,4 +1,5 @@
 import type { Language } from '../language';
+import { MACRO_KCAL } from './macro-energy';
 import { digitsValue } from './number-digits';
 import { groupAt, wordsAt, type Part } from './number-words';
 import type { Noun, Quantity } from './quantity';
@@ -11,8 +12,6 @@ const MOST_WAYS = 400;
 const ENERGY = [60, 4000] as const;
 const MOST_GRAMS = 300;
 const FAR = 0.2;
-/** Kilocalories in a gram (Atwater's general factors; 21 CFR 101.9(c)(1)(i)(B)). */
-const FACTORS: Partial<Record<Noun['nutrient'], number>> = { protein: 4, carbohydrate: 4, fat: 9 };
 
 /**
  * Numbers said one after the other without a pause, cut so that each noun has one: 'four eighty five thirty nine fifty
@@ -123,7 +122,7 @@ function farOff(way: readonly Part[], nouns: readonly Noun[]): number {
     way[nouns.findIndex((noun) => noun.nutrient === nutrient)]?.value;
   const energy = of('energyKcal');
   let sum = 0;
-  for (const [nutrient, factor] of Object.entries(FACTORS)) {
+  for (const [nutrient, factor] of Object.entries(MACRO_KCAL)) {
     const grams = of(nutrient as Noun['nutrient']);
     if (grams === undefined) return Infinity;
     sum += grams * factor;

@@ -5,14 +5,13 @@ import type { DishMention } from '../scopes/dishes';
 import { endWithNoun, type Quantity } from '../numbers/quantity';
 import type { NutrientUnit } from '../statement';
 import { only, type Text } from '../words/text';
+import { MACRO_KCAL } from '../numbers/macro-energy';
 import { isOpen } from '../numbers/open-number';
 
 /** Kilocalories that a dish has at least and at most where nothing but the row says that they are meant. */
 const ENERGY = { least: 100, most: 3000 } as const;
 /** The same of a day. */
 const OF_DAY = { least: 700, most: 6000 } as const;
-/** Kilocalories in a gram (Atwater's general factors; 21 CFR 101.9(c)(1)(i)(B)). */
-const FACTORS: Partial<Record<Nutrient, number>> = { protein: 4, carbohydrate: 4, fat: 9 };
 /** By how much less than that of a macronutrient the energy may be, as labels round both. */
 const ROUNDED = 0.95;
 /** By which share energy may be off that of all three. */
@@ -48,7 +47,7 @@ function sayEnergy(quantity: Quantity, unsure: boolean): void {
 /** 'four sixty with thirty eight protein': a number right before a macronutrient, and of no less energy than that. */
 function isBesideMacro(text: Text, quantity: Quantity, next: Quantity | undefined): boolean {
   const { noun } = next ?? {};
-  const factor = noun ? FACTORS[noun.nutrient] : undefined;
+  const factor = noun ? MACRO_KCAL[noun.nutrient] : undefined;
   if (!next || !noun || factor === undefined || next.said?.kind !== 'nutrient') return false;
   if (next.said.scope !== undefined) return false;
   if (noun.from < quantity.end) return false;
@@ -76,7 +75,7 @@ function isSumOf({ marks }: Text, { begin, low, high }: Quantity, row: readonly 
   let sum = 0;
   const seen = new Set<Nutrient>();
   for (const { said, low: grams } of row) {
-    const factor = said?.nutrient === undefined ? undefined : FACTORS[said.nutrient];
+    const factor = said?.nutrient === undefined ? undefined : MACRO_KCAL[said.nutrient];
     if (factor === undefined || said?.unit !== 'g' || !said.nutrient) return false;
     seen.add(said.nutrient);
     sum += grams * factor;
@@ -252,7 +251,7 @@ function columnOf(rows: readonly Row[], place: number) {
 function isEnergyColumn(text: Text, rows: readonly Row[], named: readonly unknown[]): boolean {
   const plausible = rows.every(({ cells }) => {
     const [first, second] = cells;
-    const factor = second?.said?.nutrient && FACTORS[second.said.nutrient];
+    const factor = second?.said?.nutrient && MACRO_KCAL[second.said.nutrient];
     return first !== undefined && isEnergyOf(first, factor ? factor * second.low : 0);
   });
   const calories = isSaidNear(text, rows);
