@@ -1,4 +1,4 @@
-import { besideMacro, macroSentences } from '../words/macros';
+import { besideMacro } from '../words/macros';
 import { hedgeBefore } from './hedge-before';
 import { hedgeBehind, isOfNumberBefore } from './hedge-behind';
 import type { UnitRole } from '../language';
@@ -16,7 +16,6 @@ import { holdsFood } from '../words/holds-food';
 /** The numbers of a text in order, each with its hedge and its unit. */
 export function readQuantities(text: Text): Quantity[] {
   const context = numberContext(text);
-  const macros = macroSentences(text);
   const found: Quantity[] = [];
   let end = 0;
   for (let at = 0; at < text.tokens.length;) {
@@ -33,10 +32,10 @@ export function readQuantities(text: Text): Quantity[] {
     }
     const [degrees, rest] = splitDegrees(text, span);
     if (degrees) {
-      found.push(quantityOf(text, degrees, end, macros));
+      found.push(quantityOf(text, degrees, end));
       end = degrees.to;
     }
-    const quantity = quantityOf(text, degrees ? rest : chosen(text, span), end, macros);
+    const quantity = quantityOf(text, degrees ? rest : chosen(text, span), end);
     const last = found.at(-1);
     const range = last && rangeWithUnits(text, last, quantity);
     if (range) found[found.length - 1] = range;
@@ -138,12 +137,7 @@ function chosen({ marks, tokens, language }: Text, span: NumberSpan): NumberSpan
   return role?.of === 'money' || currency ? { ...span, low: money, high: money } : span;
 }
 
-function quantityOf(
-  text: Text,
-  span: NumberSpan,
-  free: number,
-  macros: ReadonlySet<number>,
-): Quantity {
+function quantityOf(text: Text, span: NumberSpan, free: number): Quantity {
   const { tokens, marks, language, sentences } = text;
   let begin = span.from;
   let { low, high } = span;
@@ -181,7 +175,7 @@ function quantityOf(
     if (later?.role.of === 'time') return later;
     const mark = marks.at('unit', place) ?? marks.at('unit', skip);
     const letter = language.letters.has(tokens[place]?.text ?? '');
-    if (letter && macros.has(sentences.of[place] ?? 0)) return undefined;
+    if (letter && text.macros().has(sentences.of[place] ?? 0)) return undefined;
     return mark && (mark.from === place || ['container', 'volume', 'mass'].includes(mark.role.of))
       ? mark
       : undefined;

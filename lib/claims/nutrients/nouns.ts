@@ -1,6 +1,6 @@
 import { NUTRIENTS } from '#lib/foods/nutrients';
 import type { Noun, Quantity } from '../numbers/quantity';
-import { isInRow, macroSentences } from '../words/macros';
+import { isInRow } from '../words/macros';
 import type { NutrientUnit } from '../statement';
 import type { Text } from '../words/text';
 
@@ -46,7 +46,7 @@ const isBehind = (of: Noun['nutrient'] | undefined, last: Noun | undefined, at: 
 /** Tokens that are letters of macronutrients: those beside a number or each other, in a sentence where P stands so. */
 function lettersOf(text: Text, quantities: readonly Quantity[]): Set<number> {
   const { tokens, language, sentences } = text;
-  const proven = macroSentences(text);
+  const proven = text.macros();
   const beside = quantities.flatMap(({ from, to, end, unit }) =>
     [from - 1, unit ? end : to].filter((at) => language.letters.has(tokens[at]?.text ?? '')),
   );

@@ -1,10 +1,12 @@
 import type { Text } from './text';
 
+type Words = Pick<Text, 'tokens' | 'language' | 'marks'>;
+
 /** Lines around that of the first letter in which the others may stand. */
 const LINES = 3;
 
 /** Sentences in which the letter of the first macronutrient stands beside digits: there, C and F are no degrees. */
-export function macroSentences(text: Text): Set<number> {
+export function macroSentences(text: Words & Pick<Text, 'sentences' | 'spoken'>): Set<number> {
   const { tokens, marks, language, sentences, spoken } = text;
   const onLines = !spoken && tokens.some(({ kind }) => kind === 'line');
   const [first] = language.letters.keys();
@@ -26,7 +28,7 @@ export function macroSentences(text: Text): Set<number> {
 }
 
 /** 'P/C/F', 'kcal | p | c | f': a letter beside another one, or a name, with a stroke between. */
-export function isInRow({ tokens, language, marks }: Text, at: number): boolean {
+export function isInRow({ tokens, language, marks }: Words, at: number): boolean {
   const letter = (place: number) => language.letters.has(tokens[place]?.text.toUpperCase() ?? '');
   const stroke = (place: number) => /^[/|]$/.test(tokens[place]?.text ?? '');
   if (!letter(at)) return false;

@@ -2,6 +2,7 @@ import { joinBroken } from './broken-captions';
 import { foodAt, type FoodSpan } from './foods';
 import { withoutCapitals, withoutHesitations, withoutNotes } from './caption-noise';
 import type { Language } from '../language';
+import { macroSentences } from './macros';
 import { Marks } from './marks';
 import { sentencesOf, type Sentences } from './sentences';
 import type { TextContext } from '../statement';
@@ -23,6 +24,8 @@ export interface Text {
   readonly titles: readonly Title[];
   /** The currency of the text, where it names one only. */
   readonly currency: () => string | undefined;
+  /** Sentences in which single letters stand for macronutrients. */
+  readonly macros: () => ReadonlySet<number>;
   /** The first token that points at a dish: 'it', 'this'; infinite where none does. */
   readonly pointedFrom: () => number;
   /** The food whose name, or the words before it, begin at a token. */
@@ -52,6 +55,8 @@ export function prepare(text: string, context: TextContext, language: Language):
     [language.titleParts(each), language.titleVessels(each)].filter((part) => part !== null),
   );
   const marks = new Marks(tokens, [...parts, language.lexicon], language.adjectives);
+  const sentences = sentencesOf(tokens, language.shortened);
+  let macros: ReadonlySet<number> | undefined;
   let pointed: number | undefined;
   let currency: { readonly only: string | undefined } | undefined;
   return {
@@ -64,8 +69,9 @@ export function prepare(text: string, context: TextContext, language: Language):
     title,
     titles,
     currency: () => (currency ??= { only: onlyCurrency(tokens, marks, language) }).only,
+    macros: () => (macros ??= macroSentences({ tokens, marks, language, sentences, spoken })),
     pointedFrom: () => (pointed ??= firstPointing(tokens, language)),
-    sentences: sentencesOf(tokens, language.shortened),
+    sentences,
     food,
   };
 }
