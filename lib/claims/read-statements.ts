@@ -1,3 +1,4 @@
+import { keepAims } from './kinds/aims';
 import { amountOf } from './kinds/amounts';
 import { attachNouns } from './nutrients/attach-nouns';
 import { sayBareEnergy, sayColumns } from './nutrients/bare-energy';
@@ -72,17 +73,13 @@ export function readStatements(
   sayKinds(prepared, quantities);
   sayBothScales(prepared, quantities);
   sayShares(prepared, quantities);
-  for (const quantity of quantities) {
-    if (quantity.killed === 'aim' && quantity.said && AIMED.has(quantity.said.kind))
-      quantity.killed = null;
-  }
+  keepAims(quantities);
   const dishes = dishMentions(prepared, quantities);
   sayPriceRows(prepared, quantities);
   sayColumns(prepared, quantities, dishes);
   sayPacks(prepared, quantities);
   sayParts(prepared, quantities);
   sayWrittenLists(prepared, quantities);
-  sayFoodsNotNutrients(prepared, quantities);
   sayBareMeasures(prepared, quantities);
   sayFoodsNotNutrients(prepared, quantities);
   sayShared(prepared, quantities);
@@ -117,15 +114,6 @@ export function readStatements(
     ...foods.map((food) => emitFood(prepared, food)),
   ].sort((a, b) => a.start - b.start || a.end - b.end);
 }
-
-/** What a recipe asks for by words that elsewhere say an aim. */
-const AIMED: ReadonlySet<string> = new Set([
-  'insideTemperature',
-  'ovenTemperature',
-  'minutes',
-  'amount',
-  'portions',
-]);
 
 /** Tokens that belong to numbers and claims. */
 function takenBy(

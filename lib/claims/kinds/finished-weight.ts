@@ -1,6 +1,6 @@
 import { lastBefore, markBefore } from '../words/context';
 import type { Quantity, Said } from '../numbers/quantity';
-import { isDishWord } from '../scopes/dish-word';
+import { isDishWord } from '../words/dish-word';
 import { only, type Text } from '../words/text';
 
 /** What a mass without food or nutrient says of the finished dish, where it was weighed. */
