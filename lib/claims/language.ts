@@ -253,6 +253,8 @@ export interface Patterns {
   readonly noFan: RegExp;
   /** In the name of a portion: that it is cut off a whole. */
   readonly slices: RegExp;
+  /** In the last word of a name: that it owns what follows, or has its verb with it: 'the bun's 140'. */
+  readonly ownsOrIs: RegExp;
   /** What ends the words that belong to a number before them. */
   readonly endOfNumber: RegExp;
   /** At the end of what stands before a name that a number has taken: '115 calories in …', '12 g of protein for …'. */
@@ -278,6 +280,10 @@ export interface Language {
   /** Units of mass that are money where no food follows: 'two pounds fifty'. */
   readonly moneyUnits: ReadonlyMap<string, string>;
   readonly currencies: ReadonlyMap<string, 'USD' | 'EUR' | 'GBP' | 'unknown'>;
+  /** Letters glued before a sign of money that leave it what it is, where others make it another's: 'US$', not 'A$'. */
+  readonly currencyLetters: ReadonlySet<string>;
+  /** Letters behind a number that are money, unless they stand for a nutrient: '89p'. */
+  readonly moneyLetters: ReadonlyMap<string, { readonly unit: string; readonly factor: number }>;
   readonly foods: FoodWords;
   readonly claims: ClaimWords;
   readonly patterns: Patterns;

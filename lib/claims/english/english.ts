@@ -64,6 +64,8 @@ export const ENGLISH: Language = {
   letters: LETTERS,
   moneyUnits: new Map([['lb', 'GBP']]),
   currencies: CURRENCIES,
+  currencyLetters: set('us ie'),
+  moneyLetters: new Map([['p', { unit: 'GBP', factor: 1 / 100 }]]),
   foods: FOODS,
   claims: CLAIM_WORDS,
   patterns: PATTERNS,

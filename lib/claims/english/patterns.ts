@@ -12,6 +12,7 @@ export const PATTERNS: Patterns = {
   noFan:
     /\b(?:without|no|not|non|never|turn off|switch off)\b[^.,;:]{0,16}\b(?:fan|convection)\b|\b(?:fan|convection)(?: is| switched| turned)? off\b/i,
   slices: /\b(slice|square|wedge|bar|strip)s?\b/i,
+  ownsOrIs: /['’]s$/,
   endOfNumber: /[\d,:;()–—]|\b(?:and|but|so|then|plus)\b/,
   takenByNumber:
     /(?:calories|cals?|kcal|kj|kilojoules|grams?|g|mg|milligrams|protein|carbs?|fat|fib(?:er|re)|sodium|salt|sugars?)\s+(?:(?:in|for|per|of|on|with)\s+)?$/,

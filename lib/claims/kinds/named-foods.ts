@@ -100,7 +100,7 @@ function isUncounted({ language, tokens }: Text, { from, to }: FoodSpan): boolea
 /** 'for the whole cake', 'the beef one', 'the rabbit’s left': a dish, or who does something. */
 function isOfDish(text: Text, food: FoodSpan): boolean {
   const other = text.marks.at('kindOf', food.to) !== undefined;
-  const owner = /['’]s$/.test(text.tokens[food.to - 1]?.text ?? '');
+  const owner = text.language.patterns.ownsOrIs.test(text.tokens[food.to - 1]?.text ?? '');
   return other || owner || isAllOf(text, food);
 }
 

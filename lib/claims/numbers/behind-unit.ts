@@ -50,7 +50,7 @@ export function currencyBefore(
   if (!sign || unit === undefined) return null;
   const before = tokens[begin - 2];
   if (before?.kind !== 'word' || !sign.glued) return { unit, from: begin - 1 };
-  const own = before.folded === 'us' || before.folded === 'ie';
+  const own = language.currencyLetters.has(before.folded);
   return { unit: own ? unit : 'unknown', from: begin - 2 };
 }
 

@@ -187,10 +187,10 @@ function quantityOf(text: Text, span: NumberSpan, free: number): Quantity {
     ? { cat: 'unit', of: 'money', unit: currency, factor: 1 }
     : (mark?.role ?? null);
   // 'p' behind digits is pence, unless it is the letter of a nutrient.
-  const pence =
-    tokens[at]?.text === 'p' && (tokens[at]?.glued === true || (text.spoken && !span.digits));
-  if (!unit && pence && !besideMacro(text, at)) {
-    unit = { cat: 'unit', of: 'money', unit: 'GBP', factor: 1 / 100 };
+  const coin = language.moneyLetters.get(tokens[at]?.text ?? '');
+  const behindNumber = tokens[at]?.glued === true || (text.spoken && !span.digits);
+  if (!unit && coin && behindNumber && !besideMacro(text, at)) {
+    unit = { cat: 'unit', of: 'money', ...coin };
     mark = undefined;
     at += 1;
   }

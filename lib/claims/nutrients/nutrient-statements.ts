@@ -37,8 +37,8 @@ const MOST_GRAMS = 1000;
 /** '3 protein pastas': the number counts foods. */
 function countsFoods({ tokens, language, food }: Text, { to }: Noun): boolean {
   const word = tokens[to]?.folded ?? '';
-  // 'five fat bun's extra': the food begins what follows.
-  if (/['’]s$/.test(tokens[to]?.text ?? '')) return false;
+  // 'five fat, bun's extra' without the comma: the food begins what follows.
+  if (language.patterns.ownsOrIs.test(tokens[to]?.text ?? '')) return false;
   return food(to)?.from === to || isDishWord(word, language);
 }
 

@@ -20,7 +20,7 @@ export function followedByCopula({ marks, tokens, language }: Text, from: number
   if (aside !== null && (marks.at('copula', aside) || saysNumber(tokens[aside], language)))
     return true;
   // 'a quarter's four ten calories'
-  if (/['’]s$/.test(tokens[at - 1]?.text ?? '')) return true;
+  if (language.patterns.ownsOrIs.test(tokens[at - 1]?.text ?? '')) return true;
   return (
     tokens[at]?.text === ':' ||
     tokens[at]?.text === '?' ||

@@ -90,7 +90,7 @@ function asCaptions(all: readonly Token[], language: Language): Token[] {
 function onlyCurrency(
   tokens: readonly Token[],
   marks: Marks,
-  { currencies, moneyUnits, numbers }: Language,
+  { currencies, moneyUnits, moneyLetters, numbers }: Language,
 ): string | undefined {
   // Cents are of more than one money, pence of one.
   const own = [...moneyUnits.values()];
@@ -108,12 +108,11 @@ function onlyCurrency(
   named.push(...pounds);
   const signs = tokens.flatMap(({ text }) => currencies.get(text) ?? []);
   // 'eighty nine p'
-  const pence = tokens.some(
-    ({ text, kind }, at) =>
-      text === 'p' && kind === 'word' && numbers.cardinals.has(tokens[at - 1]?.folded ?? ''),
-  );
-  if (pence) signs.push('GBP');
-  const all = new Set([...named, ...signs]);
+  const letters = tokens.flatMap(({ text }, at) => {
+    const unit = moneyLetters.get(text)?.unit;
+    return unit !== undefined && numbers.cardinals.has(tokens[at - 1]?.folded ?? '') ? [unit] : [];
+  });
+  const all = new Set([...named, ...signs, ...letters]);
   return all.size === 1 ? [...all][0] : undefined;
 }
 
