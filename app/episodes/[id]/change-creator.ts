@@ -1,7 +1,7 @@
 import type { DescriptionLayout } from '#lib/episode/publish-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { failed, type Result } from '#lib/result';
-import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readRevisedEpisode } from '#lib/store/read-revised-episode';
 import { act } from '../../act';
 
 /** What the person may change of them. */
@@ -19,12 +19,11 @@ export async function changeCreator(
   label: string,
   ways: (before: EpisodeFile['creator']) => Ways,
 ): Promise<Result<string>> {
-  // First, so that what changes meanwhile is a conflict and never overwritten.
-  const revs = await readRevisions(episodeId);
-  const file = await readEpisodeFile(episodeId, new Date().toISOString());
-  if (!file) {
+  const read = await readRevisedEpisode(episodeId, new Date().toISOString());
+  if (!read) {
     return failed({ path: '', code: 'gone', message: 'This episode is no longer there.' });
   }
+  const { file, revs } = read;
   const { id } = file.creator;
   const patch = ways(file.creator);
   const rev = revs[id];

@@ -3,7 +3,7 @@ import { createHash } from 'node:crypto';
 import { editStanding, type EditStanding } from '#lib/overview/edit-standing';
 import { madeOf } from '#lib/overview/made-of';
 import { textStanding } from '#lib/overview/text-standing';
-import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readRevisedEpisode } from '#lib/store/read-revised-episode';
 import { readEditFacts } from '../edit-facts';
 import { lastAct } from '../last-act';
 import { linkOf } from './link-of';
@@ -16,10 +16,9 @@ import type { EditPage } from './_components/view';
  * episode.
  */
 export async function readEditPage(id: string, at: string | null): Promise<EditPage | null> {
-  // First, so that what changes meanwhile is a conflict and never overwritten.
-  const revs = await readRevisions(id);
-  const file = await readEpisodeFile(id, new Date().toISOString(), { edit: true });
-  if (!file) return null;
+  const read = await readRevisedEpisode(id, new Date().toISOString(), { edit: true });
+  if (!read) return null;
+  const { file, revs } = read;
   const { texts: placed, rows, ...standing } = editStanding(file, await readEditFacts(file));
   const texts = file.edit?.texts ?? [];
   const slots = await textSlots(texts.map((text) => text.id));

@@ -5,7 +5,8 @@ import { dishesOf } from '#lib/episode/context';
 import { failed } from '#lib/result';
 import type { Edit } from '#lib/store/command';
 import { lineColumns } from '#lib/store/episode-columns';
-import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readEpisodeFile } from '#lib/store/read-episode';
+import { readRevisedEpisode } from '#lib/store/read-revised-episode';
 import { removalEdits } from '#lib/store/remove-rows';
 import { recipeAtFit } from '#lib/swap/recipe-at-fit';
 import { amountsText } from '#lib/swap/told-fit';
@@ -31,10 +32,10 @@ const gone = (message: string) => failed({ path: '', code: 'gone', message });
 /** Puts the amounts that were found into the recipe, as one act. */
 export async function applyFit(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(applyFitForm, state, form, async ({ episodeId, segmentId, steps, was }) => {
-    const revs = await readRevisions(episodeId);
-    const file = await readEpisodeFile(episodeId, new Date().toISOString());
-    const dish = file && dishesOf(file.episode.segments).find(({ id }) => id === segmentId);
-    if (!file || !dish) return gone('This dish is no longer there.');
+    const read = await readRevisedEpisode(episodeId, new Date().toISOString());
+    const dish = read && dishesOf(read.file.episode.segments).find(({ id }) => id === segmentId);
+    if (!read || !dish) return gone('This dish is no longer there.');
+    const { file, revs } = read;
     if (amountsText(file, segmentId) !== was) {
       return gone('The dish was changed since these amounts were looked for: look for them again.');
     }

@@ -10,7 +10,7 @@ import type { EpisodeFile } from '#lib/episode/schema';
 import { bindText } from '#lib/figures/bind-text';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { publishedNumbers } from '#lib/figures/published-numbers';
-import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readRevisedEpisode } from '#lib/store/read-revised-episode';
 
 /** Captions or a transcript of the episode, as they can be read; null where they cannot. */
 export interface CaptionText {
@@ -34,10 +34,9 @@ export interface TimelineView {
 
 /** The episode with its edit, and what forms say of its cut; null where it is not there. */
 export async function readTimeline(episodeId: string): Promise<TimelineView | null> {
-  // First, so that what changes meanwhile is a conflict and never overwritten.
-  const revs = await readRevisions(episodeId);
-  const file = await readEpisodeFile(episodeId, new Date().toISOString(), { edit: true });
-  if (!file) return null;
+  const read = await readRevisedEpisode(episodeId, new Date().toISOString(), { edit: true });
+  if (!read) return null;
+  const { file, revs } = read;
   const { episode } = file;
   const figures = episodeFigures(file);
   const numbers = publishedNumbers(file, figures);

@@ -7,7 +7,7 @@ import { failed, ok } from '#lib/result';
 import { draftEdits } from '#lib/store/draft-edits';
 import type { Edit } from '#lib/store/command';
 import { nextPlace } from '#lib/store/next-place';
-import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
+import { readRevisedEpisode } from '#lib/store/read-revised-episode';
 import { parseThenAct, typedTexts } from '../../../../_forms/parse-then-act';
 import type { FormState } from '../../../../_ui/form/form-state';
 import { change } from '../../change';
@@ -28,9 +28,9 @@ export async function pasteRecipe(state: FormState, form: FormData): Promise<For
   const shown: { offer: string | null } = { offer: null };
   const next = await parseThenAct(recipeForm, state, form, async (typed) => {
     const { episodeId } = typed;
-    const revs = await readRevisions(episodeId);
-    const file = await readEpisodeFile(episodeId, new Date().toISOString(), { edit: true });
-    if (!file) return GONE;
+    const into = await readRevisedEpisode(episodeId, new Date().toISOString(), { edit: true });
+    if (!into) return GONE;
+    const { file, revs } = into;
     const read = readRecipe(file, typed.text);
     if (!read.ok) return read;
     shown.offer = JSON.stringify(read.value.view);

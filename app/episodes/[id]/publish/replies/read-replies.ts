@@ -11,9 +11,9 @@ import { toldLock, type LockTold } from '#lib/publish/lock-words';
 import { replyRows, type ReplyRow } from '#lib/publish/reply-list';
 import { answerTo, type TheirNumber, type ViewerAnswer } from '#lib/publish/viewer-answer';
 import { readComment } from '#lib/publish/viewer-comment';
-import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { readFoodVersions } from '#lib/store/read-foods';
 import { readLastLock } from '#lib/store/read-locks';
+import { readRevisedEpisode } from '#lib/store/read-revised-episode';
 import { pinnedOffers, type AnswerNow, type PinnedOffer } from '#lib/swap/pinned-offers';
 import type { LastAct } from '../../_components/last-change';
 import { correctedNumbers } from '../../corrections/told-correction';
@@ -56,9 +56,9 @@ export type RepliesAsked = Readonly<
 
 /** The page of replies; null where the episode is gone. */
 export async function readReplies(id: string, asked: RepliesAsked): Promise<RepliesPage | null> {
-  const revs = await readRevisions(id);
-  const live = await readEpisodeFile(id, new Date().toISOString(), { publish: true });
-  if (!live) return null;
+  const read = await readRevisedEpisode(id, new Date().toISOString(), { publish: true });
+  if (!read) return null;
+  const { file: live, revs } = read;
   const replies = live.publish?.replies ?? [];
   const reply = replies.find((each) => each.id === asked.reply) ?? null;
   const number = numberFrom(asked.number, asked.nutrient);

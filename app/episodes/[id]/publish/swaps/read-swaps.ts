@@ -5,9 +5,9 @@ import type { EpisodeFile } from '#lib/episode/schema';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { numbersToPublish } from '#lib/publish/from-lock';
 import { toldLock, UNLOCKED, type LockTold } from '#lib/publish/lock-words';
-import { readEpisodeFile, readRevisions } from '#lib/store/read-episode';
 import { readStoredFood } from '#lib/store/read-foods';
 import { readLastLock } from '#lib/store/read-locks';
+import { readRevisedEpisode } from '#lib/store/read-revised-episode';
 
 /** What the pages of swaps draw from. */
 export interface SwapsFile {
@@ -29,9 +29,9 @@ export async function readSwaps(
   steps: readonly SwapStep[] = [],
   segmentId: string | null = null,
 ): Promise<SwapsFile | null> {
-  const revs = await readRevisions(episodeId);
-  const live = await readEpisodeFile(episodeId, new Date().toISOString(), { publish: true });
-  if (!live) return null;
+  const read = await readRevisedEpisode(episodeId, new Date().toISOString(), { publish: true });
+  if (!read) return null;
+  const { file: live, revs } = read;
   const snapshot = (await readLastLock(episodeId))?.snapshot ?? null;
   const published = numbersToPublish(live, snapshot, episodeFigures(live));
   const isIn = ({ episode }: EpisodeFile) =>
