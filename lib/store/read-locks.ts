@@ -14,11 +14,6 @@ export interface StoredLock {
   readonly engineVersion: string;
   readonly at: Date;
   readonly published: readonly PublishedText[];
-  /**
-   * It came with a zip whose rows got other ids here, so that it names nothing that is here; or it does not agree with
-   * itself. It is kept as it came and holds nothing.
-   */
-  readonly historyOnly: boolean;
 }
 
 export interface PublishedText {
@@ -36,7 +31,6 @@ const WITH_TEXTS = {
     select: { id: true, text: true, form: true, at: true },
   },
 };
-const NEWEST_FIRST = [{ seq: 'desc' as const }, { id: 'desc' as const }];
 
 const OF_AN_EPISODE = '"episode":{';
 
@@ -62,12 +56,11 @@ export function ownLocks(episodeId: string) {
 
 /** The last lock of an episode that is its own; null if none was taken of it here or came with its rows. */
 export async function readLastLock(episodeId: string): Promise<StoredLock | null> {
-  const found = await database().numbersLock.findFirst({
+  return database().numbersLock.findFirst({
     where: { episodeId, ...ALIVE, ...ownLocks(episodeId) },
-    orderBy: NEWEST_FIRST,
+    orderBy: [{ seq: 'desc' }, { id: 'desc' }],
     include: WITH_TEXTS,
   });
-  return found && { ...found, historyOnly: false };
 }
 
 /** How many locks of an episode are history only, and why. */
@@ -86,23 +79,6 @@ export async function countHistoryLocks(episodeId: string): Promise<HistoryCount
   const unlike = await db.count({ where: { ...where, schemaVersion: HISTORY_SHAPE } });
   const own = await db.count({ where: { ...where, ...ownLocks(episodeId) } });
   return { otherRows: all - own - unlike, unlike };
-}
-
-/** An episode's locks, the last first, in pages by number: those taken before lock `before`. */
-export async function readLocks(
-  episodeId: string,
-  { before, take = 20 }: { readonly before?: number; readonly take?: number } = {},
-): Promise<readonly StoredLock[]> {
-  const found = await database().numbersLock.findMany({
-    where: { episodeId, ...ALIVE, ...(before === undefined ? {} : { seq: { lt: before } }) },
-    orderBy: NEWEST_FIRST,
-    take,
-    include: WITH_TEXTS,
-  });
-  return found.map((lock) => ({
-    ...lock,
-    historyOnly: isHistoryOnly(lock, episodeId),
-  }));
 }
 
 /** A text that was copied, with the number of its lock. */
@@ -135,7 +111,13 @@ export async function readCopied(episodeId: string, take = 100): Promise<readonl
 }
 
 /** What a lock froze, and whether it holds anything here. */
-export type FrozenLock = Pick<StoredLock, 'snapshot' | 'historyOnly'>;
+export interface FrozenLock extends Pick<StoredLock, 'snapshot'> {
+  /**
+   * It came with a zip whose rows got other ids here, so that it names nothing that is here; or it does not agree with
+   * itself. It is kept as it came and holds nothing.
+   */
+  readonly historyOnly: boolean;
+}
 
 /** What locks of an episode froze, by their ids, without the texts copied with them. */
 export async function readFrozen(
@@ -158,12 +140,11 @@ export async function readFrozen(
 export async function readPublished(
   episodeId: string,
 ): Promise<(PublishedText & { readonly lock: StoredLock }) | null> {
-  const found = await database().published.findFirst({
+  return database().published.findFirst({
     where: { ...ALIVE, lock: { episodeId, ...ALIVE, ...ownLocks(episodeId) } },
     orderBy: [{ at: 'desc' }, { id: 'desc' }],
-    select: { id: true, text: true, form: true, at: true, lock: { include: WITH_TEXTS } },
+    select: { ...WITH_TEXTS.published.select, lock: { include: WITH_TEXTS } },
   });
-  return found && { ...found, lock: { ...found.lock, historyOnly: false } };
 }
 
 /** The number of an episode's next lock; removed ones keep theirs. */

@@ -13,13 +13,7 @@ import {
   readEpisodeTitles,
   readWentOut,
 } from '#lib/store/read-corrections';
-import {
-  countHistoryLocks,
-  readFrozen,
-  readLastLock,
-  readLocks,
-  readPublished,
-} from '#lib/store/read-locks';
+import { countHistoryLocks, readFrozen, readLastLock, readPublished } from '#lib/store/read-locks';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { undo } from '#lib/store/undo';
 import { write } from '#lib/store/write';
@@ -128,16 +122,12 @@ describe('corrections that are kept', () => {
     const later = { ...kept, row: { ...kept.row, id: 'later', seq: 3 } };
     const unlike = { ...own, row: { ...own.row, id: 'unlike', seq: 4, schemaVersion: 0 } };
     await does('Bring in', [later, unlike]);
-    expect(await readLastLock(file.episode.id)).toMatchObject({ seq: 2, historyOnly: false });
+    expect(await readLastLock(file.episode.id)).toMatchObject({ seq: 2 });
     expect(await readWentOut(file)).toMatchObject([{ seq: 2 }]);
     expect(await countHistoryLocks(file.episode.id)).toEqual({ otherRows: 2, unlike: 1 });
-    const locks = await readLocks(file.episode.id);
-    expect(locks.map(({ seq, historyOnly }) => [seq, historyOnly])).toEqual([
-      [4, true],
-      [3, true],
-      [2, false],
-      [1, true],
-    ]);
+    const ids = [kept.row.id, own.row.id, later.row.id, unlike.row.id];
+    const frozen = await readFrozen(file.episode.id, ids);
+    expect(ids.map((id) => frozen.get(id)?.historyOnly)).toEqual([true, false, true, true]);
     expect(await readPublished(file.episode.id)).toBeNull();
   });
 

@@ -7,7 +7,7 @@ import { readChanges } from '#lib/store/read-changes';
 import { readDrafts } from '#lib/store/read-drafts';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { readKitchen, readKitchens } from '#lib/store/read-kitchen';
-import { nextLockSeq, readLastLock, readLocks, readPublished } from '#lib/store/read-locks';
+import { nextLockSeq, readLastLock, readPublished } from '#lib/store/read-locks';
 import { readFoodsInUse } from '#lib/store/read-foods-in-use';
 import { readSeason } from '#lib/store/read-season';
 import type { RowInput } from '#lib/store/rows';
@@ -124,8 +124,6 @@ describe('locks and texts', () => {
     ]);
     expect(await nextLockSeq(id)).toBe(4);
     expect(await readLastLock(id)).toMatchObject({ seq: 3, snapshot: '{"seq":3}', published: [] });
-    expect((await readLocks(id, { take: 2 })).map(({ seq }) => seq)).toEqual([3, 2]);
-    expect((await readLocks(id, { before: 2 })).map(({ seq }) => seq)).toEqual([1]);
     expect(await readPublished(id)).toMatchObject({ text, at: AT, lock: { seq: 1 } });
     expect((await readSeason()).rows.find((row) => row.id === id)?.copied).toBe(true);
   });
