@@ -52,3 +52,11 @@ export function currenciesOf(packs: readonly Pack[]): string[] {
     [price, ...prices].flatMap((seen) => seen?.currency ?? []),
   );
 }
+
+/**
+ * Whether somebody has said a price of some packs in a currency, in any shop and however old. It need not count on the
+ * visit that a list is for: what a food costs there is its `Rate`.
+ */
+export function hasPriceIn(currency: string | null, packs: readonly Pack[]): boolean {
+  return currency !== null && currenciesOf(packs).includes(currency);
+}

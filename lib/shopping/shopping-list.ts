@@ -5,7 +5,13 @@ import { countStock } from '#lib/shopping/counted-stock';
 import { earlierOf, restKeeps, usesWithin, type Keeping } from '#lib/shopping/leftover';
 import { costsOf, dishCosts, type Rate } from '#lib/shopping/list-cost';
 import { laterUses, listNeeds, type ListNeeds } from '#lib/shopping/list-needs';
-import { currenciesOf, sharedOf, type ListOptions, type Shared } from '#lib/shopping/list-shared';
+import {
+  currenciesOf,
+  hasPriceIn,
+  sharedOf,
+  type ListOptions,
+  type Shared,
+} from '#lib/shopping/list-shared';
 import type {
   LaterUse,
   Leftover,
@@ -61,7 +67,7 @@ export function shoppingList(
     items,
     unmatched: needs.unmatched,
     unpriced: items
-      .filter(({ foodId }) => !isPriced(shared.packs.get(foodId) ?? [], currency))
+      .filter(({ foodId }) => !hasPriceIn(currency, shared.packs.get(foodId) ?? []))
       .map(({ foodId, name }) => ({ foodId, name })),
     ...costsOf(items, currency, shared.drift),
     dishes: dishCosts(costedDishes(all), items, rates, currency, shared.drift),
@@ -163,9 +169,6 @@ function rateOf(
     .sort((a, b) => a.minor / a.mg - b.minor / b.mg);
   return cheapest ?? null;
 }
-
-const isPriced = (packs: Parameters<typeof currenciesOf>[0], currency: string | null): boolean =>
-  currency !== null && currenciesOf(packs).includes(currency);
 
 function sumKnown(values: readonly (number | null)[]): number | null {
   const known = values.filter((value) => value !== null);
