@@ -36,14 +36,18 @@ export function dishesOf(segments: readonly Segment[]): Dish[] {
   return segments.filter((segment): segment is Dish => segment.recipe !== null);
 }
 
-/** All recipes of a file: those of its segments in viewing order, then those that ingredients are made from. */
-export function recipesOf({
-  episode,
-  recipes,
-}: Pick<EpisodeFile, 'recipes'> & {
+interface WithSegments {
   readonly episode: Pick<EpisodeFile['episode'], 'segments'>;
-}): readonly Recipe[] {
-  return [...dishesOf(episode.segments).map(({ recipe }) => recipe), ...recipes];
+}
+
+/** The recipes of an episode's own dishes in viewing order. */
+export function ownRecipesOf({ episode }: WithSegments): Recipe[] {
+  return dishesOf(episode.segments).map(({ recipe }) => recipe);
+}
+
+/** All recipes of a file: those of its segments in viewing order, then those that ingredients are made from. */
+export function recipesOf(file: WithSegments & Pick<EpisodeFile, 'recipes'>): readonly Recipe[] {
+  return [...ownRecipesOf(file), ...file.recipes];
 }
 
 /** What each recipe is called, by its id: as its dish in the running order, else by its own title. */

@@ -1,17 +1,16 @@
 'use server';
 
+import { ownRecipesOf } from '#lib/episode/context';
 import { isProposed } from '#lib/episode/is-proposed';
 import { lineFromReading } from '#lib/episode/line-from-reading';
 import { matchQuery } from '#lib/episode/match-line';
 import { readIngredient } from '#lib/episode/read-ingredient';
 import type { RecipeLine } from '#lib/episode/recipe-schema';
-import type { EpisodeFile } from '#lib/episode/schema';
 import type { Edit } from '#lib/store/command';
 import { rememberMatch } from '#lib/store/match-foods';
 import { nextPlace } from '#lib/store/next-place';
 import { pastedLineEdits } from '#lib/store/pasted-lines';
 import { readEpisodeFile } from '#lib/store/read-episode';
-import { readRevisedEpisode } from '#lib/store/read-revised-episode';
 import { readFood } from '#lib/store/read-foods';
 import { failed } from '#lib/result';
 import { parseThenAct } from '../../_forms/parse-then-act';
@@ -26,18 +25,14 @@ import {
   takeFoodForm,
   takeMeasureForm,
 } from './match-schema';
-
-const GONE = failed({
-  path: '',
-  code: 'gone',
-  message: 'This ingredient is no longer there: open the page again.',
-});
+import { LINE_GONE, readLine, readRevisedRecipes } from './read-lines';
 
 /** Adds a pasted list to a dish. */
 export async function pasteLines(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(pasteForm, state, form, async ({ episodeId, recipeId, list }) => {
-    const recipe = (await recipesOf(episodeId)).find(({ id }) => id === recipeId);
-    if (!recipe) return GONE;
+    const file = await readEpisodeFile(episodeId, new Date().toISOString());
+    const recipe = file && ownRecipesOf(file).find(({ id }) => id === recipeId);
+    if (!recipe) return LINE_GONE;
     const edits = await pastedLineEdits(list, {
       recipeId,
       position: await nextPlace('RecipeLine', recipeId),
@@ -50,8 +45,8 @@ export async function pasteLines(state: FormState, form: FormData): Promise<Form
 /** The person's word that a food is the one meant; the words mean it from now on. */
 export async function confirmMatch(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(confirmForm, state, form, async ({ episodeId, lineId, rev }) => {
-    const line = await lineOf(episodeId, lineId);
-    if (!line) return GONE;
+    const line = await readLine(episodeId, lineId);
+    if (!line) return LINE_GONE;
     return change(episodeId, `Confirm ${line.text}`, [
       confirmEdit(line, rev),
       ...(line.foodId === null ? [] : remembered(line, line.foodId)),
@@ -65,13 +60,13 @@ export async function confirmMatch(state: FormState, form: FormData): Promise<Fo
  */
 export async function confirmAll(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(confirmAllForm, state, form, async ({ episodeId, recipeId }) => {
-    const { recipes, revs } = await revisedRecipesOf(episodeId);
+    const { recipes, revs } = await readRevisedRecipes(episodeId, new Date());
     const recipe = recipes.find(({ id }) => id === recipeId);
-    if (!recipe) return GONE;
+    if (!recipe) return LINE_GONE;
     const edits = recipe.lines
       .filter(isProposed)
       .map((line) => confirmEdit(line, revs[line.id] ?? 0));
-    if (edits.length === 0) return GONE;
+    if (edits.length === 0) return LINE_GONE;
     return change(episodeId, `Confirm the foods of ${recipe.title}`, edits);
   });
 }
@@ -79,9 +74,9 @@ export async function confirmAll(state: FormState, form: FormData): Promise<Form
 /** Another food for an ingredient, chosen from those that fit; its state and measure are read again. */
 export async function takeFood(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(takeFoodForm, state, form, async ({ episodeId, lineId, rev, foodId }) => {
-    const line = await lineOf(episodeId, lineId);
+    const line = await readLine(episodeId, lineId);
     const food = await readFood(foodId);
-    if (!line || !food) return GONE;
+    if (!line || !food) return LINE_GONE;
     const [part] = readIngredient(line.text);
     const again = part && lineFromReading(part, food);
     const patch = {
@@ -104,9 +99,9 @@ export async function takeFood(state: FormState, form: FormData): Promise<FormSt
 /** A second food, where the person cannot tell which of two it was: the figure lies between both. */
 export async function takeEither(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(eitherFoodForm, state, form, async ({ episodeId, lineId, rev, orFoodId }) => {
-    const line = await lineOf(episodeId, lineId);
+    const line = await readLine(episodeId, lineId);
     const food = await readFood(orFoodId);
-    if (!line || !food) return GONE;
+    if (!line || !food) return LINE_GONE;
     if (line.foodId === null || line.foodId === orFoodId) {
       const message = 'Choose two different foods: the number lies between them.';
       return failed({ path: 'orFoodId', code: 'same', message });
@@ -121,8 +116,8 @@ export async function takeEither(state: FormState, form: FormData): Promise<Form
 /** Grams, or a range of grams, for an ingredient whose amount says none. */
 export async function sayGrams(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(sayGramsForm, state, form, async ({ episodeId, lineId, rev, grams }) => {
-    const line = await lineOf(episodeId, lineId);
-    if (!line || !grams) return GONE;
+    const line = await readLine(episodeId, lineId);
+    if (!line || !grams) return LINE_GONE;
     const { lowMg: plannedLowMg, valueMg: plannedMg, highMg: plannedHighMg } = grams;
     const patch = { plannedLowMg, plannedMg, plannedHighMg };
     return change(episodeId, `Say the grams of ${line.text}`, [
@@ -135,30 +130,12 @@ export async function sayGrams(state: FormState, form: FormData): Promise<FormSt
 export async function takeMeasure(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(takeMeasureForm, state, form, async (sent) => {
     const { episodeId, lineId, rev, measureName } = sent;
-    const line = await lineOf(episodeId, lineId);
-    if (!line) return GONE;
+    const line = await readLine(episodeId, lineId);
+    if (!line) return LINE_GONE;
     return change(episodeId, `Count ${line.text} by ${measureName}`, [
       { op: 'update', entity: 'RecipeLine', id: lineId, rev, patch: { measureName } },
     ]);
   });
-}
-
-async function revisedRecipesOf(episodeId: string) {
-  const read = await readRevisedEpisode(episodeId, new Date().toISOString());
-  return { recipes: read ? recipesIn(read.file) : [], revs: read?.revs ?? {} };
-}
-
-async function recipesOf(episodeId: string) {
-  const file = await readEpisodeFile(episodeId, new Date().toISOString());
-  return file ? recipesIn(file) : [];
-}
-
-const recipesIn = ({ episode }: EpisodeFile) =>
-  episode.segments.flatMap(({ recipe }) => recipe ?? []);
-
-async function lineOf(episodeId: string, lineId: string): Promise<RecipeLine | null> {
-  const lines = (await recipesOf(episodeId)).flatMap((recipe) => recipe.lines);
-  return lines.find(({ id }) => id === lineId) ?? null;
 }
 
 function confirmEdit({ id }: RecipeLine, rev: number): Edit {

@@ -1,4 +1,5 @@
 import 'server-only';
+import { ownRecipesOf } from '#lib/episode/context';
 import { matchQuery } from '#lib/episode/match-line';
 import { readIngredient } from '#lib/episode/read-ingredient';
 import type { EpisodeFile } from '#lib/episode/schema';
@@ -10,7 +11,7 @@ import type { FoodHit } from '../../foods/search/hit';
 export async function othersOf(
   file: Pick<EpisodeFile, 'episode'>,
 ): Promise<Readonly<Record<string, readonly FoodHit[]>>> {
-  const lines = file.episode.segments.flatMap(({ recipe }) => recipe?.lines ?? []);
+  const lines = ownRecipesOf(file).flatMap((recipe) => recipe.lines);
   const waiting = lines
     .filter(({ match, foodId }) => match === 'provisional' || foodId === null)
     .map(({ id, foodId, text }) => {

@@ -1,6 +1,7 @@
 'use server';
 
 import { v7 as uuid } from 'uuid';
+import { ownRecipesOf } from '#lib/episode/context';
 import { spreadPermille } from '#lib/episode/spreads';
 import type { Portion } from '#lib/episode/recipe-schema';
 import { failed, type Result } from '#lib/result';
@@ -18,8 +19,7 @@ import { removeForm } from './schema';
 export async function addPortion(state: FormState, form: FormData): Promise<FormState> {
   return parseThenAct(portionForm, state, form, async ({ episodeId, recipeId, ...typed }) => {
     const file = await readEpisodeFile(episodeId, new Date().toISOString());
-    const recipes = file?.episode.segments.flatMap(({ recipe }) => recipe ?? []) ?? [];
-    const recipe = recipes.find(({ id }) => id === recipeId);
+    const recipe = file && ownRecipesOf(file).find(({ id }) => id === recipeId);
     if (!file || !recipe) return gone();
     const name = typed.name || nameOf(typed.portion);
     if (recipe.portions.some((portion) => portion.name === name)) {

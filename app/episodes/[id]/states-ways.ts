@@ -2,7 +2,7 @@ import 'server-only';
 import { statesMatch } from '#lib/episode/eaten-amount';
 import { matchQuery } from '#lib/episode/match-line';
 import { readIngredient } from '#lib/episode/read-ingredient';
-import { dishesOf } from '#lib/episode/context';
+import { ownRecipesOf } from '#lib/episode/context';
 import type { RecipeLine } from '#lib/episode/recipe-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { yieldFactor } from '#lib/episode/yield-choice';
@@ -37,7 +37,7 @@ export async function statesWays(
   file: Pick<EpisodeFile, 'episode' | 'foods'>,
 ): Promise<Readonly<Record<string, StatesWays>>> {
   const foods = new Map(file.foods.map((food) => [food.id, food]));
-  const lines = dishesOf(file.episode.segments).flatMap(({ recipe }) => recipe.lines);
+  const lines = ownRecipesOf(file).flatMap((recipe) => recipe.lines);
   const ways: Record<string, StatesWays> = {};
   for (const line of lines) {
     const food = foods.get(line.foodId ?? '');

@@ -8,13 +8,13 @@ import { failed, ok, type Result } from '#lib/result';
 import type { Edit } from '#lib/store/command';
 import { DEFAULT_KITCHEN } from '#lib/store/default-kitchen';
 import { kitchenEdits } from '#lib/store/import-kitchen';
-import { readRevisedEpisode } from '#lib/store/read-revised-episode';
 import { readKitchen } from '#lib/store/read-kitchen';
 import { removalEdits } from '#lib/store/remove-rows';
 import { parseThenAct } from '../../_forms/parse-then-act';
 import type { FormState } from '../../_ui/form/form-state';
 import { rowHref, weighHref } from './_components/view';
 import { change, takeOut } from './change';
+import { readRevisedRecipes } from './read-lines';
 import { removeForm } from './schema';
 import { leftWeighedEdits, readingEdits } from './weigh-edits';
 import { weighDishForm, weighLineForm } from './weigh-schema';
@@ -24,7 +24,7 @@ export async function weighLine(state: FormState, form: FormData): Promise<FormS
   return parseThenAct(weighLineForm, state, form, async (sent) => {
     const { episodeId, lineId, of, method: way, shares, next } = sent;
     const at = new Date();
-    const { recipes, revs } = await recipesOf(episodeId, at);
+    const { recipes, revs } = await readRevisedRecipes(episodeId, at);
     const recipe = recipes.find(({ lines }) => has(lines, lineId));
     const line = recipe?.lines.find(({ id }) => id === lineId);
     if (!recipe || !line) return gone('This ingredient');
@@ -79,7 +79,7 @@ export async function weighDish(state: FormState, form: FormData): Promise<FormS
   return parseThenAct(weighDishForm, state, form, async (sent) => {
     const { episodeId, recipeId } = sent;
     const at = new Date();
-    const { recipes, revs } = await recipesOf(episodeId, at);
+    const { recipes, revs } = await readRevisedRecipes(episodeId, at);
     const recipe = recipes.find((each) => each.id === recipeId);
     if (!recipe) return gone('This dish');
     const before = readingBefore(recipe, null, { ...sent, onScaleId: null });
@@ -160,12 +160,6 @@ function labelOf({ text }: RecipeLine, of: WeighedOf, waits: boolean): string {
 
 function has(lines: readonly RecipeLine[], lineId: string): boolean {
   return lines.some(({ id }) => id === lineId);
-}
-
-async function recipesOf(episodeId: string, at: Date) {
-  const read = await readRevisedEpisode(episodeId, at.toISOString());
-  const recipes = (read?.file.episode.segments ?? []).flatMap(({ recipe }) => recipe ?? []);
-  return { recipes, revs: read?.revs ?? {} };
 }
 
 /** The scale of the kitchen that was taken for granted must be there before something is weighed on it. */

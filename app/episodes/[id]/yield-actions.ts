@@ -1,7 +1,7 @@
 'use server';
 
 import { v7 as uuid } from 'uuid';
-import { amountContext } from '#lib/episode/context';
+import { amountContext, ownRecipesOf } from '#lib/episode/context';
 import { cookWeights, typedHalfMg } from '#lib/episode/cook-weights';
 import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
 import type { Food } from '#lib/foods/food';
@@ -114,7 +114,7 @@ interface Found extends RevisedEpisode {
 
 async function lineOf(episodeId: string, lineId: string, at: Date): Promise<Found | null> {
   const read = await readRevisedEpisode(episodeId, at.toISOString());
-  const recipes = (read?.file.episode.segments ?? []).flatMap(({ recipe }) => recipe ?? []);
+  const recipes = read ? ownRecipesOf(read.file) : [];
   const recipe = recipes.find(({ lines }) => lines.some(({ id }) => id === lineId));
   const line = recipe?.lines.find(({ id }) => id === lineId);
   const food = read?.file.foods.find(({ id }) => id === line?.foodId);

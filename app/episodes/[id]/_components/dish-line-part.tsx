@@ -1,6 +1,6 @@
 import { ButtonForm } from '../../../_forms/button-form';
 import { Disclosure } from '../../../_ui/disclosure';
-import type { Dish } from '#lib/episode/context';
+import { recipesOf, type Dish } from '#lib/episode/context';
 import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { quantityText } from '#lib/units/read-quantity';
 import type { DishHit } from '../dish-hit';
@@ -93,10 +93,7 @@ function textsOf(line: RecipeLine): DishLineTexts {
 /** The latest dishes, but this one: nothing is made from itself. The one that is chosen stands first. */
 function choices({ file, dishes }: EpisodeView, dish: Dish, line: RecipeLine | null): DishHit[] {
   const latest = (dishes?.latest ?? []).filter(({ recipeId }) => recipeId !== dish.recipe.id);
-  const chosen = [
-    ...file.episode.segments.flatMap(({ recipe }) => recipe ?? []),
-    ...file.recipes,
-  ].find(({ id }) => id === line?.madeFrom?.recipeId);
+  const chosen = recipesOf(file).find(({ id }) => id === line?.madeFrom?.recipeId);
   if (!chosen) return latest;
   const place = dishes?.places[chosen.id];
   const portions = chosen.portions.map(({ name }) => name);
