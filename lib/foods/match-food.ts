@@ -31,8 +31,14 @@ export interface SaidFood {
   readonly readings: readonly (readonly Word[])[];
   readonly shares: readonly SaidShare[];
   readonly fatLevel: FatLevel | null;
+  /** The singulars of the words that say it. */
+  readonly fatWords: ReadonlySet<string>;
   /** The singulars of what stands before 'in oil', 'with salt': among them what it is. */
   readonly heads: ReadonlySet<string>;
+  /** The singulars of all words, in every way to read them. */
+  readonly stems: ReadonlySet<string>;
+  /** The words that say which food it is in each reading, as one text of singulars. */
+  readonly names: ReadonlySet<string>;
 }
 
 type FatLevel = (typeof FAT_LEVELS)[number][0];
@@ -62,15 +68,20 @@ export function saidFood(text: string, { isKnown }: Pick<KnownWords, 'isKnown'>)
   const folded = fold(all);
   const rest = all.replace(WITH_SKIN, ' ').trim();
   const percents = shares.map(({ percent }) => percent).filter(Number.isInteger);
+  const fatLevel = fatLevelOf(folded);
+  const readings = queryReadings(queryWords(rest), isKnown);
   return {
     query: [rest, ...percents].join(' '),
     folded,
-    readings: queryReadings(queryWords(rest), isKnown),
+    readings,
     shares,
-    fatLevel: fatLevelOf(folded),
+    fatLevel,
+    fatWords: fatLevel === null ? new Set() : wordsOfLevel(folded, fatLevel),
     heads: new Set(
       queryWords(rest.split(/\s(?:in|with|from|for)\s/i)[0] ?? '').map(({ stem }) => stem),
     ),
+    stems: new Set(readings.flat().map(({ stem }) => stem)),
+    names: new Set(readings.map((reading) => stemsText(naming(reading)))),
   };
 }
 
@@ -108,9 +119,10 @@ export function rankMatches(
       ...known.named(queryKey(naming(reading).filter(({ stem }) => !STATES_SAID.has(stem)))),
     ]),
   );
+  const saysDrained = /\bdrained\b/.test(said.folded);
   const matches = hits.map((hit): Match => {
     const isNamed = named.has(hit.entry.sourceNo) && hit.entry.sourceNo !== '';
-    const drained = /\bdrained\b/.test(said.folded) && /\bdrained\b/i.test(hit.entry.name);
+    const drained = saysDrained && /\bdrained\b/i.test(hit.entry.name);
     return {
       hit,
       fit: fitOf(said, hit.document, isNamed, known),
@@ -124,23 +136,18 @@ export function rankMatches(
         UNSAID_FORM * unsaidForms(said, hit.entry.name),
     };
   });
-  const order: Record<Fit, number> = { fits: 0, near: 1, against: 2 };
-  return matches.sort((a, b) => order[a.fit] - order[b.fit] || b.score - a.score);
+  return matches.sort((a, b) => FIT_ORDER[a.fit] - FIT_ORDER[b.fit] || b.score - a.score);
 }
 
-function isWholePart({ readings }: SaidFood, name: string): boolean {
-  const said = readings.map((reading) =>
-    naming(reading)
-      .map(({ stem }) => stem)
-      .join(' '),
-  );
-  return nameParts(name).some(({ ways }) => ways.some((way) => said.includes(way.join(' '))));
+const FIT_ORDER: Readonly<Record<Fit, number>> = { fits: 0, near: 1, against: 2 };
+
+function isWholePart({ names }: SaidFood, name: string): boolean {
+  return nameParts(name).some(({ ways }) => ways.some((way) => names.has(way.join(' '))));
 }
 
-function unsaidForms({ readings }: SaidFood, name: string): number {
-  const said = new Set(readings.flat().map(({ stem }) => stem));
+function unsaidForms({ stems }: SaidFood, name: string): number {
   const own = words(name.replace(/\bnot [a-z-]+/gi, ' '));
-  return own.filter(({ stem }) => FORMS.has(stem) && !said.has(stem)).length;
+  return own.filter(({ stem }) => FORMS.has(stem) && !stems.has(stem)).length;
 }
 
 function fitOf(said: SaidFood, document: SearchDocument, isNamed: boolean, known: KnownWords): Fit {
@@ -180,6 +187,10 @@ function naming(reading: readonly Word[]): Word[] {
   return reading.filter(({ stem }) => !ASIDE.has(stem));
 }
 
+function stemsText(said: readonly Word[]): string {
+  return said.map(({ stem }) => stem).join(' ');
+}
+
 /** Whether a name has all that was said, the last of it as a whole part. */
 function holds(
   reading: readonly Word[],
@@ -188,11 +199,10 @@ function holds(
   known: KnownWords,
 ): boolean {
   const level = FAT_SECTIONS.has(document.entry.section) ? said.fatLevel : null;
-  const levelWords = level === null ? null : wordsOfLevel(said.folded, level);
   if (level !== null && fatLevelOf(fold(document.entry.name)) !== level) return false;
   const aside = ASIDE_IN.get(document.entry.section);
   const asked = naming(reading).filter(
-    ({ stem }) => !(levelWords?.has(stem) ?? false) && !(aside?.has(stem) ?? false),
+    ({ stem }) => (level === null || !said.fatWords.has(stem)) && !(aside?.has(stem) ?? false),
   );
   const head = asked.filter(({ stem }) => said.heads.has(stem)).at(-1) ?? asked.at(-1);
   if (!head) return false;
@@ -220,7 +230,7 @@ function holds(
   // 'oil' alone is no 'Oil, coconut', 'cream' no 'Cheese, cream'.
   const isOfKind = asked.every(({ stem }) => kind.has(stem));
   if (isOfKind && !parts.every(({ ways }) => ways.some(isSaid))) return false;
-  if (!isOfKind && first.isKind && KINDS.has(asked.map(({ stem }) => stem).join(' '))) return false;
+  if (!isOfKind && first.isKind && KINDS.has(stemsText(asked))) return false;
   if (standsIn(document.entry.name, covered)) return false;
   return parts.some(({ ways, isKind }) =>
     ways.some((way) => (isKind || isSaid(way)) && way.some((stem) => headStems.has(stem))),
