@@ -1,12 +1,6 @@
 'use client';
 
-import {
-  defaultRangeExtractor,
-  useVirtualizer,
-  useWindowVirtualizer,
-  type Range,
-  type VirtualItem,
-} from '@tanstack/react-virtual';
+import { useVirtualizer, useWindowVirtualizer, type VirtualItem } from '@tanstack/react-virtual';
 import {
   useEffect,
   useEffectEvent,
@@ -15,6 +9,7 @@ import {
   useState,
   type ReactNode,
 } from 'react';
+import { alignOf, movesWhatIsSeen, rowsOptions, type ListedRows } from './rows-places';
 
 /** The row that is to be seen; a new `tick` asks again. */
 export interface Shown {
@@ -22,25 +17,13 @@ export interface Shown {
   readonly tick: number;
 }
 
-interface Props {
+interface Props extends ListedRows {
   readonly label: string;
-  readonly count: number;
-  readonly keyOf: (index: number) => string;
-  /** How high a row is before it was drawn, in pixels. */
-  readonly estimate: number;
   readonly show: Shown | null;
   readonly align: 'center' | 'auto';
-  /** A row that stays drawn wherever the list is, as one in which something is typed. */
-  readonly keep?: number;
   readonly className: string;
   readonly children: (index: number) => ReactNode;
 }
-
-/** What is drawn before the window was measured, and on the server. */
-const FIRST = { width: 600, height: 640 };
-
-/** Rows that are drawn before and behind those that are seen. */
-const AROUND = 8;
 
 /** A row is not shown under the line at the lower edge of the window, in pixels. */
 const LOWER_EDGE = 96;
@@ -51,24 +34,14 @@ const REACHABLE = { tabIndex: 0 } as const;
 /** A long list in a window of its own: only the rows that are seen, and some around them, are drawn. */
 export function RowsWindow(props: Props) {
   'use no memo';
-  const { label, count, keyOf, estimate, show, align, keep = -1, className } = props;
+  const { label, show, align, className } = props;
   const region = useRef<HTMLDivElement>(null);
   // eslint-disable-next-line react-hooks/incompatible-library -- this component is left uncompiled
   const rows = useVirtualizer({
-    count,
+    ...rowsOptions(props),
     getScrollElement: () => region.current,
-    estimateSize: () => estimate,
-    getItemKey: keyOf,
-    initialRect: FIRST,
-    overscan: AROUND,
-    useFlushSync: false,
-    rangeExtractor: (range) => withKept(range, keep),
   });
-  useShown(show, (index) => {
-    const size = rows.measurementsCache[index]?.size ?? 0;
-    const tall = size > (rows.scrollRect?.height ?? size);
-    rows.scrollToIndex(index, { align: tall ? 'start' : align });
-  });
+  useShown(show, (index) => rows.scrollToIndex(index, { align: alignOf(rows, index, align) }));
   return (
     <div
       ref={region}
@@ -92,31 +65,20 @@ export function RowsWindow(props: Props) {
 /** The same list as part of the page: where the page is narrow there is one thing to scroll and not two. */
 export function RowsInPage(props: Omit<Props, 'className'>) {
   'use no memo';
-  const { label, count, keyOf, estimate, show, align, keep = -1 } = props;
+  const { label, show, align } = props;
   const region = useRef<HTMLDivElement>(null);
   const above = usePlaceInPage(region);
   const rows = useWindowVirtualizer({
-    count,
-    estimateSize: () => estimate,
-    getItemKey: keyOf,
-    initialRect: FIRST,
-    overscan: AROUND,
+    ...rowsOptions(props),
     scrollMargin: above,
     scrollPaddingEnd: LOWER_EDGE,
-    useFlushSync: false,
-    rangeExtractor: (range) => withKept(range, keep),
   });
-  // Where the page stands behind the list, the browser itself keeps what is seen in its place.
   // eslint-disable-next-line react-hooks/immutability -- the library takes this rule by assignment alone
-  rows.shouldAdjustScrollPositionOnItemSizeChange = ({ start }, _, { scrollOffset }) => {
-    const offset = scrollOffset ?? 0;
-    return start < offset && offset < above + rows.getTotalSize();
-  };
-  useShown(show, (index) => {
-    const size = rows.measurementsCache[index]?.size ?? 0;
-    const tall = size > (rows.scrollRect?.height ?? size) - LOWER_EDGE;
-    rows.scrollToIndex(index, { align: tall ? 'start' : align });
-  });
+  rows.shouldAdjustScrollPositionOnItemSizeChange = ({ start }, _, { scrollOffset }) =>
+    movesWhatIsSeen(start, scrollOffset ?? 0, above + rows.getTotalSize());
+  useShown(show, (index) =>
+    rows.scrollToIndex(index, { align: alignOf(rows, index, align, LOWER_EDGE) }),
+  );
   return (
     <div ref={region} role="region" aria-label={label}>
       <Rows
@@ -153,13 +115,6 @@ function useShown(show: Shown | null, scrollTo: (index: number) => void): void {
   useEffect(() => {
     if (index >= 0) scroll(index);
   }, [tick, index]);
-}
-
-function withKept(range: Range, keep: number): number[] {
-  const seen = defaultRangeExtractor(range);
-  return keep < 0 || keep >= range.count || seen.includes(keep)
-    ? seen
-    : [...seen, keep].sort((a, b) => a - b);
 }
 
 interface RowsProps extends Pick<Props, 'count' | 'children'> {
