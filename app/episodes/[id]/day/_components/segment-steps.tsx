@@ -1,43 +1,32 @@
 import { ButtonForm } from '../../../../_forms/button-form';
 import type { Segment } from '#lib/episode/schema';
-import type { Shot, Step, StepLink } from '#lib/episode/step-schema';
-import { linkWords, ROLE_WORDS, stepWords } from '#lib/shoot/step-words';
-import { minutesTyped } from '#lib/units/read-typed';
-import { printRuntime } from '#lib/units/print';
-import {
-  addLink,
-  addShot,
-  addStep,
-  removeLink,
-  removeShot,
-  removeStep,
-  saveLink,
-  saveShot,
-  saveStep,
-} from '../actions';
-import { LinkForm, type LinkText } from './link-form';
+import type { Step } from '#lib/episode/step-schema';
+import { ROLE_WORDS, stepWords } from '#lib/shoot/step-words';
+import { addStep, removeStep, saveStep } from '../actions';
 import { MethodForm } from './method-form';
 import { Adding, Part } from './part';
 import { Row } from './row';
+import { SegmentLinks } from './segment-links';
 import { SegmentLots } from './segment-lots';
 import { SegmentOnDay } from './segment-on-day';
 import { SegmentPins } from './segment-pins';
-import { ShotForm, type ShotText } from './shot-form';
+import { SegmentShots } from './segment-shots';
 import { StepForm } from './step-form';
 import { emptyStep, ovenChoices, ROLE_CHOICES, stepAsks, stepText } from './step-texts';
 import {
   daysWords,
+  linkRows,
   lotRows,
   newRow,
   onDayRow,
   pinsOf,
   revOf,
   rowHref,
+  shotRows,
   standsOpen,
-  stepChoices,
+  type DayPage,
 } from './view';
 import { UsualShots } from './usual-shots';
-import { stepTitle, type DayPage } from './view';
 
 interface Props {
   readonly page: DayPage;
@@ -47,18 +36,14 @@ interface Props {
 /** A segment's steps, what ties them to each other and to the clock, cold food and shots, each with a form of its own on asking. */
 export function SegmentSteps({ page, segment }: Props) {
   const filmed = page.day.segments.some(({ segmentId }) => segmentId === segment.id);
-  const own = new Set(segment.steps.map(({ id }) => id));
-  const links = page.file.episode.links.filter(({ toStepId }) => own.has(toStepId));
-  const tied = [newRow('link', segment.id), ...links.map(({ id }) => id)];
-  const shown = [newRow('shot', segment.id), ...segment.shots.map(({ id }) => id)];
   const rows = [
     segment.id,
     onDayRow(segment.id),
     newRow('step', segment.id),
     newRow('method', segment.id),
-    ...own,
-    ...tied,
-    ...shown,
+    ...segment.steps.map(({ id }) => id),
+    ...linkRows(page, segment),
+    ...shotRows(segment),
     newRow('pin', segment.id),
     ...pinsOf(page, segment).map(({ id }) => id),
     newRow('lot', segment.id),
@@ -89,33 +74,13 @@ export function SegmentSteps({ page, segment }: Props) {
           )}
         </>
       </Part>
-      {segment.steps.length > 0 && (
-        <Part
-          title="What comes before what"
-          empty="Nothing ties its steps yet."
-          open={standsOpen(page, tied)}
-        >
-          {links.map((link) => (
-            <LinkRow key={link.id} page={page} segment={segment} link={link} />
-          ))}
-          <NewLink page={page} segment={segment} />
-        </Part>
-      )}
+      {segment.steps.length > 0 && <SegmentLinks page={page} segment={segment} />}
       {segment.steps.length > 0 && <SegmentPins page={page} segment={segment} />}
       {(segment.steps.length > 0 || segment.perishables.length > 0) && (
         <SegmentLots page={page} segment={segment} />
       )}
       <UsualShots page={page} segment={segment} />
-      <Part
-        title="Shots"
-        empty="No shots yet: what is to be got on camera."
-        open={standsOpen(page, shown)}
-      >
-        {segment.shots.map((shot) => (
-          <ShotRow key={shot.id} page={page} segment={segment} shot={shot} />
-        ))}
-        <NewShot page={page} segment={segment} />
-      </Part>
+      <SegmentShots page={page} segment={segment} />
     </details>
   );
 }
@@ -184,124 +149,6 @@ function NewMethod({ page, segment, method }: Props & { readonly method: string 
         hidden={{ episodeId: page.file.episode.id, segmentId: segment.id }}
         method={method}
         has={segment.steps.length}
-        cancelHref={rowHref(page, row)}
-      />
-    </Adding>
-  );
-}
-
-function linkText(link: StepLink): LinkText {
-  const optional = (seconds: number | null) => (seconds === null ? '' : minutesTyped(seconds));
-  return { ...link, minLag: optional(link.minLagS), maxLag: optional(link.maxLagS) };
-}
-
-function LinkRow({ page, segment, link }: Props & { readonly link: StepLink }) {
-  const { episode } = page.file;
-  const ids = {
-    episodeId: episode.id,
-    segmentId: segment.id,
-    linkId: link.id,
-    rev: revOf(page, link.id),
-  };
-  const title = linkWords(link, (stepId) => stepTitle(episode.segments, stepId));
-  return (
-    <Row page={page} id={link.id} title={title} plain>
-      <LinkForm
-        id={`link-${link.id}`}
-        action={saveLink}
-        hidden={ids}
-        link={linkText(link)}
-        steps={stepChoices(page)}
-        submit="Save"
-        cancelHref={rowHref(page, link.id)}
-      />
-      <ButtonForm action={removeLink} values={ids} tone="hand" size="usual">
-        Untie the two
-      </ButtonForm>
-    </Row>
-  );
-}
-
-function NewLink({ page, segment }: Props) {
-  const row = newRow('link', segment.id);
-  const [from, to] = segment.steps.slice(-2);
-  return (
-    <Adding page={page} row={row} words="Tie two steps" to={segment.title}>
-      <LinkForm
-        id={row}
-        action={addLink}
-        hidden={{ episodeId: page.file.episode.id }}
-        link={{
-          fromStepId: from?.id ?? '',
-          fromAnchor: 'end',
-          toStepId: to?.id ?? '',
-          toAnchor: 'start',
-          minLag: '0',
-          maxLag: '',
-          reason: '',
-        }}
-        steps={stepChoices(page, [segment])}
-        submit="Tie them"
-        cancelHref={rowHref(page, row)}
-      />
-    </Adding>
-  );
-}
-
-function shotText(shot: Shot): ShotText {
-  const length = shot.lengthS === 0 ? '' : printRuntime(shot.lengthS);
-  return { title: shot.title, stepId: shot.stepId ?? '', framing: shot.framing, length };
-}
-
-const ownSteps = (segment: Segment) => [
-  { value: '', words: 'no step: it stands alone' },
-  ...segment.steps.map((step) => ({ value: step.id, words: step.title })),
-];
-
-function ShotRow({ page, segment, shot }: Props & { readonly shot: Shot }) {
-  const ids = {
-    episodeId: page.file.episode.id,
-    segmentId: segment.id,
-    shotId: shot.id,
-    rev: revOf(page, shot.id),
-  };
-  const during = shot.stepId && `during ${stepTitle(page.file.episode.segments, shot.stepId)}`;
-  const length = shot.lengthS > 0 && printRuntime(shot.lengthS);
-  return (
-    <Row
-      page={page}
-      id={shot.id}
-      title={shot.title}
-      note={[shot.framing, length, during].filter(Boolean).join(' · ')}
-      plain
-    >
-      <ShotForm
-        id={`shot-${shot.id}`}
-        action={saveShot}
-        hidden={ids}
-        shot={shotText(shot)}
-        steps={ownSteps(segment)}
-        submit="Save the shot"
-        cancelHref={rowHref(page, shot.id)}
-      />
-      <ButtonForm action={removeShot} values={ids} tone="hand" size="usual">
-        Take the shot out
-      </ButtonForm>
-    </Row>
-  );
-}
-
-function NewShot({ page, segment }: Props) {
-  const row = newRow('shot', segment.id);
-  return (
-    <Adding page={page} row={row} words="Add a shot" to={segment.title}>
-      <ShotForm
-        id={row}
-        action={addShot}
-        hidden={{ episodeId: page.file.episode.id, segmentId: segment.id }}
-        shot={{ title: '', stepId: segment.steps[0]?.id ?? '', framing: '', length: '' }}
-        steps={ownSteps(segment)}
-        submit="Add the shot"
         cancelHref={rowHref(page, row)}
       />
     </Adding>

@@ -1,6 +1,7 @@
 import type { Choice } from '../../../../_ui/form/field';
 import type { FilmingDay } from '#lib/episode/day-schema';
 import type { EpisodeFile, Segment } from '#lib/episode/schema';
+import type { StepLink } from '#lib/episode/step-schema';
 import type { DaySheet } from '#lib/shoot/day-sheet';
 import type { LikelyWords } from '#lib/shoot/likely-words';
 import type { PinCost, PinTry } from '#lib/shoot/pin-cost';
@@ -127,6 +128,22 @@ export function stepChoices(page: Pick<DayPage, 'file'>, first: readonly Segment
   return segments.flatMap(({ title, steps }) =>
     steps.map((step) => ({ value: step.id, words: `${step.title} (${title})` })),
   );
+}
+
+/** What ties the steps of a segment to those before them. */
+export function linksInto(page: Pick<DayPage, 'file'>, segment: Segment): StepLink[] {
+  const own = new Set(segment.steps.map(({ id }) => id));
+  return page.file.episode.links.filter(({ toStepId }) => own.has(toStepId));
+}
+
+/** The rows of these ties, and the one that may be added. */
+export function linkRows(page: Pick<DayPage, 'file'>, segment: Segment): string[] {
+  return [newRow('link', segment.id), ...linksInto(page, segment).map(({ id }) => id)];
+}
+
+/** The rows of a segment's shots, and the one that may be added. */
+export function shotRows(segment: Segment): string[] {
+  return [newRow('shot', segment.id), ...segment.shots.map(({ id }) => id)];
 }
 
 /** The clock times that steps of a segment wait for. */
