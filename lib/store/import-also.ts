@@ -1,7 +1,8 @@
 import type { Recipe } from '#lib/episode/recipe-schema';
 import type { AlsoFilmed, EpisodeFile } from '#lib/episode/schema';
 import type { Edit } from '#lib/store/command';
-import { importEpisode, importRecipes, mintRecipe, mintSegments } from '#lib/store/import-episode';
+import { importEpisode, mintSegments } from '#lib/store/import-episode';
+import { importRecipes, mintRecipe } from '#lib/store/import-recipe';
 import type { ImportIds } from '#lib/store/import-ids';
 
 /** New ids for all that other episodes of a file's day have, before anything names it. */

@@ -9,7 +9,7 @@ import { failed, ok, type Problem, type Result } from '#lib/result';
 import { database } from '#lib/store/client';
 import type { Edit } from '#lib/store/command';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
-import { create } from '#lib/store/import-episode';
+import { create } from '#lib/store/new-row';
 import { fileEdits, importAct } from '#lib/store/import-file';
 import { importHistory } from '#lib/store/import-history';
 import { ImportIds } from '#lib/store/import-ids';

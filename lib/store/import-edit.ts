@@ -2,7 +2,7 @@ import { v7 as uuid } from 'uuid';
 import type { EpisodeEdit, Mend } from '#lib/episode/edit-schema';
 import type { Edit } from '#lib/store/command';
 import { mendColumns } from '#lib/store/episode-columns';
-import { create } from '#lib/store/import-episode';
+import { create } from '#lib/store/new-row';
 import type { ImportIds } from '#lib/store/import-ids';
 
 /** The edit of a file as new rows; its segments, their portions and talking points have their ids by now. */

@@ -5,13 +5,9 @@ import { ok, type Result } from '#lib/result';
 import { database } from '#lib/store/client';
 import type { Edit, Command } from '#lib/store/command';
 import { DEFAULT_CREATOR_ID } from '#lib/store/creators';
-import {
-  importDay,
-  importEpisode,
-  importRecipes,
-  mintRecipe,
-  mintSegments,
-} from '#lib/store/import-episode';
+import { importDay } from '#lib/store/import-day';
+import { importEpisode, mintSegments } from '#lib/store/import-episode';
+import { importRecipes, mintRecipe } from '#lib/store/import-recipe';
 import { importOthers, mintOthers, recipesOfNoOther } from '#lib/store/import-also';
 import { importEdit } from '#lib/store/import-edit';
 import { importFoods } from '#lib/store/import-foods';

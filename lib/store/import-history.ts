@@ -4,7 +4,7 @@ import { HISTORY_SHAPE } from '#lib/lock/lock-consistency';
 import { LOCK_SCHEMA_VERSION } from '#lib/lock/numbers-lock';
 import type { EpisodeHistory } from '#lib/publish/history';
 import type { Edit } from '#lib/store/command';
-import { create } from '#lib/store/import-episode';
+import { create } from '#lib/store/new-row';
 import type { ImportIds } from '#lib/store/import-ids';
 
 /**

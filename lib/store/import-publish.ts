@@ -1,7 +1,7 @@
 import { v7 as uuid } from 'uuid';
 import type { EpisodePublish, SwapStep } from '#lib/episode/publish-schema';
 import type { Edit } from '#lib/store/command';
-import { create } from '#lib/store/import-episode';
+import { create } from '#lib/store/new-row';
 import type { ImportIds } from '#lib/store/import-ids';
 
 /** What of a file goes out beside the video, as new rows; its dishes, ingredients and foods have their ids by now. */

@@ -6,7 +6,7 @@ import type { Edit } from '#lib/store/command';
 import { packColumns } from '#lib/store/episode-columns';
 import { folded } from '#lib/store/fold';
 import { lotFrom, packFrom } from '#lib/store/from-rows';
-import { create } from '#lib/store/import-episode';
+import { create } from '#lib/store/new-row';
 import type { ImportIds } from '#lib/store/import-ids';
 import { ALIVE, byIds, LOT_INCLUDE, PACK_INCLUDE } from '#lib/store/load';
 import { dataText } from '#lib/store/same-data';
