@@ -1,4 +1,4 @@
-import { direct } from '#lib/planner/compile';
+import { direct } from '#lib/planner/changeovers';
 import type { Anchor, Placed, PlannerProblem } from '#lib/planner/problem';
 
 /** The id under which an answer names the horizon among the broken rules. */

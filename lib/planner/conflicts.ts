@@ -1,4 +1,5 @@
-import { direct, lowerBound, type Compiled, type Moment } from '#lib/planner/compile';
+import { direct } from '#lib/planner/changeovers';
+import { lowerBound, type Compiled, type Moment } from '#lib/planner/compiled';
 import type { TimeNet } from '#lib/planner/time-net';
 
 /** One way to settle a conflict: `to` at least `gap` after `from`. */

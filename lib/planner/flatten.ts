@@ -1,4 +1,4 @@
-import { lowerBound, type Compiled, type Moment } from '#lib/planner/compile';
+import { lowerBound, type Compiled, type Moment } from '#lib/planner/compiled';
 import { conflictsOf, earliest, type Conflict, type Remedy } from '#lib/planner/conflicts';
 import { Contradiction, propagate } from '#lib/planner/propagate';
 import type { TimeNet } from '#lib/planner/time-net';

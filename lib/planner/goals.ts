@@ -1,4 +1,4 @@
-import { direct } from '#lib/planner/compile';
+import { direct } from '#lib/planner/changeovers';
 import type { Anchor, Placed, PlannerProblem } from '#lib/planner/problem';
 
 /** What a plan is judged by, the most important first; less is better. */

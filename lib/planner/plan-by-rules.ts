@@ -1,5 +1,6 @@
 import { brokenRules } from '#lib/planner/broken-rules';
-import { compile, NOTHING_RELAXED, type Compiled, type Relaxed } from '#lib/planner/compile';
+import { compile, NOTHING_RELAXED, type Relaxed } from '#lib/planner/compile';
+import type { Compiled } from '#lib/planner/compiled';
 import { earliest } from '#lib/planner/conflicts';
 import { flatten, type Effort, type Style } from '#lib/planner/flatten';
 import { compareGoals, goalsOf, type Goals } from '#lib/planner/goals';

@@ -1,4 +1,4 @@
-import { lowerBound, PAIR_COLUMNS, type Compiled } from '#lib/planner/compile';
+import { lowerBound, PAIR_COLUMNS, type Compiled } from '#lib/planner/compiled';
 import type { TimeNet } from '#lib/planner/time-net';
 
 /** Two items that cannot stand in either order (−1 where no single pair is to blame). */

@@ -1,4 +1,4 @@
-import { lowerBound, type Compiled, type Moment } from '#lib/planner/compile';
+import { lowerBound, type Compiled, type Moment } from '#lib/planner/compiled';
 import { earliest } from '#lib/planner/conflicts';
 import { flatten, type Effort, type Style } from '#lib/planner/flatten';
 import type { TimeNet } from '#lib/planner/time-net';
