@@ -1,7 +1,6 @@
 import type Fraction from 'fraction.js';
 import type { FoodState } from '#lib/foods/food';
-import type { MassRange, Ratio } from '#lib/episode/fields';
-import type { LineUnit } from '#lib/episode/recipe-schema';
+import type { Ratio } from '#lib/episode/fields';
 import type { Problem } from '#lib/result';
 import { singular } from '#lib/units/plain-words';
 import { twoAmounts } from '#lib/episode/read-ingredient-added';
@@ -19,6 +18,7 @@ import { foodWords, type FoodWords } from '#lib/episode/read-ingredient-food';
 import { remark } from '#lib/episode/read-ingredient-number';
 import { textOf, type Token } from '#lib/episode/read-ingredient-tokens';
 import type { ReadIngredient } from '#lib/episode/read-ingredient-types';
+import { massRange, weightOf } from '#lib/episode/read-ingredient-weight';
 import {
   COUNTING_BEHIND,
   EGG_PARTS,
@@ -32,9 +32,6 @@ export interface ReadPart {
   readonly amount: Amount | null;
   readonly next: number;
 }
-
-/** What the file format holds at most in a fraction's parts, and milligrams. */
-const LARGEST = 1_000_000_000n;
 
 /**
  * Reads one part of a line from a place on: the amount, then the food and what is said of it.
@@ -234,70 +231,12 @@ function quantityOf(low: Fraction, high: Fraction): ReadIngredient['quantity'] {
   return first && last ? { low: first, high: last } : null;
 }
 
+/** What the file format holds at most in a fraction’s parts. */
+const LARGEST = 1_000_000_000n;
+
 function ratioOf(value: Fraction): Ratio | null {
   if (value.n > LARGEST || value.d > LARGEST) return null;
   return { num: Number(value.n), den: Number(value.d) };
-}
-
-function massRange({ low, high }: SaidMass): MassRange | null {
-  const lowMg = Math.round(low.valueOf());
-  const highMg = Math.round(high.valueOf());
-  const most = Number(LARGEST);
-  if (highMg > most) return null;
-  return { lowMg, valueMg: Math.round((lowMg + highMg) / 2), highMg };
-}
-
-/** The weight that the words state for the whole amount beside its unit; null where none, or in doubt. */
-function weightOf({
-  amount,
-  rest,
-  unit,
-  low,
-  high,
-  states,
-  remarks,
-}: {
-  amount: Amount | null;
-  rest: readonly AsideAmount[];
-  unit: LineUnit | null;
-  low: Fraction | null;
-  high: Fraction | null;
-  states: readonly FoodState[];
-  remarks: Problem[];
-}): SaidMass | null {
-  if (unit === 'g' || unit === 'kg') return null;
-  const ounces = unit === 'oz' || unit === 'lb';
-  const stated = rest.filter(({ mass }) => mass !== null && (mass.inGrams || !ounces));
-  const drainedSaid = stated.find(({ drained }) => drained);
-  const chosen = drainedSaid ?? stated[0];
-  if (unit === 'pack' && states.includes('drained') && !drainedSaid && (amount?.each || chosen)) {
-    remarks.push(
-      remark(
-        'drained-weight-unknown',
-        'The weight on a pack holds the liquid too. Weigh what is left after draining, or write “drained weight 240 g”.',
-      ),
-    );
-    return null;
-  }
-  if (amount?.each && !drainedSaid) return timesCount(amount.each, low, high);
-  if (!chosen?.mass) return amount?.whole ?? null;
-  if (chosen.of === 'each') return timesCount(chosen.mass, low, high);
-  const one = low !== null && high !== null && low.compare(1) <= 0 && high.compare(1) <= 0;
-  if (unit === 'pack' && chosen.of === 'unsaid' && low !== null && !one) {
-    remarks.push(
-      remark(
-        'pack-weight-unclear',
-        'Whether the weight is of each pack or of all is not said. Write “each” or “in total”.',
-      ),
-    );
-    return null;
-  }
-  return chosen.mass;
-}
-
-function timesCount(each: SaidMass, low: Fraction | null, high: Fraction | null): SaidMass | null {
-  if (!low || !high) return null;
-  return { ...each, low: each.low.mul(low), high: each.high.mul(high) };
 }
 
 function oneState(states: readonly FoodState[], remarks: Problem[]): FoodState | null {
