@@ -15,6 +15,7 @@ export function CardFigure({ card, here, look, standing }: Props) {
   return (
     <li className="min-w-0 break-inside-avoid">
       <figure>
+        {/* All at once: on paper, a picture that waits to be scrolled to is blank. */}
         {/* eslint-disable-next-line @next/next/no-img-element */}
         <img
           src={`${address('svg')}&seen`}
