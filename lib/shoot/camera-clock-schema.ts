@@ -1,11 +1,8 @@
 import { z } from 'zod';
+import { instant } from '#lib/episode/entry-fields';
 
 /** Frames of a day at 120 a second: more than any camera counts. */
 const MOST_FRAMES = 120 * 86_400;
-
-const instant = z.iso
-  .datetime({ offset: true, error: 'Not an instant such as 2026-05-02T08:00:00.000Z' })
-  .transform((text) => new Date(text).toISOString());
 
 /** What an entry of the camera's clock says. */
 export const cameraClockPayload = z.strictObject({

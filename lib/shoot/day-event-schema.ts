@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { deviceSeq, id, madeAt } from '#lib/episode/entry-fields';
 import { CORE_MILLI_C, OVEN_MILLI_C } from '#lib/episode/step-limits';
 import { cameraClockPayload } from '#lib/shoot/camera-clock-schema';
 import {
@@ -12,21 +13,7 @@ import {
 import { saidPayload } from '#lib/shoot/said-entries-schema';
 import { displayPayload, weighedPayload } from '#lib/shoot/scale-entries-schema';
 
-const INT_MAX = 2_147_483_647;
-
-/** An id: letters, digits and a few marks, so that it can be shown and compared as it is. */
-const id = z.string().regex(/^[\w:.-]{1,64}$/, 'An id has 1 to 64 letters, digits or : . - _');
-
-/** An instant of any offset, made to the one form that sorts as text. */
-const instant = z.iso
-  .datetime({ offset: true, error: 'Not an instant such as 2026-05-02T08:00:00.000Z' })
-  .transform((text) => new Date(text))
-  .refine((at) => at.getUTCFullYear() >= 2000 && at.getUTCFullYear() < 9000, {
-    error: 'The year must lie between 2000 and 9000',
-  })
-  .transform((at) => at.toISOString());
-
-const made = { id, deviceId: id, deviceSeq: z.int().min(1).max(INT_MAX), at: instant };
+const made = { id, deviceId: id, deviceSeq, at: madeAt };
 
 const row = z.union([z.strictObject({ stepId: id }), z.strictObject({ entryId: id })], {
   error: 'Names one row, by stepId or entryId',

@@ -1,12 +1,9 @@
 import { z } from 'zod';
+import { id, instant } from '#lib/episode/entry-fields';
 import { weighingSchema, WEIGHING_KINDS } from '#lib/episode/recipe-schema';
 import type { Display, Weighed } from '#lib/shoot/scale-entries';
 
-const id = z.string().regex(/^[\w:.-]{1,64}$/, 'An id has 1 to 64 letters, digits or : . - _');
 const { grossMg, tareMg, method } = weighingSchema.shape;
-const instant = z.iso
-  .datetime({ offset: true, error: 'Not an instant such as 2026-05-02T08:00:00.000Z' })
-  .transform((text) => new Date(text).toISOString());
 
 const MORE = 'The scale showed more than what comes off';
 

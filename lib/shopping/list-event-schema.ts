@@ -1,19 +1,11 @@
 import { z } from 'zod';
+import { deviceSeq, id, madeAt } from '#lib/episode/entry-fields';
 import { readScope, type ListEvent, type ListScope } from '#lib/shopping/list-events';
 
 const INT_MAX = 2_147_483_647;
 
-/** An id; of an entry a little shorter, since the rows that follow from it have a letter and a digit before it. */
-const id = z.string().regex(/^[\w:.-]{1,64}$/, 'An id has 1 to 64 letters, digits or : . - _');
+/** A little shorter, since the rows that follow from an entry have a letter and a digit before its id. */
 const entryId = id.max(56, 'The id of an entry has 56 characters at most');
-
-const instant = z.iso
-  .datetime({ offset: true, error: 'Not an instant such as 2026-05-02T08:00:00.000Z' })
-  .transform((text) => new Date(text))
-  .refine((at) => at.getUTCFullYear() >= 2000 && at.getUTCFullYear() < 9000, {
-    error: 'The year must lie between 2000 and 9000',
-  })
-  .transform((at) => at.toISOString());
 
 const scope = z
   .string()
@@ -55,8 +47,8 @@ const made = {
   id: entryId,
   scope,
   deviceId: id,
-  deviceSeq: z.int().min(1).max(INT_MAX),
-  at: instant,
+  deviceSeq,
+  at: madeAt,
 };
 
 /** An entry of a shopping list as a device sends it. */
