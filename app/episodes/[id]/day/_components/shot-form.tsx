@@ -1,10 +1,9 @@
 'use client';
 
-import Link from 'next/link';
 import { FormFrame } from '../../../../_forms/form-frame';
 import type { FormAction } from '../../../../_forms/parse-then-act';
-import { Button } from '../../../../_ui/button';
 import { ChoiceField, TextField, type Choice } from '../../../../_ui/form/field';
+import { FormEnd } from './form-end';
 
 export interface ShotText {
   readonly title: string;
@@ -55,14 +54,7 @@ export function ShotForm({ id, action, hidden, shot, steps, submit, cancelHref }
                 control={{ autoComplete: 'off' }}
               />
             </div>
-            <p className="flex flex-wrap items-center gap-3">
-              <Button tone="go" aria-disabled={pending || undefined}>
-                {submit}
-              </Button>
-              <Link href={cancelHref} className="link inline-flex min-h-14 items-center px-2">
-                Leave as it was
-              </Link>
-            </p>
+            <FormEnd submit={submit} cancelHref={cancelHref} pending={pending} />
           </div>
         );
       }}
