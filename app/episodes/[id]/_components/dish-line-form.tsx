@@ -3,12 +3,12 @@
 import { useState } from 'react';
 import { FormFrame } from '../../../_forms/form-frame';
 import type { FormAction } from '../../../_forms/parse-then-act';
-import { Button, ButtonLink } from '../../../_ui/button';
 import { AmountField } from '../../../_ui/form/amount-field';
 import { CONTROL, Field, TextField, TickField } from '../../../_ui/form/field';
 import type { FormState } from '../../../_ui/form/form-state';
 import type { DishHit } from '../dish-hit';
 import { DISH_MASS_UNITS, PORTION_UNIT } from '../dish-units';
+import { SaveOrLeave } from './save-or-leave';
 import { useDishSearch } from './use-dish-search';
 
 /** An ingredient that is a dish, as its form shows it: all as text. */
@@ -130,14 +130,7 @@ function Fields({
           </div>
         </details>
       </div>
-      <div className="flex flex-wrap gap-3 md:col-span-2">
-        <Button tone="go">{submit}</Button>
-        {cancelHref && (
-          <ButtonLink href={cancelHref} scroll={false}>
-            Leave as it was
-          </ButtonLink>
-        )}
-      </div>
+      <SaveOrLeave submit={submit} cancelHref={cancelHref} tone="go" className="md:col-span-2" />
     </div>
   );
 }

@@ -1,9 +1,9 @@
 'use client';
 
 import { FormFrame, type KeptTyping } from '../../../_forms/form-frame';
-import { Button, ButtonLink } from '../../../_ui/button';
 import { AreaField, ChoiceField, TextField } from '../../../_ui/form/field';
 import { saveEpisode } from '../actions';
+import { SaveOrLeave } from './save-or-leave';
 
 interface Props {
   readonly episodeId: string;
@@ -71,12 +71,7 @@ export function EpisodeForm({ episodeId, rev, cancelHref, kept, ...texts }: Prop
             initial={texts.disclosure}
             state={state}
           />
-          <div className="flex flex-wrap gap-3">
-            <Button tone="go">Save</Button>
-            <ButtonLink href={cancelHref} scroll={false}>
-              Leave as it was
-            </ButtonLink>
-          </div>
+          <SaveOrLeave submit="Save" cancelHref={cancelHref} tone="go" />
         </div>
       )}
     </FormFrame>

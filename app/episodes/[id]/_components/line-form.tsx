@@ -3,13 +3,13 @@
 import type { FoodHit } from '../../../foods/search/hit';
 import { FormFrame, type KeptTyping } from '../../../_forms/form-frame';
 import type { FormAction } from '../../../_forms/parse-then-act';
-import { Button, ButtonLink } from '../../../_ui/button';
 import { AmountField } from '../../../_ui/form/amount-field';
 import { ChoiceField, TextField, TickField, type Choice } from '../../../_ui/form/field';
 import { FoodChoice } from './food-choice';
 import type { LineAbout } from './line-about';
 import { CookedBy, Retention } from './line-cooking-fields';
 import { LineLeftFields } from './line-left-fields';
+import { SaveOrLeave } from './save-or-leave';
 
 /** An ingredient as its form shows it: all as text. */
 export interface LineTexts {
@@ -187,14 +187,12 @@ export function LineForm({
               />
             )}
           </div>
-          <div className="flex flex-wrap gap-3 lg:col-span-2">
-            <Button tone="go">{submit}</Button>
-            {cancelHref && (
-              <ButtonLink href={cancelHref} scroll={false}>
-                Leave as it was
-              </ButtonLink>
-            )}
-          </div>
+          <SaveOrLeave
+            submit={submit}
+            cancelHref={cancelHref}
+            tone="go"
+            className="lg:col-span-2"
+          />
         </div>
       )}
     </FormFrame>

@@ -2,8 +2,8 @@
 
 import { FormFrame, type KeptTyping } from '../../../_forms/form-frame';
 import type { FormAction } from '../../../_forms/parse-then-act';
-import { Button, ButtonLink } from '../../../_ui/button';
 import { AreaField } from '../../../_ui/form/field';
+import { SaveOrLeave } from './save-or-leave';
 
 interface Props {
   readonly id: string;
@@ -31,14 +31,7 @@ export function PointForm({ id, action, hidden, text, submit, cancelHref, kept }
             state={state}
             control={{ rows: 3 }}
           />
-          <div className="flex flex-wrap gap-3">
-            <Button>{submit}</Button>
-            {cancelHref && (
-              <ButtonLink href={cancelHref} scroll={false}>
-                Leave as it was
-              </ButtonLink>
-            )}
-          </div>
+          <SaveOrLeave submit={submit} cancelHref={cancelHref} />
         </div>
       )}
     </FormFrame>

@@ -2,8 +2,8 @@
 
 import { FormFrame, type KeptTyping } from '../../../_forms/form-frame';
 import type { FormAction } from '../../../_forms/parse-then-act';
-import { Button, ButtonLink } from '../../../_ui/button';
 import { ChoiceField, TextField, type Choice } from '../../../_ui/form/field';
+import { SaveOrLeave } from './save-or-leave';
 
 interface Props {
   readonly id: string;
@@ -97,14 +97,7 @@ export function SegmentForm({
               />
             </div>
           )}
-          <div className="flex flex-wrap gap-3">
-            <Button tone="go">{submit}</Button>
-            {cancelHref && (
-              <ButtonLink href={cancelHref} scroll={false}>
-                Leave as it was
-              </ButtonLink>
-            )}
-          </div>
+          <SaveOrLeave submit={submit} cancelHref={cancelHref} tone="go" />
         </div>
       )}
     </FormFrame>

@@ -2,9 +2,9 @@
 
 import { FormFrame } from '../../../_forms/form-frame';
 import type { FormAction } from '../../../_forms/parse-then-act';
-import { Button, ButtonLink } from '../../../_ui/button';
 import { AmountField } from '../../../_ui/form/amount-field';
 import { ChoiceField, type Choice } from '../../../_ui/form/field';
+import { SaveOrLeave } from './save-or-leave';
 
 /** A target as its form shows it: all as text. */
 export interface TargetTexts {
@@ -68,14 +68,7 @@ export function TargetForm(props: Props) {
               choices={scopes}
               initial={target.segmentId}
             />
-            <div className="flex flex-wrap gap-3">
-              <Button aria-disabled={pending || undefined}>{submit}</Button>
-              {cancelHref && (
-                <ButtonLink href={cancelHref} scroll={false}>
-                  Leave as it was
-                </ButtonLink>
-              )}
-            </div>
+            <SaveOrLeave submit={submit} cancelHref={cancelHref} pending={pending} />
           </div>
         );
       }}
