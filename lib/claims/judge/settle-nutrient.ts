@@ -88,7 +88,7 @@ function roundedWords(held: Held, stated: Stated): string {
   if (!figure || verdict === 'agrees' || tally) return '';
   const { statement, factor, spoken } = stated;
   const { published } = rightOptions(held, stated);
-  const shown = printFigure(figure, stepOf(figure, stated)).text.replaceAll(',', '');
+  const shown = printed(figure, stated).text.replaceAll(',', '');
   const other = published !== null && Number(shown) !== published && verdict === 'off';
   const tallied = other ? `; ${printCount(published)} is published, so that numbers add up` : '';
   if (verdict !== 'edge' || spoken || statement.hedge !== 'none') return tallied;
