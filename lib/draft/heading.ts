@@ -1,7 +1,7 @@
 import { cleanTitle } from './clean-title';
 import type { SaidPortions } from './portions-said';
 import type { RowKind } from './row-kinds';
-import { foldRow, type Row } from './text-rows';
+import { bareBody, foldRow, type Row } from './text-rows';
 import { withoutAsides, type AsideKind } from './title-asides';
 import { ASKS, DISH_PART, ELSEWHERE, MEAL, OTHER, PART } from './words';
 
@@ -48,7 +48,7 @@ export function headingAt(
 ): Heading | null {
   const row = rows[at];
   if (!row || row.text.length > 160) return null;
-  const bare = withoutAsides(row.body.replace(/^#+\s+/, '').replace(/[*_]{2}/g, ''));
+  const bare = withoutAsides(bareBody(row));
   const style = styleOf(row, kinds[at + 1], bare.text);
   const title = cleanTitle(bare.text);
   const folded = foldRow(title);

@@ -2,7 +2,7 @@ import { beginsWithAmount } from './begins-with-amount';
 import { listBelow, styleOf } from './heading';
 import type { RowKind } from './row-kinds';
 import { titleStems } from './same-title';
-import type { Row } from './text-rows';
+import { bareBody, type Row } from './text-rows';
 import { withoutAsides, type AsideKind } from './title-asides';
 import { ASKS, COOKED, DISH_PART, MEAL, METHOD, OTHER, WHOLE_NUMBERS } from './words';
 
@@ -63,7 +63,7 @@ function candidateAt(
   const [row, kind] = [rows[at], kinds[at]?.kind];
   if (!row || row.lead === 'bullet' || row.text.length > 160) return null;
   if (kind !== 'amount' && kind !== 'numbers' && kind !== 'inline') return null;
-  const { text, asides } = withoutAsides(row.body.replace(/^#+\s+|[*_]{2}/g, ''));
+  const { text, asides } = withoutAsides(bareBody(row));
   const aside = STRONGEST.find((each) => asides.includes(each));
   const title = text.trim();
   if (!aside || beginsWithAmount(title) || title.split(/\s+/).length > MOST_WORDS) return null;

@@ -57,6 +57,10 @@ function row(marked: string, line: number): Row {
   return { line, raw, text, body, ingredient, folded: foldRow(body), lead };
 }
 
+/** The body of a row without marks of a heading and of emphasis. */
+export const bareBody = ({ body }: Pick<Row, 'body'>): string =>
+  body.replace(/^#+\s+|[*_]{2}/g, '');
+
 /** As `Row.folded`. */
 export function foldRow(text: string): string {
   return fold(text.replace(/[*_#`]+/g, ' ').replace(/[’‘]/g, "'"))
