@@ -79,35 +79,55 @@ export type Role =
   /** What one aims at, as a thing: 'the budget for lunch is'. */
   | { readonly cat: 'goal' }
   | { readonly cat: 'than'; readonly against: 'less' | 'more' }
-  | Named<'weigh' | 'use' | 'pack' | 'allOfIt' | 'cost' | 'back' | 'alone' | 'adds'>
+  /** Says that something was weighed; that a food goes in; what food is sold in; and that all of it goes in. */
+  | Named<'weigh' | 'use' | 'pack' | 'allOfIt'>
+  /** Says what something costs, or comes to. */
+  | Named<'cost'>
+  /** One more: 'another', 'back in for'. */
+  | Named<'back'>
+  /** Says that a number is of one food: 'the cheese alone', 'the cheese adds'. */
+  | Named<'alone' | 'adds'>
   /** Before a difference: 'saves', 'knocks off', 'up by'; `swapped`: only where things are swapped. */
   | { readonly cat: 'by'; readonly against: 'less' | 'more'; readonly swapped?: true }
   /** Of others: by the place where it is had, who makes it, or as most do; and words of that behind its name. */
   | Named<'elsewhere', { readonly as: 'place' | 'owner' | 'usual' }>
   | Named<'elsewhereBehind', { readonly any?: true }>
   /** Behind what is saved; and what one thing is put in the place of another with. */
-  | Named<'byBehind' | 'swap' | 'allThe' | 'whereWord'>
-  /** Things for money that no one eats; of them; than; what may follow a number that counts nothing. */
-  | Named<
-      | 'gear'
-      | 'change'
-      | 'allAbout'
-      | 'multiplied'
-      | 'asWord'
-      | 'eat'
-      | 'serveTitle'
-      | 'perUnit'
-      | 'into'
-      | 'self'
-      | 'ofThem'
-      | 'thanWord'
-      | 'lead'
-      | 'yearWord'
-      | 'otherDay'
-      | 'now'
-      | 'was'
-      | 'nowIs'
-    >
+  | Named<'byBehind' | 'swap'>
+  /** Before all pieces of a dish: 'all of the'; and before the place where something is had: 'from the'. */
+  | Named<'allThe' | 'whereWord'>
+  /** Things that cost money, or have numbers, and that no one eats. */
+  | Named<'gear'>
+  /** Before what a number was once: 'down from', 'used to be'. */
+  | Named<'change'>
+  /** Says that all numbers are rough. */
+  | Named<'allAbout'>
+  /** Between how many and how much of each: the 'x' of '2 x 150 g'. */
+  | Named<'multiplied'>
+  /** Small words before what something is, is of, or is in: 'as', 'of', 'in the'. */
+  | Named<'asWord'>
+  /** What somebody eats of it: 'I had'. */
+  | Named<'eat'>
+  /** 'for', before whom or how many it serves, what a price is of and how long something takes. */
+  | Named<'serveTitle'>
+  /** Of a unit and of no dish: 'per gram'. */
+  | Named<'perUnit'>
+  /** What an amount goes into: 'into this'. */
+  | Named<'into'>
+  /** Numbers of a person's own: 'I weigh', 'I ran'. */
+  | Named<'self'>
+  /** Stands for what was said before: 'of them', 'of that'. */
+  | Named<'ofThem'>
+  /** Before what something is compared with. */
+  | Named<'thanWord'>
+  /** Before degrees: 'at', 'up to', 'until it reads'. */
+  | Named<'lead'>
+  /** Before a year: 'since', 'back in'. */
+  | Named<'yearWord'>
+  /** How it was another time, which says nothing of this dish; and that this one is meant after all. */
+  | Named<'otherDay' | 'now'>
+  /** Between a day and what it had, and what leads to the numbers of now. */
+  | Named<'was' | 'nowIs'>
   /** What is done with the food behind it, that is then no nutrient: 'I halved the sugar'. */
   | Named<'handled'>
   /** Between a share of the energy and its nutrient; and what says that numbers are shares. */
@@ -138,7 +158,18 @@ export type Role =
   | Named<'comesTo'>
   /** Between a nutrient and its number without a verb: 'protein at forty'. */
   | Named<'at'>
-  | Named<'which' | 'copula' | 'joiner' | 'so' | 'of' | 'not' | 'small' | 'filler'>;
+  /** Goes on about what was named: 'which is', 'that's'. */
+  | Named<'which'>
+  /** Links a subject to what is said of it: 'is', 'has', a colon. */
+  | Named<'copula'>
+  /** Joins two of a row: 'and', a comma, a stroke. */
+  | Named<'joiner'>
+  /** Begins a clause of its own: 'so', 'but', 'then'. */
+  | Named<'so'>
+  /** Denies what follows. */
+  | Named<'not'>
+  /** Words that say nothing here: `filler` may stand within what belongs together, `small` only between. */
+  | Named<'small' | 'filler'>;
 
 /** Words of numbers. */
 export interface NumberWords {

@@ -6,7 +6,11 @@ import type { Noun, Quantity, Said } from '../numbers/quantity';
 import { only, type Text } from '../words/text';
 import { isDishWord } from '../words/dish-word';
 
-/** The nutrient and its number that a text states; null where a number states none by itself. */
+/**
+ * What a number says of a nutrient: by its unit, by the noun that it was given, or by what it is compared with. Null
+ * where it states none by itself.
+ * @param before numbers that say something, in the order of the text
+ */
 export function nutrientOf(
   text: Text,
   quantity: Quantity,
