@@ -1,17 +1,12 @@
 import { dayCalendar } from '#lib/shoot/day-calendar';
-import { readEpisodeFile } from '#lib/store/read-episode';
-import { dayOfRequest } from '../asked-day';
 import { plannedDay } from '#lib/work/day-searches';
-
-interface Context {
-  readonly params: Promise<{ readonly id: string }>;
-}
+import { readDayFile, type DayContext } from '../read-day-file';
 
 /** The shooting order as a calendar file. */
-export async function GET(request: Request, { params }: Context): Promise<Response> {
+export async function GET(request: Request, context: DayContext): Promise<Response> {
   const now = new Date().toISOString();
-  const file = await readEpisodeFile((await params).id, now, { dayId: dayOfRequest(request) });
-  if (!file?.day) return new Response('There is no filming day here.\n', { status: 404 });
+  const file = await readDayFile(request, context, now);
+  if (file instanceof Response) return file;
   const { plan } = await plannedDay(file, 'whole');
   return new Response(dayCalendar(file, plan, now), {
     headers: {

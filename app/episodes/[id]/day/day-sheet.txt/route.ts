@@ -1,18 +1,11 @@
 import { daySheetText } from '#lib/shoot/day-sheet-text';
-import { readEpisodeFile } from '#lib/store/read-episode';
-import { dayOfRequest } from '../asked-day';
 import { plannedDay } from '#lib/work/day-searches';
-
-interface Context {
-  readonly params: Promise<{ readonly id: string }>;
-}
+import { readDayFile, type DayContext } from '../read-day-file';
 
 /** The shooting order as plain text. */
-export async function GET(request: Request, { params }: Context): Promise<Response> {
-  const file = await readEpisodeFile((await params).id, new Date().toISOString(), {
-    dayId: dayOfRequest(request),
-  });
-  if (!file?.day) return new Response('There is no filming day here.\n', { status: 404 });
+export async function GET(request: Request, context: DayContext): Promise<Response> {
+  const file = await readDayFile(request, context);
+  if (file instanceof Response) return file;
   const { plan } = await plannedDay(file, 'whole');
   return new Response(daySheetText(file, plan), {
     headers: {

@@ -1,21 +1,14 @@
 import { searchText } from '#lib/shoot/proof-words';
-import { readEpisodeFile } from '#lib/store/read-episode';
-import { dayOfRequest } from '../asked-day';
 import { followSearch } from '#lib/work/day-searches';
-
-interface Context {
-  readonly params: Promise<{ readonly id: string }>;
-}
+import { readDayFile, type DayContext } from '../read-day-file';
 
 /**
  * The search for the best order as it goes on, as server-sent events (HTML Living Standard, section 9.2): each
  * `progress` is a sentence, `over` is the last.
  */
-export async function GET(request: Request, { params }: Context): Promise<Response> {
-  const file = await readEpisodeFile((await params).id, new Date().toISOString(), {
-    dayId: dayOfRequest(request),
-  });
-  if (!file?.day) return new Response('There is no filming day here.\n', { status: 404 });
+export async function GET(request: Request, context: DayContext): Promise<Response> {
+  const file = await readDayFile(request, context);
+  if (file instanceof Response) return file;
   const encoder = new TextEncoder();
   let leave = (): void => undefined;
   const body = new ReadableStream<Uint8Array>({
