@@ -59,6 +59,6 @@ export const CLAIM_WORDS: ClaimWords = {
     ...all<'always' | 'alone'>('no, not', 'alone'),
   ]),
   dishes: set(
-    'soup dinner lunch breakfast supper meal stew chili chilli bowl salad recipe curry pasta noodles brownie brownies pancake pancakes muffin muffins meatloaf pizza dessert snack snacks version dish food lasagne lasagna casserole tray bake traybake skillet burrito burritos tacos taco wrap wraps jars jar pots pot fritters frittata omelette cake cookies risotto pie comfort flatbread flatbreads bagel bagels waffles oats sandwich',
+    'soup dinner lunch breakfast supper meal stew chili chilli bowl salad recipe curry pasta noodles brownie brownies pancake pancakes muffin muffins meatloaf pizza dessert snack snacks version dish food lasagne lasagna casserole tray bake traybake skillet burrito burritos tacos taco wrap wraps jars jar pots pot fritters frittata omelette cake cookies risotto pie comfort flatbread flatbreads bagel bagels waffles oats sandwich loaf loaves',
   ),
 };

@@ -88,7 +88,7 @@ export const KINDS: [string, Role][] = [
     as: 'piece',
   }),
   ...all<Role>(
-    'cut mine into, i cut mine into, slice mine into, slice it, slice this, cut it, cut this, cut into, cut in, cuts into, cuts in, slice into, sliced into, cut it into, cut this into, slices into, cut that into, slice it into, slice this into, cut them into, cut in to, i cut it into, i cut this into, cut the lot into, portion it out into, score it into, slice that into, cut up into, cut it in to, cut it in, cut this in',
+    'cut mine into, i cut mine into, cut these into, i cut these into, slice these into, i sliced it into, i sliced this into, slice mine into, slice it, slice this, cut it, cut this, cut into, cut in, cuts into, cuts in, slice into, sliced into, cut it into, cut this into, slices into, cut that into, slice it into, slice this into, cut them into, cut in to, i cut it into, i cut this into, cut the lot into, portion it out into, score it into, slice that into, cut up into, cut it in to, cut it in, cut this in',
     { cat: 'serve', as: 'slice' },
   ),
   ...all<Role>(

@@ -184,7 +184,7 @@ export const SCOPES: [string, Role][] = [
   ),
   ...scope(
     phrasesOf(
-      'per 100 g, per 100g, per hundred grams, per 100 grams, per 100 ml, per hundred, / 100 g, / 100 ml, per one hundred grams, per 100, for every 100 g, for every hundred grams, a hundred grams of it, in 100 g, for 100 g, in a hundred grams, in 100 grams, 100 g contains, 100 g has, 100 g is, 100 grams contains, 100 grams has, 100 grams is, a hundred grams has, a hundred grams is, 100 g of this is, 100 g of it is, 100 grams of this is, a hundred grams of this is, hundred grams of this is, hundred grams of it is, a hundred grams of it is, per hundred g, per a hundred grams, for a hundred grams',
+      'per 100 g, per 100g, per hundred grams, per 100 grams, per 100 ml, per hundred, / 100 g, / 100 ml, per one hundred grams, per 100, for every 100 g, for every hundred grams, a hundred grams of it, in 100 g, for 100 g, in a hundred grams, in 100 grams, 100 g =, 100 grams =, 100 ml =, 100 g :, 100 grams :, 100 ml :, 100 g contains, 100 g has, 100 g is, 100 grams contains, 100 grams has, 100 grams is, a hundred grams has, a hundred grams is, 100 g of this is, 100 g of it is, 100 grams of this is, a hundred grams of this is, hundred grams of this is, hundred grams of it is, a hundred grams of it is, per hundred g, per a hundred grams, for a hundred grams',
     ),
     'per100g',
     'free',

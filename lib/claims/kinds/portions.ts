@@ -127,7 +127,17 @@ export function portionsOf(
   // 'per portion (makes 5)'
   const part = serve && lastBefore(text, serve.from, 'scope', 3)?.role.scope;
   const unit = led === 'piece' && part === 'portion' ? part : led;
-  return { kind: 'portions', unit };
+  return { kind: 'portions', unit: led === 'slice' ? (partAhead(text, quantity) ?? led) : unit };
+}
+
+/** Tokens from how many it is cut into to the part that each of them is called. */
+const CALLED = 8;
+
+/** 'I cut it into eight, so a portion is', 'cut into 12. One bar is': what is cut is no slice where it is called so. */
+function partAhead({ marks }: Text, { end }: Quantity): 'portion' | 'piece' | null {
+  const part = marks.firstIn('scope', end, end + CALLED)?.role;
+  if (part?.scope === 'portion') return 'portion';
+  return part?.scope === 'each' && part.link !== 'counted' ? 'piece' : null;
 }
 
 /** 'Pots: 5', 'Slices – 12': what is counted stands before the number, at the beginning of a line or sentence. */

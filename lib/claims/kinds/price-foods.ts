@@ -106,14 +106,11 @@ function packFood(text: Text, { begin, end }: Quantity): string | null {
   const all = marks.at('allOfIt', lead)?.to ?? lead;
   const one = language.numbers.article.has(tokens[all]?.folded ?? '') ? all + 1 : all;
   if (one === end || !marks.at('pack', marks.at('filler', one)?.to ?? one)) return null;
-  let found: string | null = null;
-  for (let at = Math.max(0, begin - PACKED); at < begin; at += 1) {
-    const food = text.food(at);
-    if (!food || food.to > begin || isDish(text, food.name)) continue;
-    const links = ['joiner', 'small', 'filler', 'copula', 'hedge', 'dear'] as const;
-    if (only(text, food.to, begin, links)) found = food.name;
-  }
-  return found;
+  const links = ['joiner', 'small', 'filler', 'copula', 'hedge', 'dear'] as const;
+  const found = foodsIn(text, begin - PACKED, begin).findLast(
+    ({ name, to }) => !isDish(text, name) && only(text, to, begin, links),
+  );
+  return found?.name ?? null;
 }
 
 function foodOf(text: Text, at: number): string | null {

@@ -1,4 +1,5 @@
 import type { FoodSpan } from '../words/foods';
+import { foodsIn } from '../words/foods-in';
 import type { Mark } from '../words/marks';
 import { made } from '../numbers/multiples';
 import { isDish } from '../words/dish-word';
@@ -35,10 +36,5 @@ function foodOf(text: Text, { from, to }: Mark<'times'>, begin: number): FoodSpa
   const of = text.language.numbers.of.has(text.tokens[to]?.folded ?? '') ? to + 1 : to;
   const behind = text.food(of);
   if (behind) return behind;
-  let found: FoodSpan | null = null;
-  for (let at = Math.max(begin, from - NEAR); at < from; at += 1) {
-    const food = text.food(at);
-    if (food && food.to <= from) found = food;
-  }
-  return found;
+  return foodsIn(text, Math.max(begin, from - NEAR), from).at(-1) ?? null;
 }

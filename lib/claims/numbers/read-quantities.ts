@@ -8,6 +8,7 @@ import { numberContext } from './number-context';
 import { numberAt, type NumberSpan } from './numbers';
 import type { Quantity } from './quantity';
 import type { Hedge } from '../statement';
+import { saysNumber } from '../words/says-number';
 import type { Text } from '../words/text';
 import { rangeWithUnits } from './ranges';
 import { followedByCopula } from '../words/followed-by-copula';
@@ -55,7 +56,11 @@ function partSaid(text: Text, at: number): number {
     text.marks.at('ofThem', at + 1) && text.marks.before('serve', at)?.role.as === 'any';
   // 'for one pound forty a head'
   const one = scope && text.language.numbers.cardinals.has(text.tokens[scope.to - 1]?.folded ?? '');
-  const counts = one && text.marks.at('unit', scope.to)?.role.of === 'mass';
+  // 'all 8 lunches'
+  const many =
+    scope && scope.role.scope === 'whole' && saysNumber(text.tokens[scope.to - 1], text.language);
+  const made = many && text.marks.at('thing', scope.to)?.role.as === 'meal';
+  const counts = made || (one && text.marks.at('unit', scope.to)?.role.of === 'mass');
   if (scope && !counts && !counted && !holdsFood(text, scope)) {
     if (scope.role.link !== 'subject' || followedByCopula(text, scope.to)) return scope.to;
   }

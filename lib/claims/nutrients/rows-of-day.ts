@@ -12,11 +12,11 @@ interface Row {
 }
 
 /**
- * Rows of a written list whose energy comes to that of a row below them are of a dish each, whatever stands above:
+ * Rows of a day's list whose energy comes to that of a row below them are of a dish each, and none of the day:
  * 'WHAT I ATE TODAY / oats 390 cal, 22 g protein / tacos 510 cal, 34 g protein / TOTAL 900 cal'.
  */
 export function sayRowsOfDay(text: Text, quantities: readonly Quantity[]): void {
-  if (text.spoken) return;
+  if (text.spoken || !text.marks.all('scope').some(({ role }) => role.scope === 'day')) return;
   const rows = rowsOf(text, quantities);
   rows.forEach((total, index) => {
     let sum = 0;
@@ -30,9 +30,11 @@ export function sayRowsOfDay(text: Text, quantities: readonly Quantity[]): void 
   });
 }
 
+/** 'oats 390 cal' in a row of its own is a meal, and no ingredient. */
 function sayDish(quantity: Quantity): void {
-  const { said } = quantity;
-  if (said?.kind === 'nutrient' && said.scope === undefined)
+  if (quantity.said?.kind !== 'nutrient') return;
+  const { food: _, ...said } = quantity.said;
+  if (said.scope === undefined || said.scope === 'ingredient')
     quantity.said = { ...said, scope: 'dish' };
 }
 

@@ -108,7 +108,8 @@ export function mentionsOf(
   const total = lastMeal(text, quantities);
   for (const mark of all.sort((a, b) => a.from - b.from || b.to - a.to)) {
     const ahead = mark.role.scope === 'whole' && begins.has(mark.to) && isTotal(text, mark);
-    if (within.has(mark.from) || mark.from < free) continue;
+    // 'all of these are rough'
+    if (within.has(mark.from) || mark.from < free || text.marks.at('allAbout', mark.from)) continue;
     if (mark.role.scope === 'unknown' && made.has(mark.from)) continue;
     if (!(ahead || isSaid(text, mark, ends, begins))) {
       // 'the expensive bit of the day' says no day either.
