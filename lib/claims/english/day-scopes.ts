@@ -22,7 +22,7 @@ export const DAY_SCOPES: [string, Role][] = [
   ),
   ...scope(
     framed(
-      'day {} total, day {} totals, total for day {}',
+      'day {} total, day {} totals, total for day {}, day {} done, day {} in total',
       phrasesOf('one, two, three, four, five, six, seven, 1, 2, 3, 4, 5, 6, 7'),
     ),
     'day',

@@ -80,7 +80,7 @@ export const KINDS: [string, Role][] = [
     as: 'portion',
   }),
   ...all<Role>(
-    "end up with, ended up with, ends up with, i end up with, you end up with, came out with, comes out with, turned into, turns into, i'm getting, im getting, i am getting, we're getting, you're getting, you'll have, you have, you've got, i've got, that's, that is, we have, we've got, yielded, got me, gives us, gave me, gave us, gave you, gives, gives you, gives me, we get, you get, i get, i got, get, got, we got, getting, we are getting, that makes, gets me, gets you, gets us, there's, there is, there are, you'll get, i'll get, out come, comes out as",
+    "end up with, ended up with, ends up with, i end up with, you end up with, came out with, comes out with, turned into, turns into, i'm getting, im getting, i am getting, we're getting, you're getting, you'll have, you have, you've got, i've got, that's, that is, we have, we've got, yielded, got me, gives us, gave me, gave us, gave you, gives, gives you, gives me, we get, you get, i get, i got, get, got, we got, getting, we are getting, that makes, i've, we've, gets me, gets you, gets us, there's, there is, there are, you'll get, i'll get, out come, comes out as",
     { cat: 'serve', as: 'any' },
   ),
   ...all<Role>('makes, make, made, yields, yield, made', {

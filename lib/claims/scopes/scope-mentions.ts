@@ -119,7 +119,10 @@ export function mentionsOf(
     // 'in total for the day' is of the day.
     const day = text.marks.at('scope', mark.to)?.role.scope;
     if (mark.role.scope === 'whole' && (day === 'day' || day === 'soFar')) continue;
-    if (isDenied(text, mark)) continue;
+    if (isDenied(text, mark)) {
+      free = mark.to;
+      continue;
+    }
     if (isApposition(text, mark, ends)) {
       free = mark.to;
       continue;
