@@ -19,6 +19,15 @@ describe('parts that come to their sum', () => {
       'the base by itself is 610 calories the filling’s 890 so the whole pie fifteen hundred',
       [kcal(610, 'ingredient base'), kcal(890, 'ingredient filling'), kcal(1500, 'whole')],
     ],
+    [
+      'two eggs, that is 12 grams, and the cottage cheese is another 24, so 36 grams of protein',
+      [
+        'amount 2 piece egg',
+        'nutrient 12 protein g ingredient egg',
+        'nutrient 24 protein g ingredient cottage cheese',
+        'nutrient 36 protein g',
+      ],
+    ],
     // They come to something else: nobody can say of what the second is.
     ['the base is 610 calories the filling’s 890 and the whole pie is 1,900 calories', null],
   ])('%s', (text, expected) => {
@@ -98,6 +107,12 @@ describe('how much of it a number is of', () => {
       ['portions 8 portion', kcal(365, 'portion')],
     ],
     ['so far it is 900 calories today', [kcal(900, 'soFar')]],
+    ['12 g of fibre, half of what you need in a day', ['nutrient 12 fibre g']],
+    ['calories are sat at five thirty', [kcal(530)]],
+    [
+      'you would pay twelve dollars for it at a restaurant and it cost me three fifty',
+      ['price 12 USD compared', 'price 3.5 USD'],
+    ],
   ])('%s', (text, expected) => expect(brief(text)).toEqual(expected));
 
   test('in written lists', () => {

@@ -38,7 +38,7 @@ export const DAY_SCOPES: [string, Role][] = [
   ...scope(['of the day'], 'day', 'behind'),
   ...scope(
     phrasesOf(
-      'takes me to, brings me to, takes me up to, brings me up to, puts me on, leaves me on, taking me to, bringing me to, so far, so far today, today so far, for the day so far, up to now, the day so far, until now, running total, thus far, as of now, up to this point, before dinner, so far for the day, day so far, at this point in the day, by this point, at this stage of the day, by this stage, by now, as it stands, to this point, with dinner still to come, with dinner to go, the running total, my running total, tally so far, up til now, up till now, up until now, up to here, to date, by lunchtime, by lunch, by mid afternoon, before my dinner, before tea, thus far today, at this stage, the tally',
+      'takes me to, brings me to, takes me up to, brings me up to, puts me on, leaves me on, taking me to, bringing me to, so far, so far today, today so far, for the day so far, up to now, the day so far, until now, running total, thus far, as of now, up to this point, before dinner, so far for the day, day so far, at this point in the day, by this point, going into dinner, heading into dinner, going into lunch, heading into lunch, with dinner to come, with lunch to come, at this stage of the day, by this stage, by now, as it stands, to this point, with dinner still to come, with dinner to go, the running total, my running total, tally so far, up til now, up till now, up until now, up to here, to date, by lunchtime, by lunch, by mid afternoon, before my dinner, before tea, thus far today, at this stage, the tally',
     ),
     'soFar',
     'free',

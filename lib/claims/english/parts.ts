@@ -1,5 +1,5 @@
 import type { Role } from '../language';
-import { all, phrasesOf, set } from './words';
+import { all, framed, phrasesOf, set } from './words';
 
 /** What a dish lies in, or all of it; and kinds of dishes, which are the dish itself unless 'whole' is said. */
 export const VESSELS = phrasesOf(
@@ -51,9 +51,10 @@ export const THINGS: [string, Role][] = [
     phrasesOf('lunch, dinner, breakfast, supper, meal, tea, tub, meal prep, feed, takeaway box'),
     'meal',
   ),
-  ...phrasesOf('breakfast, lunch, dinner, supper, brunch, snack, snacks').map(
-    (meal): [string, Role] => [meal, { cat: 'meal', meal }],
-  ),
+  ...[
+    ...phrasesOf('breakfast, lunch, dinner, supper, brunch, snack, snacks'),
+    ...framed('meal {}', phrasesOf('one, two, three, four, five, six, 1, 2, 3, 4, 5, 6')),
+  ].map((meal): [string, Role] => [meal, { cat: 'meal', meal }]),
   ...all<Role>('little ones, small ones, big ones, ones', { cat: 'thing', as: 'piece' }),
   ...thing(SLICE, 'slice'),
   ...thing(EACH, 'piece'),

@@ -65,7 +65,7 @@ export const SCOPES: [string, Role][] = [
   ),
   ...scope(
     phrasesOf(
-      'in total, altogether, total, in all, all in, overall, all up, together, all together, combined, all of it together, the lot together, put together',
+      'in total, altogether, total, totals, in all, all in, overall, all up, together, all together, combined, all of it together, the lot together, put together',
     ),
     'whole',
     'behind',
@@ -220,7 +220,7 @@ export const SCOPES: [string, Role][] = [
   // Ends what was said of another thing, and no part.
   ...scope(
     phrasesOf(
-      'were at, were on, we are at, and this is, but this is, whereas this is, and this has, but this has, this is, this has, and this comes in at, this comes in at, and this comes to, but this comes to',
+      'it cost me, it costs me, it cost us, this cost me, this costs me, i paid, were at, were on, we are at, and this is, but this is, whereas this is, and this has, but this has, this is, this has, and this comes in at, this comes in at, and this comes to, but this comes to',
     ),
     'dish',
     'ahead',

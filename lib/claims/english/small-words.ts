@@ -95,7 +95,7 @@ export const SMALL_WORDS: [string, Role][] = [
   ),
   ...all<Role>('per', { cat: 'per' }),
   ...all<Role>(
-    'at, @, up at, up there at, in strong at, on the high side at, on the low side at, high at, low at, lower at, higher at, down at, in at, right down at, way down at, way up at, right up at, is up at, is down at, are up at, are down at, sat at, on at',
+    'at, @, up at, up there at, in strong at, on the high side at, on the low side at, high at, low at, lower at, higher at, down at, in at, right down at, way down at, way up at, right up at, is up at, is down at, are up at, are down at, sat at, on at, down to, is down to, are down to, was down to, up to, back up to, back down to',
     { cat: 'at' },
   ),
   ...all<Role>('as, of, in, in the, on, on the, worth of', { cat: 'asWord' }),

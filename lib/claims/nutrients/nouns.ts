@@ -10,7 +10,7 @@ export function nounsOf(
   quantities: readonly Quantity[],
   taken: ReadonlySet<number>,
 ): Noun[] {
-  const { tokens, marks, language } = text;
+  const { tokens, language } = text;
   const inside = new Set<number>();
   for (const { begin, end } of quantities) for (let at = begin; at < end; at += 1) inside.add(at);
   const found: Noun[] = [];
@@ -20,7 +20,7 @@ export function nounsOf(
     const letter = letters.has(at)
       ? language.letters.get(tokens[at]?.text.toUpperCase() ?? '')
       : undefined;
-    const mark = marks.at('noun', at);
+    const mark = nounAt(text, at);
     if (letter) {
       found.push({
         nutrient: letter,
@@ -34,6 +34,13 @@ export function nounsOf(
     }
   }
   return found;
+}
+
+/** The name of a nutrient that begins at a token; not the 'sat' of 'are sat at'. */
+function nounAt({ marks }: Text, at: number) {
+  const noun = marks.at('noun', at);
+  const verb = noun && (marks.at('copula', at) ?? marks.at('copula', at - 1));
+  return verb && verb.to > noun.to ? undefined : noun;
 }
 
 /** Tokens from a nutrient to the name of a part of it. */

@@ -12,6 +12,8 @@ const MOST_PARTS = 6;
 const ROUNDED = 1;
 /** Least sum that is none by chance. */
 const LEAST = 60;
+/** The same where a word says that it was worked out. */
+const LEAST_SO = 20;
 
 /**
  * Numbers that count nothing by their own words, and come to one that does: 'patty is 190, bun 140, cheese 80, sauce
@@ -20,7 +22,8 @@ const LEAST = 60;
 export function sayParts(text: Text, quantities: readonly Quantity[]): void {
   quantities.forEach((sum, index) => {
     const { said, killed, low, high } = sum;
-    if (said?.kind !== 'nutrient' || killed !== null || low !== high || low < LEAST) return;
+    if (said?.kind !== 'nutrient' || killed !== null || low !== high) return;
+    if (low < (isConcluded(text, sum) ? LEAST_SO : LEAST)) return;
     if (said.unit !== 'kcal' && said.unit !== 'g') return;
     const parts: Quantity[] = [];
     let left = low;
@@ -38,8 +41,19 @@ export function sayParts(text: Text, quantities: readonly Quantity[]): void {
 function isPart(text: Text, part: Quantity, sum: Said): boolean {
   if (part.low !== part.high || part.low <= 0) return false;
   const same = part.said?.kind === 'nutrient' && part.said.nutrient === sum.nutrient;
-  if (same && part.killed === null) return true;
+  if ((same || isGramsOfFood(text, part, sum)) && part.killed === null) return true;
   return isOpen(text, part) || isBehindFood(text, part);
+}
+
+/** 'so thirty six grams of protein': what was said before comes to it. */
+const isConcluded = ({ marks }: Text, { begin }: Quantity) =>
+  (marks.before('so', begin) ?? marks.before('so', marks.before('copula', begin)?.from ?? -1)) !==
+  undefined;
+
+/** 'two eggs, that's twelve grams': of what is in them, and none of what they weigh. */
+function isGramsOfFood(text: Text, { said, begin }: Quantity, sum: Said): boolean {
+  const grams = said?.kind === 'amount' && said.unit === 'g' && sum.unit === 'g';
+  return grams && said.food !== undefined && text.marks.before('which', begin) !== undefined;
 }
 
 /** 'beans one twenty rice two hundred': a bare number right behind a food, whatever food follows. */
@@ -54,8 +68,9 @@ function isBehindFood(
 function sayEach(text: Text, parts: readonly Quantity[], { nutrient, unit }: Said): void {
   for (const part of parts) {
     if (nutrient === undefined) continue;
-    const food = foodOfPart(text, part) ?? nameOfPart(text, part);
-    if (part.said !== null) {
+    const grams = part.said?.kind === 'amount' ? part.said.food : undefined;
+    const food = grams ?? foodOfPart(text, part) ?? nameOfPart(text, part);
+    if (part.said !== null && grams === undefined) {
       // 'patty is 190 calories': only what they come to tells that it is no number of the dish.
       if (food !== null && part.said.scope === undefined && part.said.dish === undefined)
         part.said = { ...part.said, scope: 'ingredient', food };
