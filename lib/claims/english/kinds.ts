@@ -26,7 +26,7 @@ export const KINDS: [string, Role][] = [
     { cat: 'scale' },
   ),
   ...all<Role>(
-    "fan, convection, fan oven, fan assisted, fan forced, (fan), if it's a fan, if it is a fan, if it's a fan one, if it is a fan one, if it is fan, if yours is fan, if its a fan, if it's fan, if you have a fan, if you've a fan, if you've got a fan, if you have a fan oven, if yours is a fan, if it's a fan oven, with the fan on, with the fan, in a fan, in a fan oven, on fan, for fan, for a fan, for a fan oven, on convection, with a fan, fan on",
+    "fan, convection, fan oven, fan assisted, fan forced, (fan), if it's a fan, if it is a fan, if it's a fan one, if it is a fan one, if it is fan, if yours is fan, if its a fan, if it's fan, if you have a fan, if you've a fan, if you've got a fan, if you have a fan oven, if yours is a fan, if it's a fan oven, with the fan on, with the fan, in a fan, in a fan oven, if you've the fan, if you have the fan, if you've got the fan, if you've a fan on, with fan, is with fan, with fan then, is with fan then, on fan, for fan, for a fan, for a fan oven, on convection, with a fan, fan on",
     { cat: 'fan' },
   ),
 
@@ -51,7 +51,7 @@ export const KINDS: [string, Role][] = [
     { cat: 'timeBehind', as: 'before' },
   ),
   ...all<Role>(
-    "in the oven, on the hob, in the pan, under the grill, in the air fryer, in the airfryer, in the fryer, in the fridge, in the freezer, on the stove, on the heat, in the pot, under the broiler, and it's done when, and it is done when, and they're done when, and they are done when, until it's done, on the barbecue, on the grill, in the slow cooker, in the microwave, on low, on high",
+    "in the oven, on the hob, in the pan, under the grill, in the air fryer, in the airfryer, in the fryer, in the fridge, in the freezer, on the stove, on the heat, in the pot, under the broiler, and it's done when, and it is done when, and they're done when, and they are done when, until it's done, off the heat, on the barbecue, on the grill, in the slow cooker, in the microwave, on low, on high",
     { cat: 'timeBehind', as: 'place' },
   ),
   ...all<Role>(

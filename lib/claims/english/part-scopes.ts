@@ -16,7 +16,7 @@ export const ofPart = (nouns: readonly string[], of: Scope): [string, Role][] =>
   ),
   ...scope(
     framed(
-      'one {}, this {}, for one {}, in one {}, the whole {}, each of the {}, 1 {}, 1 whole {}',
+      'one {}, this {}, for one {}, in one {}, the whole {}, each of the {}, 1 {}, 1 whole {}, full {}, a full {}, the full {}, one full {}',
       nouns,
     ),
     of,

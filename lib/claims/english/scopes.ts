@@ -48,6 +48,11 @@ export const SCOPES: [string, Role][] = [
     'whole',
     'behind',
   ),
+  ...scope(
+    framed('for the {}', phrasesOf('loaf, cake, pie, pizza, quiche, traybake, cheesecake')),
+    'whole',
+    'behind',
+  ),
   ...scope(framed('the {}, this {}, a {}', VESSELS), 'whole', 'subject'),
   ...scope(
     phrasesOf(
@@ -174,7 +179,7 @@ export const SCOPES: [string, Role][] = [
     'portion',
     'free',
   ),
-  ...scope(phrasesOf('per piece, a piece, / piece, / each, ea'), 'each', 'behind'),
+  ...scope(phrasesOf('per piece, a piece, the piece, / piece, / each, ea'), 'each', 'behind'),
   ...scope(
     phrasesOf(
       'for one of them, for one of these, for one of those, each, apiece, a pop, a go, each one, each of them, every one, every single one, one of them, one of these, one of those, each of these, each of those',

@@ -1,3 +1,4 @@
+import { sentenceStart } from '../words/context';
 import type { Quantity } from '../numbers/quantity';
 import type { Text } from '../words/text';
 import { saysNumber } from '../words/says-number';
@@ -10,6 +11,7 @@ export const isMade = (
   before: Quantity | undefined,
 ): boolean =>
   isEach(text, to) ||
+  (isFirst(text, quantity, to) && !isListed(text, quantity, to, before)) ||
   (((isOwnLine(text, quantity, to) && !isEaten(text, quantity, to)) ||
     isOfTitle(text, quantity, to)) &&
     !isListed(text, quantity, to, before));
@@ -51,6 +53,21 @@ function isEach({ marks, tokens, language }: Text, to: number): boolean {
   if (comma && each.role.scope === 'each' && each.role.link === 'free') return true;
   if (each?.role.link !== 'counted') return false;
   return tokens.slice(to, each.from).some((token) => saysNumber(token, language));
+}
+
+/** Tokens in which each of what was counted first is told. */
+const FIRST_REACH = 18;
+
+/** 'Six burritos, freezer, done. Each one is 410 calories': what a text or sentence begins with, and each of them later. */
+function isFirst(text: Text, { begin, low }: Quantity, to: number): boolean {
+  const { marks, tokens, context } = text;
+  if (context.form === 'title' || low < FEW || sentenceStart(text, begin) !== begin) return false;
+  if (!/^[.,]$/.test(tokens[to]?.text ?? '')) return false;
+  for (let at = to; at < to + FIRST_REACH; at += 1) {
+    const part = marks.at('scope', at);
+    if (part?.role.link === 'counted') return true;
+  }
+  return false;
 }
 
 /** Pieces of a dish of which fewer may be what somebody eats. */

@@ -73,6 +73,10 @@ function ofWhole(text: Text, { begin, unitEnd }: Quantity): 'whole' | 'portion' 
   const { article, of } = language.numbers;
   const word = (at: number) => tokens[at]?.folded ?? '';
   if (article.has(word(begin - 1)) && isDishWord(word(unitEnd), language)) return 'whole';
+  // 'Each portion (about 380 g) provides'
+  const bracket = marks.before('hedge', begin)?.from ?? begin;
+  const part = tokens[bracket - 1]?.text === '(' && marks.before('scope', bracket - 1)?.role.scope;
+  if (part === 'portion' || part === 'whole') return part;
   if (text.food(unitEnd) ?? (of.has(word(unitEnd)) || null)) return null;
   const from = marks.before('hedge', begin)?.from ?? begin;
   if (!of.has(word(from - 1))) return null;

@@ -127,7 +127,8 @@ export function portionsOf(
   // 'per portion (makes 5)'
   const part = serve && lastBefore(text, serve.from, 'scope', 3)?.role.scope;
   const unit = led === 'piece' && part === 'portion' ? part : led;
-  return { kind: 'portions', unit: led === 'slice' ? (partAhead(text, quantity) ?? led) : unit };
+  const cut = led === 'slice' || led === 'piece' ? partAhead(text, quantity) : null;
+  return { kind: 'portions', unit: cut ?? unit };
 }
 
 /** Tokens from how many it is cut into to the part that each of them is called. */

@@ -70,6 +70,7 @@ function placeOf(
     isBeforeMinutes(text, quantity) ||
     isBesideFan(text, quantity);
   if (!linked && behind !== 'inside') return null;
+  if (!degrees && isBehindMinutes(text, quantity, before) && isBare(text, quantity)) return 'oven';
   const elsewhere = mark?.role.place === 'elsewhere' && quantity.begin - mark.to <= ELSEWHERE;
   if (elsewhere) return null;
   if (behind === 'inside' && (degrees || isBare(text, quantity))) return 'inside';

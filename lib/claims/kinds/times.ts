@@ -1,5 +1,6 @@
 import { lastBefore, markBefore, markBehind } from '../words/context';
 import type { Quantity, Said } from '../numbers/quantity';
+import { wordsAt } from '../numbers/number-words';
 import { only, type Text } from '../words/text';
 
 /** Minutes below which a time without an action is a turn of speech: 'two seconds'. */
@@ -113,6 +114,16 @@ function isLeft(text: Text, quantity: Quantity): boolean {
 const isAnother = ({ tokens, language }: Text, { begin }: Quantity) =>
   language.numbers.another.has(tokens[begin - 1]?.folded ?? '');
 
+/** Degrees of an oven, °C or °F. */
+const OVEN = { least: 140, most: 500 } as const;
+
+/** The number that begins at a token, by its digits or its first words; 0 where none does. */
+function numberValue({ tokens, language }: Text, at: number): number {
+  const token = tokens[at];
+  if (token?.kind === 'number') return Number(token.text);
+  return wordsAt(tokens, at, language.numbers)?.value ?? 0;
+}
+
 /** Whether nothing that is counted follows. */
 const endsPlainly = ({ tokens, marks, food }: Text, end: number) =>
   food(end) === null &&
@@ -171,7 +182,12 @@ function bareTime(text: Text, quantity: Quantity, before: Quantity | undefined):
   const left = gap <= 14 && quantity.high <= PLACED && isLeft(text, quantity);
   // 'nine minutes, ten tops'
   const most = gap <= 2 && quantity.hedge === 'atMost' && endsPlainly(text, quantity.end);
-  return ofThem || more || extra || placed || left || most
+  // 'twelve minutes, sorry, ten at two hundred'
+  const lead = text.marks.at('lead', quantity.end);
+  const degrees = lead ? numberValue(text, lead.to) : 0;
+  const baking =
+    gap <= 14 && quantity.high <= PLACED && degrees >= OVEN.least && degrees <= OVEN.most;
+  return ofThem || more || extra || placed || left || most || baking
     ? { kind: 'minutes', unit: 'min' }
     : null;
 }

@@ -13,7 +13,7 @@ export interface Topic {
 }
 
 /** Tokens from one comparison to another that is joined to it. */
-const JOINED = 10;
+const JOINED = 14;
 
 /** 'half the calories of the bakery version'; behind another comparison also 'and half the sugar'. */
 export function shareOf(
@@ -28,7 +28,7 @@ export function shareOf(
   const after =
     before?.said?.scope === 'compared' &&
     from - before.end <= JOINED &&
-    text.marks.before('joiner', from) !== undefined;
+    text.marks.before('joiner', text.marks.before('hedge', from)?.from ?? from) !== undefined;
   // 'Compared with the canned one: half the salt'
   const other = text.marks.lastIn('scope', from - JOINED, from);
   const joined = after || (other?.role.scope === 'compared' && text.tokens[from - 1]?.text === ':');

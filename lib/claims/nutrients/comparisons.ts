@@ -68,7 +68,8 @@ export function shareOf(text: Text, quantity: Quantity, before: readonly Quantit
     const behind = of.has(text.tokens[quantity.end]?.folded ?? '')
       ? quantity.end + 1
       : quantity.end;
-    const noun = marks.at('noun', behind) ?? lastBefore(text, quantity.begin, 'noun', 12);
+    const named = marks.at('serveTitle', behind) ? marks.at('noun', behind + 1) : undefined;
+    const noun = named ?? marks.at('noun', behind) ?? lastBefore(text, quantity.begin, 'noun', 12);
     const last = before.filter((other) => other.said?.kind === 'nutrient').at(-1)?.said?.nutrient;
     const nutrient = noun?.role.nutrient ?? last;
     return nutrient === undefined ? null : { kind: 'nutrient', nutrient, unit: '%DV' };

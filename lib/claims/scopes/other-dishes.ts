@@ -52,7 +52,8 @@ function usualKinds({ marks, tokens, language }: Text): Mark<'scope'>[] {
     if (!article.has(before) && !pointers.has(before)) return [];
     for (let at = to; at < to + NAME && tokens[at]?.kind === 'word'; at += 1) {
       const word = tokens[at]?.folded ?? '';
-      if (isDishWord(word, language)) return [{ role: OTHER, from: from - 1, to: at + 1 }];
+      const piece = marks.at('thing', at)?.role.as === 'piece';
+      if (isDishWord(word, language) || piece) return [{ role: OTHER, from: from - 1, to: at + 1 }];
     }
     return [];
   });

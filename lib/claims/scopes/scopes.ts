@@ -165,7 +165,7 @@ function isOf({ tokens, language }: Text, before: Mention, { mark, scope }: Ment
   return (
     of &&
     scope !== 'compared' &&
-    scope !== 'whole' &&
+    (scope !== 'whole' || mark.role.link === 'subject') &&
     mark.from - before.mark.to <= 2 &&
     mark.from > before.mark.to
   );
@@ -241,6 +241,10 @@ function takes(
     (known?.scope === 'day' || known?.scope === 'soFar')
   )
     return false;
+  // '38 percent of the calories come from protein, and it is low fat, four grams in a slice'
+  if (quantity.said?.unit === '%' && quantity.said.against === undefined) {
+    if (!last || mark.from - quantity.end > GAP) return false;
+  }
   if (last)
     return (
       quantity.said?.kind !== 'amount' ||
@@ -265,6 +269,9 @@ const isFurther = ({ mark, scope }: Mention, { begin }: Quantity) =>
 
 /** Whether a part that was said before holds for a number: for foods, only where it stands right before. */
 function appliesTo(held: Mention, { said, begin }: Quantity): boolean {
+  // What shares have of the energy is the same in each part.
+  if (said?.unit === '%' && said.against === undefined && begin - held.mark.to > HELD / 2)
+    return false;
   if (said?.kind === 'amount' && said.food !== undefined) {
     return false;
   }
