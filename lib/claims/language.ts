@@ -43,6 +43,8 @@ export type Role =
       readonly cat: 'thing';
       readonly as: 'portion' | 'slice' | 'piece' | 'whole' | 'person' | 'meal';
     }
+  /** Denies what follows: 'not call it'. */
+  | Named<'called'>
   /** A meal of the day, by its name. */
   | { readonly cat: 'meal'; readonly meal: string }
   /** So many times what was said before, or of the noun behind it. */

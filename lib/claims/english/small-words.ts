@@ -98,6 +98,10 @@ export const SMALL_WORDS: [string, Role][] = [
     'at, @, up at, up there at, in strong at, on the high side at, on the low side at, high at, low at, lower at, higher at, down at, in at, right down at, way down at, way up at, right up at, is up at, is down at, are up at, are down at, sat at, on at, down to, is down to, are down to, was down to, up to, back up to, back down to',
     { cat: 'at' },
   ),
+  ...all<Role>(
+    "not call it, not call this, not call that, wouldn't call it, wouldn't call this, don't call it, can't call it, cannot call it",
+    { cat: 'called' },
+  ),
   ...all<Role>('as, of, in, in the, on, on the, worth of', { cat: 'asWord' }),
   ...all<Role>(
     'come from, comes from, came from, is from, are from, from, is, are, come from the, is the, are the, of it is, of them are, of that is, from the',

@@ -4,7 +4,7 @@ import { phraseAt } from '../words/phrases';
 import type { Noun } from '../numbers/quantity';
 import type { Claim, NutrientUnit } from '../statement';
 import type { Text } from '../words/text';
-import { isDishWord } from '../words/dish-word';
+import { isDish, isDishWord } from '../words/dish-word';
 
 /** A claim word with the nutrient it is made of. */
 export interface ClaimAt {
@@ -162,6 +162,8 @@ function holds(text: Text, claim: ClaimAt, first: boolean): boolean {
     if (denied.has(tokens[claim.from - back]?.folded ?? '') && claim.claim !== 'noAdded')
       return false;
   }
+  // 'I would not call it a light dish'
+  if (isNotCalled(text, claim.from)) return false;
   for (let back = 2; back <= 5; back += 1) {
     const found = phraseAt(asked, tokens, claim.from - back);
     if (found && found.next >= claim.from - 2 && found.next <= claim.from) return false;
@@ -180,11 +182,29 @@ function holds(text: Text, claim: ClaimAt, first: boolean): boolean {
   if (next && phraseAt(language.claims.behind, tokens, next.to)) return true;
   if (first) return true;
   const food = text.food(claim.to);
+  // 'a no added sugar ketchup': what a food is called; 'no added sugar. Oats go in' ends before it.
+  const named = claim.claim === 'noAdded' && text.spoken === false && isOfFood(text, claim);
+  if (named) return false;
   if (!food || claim.claim === 'noAdded' || claim.nutrient === undefined) return true;
   // 'high protein bean stew'
   if (dishes.has(tokens[food.to]?.folded ?? '') || isTitleHead(text, food.to)) return true;
   const head = tokens[food.to - 1]?.folded ?? '';
   return isDishWord(head, language) || isTitleHead(text, food.to - 1);
+}
+
+/** Tokens from 'not call it' to what it is not called. */
+const CALLED = 3;
+
+function isNotCalled({ marks }: Text, from: number): boolean {
+  const call = marks.lastIn('called', from - CALLED - 1, from);
+  return call !== undefined;
+}
+
+/** Whether an article leads what is claimed, and a food that is no dish follows: 'a no added sugar ketchup'. */
+function isOfFood(text: Text, { from, to }: ClaimAt): boolean {
+  const food = text.food(to);
+  const one = text.language.numbers.article.has(text.tokens[from - 1]?.folded ?? '');
+  return one && food !== null && food.from - to <= 1 && !isDish(text, food.name);
 }
 
 /** Behind the last comma before a question mark. */

@@ -48,7 +48,9 @@ export function temperatureOf(
 function fanOf({ marks }: Text, { end, begin }: Quantity): number {
   const behind = marks.at('fan', end);
   if (behind) return behind.to;
-  return marks.before('fan', begin) ? end : 0;
+  const before = marks.before('fan', begin);
+  // 'with fan then 180, without fan 200'
+  return before && !marks.before('not', before.from) ? end : 0;
 }
 
 function placeOf(

@@ -24,7 +24,11 @@ export function sayBothScales(text: Text, quantities: readonly Quantity[]): void
       if (!isScaleNamed(text, known ? first.begin - NAMED : first.end, second.end + NAMED))
         continue;
       const [celsius, fahrenheit] = first.low < second.low ? [first, second] : [second, first];
-      celsius.said ??= { kind: 'ovenTemperature', unit: 'C' };
+      // '170 fan, that's 340 for the Americans': with its fan as well.
+      const fan = known?.fan ? { fan: true as const } : {};
+      celsius.said ??= { kind: 'ovenTemperature', unit: 'C', ...fan };
+      if (fahrenheit.unit === null)
+        fahrenheit.said = { kind: 'ovenTemperature', unit: 'F', ...fan };
       fahrenheit.said ??= { kind: 'ovenTemperature', unit: 'F' };
       return;
     }
@@ -34,7 +38,7 @@ export function sayBothScales(text: Text, quantities: readonly Quantity[]): void
 /** Whether a number may be degrees of an oven, or is. */
 function mayBeDegrees({ said, killed, unit, noun, low, high }: Quantity): boolean {
   if (killed !== null || noun !== null || low !== high || low % 5 !== 0) return false;
-  if (said !== null) return said.kind === 'ovenTemperature' && said.fan !== true;
+  if (said !== null) return said.kind === 'ovenTemperature';
   return unit === null || unit.of === 'degree';
 }
 

@@ -54,6 +54,8 @@ const NEARLY = 0.03;
 export function moneyOf({ money, low, high }: Quantity, { low: all }: Topic): number | undefined {
   if (money !== undefined || all === null || low !== high) return money;
   if (!Number.isInteger(low) || low < CENTS.least || low > CENTS.most) return undefined;
+  // 'forty eight pence a portion, and this one is seventy two'
+  if (all < 1 && all * 100 >= CENTS.least / 2) return low / 100;
   const parts = all / (low / 100);
   const whole = Math.round(parts);
   return whole >= 2 && Math.abs(parts / whole - 1) <= NEARLY && low > all ? low / 100 : undefined;

@@ -110,10 +110,19 @@ export function settleDifferences(text: Text, quantities: readonly Quantity[]): 
       const open = other.said?.scope === undefined || other.said.scope === 'ingredient';
       if (open && lower === (against === 'less') && leadsBack(text, other.end, own.begin))
         other.said = compare(other.said, 'itsOwn');
+      // 'OURS 430 kcal / BOX 610 kcal / 180 less'
+      else if (!lower && against === 'less' && isOwn(text, other) && own.said?.scope === undefined)
+        own.said = compare(own.said, 'itsOwn');
     }
     if (pair || against === 'less') quantity.said = compare(said, against);
     else quantity.killed = 'more than nobody knows';
   });
+}
+
+/** Whether a number is this dish's by its own words, right before it: 'ours', 'this one is'. */
+function isOwn({ marks }: Text, { begin }: Quantity): boolean {
+  const part = marks.before('scope', begin) ?? marks.before('scope', begin - 1);
+  return part?.role.scope === 'dish';
 }
 
 /** Whether nothing follows that 'less' or 'more' would be said of. */

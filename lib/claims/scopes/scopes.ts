@@ -108,6 +108,10 @@ export function giveScopes(
       if (held && appliesTo(held, quantity)) fixed.set(quantity, held);
     }
   }
+  // A title that says a day is of that day: 'I ate 1,700 calories of soup in a day: 98 g of protein'.
+  const day = text.context.form === 'title' && mentions.find(({ scope }) => scope === 'day');
+  for (const quantity of day ? scoped : [])
+    if (day && !fixed.has(quantity)) fixed.set(quantity, day);
   const counted = partsByCounts(text, quantities, fixed);
   for (const quantity of scoped) {
     const part = counted.get(quantity);
@@ -249,10 +253,18 @@ function takes(
     return (
       quantity.said?.kind !== 'amount' ||
       quantity.said.food === undefined ||
-      (mark.from === quantity.end && isOfFoodToo(text, mark, scope))
+      (mark.from === quantity.end && isOfFoodToo(text, mark, scope)) ||
+      (scope === 'portion' && goesInto(text, quantity, mark))
     );
   if (quantity.said?.kind === 'amount') return false;
   return known === undefined || (mark.role.link === 'counted' && isFurther(known, quantity));
+}
+
+/** 'six ounces of chicken goes in every portion'. */
+function goesInto({ marks }: Text, { end }: Quantity, mark: Mention['mark']): boolean {
+  const verb = marks.at('use', end) ?? marks.at('into', end);
+  const every = mark.role.link === 'free';
+  return every && verb !== undefined && verb.to >= mark.from && mark.from > end;
 }
 
 /** 'thirty grams of cheese a portion', 'forty grams of butter for the whole pan'; no 'two eggs in the bowl'. */

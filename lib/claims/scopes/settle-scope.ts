@@ -105,6 +105,9 @@ function winsOver(text: Text, { scope, mark }: Mention, { begin, end, said }: Qu
     return false;
   }
   // 'bread twelve pence a slice' is its own; 'the cheese adds forty cents a slice' is of the dish.
+  // 'the dal came out at one pound ninety for the whole pot'
+  const whole = scope === 'whole' && text.marks.at('serveTitle', mark.from)?.from === end;
+  if (whole && said?.kind === 'price') return true;
   if (said?.kind === 'price' && !text.marks.lastIn('adds', begin - 2, begin)) return false;
   return (
     mark.from >= end &&

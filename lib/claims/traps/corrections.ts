@@ -160,6 +160,9 @@ function isLed(text: Text, { begin, end }: Quantity, { to }: Mark<'correct'>): b
   return only(text, to, begin, ['joiner', 'copula', 'hedge']) || isSaidOfIt(text, begin);
 }
 
+/** What a heading may say anew without saying of what it is. */
+const CORRECTED: ReadonlySet<string> = new Set(['nutrient', 'ovenTemperature', 'price']);
+
 /** Tokens from a nutrient to the heading that says it anew. */
 const ABOVE = 60;
 
@@ -176,11 +179,11 @@ function withdrawEarlier(
       earlier.begin < mark.from &&
       mark.from - earlier.end <= ABOVE &&
       earlier.killed === null &&
-      earlier.said?.kind === 'nutrient' &&
+      CORRECTED.has(earlier.said?.kind ?? '') &&
       alike(earlier, stands),
   );
   const [taken, other] = above;
-  if (!taken || other || !plausible(taken, stands)) return;
+  if (!taken || other || !plausible(taken, stands) || taken.low === stands.low) return;
   taken.killed = 'taken back';
   takeOver(taken, stands);
 }

@@ -193,12 +193,21 @@ function isAim(text: Text, quantity: Quantity): boolean {
   // 'today I ate 2050 calories'
   const eat = mark && text.marks.before('eat', mark.to);
   if (eat && text.marks.before('scope', eat.from)?.role.scope === 'day') return false;
+  // 'I ate 165 g of protein a day', in a title: of the day that it shows
+  const shown = text.context.form === 'title' && eat !== undefined && eat.to === mark?.to;
+  if (shown && isDaySaid(text, mark.to)) return false;
   // 'with rice you add 180 calories'
   const adds = mark && text.marks.before('adds', mark.to);
   const added = adds && adds.from < mark.from;
   if (mark && !than && !eaten && !added && only(text, mark.to, quantity.begin, links)) return true;
   const behind = text.marks.at('targetBehind', end);
   return behind !== undefined;
+}
+
+function isDaySaid({ marks, tokens }: Text, from: number): boolean {
+  for (let at = from; at < tokens.length; at += 1)
+    if (marks.at('scope', at)?.role.scope === 'day') return true;
+  return false;
 }
 
 /** '42 not 48 grams of protein': what the denied number counts is what the one before it counts. */
