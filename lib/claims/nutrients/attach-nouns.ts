@@ -1,6 +1,6 @@
 import { nounsOf } from './nouns';
 import type { Noun, Quantity } from '../numbers/quantity';
-import { endRow, shareNouns, type Element } from './shared-nouns';
+import { endRow, shareNouns, startRow, type Element } from './shared-nouns';
 import { only, type Text } from '../words/text';
 import { saysNumber } from '../words/says-number';
 
@@ -29,7 +29,9 @@ export function attachNouns(
   const split = new Map<Quantity, readonly Quantity[]>();
   for (const run of runsOf(text, elements)) {
     if (shareNouns(text, run, split)) continue;
-    const { alone, row } = endRow(text, run);
+    const start = startRow(text, run);
+    if (start.row.length > 0) shareNouns(text, start.row, split);
+    const { alone, row } = endRow(text, start.alone);
     if (row.length > 0) shareNouns(text, row, split);
     for (const chain of chainsOf(text, alone)) orient(text, chain);
   }

@@ -62,6 +62,25 @@ export function shareNouns(
 }
 
 /**
+ * The row that a run begins with, before numbers that have nouns of their own: 'protein, carbs, fat: 41, 52, 16' on a
+ * line, '516 cal' on the next. What stands behind is `alone`.
+ */
+export function startRow(
+  { tokens }: Text,
+  run: readonly Element[],
+): { readonly alone: readonly Element[]; readonly row: readonly Element[] } {
+  const order = run.map(({ of }) => (of === 'number' ? 'q' : 'n')).join('');
+  const none = { alone: run, row: [] };
+  const [, nouns = ''] = /^(n{2,})q/.exec(order) ?? [];
+  const count = 2 * nouns.length;
+  const fits = order.startsWith(nouns + 'q'.repeat(nouns.length)) && order.length > count;
+  const [last, next] = [run[count - 1], run[count]];
+  if (nouns === '' || !fits || !last || !next) return none;
+  const line = tokens.slice(last.to, next.from).some(({ kind }) => kind === 'line');
+  return line ? { alone: run.slice(count), row: run.slice(0, count) } : none;
+}
+
+/**
  * The row of numbers and nouns that a run ends with, behind numbers that have nouns of their own: 'four thirty calories,
  * thirty one, forty four and nine protein carbs and fat', or on a line of its own. What stands before is `alone`.
  */

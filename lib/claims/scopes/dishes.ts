@@ -1,5 +1,6 @@
 import { endWithNoun, type Quantity } from '../numbers/quantity';
 import { isSaidOfIt } from '../words/said-of-it';
+import { saysNumber } from '../words/says-number';
 import { only, type Text } from '../words/text';
 import { titleNames, type TitleNames } from '../words/title-names';
 import { kindMentions } from './dish-kinds';
@@ -89,11 +90,33 @@ function dishAt(text: Text, mentions: readonly DishMention[], at: number): DishM
   for (let token = last.to; token < at; token += 1)
     if (text.marks.at('scope', token)?.role.scope === 'dish') return null;
   const { sentences, spoken } = text;
+  if (!spoken && isHeading(text, last) && isBlockBelow(text, last.to, at)) return last;
   const goesOn = text.marks.at('copula', last.to) !== undefined && isSaidOfIt(text, at);
   // 'The orzo is 480 calories a bowl. It has 31 g of protein.'
   const held = spoken || (goesOn && (sentences.of[last.from] ?? 0) + 1 === sentences.of[at]);
   if (!held && sentences.of[last.from] !== sentences.of[at]) return null;
   return last;
+}
+
+/** Tokens of a heading: a dish's name with what stands in brackets behind it. */
+const HEADING = 8;
+
+/** Whether a dish's name stands on a line without any number of its own. */
+function isHeading({ tokens, language }: Text, { from, to }: DishMention): boolean {
+  if ((tokens[from - 1]?.kind ?? 'line') !== 'line') return false;
+  for (let at = to; at <= to + HEADING; at += 1) {
+    const token = tokens[at];
+    if (token === undefined || token.kind === 'line') return token !== undefined;
+    if (saysNumber(token, language)) return false;
+  }
+  return false;
+}
+
+/** Whether no blank line stands between a heading and a number below it. */
+function isBlockBelow({ tokens }: Text, from: number, to: number): boolean {
+  for (let at = from; at + 1 < to; at += 1)
+    if (tokens[at]?.kind === 'line' && tokens[at + 1]?.kind === 'line') return false;
+  return true;
 }
 
 /** Tokens from a number to the dish that it is said of behind it. */
@@ -119,7 +142,22 @@ export function dishOf(
     tokens[next.to]?.kind !== 'number' &&
     marks.firstIn('so', to, next.from) === undefined &&
     only(text, to, next.from, links);
-  return behind ? next : dishAt(text, mentions, begin);
+  if (behind) return next;
+  const last = dishAt(text, mentions, begin);
+  return last ?? (next && isToldBehind(text, to, next) ? next : null);
+}
+
+/** Tokens from a number of a row to the dish that is told behind the row. */
+const TOLD = 16;
+
+/** 'calories six ninety, protein fifty eight, that's the skillet': right behind the row that it is of. */
+function isToldBehind({ marks, tokens, spoken }: Text, end: number, { from, to }: DishMention) {
+  const the = marks.before('filler', from)?.from ?? from;
+  const that = marks.before('which', the);
+  if (!spoken || !that || that.from < end || from - end > TOLD) return false;
+  for (let at = end; at < that.from; at += 1)
+    if (marks.at('so', at) ?? marks.at('scope', at)) return false;
+  return marks.at('copula', to) === undefined && tokens[to]?.kind !== 'number';
 }
 
 /** The place of the first mention that begins at a token or behind it. */
