@@ -30,6 +30,7 @@ import type { Quantity, Said } from './numbers/quantity';
 import { readQuantities } from './numbers/read-quantities';
 import { sameAgain } from './kinds/same-again';
 import { sayPrepared } from './kinds/same-food';
+import { sayRunningSums } from './scopes/running-sums';
 import { giveScopes } from './scopes/scopes';
 import type { Statement, TextContext } from './statement';
 import { sayFoodsNotNutrients } from './kinds/sugar-and-salt';
@@ -104,6 +105,7 @@ export function readStatements(
   softenParts(prepared, all);
   softenAll(prepared, all);
   nameDishes(prepared, all, dishes);
+  sayRunningSums(prepared, all);
   giveScopes(prepared, all, dishes);
   const kept = all.filter(({ killed, said }) => killed === null && said !== null);
   const foods = namedFoods(prepared, takenBy(prepared, all, claims.taken));

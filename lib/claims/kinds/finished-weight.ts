@@ -67,6 +67,19 @@ function bareWeight(text: Text, quantity: Quantity): Said | null {
 /** Tokens around a weight in which a nutrient would be what is weighed. */
 const TOPIC = 50;
 
+/** Tokens of an aside between a part and its verb. */
+const ASIDE = 12;
+
+/** 'one serving, as you see it on the plate, is': a part that an aside parts from its verb. */
+function partAside({ marks, tokens }: Text, verb: number) {
+  if (tokens[verb - 1]?.text !== ',') return undefined;
+  for (let at = verb - 2; at >= verb - ASIDE; at -= 1) {
+    if (tokens[at]?.kind === 'number') return undefined;
+    if (tokens[at]?.text === ',') return marks.before('scope', at);
+  }
+  return undefined;
+}
+
 /** 'a loaf of about eight hundred and fifty grams', 'for a 750 g loaf': the dish or part that a mass stands beside. */
 function ofWhole(text: Text, { begin, unitEnd }: Quantity): 'whole' | 'portion' | null {
   const { marks, tokens, language } = text;
@@ -162,7 +175,8 @@ function isPartWeighed(text: Text, quantity: Quantity): boolean {
   const colon = tokens[quantity.begin - 1]?.text === ':' && quantity.low >= HEAVY;
   const all = colon && lastBefore(text, quantity.begin, 'scope', HEADED)?.role.scope === 'whole';
   if (all && !isOfNutrient(text, quantity.begin - HEADED, quantity.end + 2)) return true;
-  const scope = copula && marks.before('scope', copula.from)?.role.scope;
+  const scope =
+    copula && (marks.before('scope', copula.from) ?? partAside(text, copula.from))?.role.scope;
   if (scope !== 'each' && scope !== 'portion' && scope !== 'slice') return false;
   const noun = text.marks.lastIn('noun', quantity.begin - TOPIC, quantity.begin + GAP);
   return quantity.unit?.unit !== 'g' || quantity.low >= HEAVY || (scope === 'each' && !noun);

@@ -88,9 +88,10 @@ function gearBefore(text: Text, { begin }: Quantity) {
   const pronoun = [first, tokens[(link?.from ?? 0) - 1]?.folded].some(
     (word) => word !== undefined && language.claims.subjects.has(word),
   );
-  const near = pronoun
-    ? marks.lastIn('gear', begin - PRONOUN, begin)
-    : lastBefore(text, begin, 'gear', GEAR_BEFORE);
+  const far = pronoun ? marks.lastIn('gear', begin - PRONOUN, begin) : undefined;
+  // 'six burritos, freezer, done … and it costs me 70p': named in passing, and bought by nobody.
+  const bought = far && (begin - far.to <= GEAR_BEFORE || tokens[far.from - 1]?.kind === 'word');
+  const near = bought ? far : pronoun ? undefined : lastBefore(text, begin, 'gear', GEAR_BEFORE);
   // 'on camera'
   const gear = near && marks.before('who', near.to) ? undefined : near;
   if (!gear) return undefined;
@@ -116,7 +117,8 @@ function bareMoney(text: Text, quantity: Quantity, before: Quantity | undefined)
   const money = quantity.money ?? inHundredths(text, quantity);
   const pence =
     unit === null && noun === null
-      ? (saidAgain(text, quantity, before) ??
+      ? (priceToo(text, quantity, before) ??
+        saidAgain(text, quantity, before) ??
         barePence(text, quantity, before) ??
         outOfPrice(text, quantity, before))
       : null;
@@ -125,6 +127,16 @@ function bareMoney(text: Text, quantity: Quantity, before: Quantity | undefined)
   const said = moneySaid(text, quantity, before);
   if (said) quantity.low = quantity.high = money;
   return said;
+}
+
+/** 'eleven dollars for the chicken and four for the rice': whole money of another food, joined to a price. */
+function priceToo(text: Text, quantity: Quantity, before: Quantity | undefined): Said | null {
+  const { begin, end, low, high, fraction } = quantity;
+  if (before?.said?.kind !== 'price' || before.said.scope !== 'ingredient' || fraction) return null;
+  const joined = begin - before.end <= NEAR && text.marks.before('joiner', begin) !== undefined;
+  const food = joined && low === high ? foodFor(text, end) : null;
+  const { unit } = before.said;
+  return food === null ? null : { kind: 'price', unit, scope: 'ingredient', food };
 }
 
 /** What a number that may be money says, where the text says that it is. */
