@@ -56,14 +56,14 @@ function partBehind({ marks, tokens }: Text, { end }: Quantity): Scope | null {
 /** Numbers before one that may count the parts, the nearest first. */
 function partsBefore(quantities: readonly Quantity[], index: number): Quantity[] {
   const here = quantities[index];
-  return quantities
-    .slice(0, index)
-    .filter(({ low, high, end, unit }) => {
-      const near = here !== undefined && here.begin - end <= REACH;
-      const counted = Number.isInteger(low) && low >= PARTS.least && low <= PARTS.most;
-      return near && counted && low === high && unit === null;
-    })
-    .reverse();
+  const found: Quantity[] = [];
+  for (let at = index - 1; at >= 0; at -= 1) {
+    const one = quantities[at];
+    if (!here || !one || here.begin - one.end > REACH) break;
+    const counted = Number.isInteger(one.low) && one.low >= PARTS.least && one.low <= PARTS.most;
+    if (counted && one.low === one.high && one.unit === null) found.push(one);
+  }
+  return found;
 }
 
 const isShare = (each: number, whole: number, count: number): boolean =>

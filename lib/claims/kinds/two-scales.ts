@@ -17,8 +17,9 @@ const NAMED = 8;
 export function sayBothScales(text: Text, quantities: readonly Quantity[]): void {
   quantities.forEach((first, index) => {
     if (!mayBeDegrees(first)) return;
-    for (const second of quantities.slice(index + 1)) {
-      if (second.begin - first.end > REACH) return;
+    for (let at = index + 1; at < quantities.length; at += 1) {
+      const second = quantities[at];
+      if (!second || second.begin - first.end > REACH) return;
       if (!mayBeDegrees(second) || !comesTo(first.low, second.low)) continue;
       const known = first.said ?? second.said;
       if (!isScaleNamed(text, known ? first.begin - NAMED : first.end, second.end + NAMED))

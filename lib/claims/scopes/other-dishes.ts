@@ -4,6 +4,11 @@ import { isDishWord } from '../words/dish-word';
 
 type Part = Mark<'scope'>['role'];
 
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
 /** Words of the name of a dish, and words that say which, up to its verb. */
 const NAME = 4;
 const DESCRIBED = 5;
@@ -13,10 +18,7 @@ const DESCRIBED = 5;
  * 'the pie I grew up on was', 'the one in the petrol station has', 'the pub version with chips is'.
  * @param dishes where dishes of the episode are named
  */
-export const otherDishes = (
-  text: Text,
-  dishes: readonly { readonly from: number; readonly to: number }[],
-): Mark<'scope'>[] =>
+export const otherDishes = (text: Text, dishes: readonly Stretch[]): Mark<'scope'>[] =>
   [
     ...otherKinds(text),
     ...usualKinds(text),
@@ -24,7 +26,18 @@ export const otherDishes = (
     ...hadElsewhere(text),
     ...described(text),
     ...theOne(text),
-  ].filter(({ from, to }) => !dishes.some((dish) => dish.from < to && dish.to > from));
+  ].filter(({ from, to }) => !overlaps(dishes, from, to));
+
+/** Whether one of a row of stretches, in their order, shares a token with another. */
+function overlaps(row: readonly Stretch[], from: number, to: number): boolean {
+  let [low, high] = [0, row.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((row[middle]?.to ?? 0) <= from) low = middle + 1;
+    else high = middle;
+  }
+  return (row[low]?.from ?? Infinity) < to;
+}
 
 /** 'the pork version', 'the lentil one', where the title has no such food: another dish. */
 function otherKinds(text: Text): Mark<'scope'>[] {

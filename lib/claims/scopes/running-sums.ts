@@ -4,6 +4,8 @@ import type { Text } from '../words/text';
 /** By which share a sum may be off, as its parts are rounded; and what a sum has at least, by its unit. */
 const ROUNDED = 0.01;
 const LEAST: Readonly<Record<string, number>> = { kcal: 500, g: 40 };
+/** Numbers before a sum that are looked at. */
+const MOST = 48;
 /** Tokens from the word that concludes to the sum. */
 const CONCLUDED = 12;
 
@@ -13,10 +15,11 @@ const CONCLUDED = 12;
  * said.
  */
 export function sayRunningSums(text: Text, quantities: readonly Quantity[]): void {
-  const counted: Quantity[] = [];
+  let counted: Quantity[] = [];
   for (const quantity of quantities) {
     const { said, killed } = quantity;
     if (said?.kind !== 'nutrient' || killed !== null) continue;
+    if (counted.length > MOST) counted = counted.slice(-MOST / 2);
     if (isSum(text, quantity, counted)) {
       const { dish: _, food: __, ...rest } = said;
       quantity.said = { ...rest, scope: 'soFar' };

@@ -105,10 +105,11 @@ export function mentionsOf(
     ...allPieces(text),
   ];
   const all = [...others, ...text.marks.all('scope')];
+  const names = new Map(dishes.map(({ from, to }) => [to, from]));
   const total = lastMeal(text, quantities);
   for (const mark of all.sort((a, b) => a.from - b.from || b.to - a.to)) {
     const ahead = mark.role.scope === 'whole' && begins.has(mark.to) && isTotal(text, mark);
-    if (mark.role.link === 'subject' && isInName(dishes, mark)) continue;
+    if (mark.role.link === 'subject' && isInName(names, mark)) continue;
     // 'all of these are rough'
     if (within.has(mark.from) || mark.from < free || text.marks.at('allAbout', mark.from)) continue;
     if (mark.role.scope === 'unknown' && made.has(mark.from)) continue;
@@ -165,8 +166,8 @@ export function mentionsOf(
 }
 
 /** 'the taco bowl that is': the last word of a dish's name, and no part of it. */
-const isInName = (dishes: readonly DishMention[], { from, to }: Mark<'scope'>): boolean =>
-  dishes.some((dish) => dish.from < from && dish.to === to);
+const isInName = (names: ReadonlyMap<number, number>, { from, to }: Mark<'scope'>): boolean =>
+  (names.get(to) ?? Infinity) < from;
 
 /** Meals that make a day, and tokens from the last of them to what they come to. */
 const MEALS = 2;

@@ -1,4 +1,5 @@
 import type { Quantity } from '../numbers/quantity';
+import { indexAt } from '../words/at-or-behind';
 import type { Text } from '../words/text';
 
 /** Numbers of the turn before that another may correct; and words before the number that does. */
@@ -25,11 +26,12 @@ export function correctTurns(text: Text, quantities: readonly Quantity[]): void 
   if (turns.length < 2) return;
   for (let turn = 1; turn < turns.length; turn += 1) {
     const begin = turns[turn] ?? 0;
-    const answer = quantities.find((one) => one.begin >= begin);
+    const index = indexAt(quantities, begin);
+    const answer = quantities[index];
     if (!answer || answer.begin - begin > FIRST || !isAlone(text, begin, answer)) continue;
     const before = quantities
-      .filter(({ begin: at }) => at < begin && at >= (turns[turn - 1] ?? 0))
-      .slice(-LAST)
+      .slice(Math.max(0, index - LAST), index)
+      .filter(({ begin: at }) => at >= (turns[turn - 1] ?? 0))
       .reverse();
     const taken = before.find((one) => one.killed === null && isSameKind(one, answer));
     if (!taken || taken.low === answer.low) continue;
