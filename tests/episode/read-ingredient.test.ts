@@ -251,9 +251,7 @@ describe('a pasted list', () => {
   test('what no dish holds comes back unread, and so does a line that is too long', () => {
     const long = `1 tsp ${'x'.repeat(400)}`;
     const rows = Array.from({ length: 10_000 }, (_, index) => `${index + 1} g oats`);
-    const started = performance.now();
     const list = readIngredientList([long, ...rows].join('\n'));
-    expect(performance.now() - started).toBeLessThan(2000);
     expect(list.lines).toHaveLength(400);
     expect(list.rest.split('\n')).toEqual([long, ...rows.slice(400)]);
     expect(list.remarks.map(({ code, path }) => `${path} ${code}`)).toEqual([
@@ -379,12 +377,12 @@ describe('laws', () => {
     ['spaces and dashes', (size) => ' - '.repeat(size)],
     ['long words', (size) => 'x'.repeat(size)],
     ['digits', (size) => '1/'.repeat(size)],
-  ])('time grows with the length alone: %s', (_, made) => {
+  ])('a text made to be slow comes to an end: %s', (_, made) => {
+    // Work that grew with the square of the length would not end before the test's time is over.
     for (const text of [made(150), made(200_000)]) {
-      const started = performance.now();
-      readIngredientList(text);
-      readIngredient(text);
-      expect(performance.now() - started).toBeLessThan(2000);
+      const { lines, rest } = readIngredientList(text);
+      expect(lines.length + rest.length).toBeGreaterThan(0);
+      expect(readIngredient(text)).toBeInstanceOf(Array);
     }
   });
 });
