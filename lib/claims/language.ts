@@ -284,6 +284,11 @@ export interface Patterns {
   /** An oven’s fan; and that it does not run: 'without the fan', 'fan off', 'non-convection'. */
   readonly fan: RegExp;
   readonly noFan: RegExp;
+  /**
+   * A temperature of an oven as it is written in a step; in groups its `number`, its `unit`, and the word for a fan
+   * right `before` it or `behind` it.
+   */
+  readonly ovenDegrees: RegExp;
   /** In the name of a portion: that it is cut off a whole. */
   readonly slices: RegExp;
   /** In the last word of a name: that it owns what follows, or has its verb with it: 'the bun's 140'. */

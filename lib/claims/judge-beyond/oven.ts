@@ -3,6 +3,7 @@ import type { BeyondContext, BeyondDish } from '#lib/claims/judge-beyond/beyond-
 import { chooseSteps } from '#lib/claims/judge-beyond/choose-steps';
 import { degrees, setAt } from '#lib/claims/judge-beyond/degrees-text';
 import { meaningOf, settle, type Meaning, type Told } from '#lib/claims/judge-beyond/meanings';
+import { ovenSettings, type OvenSettings } from '#lib/claims/judge-beyond/oven-settings';
 import {
   degreesIn,
   FAN_C,
@@ -23,8 +24,8 @@ const ABOUT = { C: 5, F: 10, gas: 0.5 } as const;
 
 /**
  * Oven degrees held against the dish’s steps: the same number agrees, and so does what cookbooks print for it in the
- * other unit, which is then said. With the fan an oven is set 20 °C lower; where a step does not say whether it means
- * the fan, nobody can say.
+ * other unit, which is then said. With the fan an oven is set 20 °C lower; where a step says both settings, each holds
+ * for its own kind, and where it does not say whether it means the fan, nobody can say.
  */
 export function judgeOven(
   statement: Oven,
@@ -34,26 +35,35 @@ export function judgeOven(
 ): Verdicted {
   const baked = dish.steps.filter(({ oven }) => oven !== null);
   if (baked.length === 0) return cannotSay(`no step of ${dish.title} needs an oven`);
-  const { steps } = chooseSteps(baked, around);
+  const { region } = file.episode;
   const ovens = new Map(file.kitchen.ovens.map(({ id, name }) => [id, name]));
-  const meanings = steps.flatMap((step) =>
-    meaningsOf(statement, dish.id, step, fanOf(step, ovens), file.episode.region),
+  const steps = chooseSteps(baked, around).steps.map((step) => ({
+    step,
+    settings: ovenSettings(step, ovens),
+  }));
+  const meanings = steps.flatMap(({ step, settings }) =>
+    meaningsOf(statement, dish.id, step, settings, region),
   );
-  const temperatures = new Set(steps.map(({ oven }) => oven?.milliC));
-  if (
-    temperatures.size === 1 &&
-    statement.fan &&
-    steps.some((step) => fanOf(step, ovens) === null)
-  ) {
-    const [step] = steps;
-    if (step && meanings.some(({ verdict }) => verdict !== 'off')) {
-      return cannotSay(`${set(step, file.episode.region)}: with the fan or without? ${FAN_WORDS}`, {
-        against: { kind: 'step', segmentId: dish.id, stepId: step.id },
+  const [first] = steps;
+  const asked = steps.some(({ settings }) => mayBeOther(statement, settings));
+  const same = new Set(steps.map(({ step }) => step.oven?.milliC)).size === 1;
+  if (first && asked && same && meanings.some(({ verdict }) => verdict !== 'off')) {
+    const own = steps.map(({ step, settings }) =>
+      heldFor(statement, dish.id, step, settings, region),
+    );
+    if (own.every((each) => each === null || each.verdict === 'off')) {
+      const against = { kind: 'step', segmentId: dish.id, stepId: first.step.id } as const;
+      return cannotSay(`${set(first.step, region)}: with the fan or without? ${FAN_WORDS}`, {
+        against,
       });
     }
   }
   return settle(meanings, 'which step?');
 }
+
+/** Whether a number may be of the other setting than its words say: nobody said whether a fan is meant. */
+const mayBeOther = ({ fan, unit }: Oven, { runs, both }: OvenSettings) =>
+  fan ? runs === null : unit !== 'gas' && (both || runs === true);
 
 const FAN_WORDS = `With its fan an oven is usually set ${FAN_C} °C lower`;
 
@@ -64,56 +74,80 @@ function set(step: Step, region: Region): string {
   return `your step “${step.title}” is at ${degrees(value, unit)}`;
 }
 
-/** The same in the unit of a statement, and with the fan where it is held against that. */
-function setIn(step: Step, region: Region, unit: 'C' | 'F', heldMilliC: number): string {
-  const milliC = step.oven?.milliC ?? 0;
-  const exact = degreesIn(milliC, unit);
+/** A setting that a number is held against, and what is known of the step's settings. */
+interface HeldTo {
+  readonly milliC: number;
+  readonly settings: OvenSettings;
+}
+
+/** The same in the unit of a statement, and with the fan or without where it is held against that. */
+function setIn(step: Step, region: Region, unit: 'C' | 'F', { milliC, settings }: HeldTo): string {
+  const kept = step.oven?.milliC ?? 0;
+  const held = degrees(degreesIn(milliC, unit), unit);
+  const fan = milliC === settings.fan ? 'with its fan' : 'without a fan';
+  if (settings.both) return `your step “${step.title}” is at ${held} ${fan}`;
+  const exact = degreesIn(kept, unit);
   const round = Math.abs(exact - Math.round(exact / 5) * 5) < 0.002;
-  const plain = setAt(milliC, region).unit === unit || round;
+  const plain = setAt(kept, region).unit === unit || round;
   const shown = plain
     ? `your step “${step.title}” is at ${degrees(exact, unit)}`
     : `${set(step, region)}, which is ${degrees(exact, unit)}`;
-  return heldMilliC === milliC
-    ? shown
-    : `${shown}, with its fan usually ${degrees(degreesIn(heldMilliC, unit), unit)}`;
+  if (milliC === kept) return shown;
+  return `${shown}, ${milliC < kept ? 'with its fan' : 'without a fan'} usually ${held}`;
 }
 
-/** Whether a step says that the oven’s fan runs, or does not; else the name of its oven; null where neither says. */
-function fanOf({ title, note, oven }: Step, ovens: ReadonlyMap<string, string>): boolean | null {
-  const said = [title, note, ovens.get(oven?.ovenId ?? '') ?? ''].find((words) =>
-    ENGLISH.patterns.fan.test(words),
-  );
-  return said === undefined ? null : !ENGLISH.patterns.noFan.test(said);
+/** A number held against the setting of its own kind; null where nobody knows that. */
+function heldFor(
+  statement: Oven,
+  segmentId: string,
+  step: Step,
+  settings: OvenSettings,
+  region: Region,
+): Meaning | null {
+  const kept = step.oven?.milliC ?? 0;
+  const at = (milliC: number | null) =>
+    milliC === null ? null : heldAt(statement, segmentId, step, { milliC, settings }, region);
+  if (statement.fan) return at(settings.fan);
+  // What stands in a step with its fan is said without that word too; a gas mark has no fan.
+  const said = statement.unit !== 'gas' && settings.runs === true && !settings.both;
+  return at(said ? kept : (settings.plain ?? kept));
 }
 
-/** One meaning; two where a fan is said and the step does not say whether it means one. */
+/** One meaning; two where it may be of the other setting, since nobody said whether a fan is meant. */
 function meaningsOf(
   statement: Oven,
   segmentId: string,
   step: Step,
-  fan: boolean | null,
+  settings: OvenSettings,
   region: Region,
 ): Meaning[] {
-  const milliC = step.oven?.milliC ?? 0;
-  const plain = heldAt(statement, segmentId, step, milliC, region);
-  if (!statement.fan || fan === true) return [plain];
-  const lower = heldAt(statement, segmentId, step, milliC - FAN_C * 1000, region);
-  return fan === false ? [lower] : [plain, lower];
+  const kept = step.oven?.milliC ?? 0;
+  const at = (milliC: number) => heldAt(statement, segmentId, step, { milliC, settings }, region);
+  const own = heldFor(statement, segmentId, step, settings, region);
+  if (own === null) return [at(kept), at(kept - FAN_C * 1000)];
+  if (own.verdict !== 'off' || !mayBeOther(statement, settings)) return [own];
+  const others = [settings.plain, settings.fan].flatMap((milliC) =>
+    milliC === null ? [] : [at(milliC)],
+  );
+  return others.some(({ verdict }) => verdict !== 'off') ? [own, ...others] : [own];
 }
 
 function heldAt(
   statement: Oven,
   segmentId: string,
   step: Step,
-  milliC: number,
+  to: HeldTo,
   region: Region,
 ): Meaning {
+  const { milliC } = to;
   const against = { kind: 'step', segmentId, stepId: step.id } as const;
   const own = setAt(milliC, region);
   const common = () => {
     const shown = degrees(own.value, own.unit);
     return { against, called: `“${step.title}” ${shown}`, shown };
   };
+  // What is said instead stands in the place of all the words, with those for the fan.
+  const fan = statement.fan && ENGLISH.patterns.fan.test(statement.words) ? ' fan' : '';
   const { unit } = statement;
   if (unit === 'gas') {
     return ofGas(statement, milliC, () => ({ ...common(), why: set(step, region) }));
@@ -124,8 +158,8 @@ function heldAt(
   const said = saidInterval(statement, { spoken: false, about: () => ABOUT[unit] });
   const told = (why?: string): Told => ({
     ...common(),
-    why: why ?? setIn(step, region, unit, milliC),
-    sayInstead: same || round ? degrees(exact, unit) : degrees(roundedIn(exact, unit), unit),
+    why: why ?? setIn(step, region, unit, to),
+    sayInstead: `${degrees(same || round ? exact : roundedIn(exact, unit), unit)}${fan}`,
     apart: (distance, above) =>
       `${degrees(distance, unit)} ${above ? 'hotter' : 'cooler'} than your step`,
   });
