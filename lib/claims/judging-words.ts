@@ -20,8 +20,17 @@ export interface JudgingWords {
   /** Right behind a time: 'in the microwave'; by what an appliance is called, its kind. */
   readonly inAppliance: RegExp;
   readonly appliances: ReadonlyMap<string, string>;
-  /** The stem of the oven's name. */
-  readonly oven: string;
+  /** That something is in the oven; and that it is somewhere else, or that something else is done with it. */
+  readonly byOven: RegExp;
+  readonly besideOven: RegExp;
+  /** Behind these another thing is done. */
+  readonly meanwhile: RegExp;
+  /** The unit of a time. */
+  readonly aTime: RegExp;
+  /** Behind these, in the words that follow a time, the next thing is done. */
+  readonly nextClause: RegExp;
+  /** That a time is of all that is done. */
+  readonly wholeTime: RegExp;
   /** Words that say nothing of what is done or to what. */
   readonly small: ReadonlySet<string>;
   /** What grammar adds to a word, and a letter that it doubled. */

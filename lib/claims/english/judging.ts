@@ -21,6 +21,8 @@ const APPLIANCES: ReadonlyMap<string, string> = new Map([
   ['pan', 'pan'],
   ['hob', 'hob'],
   ['stove', 'hob'],
+  ['saucepan', 'pan'],
+  ['water', 'hob'],
   ['oven', 'oven'],
 ]);
 
@@ -44,11 +46,20 @@ export const JUDGING: JudgingWords = {
   keptIn: /\s(?:in|with|without|from|for)\s/i,
   then: /\b(?:then|another|plus|more|further|after that|followed by)\b/i,
   inAppliance: new RegExp(
-    `^\\s*(?:in|on|under|at|inside|into)\\s+(?:the\\s+|a\\s+|an\\s+|my\\s+|your\\s+)?(?:hot\\s+)?(${[...APPLIANCES.keys()].join('|')})\\b`,
+    `^\\s*(?:in|on|under|at|inside|into)\\s+(?:the\\s+|a\\s+|an\\s+|my\\s+|your\\s+)?(?:(?:hot|boiling|salted|simmering)\\s+){0,2}(${[...APPLIANCES.keys()].join('|')})\\b`,
     'i',
   ),
   appliances: APPLIANCES,
-  oven: 'oven',
+  byOven:
+    /\bovens?\b|\bbake[sd]?\b(?!\s+(?:powder|soda|sale))|\broast(?:s|ed)?\s+(?:it|them|that|this|these|those|for|the|until|till|at)\b|\b(?:tin|tray|sheet|rack)\b.*\bin\s+for\b/gi,
+  besideOven:
+    /\b(?:boil|simmer|fry|saut[eé]|sear|whisk|whip|cream\s+(?:it|that|them|this|the|until|till|together)|beat|knead|stir|soak|marinate|microwave|poach|steam|toast|blanch|blend|blitz|rinse|chop|soften|sweat)(?:s|ed|ing|ning|ping)?\b|\b(?:fried|fries|creaming|simmering|boiling|kettle|saucepan|skillet|frying\s+pan|hob|stove|fridge|freezer)\b/gi,
+  meanwhile:
+    /\b(?:meanwhile|in\s+the\s+meantime|at\s+the\s+same\s+time|while\s+(?:that|it|they|those|these|this)(?:['’](?:s|re)|\s+(?:is|are|cooks?|bakes?|roasts?|goes))?)\b/gi,
+  aTime: /\b(?:min|mins|minutes?|hours?|hrs?)\b/gi,
+  nextClause: /\b(?:and|then|but|before|meanwhile|while|once)\b/i,
+  wholeTime:
+    /\b(?:ready|done|table|plate|plated|finish|whole|total|altogether|all|dinner|lunch|breakfast|supper|tea|dish|recipe|meal|everything|scratch)\b/i,
   small: set(
     'a an and are at be but by for from get go goes got have i if in into is it its just like my no not of on one or our so that the them then they this to up was we with you your min mins minute minutes hour hours degrees degree about around until till out off over',
   ),

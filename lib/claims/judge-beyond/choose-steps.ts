@@ -30,18 +30,26 @@ function common(step: Step, around: ReadonlySet<string>): number {
   return own.filter((stem) => around.has(stem)).length;
 }
 
+/** UTF-16 units to either side of a time in which degrees say which step it is of. */
+const BESIDE = 24;
+
 /**
- * The steps at the oven that the words beside a time speak of without a step’s name: those whose degrees stand there,
- * else all of them where the oven is named; none otherwise.
- * @param near the text right beside the time
- * @example chooseByOven([bakeAt160], 'eight minutes at 160', new Set()) // [bakeAt160]
+ * The steps at the oven that the words around a time speak of without a step’s name: those whose degrees stand right
+ * beside it, else all of them where the oven is named; none where it is not, or where the words that are nearer to the
+ * time tell of something else: 'while that is in the oven, boil the noodles for four minutes'.
+ * @example chooseByOven([bakeAt160], { before: '', behind: ' at 160' }) // [bakeAt160]
  */
 export function chooseByOven(
   steps: readonly Step[],
-  near: string,
-  around: ReadonlySet<string>,
+  { before, behind }: { readonly before: string; readonly behind: string },
 ): readonly Step[] {
+  const { byOven, besideOven, nextClause } = ENGLISH.judging;
   const baked = steps.filter(({ oven }) => oven !== null);
+  const after = behind.split(nextClause)[0] ?? '';
+  const isBeside =
+    lastAt(before, besideOven) > lastAt(before, byOven) || lastAt(after, besideOven) >= 0;
+  if (isBeside && lastAt(after, byOven) < 0) return [];
+  const near = `${before.slice(-BESIDE)} ${after.slice(0, BESIDE)}`;
   const numbers = [...near.matchAll(/(?<![\d.,])\d{3}(?![\d.,]*\d)/g)].map(([number]) =>
     Number(number),
   );
@@ -54,5 +62,8 @@ export function chooseByOven(
     ),
   );
   if (set.length > 0) return set;
-  return around.has(ENGLISH.judging.oven) ? baked : [];
+  return lastAt(before, byOven) >= 0 || lastAt(after, byOven) >= 0 ? baked : [];
 }
+
+/** Where a text has a pattern for the last time; -1 where it has it nowhere. */
+const lastAt = (text: string, pattern: RegExp) => [...text.matchAll(pattern)].at(-1)?.index ?? -1;

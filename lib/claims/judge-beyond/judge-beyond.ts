@@ -9,7 +9,7 @@ import { judgeMinutes } from '#lib/claims/judge-beyond/minutes';
 import { judgeOven } from '#lib/claims/judge-beyond/oven';
 import { judgePortions } from '#lib/claims/judge-beyond/portions';
 import { judgePrice } from '#lib/claims/judge-beyond/price';
-import { judgeReadyIn } from '#lib/claims/judge-beyond/ready-in';
+import { isOfAction, judgeReadyIn } from '#lib/claims/judge-beyond/ready-in';
 import { wordsAround } from '#lib/claims/judge-beyond/words-around';
 import { cannotSay, plainly, worded, type Verdicted } from '#lib/claims/judge/verdicted';
 import type { Statement } from '#lib/claims/statement';
@@ -125,8 +125,12 @@ function heldOn(
       return judgeInside(statement, dish, wordsAround(place, statement), context);
     case 'minutes':
       return judgeMinutes(statement, dish, wordsAround(place, statement), place.inAll);
-    case 'readyIn':
-      return judgeReadyIn(statement, dish);
+    case 'readyIn': {
+      const around = wordsAround(place, statement);
+      return isOfAction(statement, around)
+        ? judgeMinutes(statement, dish, around, place.inAll)
+        : judgeReadyIn(statement, dish);
+    }
     case 'portions':
       return judgePortions(statement, dish, amountsOf(context));
   }

@@ -4,7 +4,7 @@ import { chooseByOven, chooseSteps } from '#lib/claims/judge-beyond/choose-steps
 import type { InAll } from '#lib/claims/judge-beyond/minutes-run';
 import { meaningOf, settle, type Meaning } from '#lib/claims/judge-beyond/meanings';
 import { minutesRange, minutesText } from '#lib/claims/judge-beyond/number-words';
-import type { Around } from '#lib/claims/judge-beyond/words-around';
+import { BEHIND, stems, type Around } from '#lib/claims/judge-beyond/words-around';
 import { cannotSay, plainly, worded, type Verdicted } from '#lib/claims/judge/verdicted';
 import {
   holdAgainst,
@@ -22,8 +22,6 @@ type Minutes = Extract<Statement, { readonly unit: 'min' }>;
 const COOKING: ReadonlySet<Step['role']> = new Set(['prep', 'cook', 'wait']);
 /** Words, by their stems, for a time in which a dish is left alone. */
 const RESTS = ['rest', 'cool', 'stand', 'sit'];
-/** UTF-16 units to either side of a time in which degrees say which step it is of. */
-const BESIDE = 24;
 /** A second either way: no time is said more exactly. */
 const LEAST_HALF = 1 / 120;
 /** Minutes by which a press on the day may miss. Common practice, no source. */
@@ -57,15 +55,16 @@ export function minutesSaid(statement: SaidNumber): SaidInterval {
 export function judgeMinutes(
   statement: Minutes,
   { dish, facts }: BeyondDish,
-  around: Around,
+  sentence: Around,
   inAll?: InAll,
 ): Verdicted {
+  const around = ownClause(sentence, inAll !== undefined);
   const all = dish.steps.filter(({ role }) => COOKING.has(role));
   if (all.length === 0) return cannotSay(`${dish.title} has no steps with times`);
   const appliance = applianceIn(around.behind);
   const cooking = appliance ? stepsIn(appliance, all) : all;
   if (cooking.length === 0)
-    return cannotSay(`no step of ${dish.title} is in the ${appliance ?? ''}`);
+    return cannotSay(`no step of ${dish.title} names the ${appliance ?? ''}`);
   const took = new Map((facts?.steps ?? []).map(({ stepId, tookS }) => [stepId, tookS / 60]));
   const times = timesOf(cooking, took, around);
   if (times.length === 0) return cannotSay('which step? The words name none');
@@ -85,6 +84,30 @@ export function judgeMinutes(
         why: `${minutesRange(inAll.low, inAll.high)} in all: ${sum.why}`,
       }))
     : verdict;
+}
+
+/** Words in what stands before a time that are too few to tell of another thing than the time before them. */
+const FEW = 1;
+
+/**
+ * What is said around a time of its own action alone: in a sentence of several, as speech without full stops is, what
+ * stands behind 'meanwhile', and behind the time before it unless it goes on from that.
+ */
+function ownClause(sentence: Around, goesOn: boolean): Around {
+  const { meanwhile, aTime } = ENGLISH.judging;
+  const { behind } = sentence;
+  const since = behindLast(sentence.before, meanwhile);
+  const own = goesOn ? since : behindLast(since, aTime);
+  const before = stems(own).length > FEW ? own : since;
+  if (before === sentence.before) return sentence;
+  const next = stems(behind.split(meanwhile)[0] ?? '');
+  return { before, behind, stems: new Set([...stems(before), ...next.slice(0, BEHIND)]) };
+}
+
+/** What stands behind the last of a pattern; all of it where it is nowhere. */
+function behindLast(text: string, pattern: RegExp): string {
+  const last = [...text.matchAll(pattern)].at(-1);
+  return last ? text.slice(last.index + last[0].length) : text;
 }
 
 /** The kind of appliance that is named right behind a time; null where none is. */
@@ -117,8 +140,7 @@ function timesOf(
   const resting = RESTS.some((stem) => around.has(stem));
   const rests = steps.filter(({ restS }) => restS > 0);
   const chosen = chooseSteps(steps, around);
-  const near = `${before.slice(-BESIDE)} ${behind.slice(0, BESIDE)}`;
-  const of = chosen.named ? chosen.steps : chooseByOven(steps, near, around);
+  const of = chosen.named ? chosen.steps : chooseByOven(steps, { before, behind });
   const named = of.map((step) => timeOf(step, took));
   if (!resting) return named;
   const waits = named.filter(

@@ -1,7 +1,9 @@
+import { ENGLISH } from '#lib/claims/english/english';
 import type { BeyondDish } from '#lib/claims/judge-beyond/beyond-context';
 import { meaningOf, settle } from '#lib/claims/judge-beyond/meanings';
 import { minutesSaid } from '#lib/claims/judge-beyond/minutes';
 import { minutesText } from '#lib/claims/judge-beyond/number-words';
+import type { Around } from '#lib/claims/judge-beyond/words-around';
 import { cannotSay, type Verdicted } from '#lib/claims/judge/verdicted';
 import type { Statement } from '#lib/claims/statement';
 import type { Step } from '#lib/episode/step-schema';
@@ -10,6 +12,8 @@ type ReadyIn = Extract<Statement, { readonly unit: 'min' }>;
 
 /** Minutes by which the log of a whole dish may miss: who says “ready” presses later. Common practice, no source. */
 const PRESSED = 2.5;
+/** UTF-16 units to either side of a time in which its action is named. */
+const NEAR = 60;
 
 /**
  * “Ready in n minutes” held against the day’s log, from the first hand on the dish to its plate. Without a log the steps
@@ -51,6 +55,20 @@ export function judgeReadyIn(statement: ReadyIn, { dish, facts }: BeyondDish): V
     'off',
   );
   return settle([held], '');
+}
+
+/**
+ * Whether a time that could be that of the whole dish is of an action that its sentence names, and nothing says that all
+ * of it is meant: 'whisk it till it is thick, takes about six minutes'.
+ */
+export function isOfAction(
+  { words }: Pick<ReadyIn, 'words'>,
+  { before, behind }: Pick<Around, 'before' | 'behind'>,
+): boolean {
+  const { besideOven, byOven, wholeTime } = ENGLISH.judging;
+  const near = before.slice(-NEAR);
+  const action = [besideOven, byOven].some((pattern) => [...near.matchAll(pattern)].length > 0);
+  return action && !wholeTime.test(`${near} ${words} ${behind.slice(0, NEAR)}`);
 }
 
 /** What the steps of a dish take at least, in minutes, those of the evening before left out. */

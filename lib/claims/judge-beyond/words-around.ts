@@ -4,7 +4,7 @@ import { fold } from '#lib/units/plain-words';
 
 /** Words before a statement, and behind it, that may say what it is about; farther off they rarely do. */
 const BEFORE = 10;
-const BEHIND = 6;
+export const BEHIND = 6;
 
 /** The rest of the sentence before a statement and behind it, itself between them. */
 export function sentenceAround(
