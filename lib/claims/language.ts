@@ -289,6 +289,9 @@ export interface Patterns {
    * right `before` it or `behind` it.
    */
   readonly ovenDegrees: RegExp;
+  /** Right before degrees: that something gets to them; and what may, of whose inside they are then said. */
+  readonly reaches: RegExp;
+  readonly reachedBy: RegExp;
   /** In the name of a portion: that it is cut off a whole. */
   readonly slices: RegExp;
   /** In the last word of a name: that it owns what follows, or has its verb with it: 'the bun's 140'. */

@@ -44,7 +44,7 @@ export function judgeInside(
   if (!strictest) {
     const milliC = (agreed ? heldTo(held, of) : null) ?? Infinity;
     const cool = least.filter((each) => milliC + HALF_TENTH < each.milliC);
-    if (cool.length === 0) return held;
+    if (cool.length === 0) return cautioned(held, of, least);
     const cause = `${held.why}, which is itself below what is published. ${cautionsOf(cool)}`;
     return cannotSay(cause, { against: held.against, remark: 'toConfirm' });
   }
@@ -67,6 +67,15 @@ export function judgeInside(
     remark: null,
     against: { kind: 'rule', segmentId: dish.id },
   };
+}
+
+/** With what is published, where the dish itself has nothing to hold a number against. */
+function cautioned(held: Verdicted, of: BeyondDish, least: readonly LeastPublished[]): Verdicted {
+  if (held.verdict !== 'unknown' || least.length === 0) return held;
+  const { dish, facts } = of;
+  const isKnown = dish.steps.some(({ coreMilliC }) => coreMilliC !== null);
+  if (isKnown || (facts?.coreMilliC ?? []).length > 0) return held;
+  return worded('unknown', () => ({ ...plainly(held), why: `${held.why}. ${cautionsOf(least)}` }));
 }
 
 const cautionsOf = (least: readonly LeastPublished[]) =>

@@ -87,7 +87,27 @@ function placeOf(
   if (!degrees && !mark && isBehindMinutes(text, quantity, before)) return 'oven';
   if (!degrees && (isBeforeMinutes(text, quantity) || isBesideFan(text, quantity))) return 'oven';
   if (behind === 'oven') return 'oven';
-  return degrees ? byValue(quantity) : null;
+  if (!degrees) return null;
+  return isReached(text, quantity) ? 'inside' : byValue(quantity);
+}
+
+/** Tokens back from a number that is reached to the food that reaches it. */
+const REACHED = 24;
+/** Degrees that the inside of food reaches and that may be an oven's too, by the scale that is said. */
+const EITHER = { least: 120, most: 212 } as const;
+
+/** 'brown the mince till there is no pink, it gets to 160 degrees': what is reached is the food, where no oven is named. */
+function isReached({ tokens, language }: Text, { begin, low, high, unit }: Quantity): boolean {
+  if (unit?.of === 'degree' && unit.unit === 'C') return false;
+  if (low < EITHER.least || high > EITHER.most) return false;
+  const words = tokens.slice(Math.max(0, begin - REACHED), begin);
+  const stop = words.findLastIndex(({ text }) => /^[.!?]$/.test(text));
+  const before = words
+    .slice(stop + 1)
+    .map(({ text }) => text)
+    .join(' ');
+  const { reaches, reachedBy } = language.patterns;
+  return reaches.test(before) && reachedBy.test(before);
 }
 
 /** 'twenty minutes at two hundred'. */
