@@ -292,6 +292,10 @@ export interface Patterns {
   /** Right before degrees: that something gets to them; and what may, of whose inside they are then said. */
   readonly reaches: RegExp;
   readonly reachedBy: RegExp;
+  /** A word behind which 'one' is no number: 'last one, my flapjack'. */
+  readonly behindPronoun: RegExp;
+  /** Counted, these may be portions of one dish, and the dishes of an episode. */
+  readonly meals: RegExp;
   /** In the name of a portion: that it is cut off a whole. */
   readonly slices: RegExp;
   /** In the last word of a name: that it owns what follows, or has its verb with it: 'the bun's 140'. */

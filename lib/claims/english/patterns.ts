@@ -17,6 +17,8 @@ export const PATTERNS: Patterns = {
     /\b(?:gets?|got|getting|comes?|came|goes|is|['’]s)\s+(?:all\s+the\s+way\s+)?(?:up\s+)?to(?:\s+(?:about|around|at\s+least|over|a|an|the))*$/i,
   reachedBy:
     /\b(?:meat|mince|chicken|turkey|duck|goose|pork|beef|lamb|veal|venison|bacon|ham|gammon|burgers?|patt(?:y|ies)|sausages?|meatballs?|meatloaf|steaks?|chops?|thighs?|drumsticks?|breasts?|wings?|ribs?|fish|salmon|cod|trout|tuna|fillets?|prawns?|shrimp|pink|juices|thermometer|probe)\b/i,
+  behindPronoun: /^(?:my|our|your|his|her|their|the|this|these|those)$/,
+  meals: /\b(?:meals|dishes|recipes|dinners|lunches|breakfasts|suppers|teas)\b/i,
   slices: /\b(slice|square|wedge|bar|strip)s?\b/i,
   ownsOrIs: /['’]s$/,
   endOfNumber: /[\d,:;()–—]|\b(?:and|but|so|then|plus)\b/,

@@ -44,7 +44,16 @@ export const TRAPS: [string, Role][] = [
 /** Other days and other ways of making it, and what leads back to this dish. */
 export const OTHER_DAYS: [string, Role][] = [
   ...all<Role>(
-    "last time, last week, last week i, last month, last month i, before it was, back then, the first time, first time i, first time round, when i did, when i made, in spring, in the spring, in the summer, in winter, last year, last month, last summer, last winter, yesterday, yesterday's, last night, last night's, last week's, last month's, last year's, the other day, the other night, last monday, last tuesday, last wednesday, last thursday, last friday, last saturday, last sunday, last week the, last month the, last time the, last week we had, last time we had, last month we had, the week before, last episode's, last video's, tomorrow, tomorrow's, next week's, next week, next time, next episode, next video, back in the day, years ago, if you made, if i made, if you used, if i used, if you use the other, if i use the other, if you swap, if you swapped, if you went with, if i'd used, if i had used, if you add, if you added, if i add, if we add, if you put, if i put, if you have it with, if i have it with, if you do it without, if you do it with, if you make it with, if you made it with, had i used, with cream instead, swap :, swaps :, variation :, option :, if you want more, if you want to up, if you'd rather, if you prefer, swap the, swap in, swap out, if you leave out, if you skip, if it was, if they were, if it were, suppose it, suppose you, imagine it, imagine if, imagine you, let us pretend, let's pretend, pretend, if you doubled, if i doubled, if you ate, on a bad day, on a good day, in theory, in my last video, for my last video, my last video, in last week's video, would've been, would have been, could have been, could've been, should've been",
+    "last time, last week, last week i, last month, last month i, before it was, back then, the first time, first time i, first time round, when i did, when i made, in spring, in the spring, in the summer, in winter, last year, last month, last summer, last winter, yesterday, yesterday's, last night, last night's, last week's, last month's, last year's, the other day, the other night, last monday, last tuesday, last wednesday, last thursday, last friday, last saturday, last sunday, last week the, last month the, last time the, last week we had, last time we had, last month we had, the week before, last episode's, last video's, tomorrow, tomorrow's, next week's, next week, next time, next episode, next video, back in the day, years ago, if you made, if i made, if you used, if i used, if you use the other, if i use the other, if you swap, if you swapped, if you went with, if i'd used, if i had used, if you add, if you added, if i add, if we add, if you put, if i put, if you have it with, if i have it with, if you do it without, if you do it with, if you make it with, if you made it with, had i used, with cream instead, swap :, swaps :, variation :, option :, if you want more, if you want to up, if you'd rather, if you prefer, swap the, swap in, swap out, if you leave out, if you skip, if it was, if they were, if it were, suppose it, suppose you, imagine it, imagine if, imagine you, let us pretend, let's pretend, pretend, if you doubled, if i doubled, if you ate, on a bad day, on a good day, in theory, in my last video, for my last video, my last video, in last week's video, would've been, would have been, could have been, could've been, should've been, it used to be, they used to be, this used to be, that used to be, mine used to be, these used to be, used to come out at, used to come in at, used to come to, used to work out at",
+    { cat: 'otherDay' },
+  ),
+  ...all<Role>(
+    framed(
+      '{} it with, {} this with, {} these with, {} them with, {} mine with, {} it using',
+      phrasesOf(
+        'i used to make, we used to make, used to make, i used to do, we used to do, i used to cook',
+      ),
+    ).join(', '),
     { cat: 'otherDay' },
   ),
   ...all<Role>(
@@ -55,7 +64,7 @@ export const OTHER_DAYS: [string, Role][] = [
     { cat: 'otherDay' },
   ),
   ...all<Role>(
-    "this one, this week, today, today's, tonight, tonight's, mine, instead of that, whereas, now",
+    "this one, this week, today, today's, tonight, tonight's, mine, instead of that, whereas, now, and this is, but this is, and these are, but these are, and this version, but this version, this version is",
     { cat: 'now' },
   ),
 ];

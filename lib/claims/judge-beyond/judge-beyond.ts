@@ -1,3 +1,4 @@
+import { ENGLISH } from '#lib/claims/english/english';
 import { judgeAmount } from '#lib/claims/judge-beyond/amounts';
 import type {
   BeyondContext,
@@ -131,9 +132,19 @@ function heldOn(
         ? judgeMinutes(statement, dish, around, place.inAll)
         : judgeReadyIn(statement, dish);
     }
-    case 'portions':
-      return judgePortions(statement, dish, amountsOf(context));
+    case 'portions': {
+      const held = judgePortions(statement, dish, amountsOf(context));
+      return held.verdict === 'off' && isOfDishes(statement, context)
+        ? cannotSay(`portions of ${dish.dish.title}, or the dishes of this episode?`)
+        : held;
+    }
   }
+}
+
+/** Whether as many meals are said as the episode has dishes: 'I have three meals for you'. */
+function isOfDishes({ words, low, high }: BeyondStatement, { dishes }: BeyondContext): boolean {
+  const all = dishes.length;
+  return all > 1 && low === all && high === all && ENGLISH.patterns.meals.test(words);
 }
 
 const kept = new WeakMap<BeyondContext, AmountContext>();

@@ -11,6 +11,9 @@ import { only, type Text } from '../words/text';
 
 /** Tokens in which another day that was named holds on. */
 const OTHER_DAY = 9;
+/** Tokens of a phrase for another day that is long, and of the longest. */
+const LONG = 5;
+const LONGEST = 8;
 
 /**
  * Marks numbers that say nothing about the dish: of cameras and years, aims and limits, what is asked, denied, left
@@ -57,6 +60,7 @@ function trapOf(
     return 'of something else';
   const gas = text.marks.before('gas', quantity.begin);
   if (bare && !gas && isNamedSo(text, quantity, all[index - 1])) return 'of something else';
+  if (bare && isPronoun(text, quantity)) return 'of something else';
   if (isMargin(text, quantity, all[index - 1])) return 'a margin';
   if (isOfThan(text, quantity)) return 'of another thing';
   if (isPartOfIt(text, quantity)) return 'part of it';
@@ -84,6 +88,13 @@ function isNamedSo({ marks }: Text, { begin }: Quantity, last: Quantity | undefi
   return !(again && last && trap.from - endWithNoun(last) <= 1);
 }
 
+/** 'last one my flapjack', 'this one, the soup': one of the dishes, and no number. */
+function isPronoun({ tokens, language }: Text, { from, to, low, high }: Quantity): boolean {
+  if (low !== 1 || high !== 1 || to - from !== 1 || tokens[from]?.kind !== 'word') return false;
+  const next = tokens[to]?.text === ',' ? to + 1 : to;
+  return language.patterns.behindPronoun.test(tokens[next]?.folded ?? '');
+}
+
 /** 'last week's curry was seven hundred', 'if you made it with cream it's 500': not this dish as it is. */
 function isOfOtherDay(text: Text, quantity: Quantity): boolean {
   const { marks } = text;
@@ -94,8 +105,10 @@ function isOfOtherDay(text: Text, quantity: Quantity): boolean {
   // '2000 calories yesterday'
   const behind = markBehind(text, noun ? Math.max(noun.to, end) : end, 'otherDay', 0);
   if (behind) return true;
-  const mark = lastBefore(text, quantity.begin, 'otherDay', OTHER_DAY);
-  if (!mark) return false;
+  const mark = lastBefore(text, quantity.begin, 'otherDay', OTHER_DAY + LONGEST);
+  // What a long phrase names is still to come: 'I used to make it with lamb'.
+  const from = mark && mark.to - mark.from >= LONG ? mark.to : mark?.from;
+  if (!mark || quantity.begin - (from ?? 0) > OTHER_DAY) return false;
   const now =
     marks.firstIn('so', mark.to, quantity.begin) ?? marks.firstIn('now', mark.to, quantity.begin);
   return now === undefined;
