@@ -31,8 +31,8 @@ export const JUDGING: JudgingWords = {
   clauses: /[,;:()—–]|\b(?:and|then|but|while|or)\b/i,
   beside: /\b(?:with|beside|next\s+to|under|over|on|alongside|instead\s+of|not)\b.*$/is,
   otherAmount: /[\d.;\n]|\band\b/,
-  cooked: /\b(?:cooked|once cooked|after cooking)\b/i,
-  raw: /\b(?:raw|uncooked|dry|before cooking)\b/i,
+  cooked: /\b(?:cooked|after\s+cooking)\b/i,
+  raw: /\b(?:raw|uncooked|dry|before\s+cooking)\b/i,
   called: {
     slice: /\b(?:slices?|squares?|wedges?|bars?)\b/i,
     piece:
@@ -44,9 +44,9 @@ export const JUDGING: JudgingWords = {
     /\b(?:an?|one)\s+(\p{L}+)(?=\s+(?:of\s+(?:it|this|that|the|them|all)\b|each\b)|\s*(?:[.,;!?]|$))/giu,
   aShare: (name) => `${/^[aeiou]/.test(name) ? 'an' : 'a'} ${name}`,
   keptIn: /\s(?:in|with|without|from|for)\s/i,
-  then: /\b(?:then|another|plus|more|further|after that|followed by)\b/i,
+  then: /\b(?:then|another|plus|more|further|after\s+that|followed\s+by)\b/i,
   inAppliance: new RegExp(
-    `^\\s*(?:in|on|under|at|inside|into)\\s+(?:the\\s+|a\\s+|an\\s+|my\\s+|your\\s+)?(?:(?:hot|boiling|salted|simmering)\\s+){0,2}(${[...APPLIANCES.keys()].join('|')})\\b`,
+    `^\\s*(?:in|on|under|at|inside|into)\\s+(?:the\\s+|a\\s+|an\\s+|my\\s+|your\\s+)?(?:(?:hot|boiling|salted|simmering)\\s+){0,2}(${[...APPLIANCES.keys()].join('|').replaceAll(' ', '\\s+')})\\b`,
     'i',
   ),
   appliances: APPLIANCES,

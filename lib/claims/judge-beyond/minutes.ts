@@ -113,7 +113,7 @@ function behindLast(text: string, pattern: RegExp): string {
 /** The kind of appliance that is named right behind a time; null where none is. */
 function applianceIn(behind: string): string | null {
   const name = ENGLISH.judging.inAppliance.exec(behind)?.[1]?.toLowerCase();
-  return ENGLISH.judging.appliances.get(name ?? '') ?? null;
+  return ENGLISH.judging.appliances.get(name?.replace(/\s+/g, ' ') ?? '') ?? null;
 }
 
 /** Names of appliances as words of a title, with their kinds. */

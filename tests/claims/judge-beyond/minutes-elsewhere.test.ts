@@ -37,6 +37,7 @@ describe('minutes of another action than the step at the oven', () => {
     ['it goes in the oven meanwhile the barley five minutes in boiling water', 'unknown'],
     ['with the oven on chop the plums ten minutes', 'unknown'],
     ['simmer it for seven minutes then into the oven', 'unknown'],
+    ['it goes in the oven and the plums six minutes in the air\nfryer', 'unknown'],
     // Those of the oven are held against it.
     ['and it goes in the oven for 40 minutes', 'agrees'],
     ['and it goes in the oven for 30 minutes', 'off'],
