@@ -1,3 +1,4 @@
+import { ovenSettings } from '#lib/claims/judge-beyond/oven-settings';
 import type { Dish } from '#lib/episode/context';
 import type { DishPart } from '#lib/episode/publish-schema';
 import type { Segment } from '#lib/episode/schema';
@@ -86,9 +87,16 @@ function ingredientsPart({ recipe }: Dish, { dishes, amounts }: BlockContext): P
   return list(recipe.lines.map((line) => ingredientText(line, recipe.weighings, amounts, titles)));
 }
 
-/** `Oven: 220 °C (428 °F), then 160 °C (320 °F)`, in the order of the steps. */
-function ovenPart({ steps }: Dish): Part[] {
-  const degrees = steps.flatMap(({ oven }) => (oven ? [oven.milliC] : []));
+/**
+ * `Oven: 220 °C (428 °F), then 160 °C (320 °F)`, in the order of the steps; none where the method, which stands above
+ * it, writes each of them with a setting of its own: '180 °C / 160 °C fan / gas 4'.
+ */
+function ovenPart({ steps, recipe }: Dish, { dishParts }: BlockContext): Part[] {
+  const baked = steps.filter(({ oven }) => oven !== null);
+  const degrees = baked.flatMap(({ oven }) => (oven ? [oven.milliC] : []));
+  const written = (step: (typeof baked)[number]) =>
+    recipe.method.includes(step.title) && ovenSettings(step, new Map()).both;
+  if (dishParts.includes('method') && baked.every(written)) return [];
   const told = degrees
     .filter((milliC, index) => milliC !== degrees[index - 1])
     .map((milliC) => `${printTo(milliC / 1000, 1)} °C (${printTo(toFahrenheit(milliC), 1)} °F)`);
