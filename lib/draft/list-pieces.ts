@@ -6,6 +6,8 @@ import {
   PREPARATION,
   STATES,
 } from '#lib/episode/read-ingredient-words';
+import { fold } from '#lib/units/plain-words';
+import { isNumbersRow } from './numbers-row';
 
 const DIVIDER = /[;•·|]|,\s|\s\+\s|\s(?:and|&)\s(?=(?:\d|[½¼¾⅓⅔]|an?\s))/giu;
 
@@ -43,8 +45,9 @@ function isInBrackets(text: string, from: number, at: number): boolean {
   return open >= 0 && open > Math.max(piece.lastIndexOf(')'), piece.lastIndexOf(']'));
 }
 
-/** Words of what is done to a food, or remarks, that are no food themselves. */
+/** Words of what is done to a food, remarks and numbers of it, that are no food themselves. */
 function isAside(words: string): boolean {
+  if (isNumbersRow(fold(words))) return true;
   const [first = ''] = words
     .toLowerCase()
     .split(/[^\p{L}-]+/u)

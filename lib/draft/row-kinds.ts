@@ -2,6 +2,7 @@ import { chapterRow, type ChapterRow } from './chapter-row';
 import { ingredientRow, saysNumbers } from './ingredient-row';
 import { heatLine } from './heat-line';
 import { hasAmount, isList, listPieces } from './list-pieces';
+import { isNumbersRow } from './numbers-row';
 import { readPortions, withoutPortions, type SaidPortions } from './portions-said';
 import { tableRows, type TableRow } from './table-rows';
 import { foldRow, type Row } from './text-rows';
@@ -62,12 +63,19 @@ function kindOf(row: Row): RowKind {
   if (chapter) return { kind: 'chapter', chapter };
   if (ALLERGENS.test(folded)) return { kind: 'allergens' };
   if (CHAPTERS.test(folded)) return { kind: 'chaptersLabel' };
-  const portions = readPortions(folded);
+  const portions = portionsOf(folded);
   if (portions !== null) return { kind: 'portions', portions };
+  if (isNumbersRow(folded)) return { kind: 'numbers' };
   const label = labelOf(row);
   if (label) return label;
   const says = heatLine(row);
   return says ? { kind: 'heat', says } : (listed(row) ?? { kind: 'words' });
+}
+
+/** The portions that a line states, with or without numbers of them behind: "Makes 10 slices, 271 kcal each". */
+function portionsOf(folded: string): SaidPortions | null {
+  const [, first = '', behind = ''] = /^([^,;|•·]{1,60}?)\s*[,;|•·]\s*(.+)$/u.exec(folded) ?? [];
+  return readPortions(folded) ?? (isNumbersRow(behind) ? readPortions(first) : null);
 }
 
 function labelOf({ body }: Row): RowKind | null {
