@@ -131,6 +131,13 @@ export function saysDry(tokens: readonly Token[], food: readonly Token[]): boole
   );
 }
 
+/** Words that call the weight beside them the drained one: 'drained weight', 'net drained weight'. */
+export function isDrainedWeight(tokens: readonly Token[]): boolean {
+  const words = tokens.map(({ folded }) => folded);
+  const all = words.every((word) => /^(?:net|drained|weight|wt|\.)$/.test(word));
+  return all && words.includes('drained') && words.some((word) => /^(?:weight|wt)$/.test(word));
+}
+
 const STATE_ALONE = /^(?:cooked|raw|uncooked|drained|weight|weighed)$/;
 
 /** Whether words say a state and nothing else, so that the note need not repeat it; 'dry' where `dry`. */

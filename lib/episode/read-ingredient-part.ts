@@ -8,6 +8,7 @@ import { amountAt } from '#lib/episode/read-ingredient-amount';
 import type { Amount, SaidMass } from '#lib/episode/read-ingredient-amount-parts';
 import {
   asideAmount,
+  isDrainedWeight,
   isStateAlone,
   saysDry,
   statesIn,
@@ -73,6 +74,8 @@ interface Collected {
   readonly states: readonly FoodState[];
   readonly beside: readonly AsideAmount[];
   readonly size: string | null;
+  /** The weight in front is called the drained one: '95 g tin tuna (drained weight)'. */
+  readonly drainedWeight: boolean;
 }
 
 /** Goes through what stands beside the food: amounts, a size, states, and what remains as a note. */
@@ -89,24 +92,26 @@ function collect({
   const states = [...words.states];
   const beside: AsideAmount[] = [];
   let size: string | null = null;
+  let drainedWeight = false;
   if (amount && amount.aside.length > 0) notes.push(textOf(amount.aside));
   const take = (run: readonly Token[], said: AsideAmount | null) => {
     const only = run.length === 1 ? SIZES.get(run[0]?.folded ?? '') : undefined;
     states.push(...statesIn(run));
+    drainedWeight ||= isDrainedWeight(run);
     const dry = saysDry(run, words.food);
     if (dry) states.push('dry');
     if (said) beside.push(said);
     if (said && (said.mass || amount === null)) return;
     if (only !== undefined) size ??= only;
-    else if (!isStateAlone(run, dry)) notes.push(textOf(run));
+    else if (!isStateAlone(run, dry) && !isDrainedWeight(run)) notes.push(textOf(run));
   };
   for (const run of words.notes) take(run, asideAmount(run));
   for (const { tokens, said } of brackets) take(tokens, said);
-  return { notes: notes.filter((note) => note !== ''), states, beside, size };
+  return { notes: notes.filter((note) => note !== ''), states, beside, size, drainedWeight };
 }
 
 function assemble(
-  { notes, states, beside, size }: Collected,
+  { notes, states, beside, size, drainedWeight }: Collected,
   amount: Amount | null,
   words: FoodWords,
   before: string,
@@ -183,6 +188,7 @@ function assemble(
     low: quantity ? low : null,
     high: quantity ? high : null,
     states,
+    drainedWeight,
     remarks,
   });
   if (name === '') {

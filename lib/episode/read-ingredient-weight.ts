@@ -18,6 +18,7 @@ export function weightOf({
   low,
   high,
   states,
+  drainedWeight,
   remarks,
 }: {
   amount: Amount | null;
@@ -26,6 +27,8 @@ export function weightOf({
   low: Fraction | null;
   high: Fraction | null;
   states: readonly FoodState[];
+  /** The weight of the pack is said to be the drained one. */
+  drainedWeight: boolean;
   remarks: Problem[];
 }): SaidMass | null {
   if (unit === 'g' || unit === 'kg') return null;
@@ -33,7 +36,8 @@ export function weightOf({
   const stated = rest.filter(({ mass }) => mass !== null && (mass.inGrams || !ounces));
   const drainedSaid = stated.find(({ drained }) => drained);
   const chosen = drainedSaid ?? stated[0];
-  if (unit === 'pack' && states.includes('drained') && !drainedSaid && (amount?.each || chosen)) {
+  const open = states.includes('drained') && !drainedSaid && !drainedWeight;
+  if (unit === 'pack' && open && (amount?.each || chosen)) {
     remarks.push(
       remark(
         'drained-weight-unknown',

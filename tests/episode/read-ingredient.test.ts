@@ -94,6 +94,10 @@ const READ: [string, string][] = [
     '1 tin tuna in brine, drained (112 g drained weight)',
     '1 pack/tin =112g | tuna in brine | drained',
   ],
+  // The weight in front is called the drained one (common practice of labels, no source).
+  ['120g can mackerel in brine (drained weight)', '1 pack/can =120g | mackerel in brine | drained'],
+  ['2 x 85 g tins sardines, net drained weight', '2 pack/tin =170g | sardines | drained'],
+  ['1 tin lentils (250 g), drained weight', '1 pack/tin =250g | lentils | drained'],
   ['2 tins (400 g each) tomatoes', '2 pack/tin =800g | tomatoes'],
   ['2 tins (400 g) tomatoes', '2 pack/tin | tomatoes'],
   ['1/3 of a 400 g tin of kidney beans', '1/3 pack/tin =133.333g | kidney beans'],
