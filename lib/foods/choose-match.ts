@@ -13,13 +13,15 @@ const SAME_SCORE = 0.02;
 const SAME_ENERGY = 0.2;
 /** Foods of so little energy are the same whatever their shares. */
 const LITTLE_KCAL = 15;
+/** Foods of which protein differs by more, in grams of 100 g, are not the same either: an isolate and a concentrate. */
+const SAME_PROTEIN = 10;
 
 /** Sections in whose foods a bare percentage is one of fat. */
 const FAT_IS_MEANT: ReadonlySet<string> = new Set(['dairyAndEggs', 'meatAndFish']);
 
 /**
  * The food that an ingredient's words mean, among those that may be meant, best first: the first, unless the fat that
- * was said is not in it, or another fits the words as well and has another energy: which of them is then asked.
+ * was said is not in it, or another fits the words as well and has another energy or much more protein: which of them is then asked.
  * @example chooseMatch(saidFood('Greek yogurt 10%', known), fitting) // null: no Greek yogurt in the table has 10 %
  */
 export function chooseMatch(
@@ -27,12 +29,13 @@ export function chooseMatch(
   fitting: readonly { readonly match: Match; readonly food: Food }[],
 ): Food | null {
   const left = fitting.filter(({ food }) => sharesFit(said, food));
-  const saysIt = saysCooked(said.folded);
+  // What is drained was in its liquid or was cooked.
+  const saysIt = saysCooked(said.folded) || /\bdrained\b/.test(said.folded);
   const uncooked = left.filter(({ food }) => saysIt || !saysCooked(food.name));
   const [best, ...others] = uncooked.length > 0 ? uncooked : left;
   if (!best) return null;
   const alike = others.filter(({ match }) => match.score > best.match.score - SAME_SCORE);
-  return alike.every(({ food }) => sameEnergy(food, best.food)) ? best.food : null;
+  return alike.every(({ food }) => isAlike(food, best.food)) ? best.food : null;
 }
 
 function sharesFit(said: SaidFood, food: Food): boolean {
@@ -45,6 +48,12 @@ function sharesFit(said: SaidFood, food: Food): boolean {
   return said.shares.every(
     (share) => judgeShare(share, { name: food.name, fatIsMeant, fatIn100 }) === 'fits',
   );
+}
+
+function isAlike(a: Food, b: Food): boolean {
+  const [one, other] = [valueIn100(a, 'protein'), valueIn100(b, 'protein')];
+  const sameProtein = one === null || other === null || Math.abs(one - other) <= SAME_PROTEIN;
+  return sameProtein && sameEnergy(a, b);
 }
 
 function sameEnergy(a: Food, b: Food): boolean {

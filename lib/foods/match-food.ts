@@ -66,7 +66,7 @@ export interface Match {
 export function saidFood(text: string, { isKnown }: Pick<KnownWords, 'isKnown'>): SaidFood {
   const { shares, rest: all } = saidShares(text);
   const folded = fold(all);
-  const rest = all.replace(WITH_SKIN, ' ').trim();
+  const rest = all.replace(WITH_SKIN, ' ').replace(GRADE, ' ').replace(SPRING, ' ').trim();
   const percents = shares.map(({ percent }) => percent).filter(Number.isInteger);
   const fatLevel = fatLevelOf(folded);
   const readings = queryReadings(queryWords(rest), isKnown);
@@ -88,6 +88,12 @@ export function saidFood(text: string, { isKnown }: Pick<KnownWords, 'isKnown'>)
 /** Said of the skin, which is no word of a name by itself: a part of a bird is 'skin'. */
 const WITH_SKIN = /\b(?:skin[- ]on|with(?:out)? (?:the )?skin|no skin)\b/gi;
 
+/** How strong it is or how long it was kept, which no name in the table says: the beans that it calls mature are ripe. */
+const GRADE =
+  /\b(?:extra[- ])?(?:mature|vintage|mild|aged)\b|\b(?:extra[- ])?strong\b(?=.*\b(?:cheddar|cheese)\b)/gi;
+/** Water is water in whatever it is packed. */
+const SPRING = /\bspring(?= water\b)/gi;
+
 /** On for a food that the synonyms name for these words but for their state and what is said aside. */
 const NAMED = 0.3;
 /** On where both say that it was drained. */
@@ -98,6 +104,8 @@ const WHOLE_PART = 0.1;
 const IS_USUAL = 0.1;
 /** Off for each form that was not said. */
 const UNSAID_FORM = 0.05;
+/** Off where what was said last is not in the name: 'vanilla whey' is no vanilla extract. */
+const LACKS_HEAD = 0.5;
 /** Off for a brand that nobody said: any plain food comes before it. */
 const UNSAID_BRAND = 1;
 
@@ -133,6 +141,7 @@ export function rankMatches(
         (USUAL.test(hit.entry.name) ? IS_USUAL : 0) +
         (isWholePart(said, hit.entry.name) ? WHOLE_PART : 0) -
         (isUnsaidBrand(said, hit.entry) ? UNSAID_BRAND : 0) -
+        (hasHead(said, hit.document, known) ? 0 : LACKS_HEAD) -
         UNSAID_FORM * unsaidForms(said, hit.entry.name),
     };
   });
@@ -160,12 +169,27 @@ function fitOf(said: SaidFood, document: SearchDocument, isNamed: boolean, known
   return fits ? 'fits' : 'near';
 }
 
+/** Whether what was said last, of what says which food it is, is in a name. */
+function hasHead(said: SaidFood, { words: own }: SearchDocument, known: KnownWords): boolean {
+  return said.readings.some((reading) => {
+    const head = headOf(naming(reading), said);
+    return head === undefined || own.some((word) => isSame(head, word, known));
+  });
+}
+
+function headOf(asked: readonly Word[], { heads }: SaidFood): Word | undefined {
+  return asked.filter(({ stem }) => heads.has(stem)).at(-1) ?? asked.at(-1);
+}
+
 /** Whether something that was said rules a food out. */
 function isAgainst(said: SaidFood, { entry }: SearchDocument): boolean {
   const name = fold(entry.name);
   if (OPPOSITES.some(([mine, other]) => mine.test(said.folded) && other.test(name))) return true;
   if (/\b(?:raw|dry|uncooked)\b/.test(said.folded) && saysCooked(name)) return true;
   if (saysCooked(said.folded) && /\b(?:raw|uncooked|unprepared)\b/.test(name)) return true;
+  // Nobody drains what was never wet.
+  const isDry = entry.section === 'dryGoods' && /\b(?:raw|dry)\b/.test(name);
+  if (isDry && /\bdrained\b/.test(said.folded)) return true;
   const level = FAT_SECTIONS.has(entry.section) ? fatLevelOf(name) : null;
   if (said.fatLevel !== null && level !== null && level !== said.fatLevel) return true;
   const food = { name: entry.name, fatIsMeant: false, fatIn100: null };
@@ -204,7 +228,7 @@ function holds(
   const asked = naming(reading).filter(
     ({ stem }) => (level === null || !said.fatWords.has(stem)) && !(aside?.has(stem) ?? false),
   );
-  const head = asked.filter(({ stem }) => said.heads.has(stem)).at(-1) ?? asked.at(-1);
+  const head = headOf(asked, said);
   if (!head) return false;
   const covered = new Set<string>(reading.map(({ stem }) => stem));
   let headStems: ReadonlySet<string> = new Set();

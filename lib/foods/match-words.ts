@@ -82,7 +82,7 @@ export const LEAN = { word: /\blean\b/, below: 10 } as const;
 /** Forms of a food that are seldom meant unless they are said. */
 export const FORMS = set(`
   toasted glazed sweetened flavored seasoned breaded smoked stuffed cured baby enhanced fortified minced whipped
-  creamed chocolate diluted condensed imitation instant precooked parboiled microwaved salted
+  creamed chocolate diluted condensed imitation instant precooked parboiled microwaved salted sprouted
 `);
 
 /** Words by which the table calls the food that is meant where nothing else is said. */

@@ -107,6 +107,16 @@ describe('what rules a food out, or leaves it open', () => {
     ['minced lamb', 'Lamb, ground, raw'],
     ['double cream', 'Cream, fluid, heavy whipping'],
     ['zuchini', 'Squash, summer, zucchini, includes skin, raw'],
+    ['extra mature cheddar', 'Cheese, cheddar'],
+    ['aged gouda', 'Cheese, gouda'],
+    ['dark soft brown sugar', 'Sugars, brown'],
+    ['macaroni', 'Pasta, dry, enriched'],
+    ['elbow pasta cooked', 'Pasta, cooked, enriched, without added salt'],
+    ['cannellini canned', 'Beans, white, mature seeds, canned'],
+    ['tuna in spring water canned drained', 'Fish, tuna, light, canned in water, drained solids'],
+    ['lentils drained', 'Lentils, mature seeds, cooked, boiled, without salt'],
+    ['sourdough bread', 'Bread, french or vienna (includes sourdough)'],
+    ['orange zest', 'Orange peel, raw'],
   ])('%s is %s', (words, name) => {
     expect(matched(words).chosen?.name).toBe(name);
   });
@@ -127,8 +137,20 @@ describe('what rules a food out, or leaves it open', () => {
     'oat milk',
     'pea protein powder',
     'black garlic',
+    // An isolate or not; from a tin or boiled.
+    'chocolate whey',
+    'cannellini beans drained',
   ])('%s is asked', (words) => {
     expect(matched(words).chosen).toBeNull();
+  });
+
+  test.each([
+    ['vanilla whey', /\bwhey\b/i],
+    ['oaky cheddar', /\bcheddar\b/i],
+    ['tangy sourdough', /\bsourdough\b/i],
+  ])('of %s what was said last is offered first', (words, head) => {
+    const [first] = matched(words).ranked;
+    expect(first?.hit.entry.name ?? '').toMatch(head);
   });
 
   test('a brand is never taken nor offered first unless it is said', () => {
