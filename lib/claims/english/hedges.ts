@@ -21,7 +21,7 @@ const BEFORE: readonly (readonly [Hedge, string])[] = [
   ],
   [
     'atMost',
-    'at most, up to, no more than, not more than, max, maximum, a maximum of, not over, ≤, < =, tops, at the most, as much as, at the very most, no higher than, capped at, not above, not exceeding',
+    'at most, up to, no more than, not more than, max, maximum, a maximum of, not over, ≤, < =, at the most, as much as, at the very most, no higher than, capped at, not above, not exceeding',
   ],
   [
     'almost',

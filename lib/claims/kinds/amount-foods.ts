@@ -1,3 +1,4 @@
+import { leanSharesEnd } from './lean-shares';
 import { nameOf, type FoodSpan } from '../words/foods';
 import { phraseAt } from '../words/phrases';
 import type { Quantity } from '../numbers/quantity';
@@ -38,7 +39,7 @@ export function foodBehind(text: Text, quantity: Quantity, measured: boolean): N
   // 'five hundred grams of five percent mince'
   const share = text.marks.at('unit', at + 1);
   if (saysNumber(tokens[at], language) && share?.role.of === 'share') at = share.to;
-  at = labelEnd(text, at);
+  at = labelEnd(text, leanSharesEnd(text, at) ?? at);
   const known = text.food(at);
   if (known) return { name: known.name, to: known.to, adjacent };
   if (!measured && !isLine(text, quantity)) return null;
@@ -48,10 +49,13 @@ export function foodBehind(text: Text, quantity: Quantity, measured: boolean): N
   return name && { ...name, adjacent };
 }
 
-/** Token behind what a label says before a food: 'full fat milk'. */
+/** Token behind what a label says before a food: 'full fat milk', 'the reduced fat mature cheddar'. */
 export function labelEnd({ tokens, language, food }: Text, at: number): number {
-  const label = phraseAt(language.foods.labels, tokens, at);
-  return label && food(label.next)?.from === label.next ? label.next : at;
+  let from = at;
+  while (language.foods.plain.has(tokens[from]?.folded ?? '')) from += 1;
+  const label =
+    phraseAt(language.foods.labels, tokens, at) ?? phraseAt(language.foods.labels, tokens, from);
+  return label && food(label.next) ? label.next : at;
 }
 
 /** Tokens that the first line of a list has at most. */
@@ -103,6 +107,7 @@ export function unknownFood(
   let to = begin;
   const stop = (at: number) =>
     tokens[at]?.kind !== 'word' ||
+    (at > begin && language.numbers.cardinals.has(tokens[at].folded)) ||
     (
       [
         'small',
@@ -115,6 +120,7 @@ export function unknownFood(
         'trapBehind',
         'unit',
         'not',
+        'into',
       ] as const
     ).some((category) => marks.at(category, at));
   while (to < begin + LONGEST_NAME && !stop(to)) to += 1;

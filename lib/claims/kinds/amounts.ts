@@ -4,6 +4,7 @@ import { isListed } from './counted-pieces';
 import { foodAt } from '../words/foods';
 import { foodsIn } from '../words/foods-in';
 import { lateFood } from './late-foods';
+import { isLeanShare } from './lean-shares';
 import { phraseAt } from '../words/phrases';
 import { isDish } from '../words/dish-word';
 import type { Quantity, Said } from '../numbers/quantity';
@@ -23,6 +24,10 @@ export function amountOf(
   if (unit !== null && unit.of !== 'mass' && unit.of !== 'volume' && unit.of !== 'container')
     return null;
   if (unit?.unit === 'µg' || quantity.high === 0 || isBlocked(text, quantity)) return null;
+  if (unit === null && isLeanShare(text, quantity.begin, quantity.end)) {
+    quantity.killed = 'shares of lean and fat';
+    return null;
+  }
   // 'soy and honey, two tablespoons of each'
   const each = text.marks.at('scope', quantity.end + 1)?.role.link === 'counted';
   if (each && text.language.numbers.of.has(text.tokens[quantity.end]?.folded ?? '')) return null;
@@ -225,8 +230,27 @@ function againInOther(text: Text, quantity: Quantity, before: Quantity | undefin
   const to = before?.end ?? quantity.begin;
   const linked =
     text.marks.firstIn('so', to, quantity.begin) ?? text.marks.firstIn('which', to, quantity.begin);
-  if (!linked || before?.said?.unit === quantity.unit?.unit) return null;
-  return sameAsBefore(text, quantity, before);
+  if (before?.said?.unit === quantity.unit?.unit) return null;
+  const same = linked ? sameAsBefore(text, quantity, before) : null;
+  const pointed = before && isPointedBack(text, before.end, quantity.begin);
+  return same ?? (pointed ? (before.said?.food ?? null) : null);
+}
+
+/** Tokens of what is said of a food before 'that's' and its other amount. */
+const SAID_OF_IT = 7;
+
+/** 'a tin of mackerel in brine, drained, that's 95 grams': no other food in between. */
+function isPointedBack(text: Text, from: number, begin: number): boolean {
+  const { marks, tokens, language, sentences } = text;
+  const that = marks.before('copula', begin);
+  if (!that || that.from - from > SAID_OF_IT || that.from < from) return false;
+  if (sentences.of[from] !== sentences.of[that.from]) return false;
+  const word = tokens[that.from]?.folded ?? '';
+  const { subjects } = language.claims;
+  if (!subjects.has(word) && !subjects.has(word.replace(/s$/, ''))) return false;
+  return foodsIn(text, from, that.from).every(({ to }) =>
+    language.foods.uncounted.has(language.singular(tokens[to - 1]?.folded ?? '')),
+  );
 }
 
 /** Tokens of an aside about how a food is weighed. */
