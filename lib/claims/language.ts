@@ -221,8 +221,20 @@ export interface FoodWords {
   readonly labels: Phrases<true>;
   /** In what state a food is weighed: drained, cooked, raw. */
   readonly prepared: ReadonlySet<string>;
-  /** Other names of a food. */
+  /** Other names of a food: of a word, and of several in their singulars. */
   readonly synonyms: ReadonlyMap<string, string>;
+  readonly longSynonyms: ReadonlyMap<string, string>;
+  /** Foods that take another before them as their kind: peanut butter; chicken peppers are two. */
+  readonly takesKind: ReadonlySet<string>;
+  /** Words of foods that are things done as well, what may stand before one as done, and behind it. */
+  readonly done: {
+    readonly verbs: ReadonlySet<string>;
+    readonly before: ReadonlySet<string>;
+    readonly behind: ReadonlySet<string>;
+  };
+  /** Says that what follows was once so; and what ends that. */
+  readonly formerly: Phrases<true>;
+  readonly nowadays: ReadonlySet<string>;
   /** Foods that are never told as named: water, plain kinds. */
   readonly uncounted: ReadonlySet<string>;
   /** The same with any word before: 'sparkling water'. */

@@ -1,6 +1,7 @@
 import type { PlacedStatement } from '#lib/claims/contradict/contradiction';
 import { groupedBy } from '#lib/claims/contradict/grouped-by';
 import { ENGLISH } from '#lib/claims/english/english';
+import { onceFor } from '#lib/claims/once-for';
 import { stemsOf } from '#lib/claims/words/foods';
 import { unitText } from '#lib/claims/judge-beyond/amount-words';
 import { matchingLines } from '#lib/claims/judge-beyond/matching-lines';
@@ -10,6 +11,8 @@ import type { StatementPlace } from '#lib/claims/judged';
 import type { Statement } from '#lib/claims/statement';
 import { amountContext, dishesOf, type AmountContext, type Dish } from '#lib/episode/context';
 import type { NamedFood } from '#lib/episode/edit-schema';
+import { readIngredient } from '#lib/episode/read-ingredient';
+import type { RecipeLine } from '#lib/episode/recipe-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { fold } from '#lib/units/plain-words';
 
@@ -124,15 +127,26 @@ function isIn(food: string, dish: Dish, context: AmountContext, depth = 0): bool
   // 'browned turkey left' is turkey.
   const known = food.split(' ').filter(isFoodWord).join(' ');
   if (known !== '' && known !== food && matchingLines(known, dish, context).length > 0) return true;
+  const said = stemsOf(food, ENGLISH);
+  const whole = said.join(' ');
+  if (dish.recipe.lines.some((line) => whole !== '' && gotOf(line, context) === whole)) return true;
   // What is left of the stew is no ingredient of the stew.
   const title = stemsOf(dish.title, ENGLISH);
-  if (depth === 0 && stemsOf(food, ENGLISH).every((word) => title.includes(word))) return true;
+  if (depth === 0 && said.every((word) => title.includes(word))) return true;
   if (depth === DEEPEST) return false;
   return dish.recipe.lines.some(({ madeFrom }) => {
     const recipe = context.recipes.get(madeFrom?.recipeId ?? '');
     return recipe !== undefined && isIn(food, { ...dish, recipe }, context, depth + 1);
   });
 }
+
+/** The food that an ingredient is got of and names, as its words are compared: 'lemon' of 'juice of 1/2 lemon'. */
+const gotOf = onceFor(({ text }: RecipeLine, _: AmountContext): string => {
+  const [read] = readIngredient(text);
+  const words = stemsOf(read?.food ?? '', ENGLISH);
+  const isGot = / of /i.test(text) && ENGLISH.foods.gotOf.has(words.at(-1) ?? '');
+  return isGot ? words.slice(0, -1).join(' ') : '';
+});
 
 function amountOf(
   statement: Extract<Statement, { readonly kind: 'amount' }>,

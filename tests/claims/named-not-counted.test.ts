@@ -166,3 +166,60 @@ describe('what is an ingredient by a longer name, or is only mentioned', () => {
     expect(namedIn(words)).toEqual(expected);
   });
 });
+
+describe('what an ingredient is by another form of its name, what is done, what once was', () => {
+  const BAKE = aDish(
+    'bake',
+    aRecipe(
+      'bake-recipe',
+      [
+        '1 tsp bicarbonate of soda',
+        'zest of 2 oranges',
+        '3 green onions',
+        '2 turkey thighs',
+        '1 yellow bell pepper',
+        '90 g goat cheese',
+        '40 g butter',
+      ].map((words, at) => grams(`b${at}`, 'none', 10, { text: words, foodId: null })),
+    ),
+    { title: 'Quay bake' },
+  );
+  const namedIn = (words: string, kind: 'captions' | 'description' = 'captions') => {
+    const texts = [text(kind, words)];
+    const file = { ...aFile([BAKE], []), edit: { texts, mends: [], named: [] } };
+    return namedNotCounted(readEdit(file, NO_FACTS), file).map(({ food }) => food);
+  };
+
+  it.each([
+    'and half a teaspoon of bicarb',
+    'a pinch of baking soda goes in',
+    'four spring onions on top',
+    'then the oranges go in, two oranges',
+    'and cream that until it is fluffy',
+    'now salt the water and oil the tin',
+    'turkey peppers and then half of it',
+    'I used to make it with smoked bacon and it was far too rich',
+    "if you don't like brie this one is for you",
+  ])('is not told: %s', (words) => {
+    expect(namedIn(words)).toEqual([]);
+  });
+
+  it('is not told where a description says it by another name', () => {
+    expect(
+      namedIn(
+        'Quay bake\n1 tsp bicarbonate of soda\nzest of 2 oranges\n3 scallions\n',
+        'description',
+      ),
+    ).toEqual([]);
+  });
+
+  it.each([
+    ['and cream that I whipped goes on top', ['cream']],
+    ['then the salt, a lot of it', ['salt']],
+    ['I used to use lard but now suet and bacon go in', ['bacon']],
+    ['a splash of orange juice', ['orange juice']],
+    ['turkey bacon on top', ['turkey bacon']],
+  ])('%s names %j', (words, expected) => {
+    expect(namedIn(words)).toEqual(expected);
+  });
+});

@@ -8,7 +8,7 @@ import {
 import type { FoodWords } from '../language';
 import { phrases } from '../words/phrases';
 import { phrasesOf, set } from './words';
-import { GOT_OF, LEFT_OUT } from './food-names';
+import { DONE, GOT_OF, LEFT_OUT, LONG_SYNONYMS, TAKES_KIND } from './food-names';
 
 /** Foods as cooks name them, in their singulars (common practice, no source). */
 const HEADS = set(`
@@ -147,7 +147,18 @@ export const FOODS: FoodWords = {
     ['stock', 'broth'],
     // As captions hear it; nobody weighs flowers.
     ['flower', 'flour'],
+    ['bicarb', 'baking soda'],
+    ['bicarbonate', 'baking soda'],
   ]),
+  longSynonyms: LONG_SYNONYMS,
+  takesKind: TAKES_KIND,
+  done: DONE,
+  formerly: phrases(
+    phrasesOf('used to, back when, back then, years ago, in the past, once upon a time').map(
+      (words) => [words, true],
+    ),
+  ),
+  nowadays: set('now nowadays today but so instead these'),
   leftOut: LEFT_OUT,
   gotOf: GOT_OF,
   nothing: set('water ice steam'),

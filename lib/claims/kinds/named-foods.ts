@@ -1,6 +1,7 @@
 import { saidShares } from '#lib/foods/said-shares';
 import { isAllOf } from './subject-food';
 import { sameFood, shortNames, stemsOf, type FoodSpan } from '../words/foods';
+import type { Language } from '../language';
 import { phraseAt } from '../words/phrases';
 import type { Text } from '../words/text';
 
@@ -31,7 +32,8 @@ export function namedFoods(text: Text, taken: ReadonlySet<number>): FoodSpan[] {
     if (before) return before;
     const stems = stemsOf(name, language);
     const title = titles.some((words) => stems.every((stem) => words.includes(stem)));
-    const made = { stems, title, known: ingredients.some((other) => sameFood(stems, other)) };
+    const isKnown = (one: readonly string[]) => ingredients.some((other) => sameFood(one, other));
+    const made = { stems, title, known: isKnown(stems) || isListOf(name, isKnown, language) };
     named.set(name, made);
     return made;
   };
@@ -53,7 +55,7 @@ export function namedFoods(text: Text, taken: ReadonlySet<number>): FoodSpan[] {
     const { title, known, stems } = nameOf(food.name);
     if (taken.has(food.from) || taken.has(food.to - 1) || title || isUncounted(text, food))
       continue;
-    if (isGotOf(text, food)) continue;
+    if (isGotOf(text, food) || isDone(text, food)) continue;
     if (isBlocked(text, food) || isOfDish(text, food) || goesOn(text, blocked, food)) {
       blocked = food;
       continue;
@@ -72,6 +74,33 @@ interface Named {
   readonly stems: readonly string[];
   readonly title: boolean;
   readonly known: boolean;
+}
+
+/** 'chicken peppers and rice': foods that are ingredients each, run together; 'peanut butter' is one. */
+function isListOf(
+  name: string,
+  isKnown: (stems: readonly string[]) => boolean,
+  language: Language,
+): boolean {
+  const words = name.split(/[\s-]+/);
+  const last = language.singular(words.at(-1) ?? '');
+  if (words.length < 2 || language.foods.takesKind.has(last)) return false;
+  return words.slice(1).some((_, index) => {
+    const [first, second] = [words.slice(0, index + 1), words.slice(index + 1)];
+    if (!language.foods.heads.has(language.singular(first.at(-1) ?? ''))) return false;
+    return [first, second].every((part) => isKnown(stemsOf(part.join(' '), language)));
+  });
+}
+
+/** 'cream that till it is pale', 'salt the water': what is done, and no food; 'the cream that I had' is one. */
+function isDone({ tokens, language, marks, sentences }: Text, { from, to }: FoodSpan): boolean {
+  const { done } = language.foods;
+  if (to - from !== 1 || !done.verbs.has(tokens[from]?.folded ?? '')) return false;
+  const before = tokens[from - 1];
+  const begins = before === undefined || sentences.of[from - 1] !== sentences.of[from];
+  if (!begins && before?.kind !== 'line' && !done.before.has(before?.folded ?? '')) return false;
+  if (!done.behind.has(tokens[to]?.folded ?? '')) return false;
+  return !language.claims.doers.has(tokens[to + 1]?.folded ?? '') && !marks.at('copula', to + 1);
 }
 
 /** 'no butter or cream', 'you could add feta, olives': what held for the food before holds for this one. */
@@ -143,7 +172,24 @@ function isBlocked(text: Text, food: FoodSpan): boolean {
     const found = phraseAt(language.foods.blockers, tokens, at);
     if (found && found.next >= begin && found.next <= food.from) return true;
   }
+  if (wasFormerly(text, food)) return true;
   // 'like a' dish, 'the bakery version', a tool.
   const next = text.marks.at('gear', food.to) ?? text.marks.at('trapBehind', food.to);
   return next !== undefined;
+}
+
+/** Tokens from what says that something was once so to the food. */
+const FORMER_REACH = 8;
+
+/** 'I used to make it with lard': before, and no longer. */
+function wasFormerly({ tokens, language, sentences }: Text, { from }: FoodSpan): boolean {
+  const { formerly, nowadays } = language.foods;
+  for (let at = from - 1; at >= Math.max(0, from - FORMER_REACH); at -= 1) {
+    if (sentences.of[at] !== sentences.of[from] || nowadays.has(tokens[at]?.folded ?? '')) {
+      return false;
+    }
+    const found = phraseAt(formerly, tokens, at);
+    if (found && found.next <= from) return true;
+  }
+  return false;
 }

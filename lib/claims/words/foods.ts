@@ -101,13 +101,35 @@ function oneOf(lower: string, folded: string, one: string): string {
     : one;
 }
 
+/** Words that a name of several words has at most. */
+const LONGEST_SYNONYM = 3;
+
 /** The words of a food's name as they are compared: folded singulars, by their usual name. */
 export function stemsOf(name: string, { foods, singular }: Language): string[] {
-  const words = fold(name).match(/[\p{L}\d]+/gu);
-  return (words ?? []).flatMap((word) => {
-    const one = singular(word);
-    return (foods.synonyms.get(one) ?? foods.synonyms.get(word) ?? one).split(' ');
-  });
+  const words = fold(name).match(/[\p{L}\d]+/gu) ?? [];
+  const ones = words.map((word) => singular(word));
+  const stems: string[] = [];
+  for (let at = 0; at < words.length;) {
+    const long = longSynonymAt(ones, at, foods);
+    const one = ones[at] ?? '';
+    const usual =
+      long?.name ?? foods.synonyms.get(one) ?? foods.synonyms.get(words[at] ?? '') ?? one;
+    stems.push(...usual.split(' '));
+    at += long?.length ?? 1;
+  }
+  return stems;
+}
+
+function longSynonymAt(
+  words: readonly string[],
+  at: number,
+  { longSynonyms }: Language['foods'],
+): { readonly name: string; readonly length: number } | null {
+  for (let length = LONGEST_SYNONYM; length > 1; length -= 1) {
+    const name = longSynonyms.get(words.slice(at, at + length).join(' '));
+    if (name !== undefined) return { name, length };
+  }
+  return null;
 }
 
 /**
