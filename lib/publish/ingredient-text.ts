@@ -1,3 +1,4 @@
+import { readIngredient } from '#lib/episode/read-ingredient';
 import { STATE_WORDS } from '#lib/foods/state-words';
 import type { AmountContext } from '#lib/episode/context';
 import { lineAmount, type LineAmount } from '#lib/episode/line-amount';
@@ -49,6 +50,7 @@ export function ingredientText(
     const about = food ? householdAmount(written, massMg, food) : null;
     const said = namesGrams(written.text, massMg) ? [] : [grams];
     const amounts = [...household(written), ...(about === null ? [] : [about]), ...said];
+    if (amounts.length === 0 && peel === '' && namesState(line)) return written.text;
     return `${written.text} (${[...amounts, `${state}${peel}`].join(', ')})`;
   }
   if (amount.volumeMl) {
@@ -92,6 +94,13 @@ function namesGrams(text: string, massMg: number): boolean {
   return [...text.matchAll(/(?<![\d.,])(\d+(?:\.\d+)?) ?g\b/g)].some(
     ([, digits]) => Number(digits) === printed,
   );
+}
+
+/** Whether words say themselves in which state their grams hold: 'drained' of '120 g beans, drained'. */
+function namesState({ text, state }: RecipeLine): boolean {
+  const [read, ...others] = readIngredient(text);
+  const word = new RegExp(`\\b${STATE_WORDS[state]}\\b`, 'i');
+  return others.length === 0 && read?.state === state && word.test(text);
 }
 
 /** Said of grams that are still the planned ones, while what the scale showed waits in a photo. */

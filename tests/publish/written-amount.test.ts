@@ -69,6 +69,19 @@ describe('an ingredient whose words say their amount', () => {
     expect(textOf('A tin of tuna', tin)).toBe('1 tin of tuna (290 g, raw)');
   });
 
+  it('says its state once', () => {
+    const beans = { quantity: once(120), unit: 'g' as const, state: 'drained' as const };
+    expect(textOf('120 g borlotti beans, drained', beans)).toBe('120 g borlotti beans, drained');
+    const tin = { quantity: once(1), unit: 'pack' as const, planned: planned(110) };
+    const fish = { ...tin, state: 'drained' as const };
+    const words = '110g tin mackerel in brine (drained weight)';
+    expect(textOf(words, fish)).toBe(words);
+    // Grams that hold after it was cooked, of words that say it was raw.
+    const rice = { quantity: once(80), unit: 'g' as const, state: 'cooked' as const };
+    expect(textOf('80 g raw rice', rice)).toBe('80 g raw rice (cooked)');
+    expect(textOf('80 g rice, to be cooked', rice)).toBe('80 g rice, to be cooked (cooked)');
+  });
+
   it('has the grams of now beside words that name others', () => {
     const more = { quantity: once(300), unit: 'g' as const };
     expect(textOf('Two hundred grams of pasta', more)).toBe('200 g pasta (300 g, raw)');

@@ -16,12 +16,14 @@ const RULES = {
     US: '21 CFR 101.60(c)(2)',
     EU: 'Regulation (EC) No 1924/2006, Annex, “with no added sugars”',
     words: 'a food that sweetens',
+    none: 'no food that sweetens',
     is: (text: string) => WORDS.sweet.test(text) && !WORDS.notSweet.test(text),
   },
   salt: {
     US: '21 CFR 101.61(c)(2)',
     EU: 'Regulation (EC) No 1924/2006, Annex, “no added sodium/salt”',
     words: 'salt',
+    none: 'no salt',
     is: (text: string) => WORDS.salty.test(text) && !WORDS.notSalty.test(text),
   },
 } as const;
@@ -40,7 +42,7 @@ export function noAdded(of: 'sugars' | 'salt', facts: ClaimFacts): NoAdded {
     return {
       section,
       verdict: 'off',
-      why: `it asks for no ${rule.words} in it, and it has ${names}`,
+      why: `it asks for ${rule.none} in it, and it has ${names}`,
     };
   }
   const added = of === 'sugars' ? facts.whole(['addedSugars']).low : null;

@@ -124,6 +124,7 @@ describe('more than a threshold', () => {
     expect(judgeClaimWord(none, dish).verdict).toBe('unknown');
     const sweet = { ...dish, lines: [{ text: '2 tbsp runny honey', food: 'Honey' }] };
     expect(judgeClaimWord(none, sweet)).toMatchObject({ verdict: 'off' });
+    expect(judgeClaimWord(none, sweet).why).toContain('it asks for no food that sweetens in it');
     const peas = { ...dish, lines: [{ text: '100 g sugar snap peas', food: null }] };
     expect(judgeClaimWord(none, peas).verdict).toBe('unknown');
     const labelled = aPlainDish({ addedSugars: '2.0' }, { region: 'US' });
