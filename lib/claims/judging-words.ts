@@ -76,7 +76,18 @@ export interface QualifyingWords {
   readonly allOfThem: RegExp;
   /** Of each of them, behind a number. */
   readonly each: RegExp;
-  /** So many dishes; the same right before a number. */
+  /** Right before a number: 'each' that belongs to the amount before it, as '57 grams of protein each at'. */
+  readonly amountEach: RegExp;
+  /** So many dishes, but for what one dish makes; the same right before a number. */
   readonly countedDishes: RegExp;
   readonly countedRight: RegExp;
+  /** 'all three of these', 'both', 'together'; in a group how many; and what says that they are added: 'if you eat'. */
+  readonly together: RegExp;
+  readonly ofAll: RegExp;
+  readonly added: RegExp;
+  /** 'in one day', which counts none of them; and one of something: 'one bowl of chili'. */
+  readonly aDay: RegExp;
+  readonly oneOf: RegExp;
+  /** Right before a number that is what was listed: 'so that is only'. */
+  readonly soThat: RegExp;
 }

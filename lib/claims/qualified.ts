@@ -88,6 +88,8 @@ function isOfEvery(
   const several = words.countedDishes.test(before);
   if (topic.kind === 'dish' && !several) return false;
   const oneSided = isOneSided(said);
+  // '57 grams of protein each at around 635': of those of which the amount before is said.
+  if (words.amountEach.test(before)) return several;
   const all = words.allOf.exec(before);
   const verb = all?.[1] !== undefined;
   if (all && (oneSided || verb)) return true;

@@ -24,6 +24,7 @@ import {
 import { judgeNutrient, nutrientTrial } from './judge/judge-nutrient';
 import { isSpoken } from './judge/spoken';
 import type { About } from './judge/meaning';
+import { severalTogether } from './judge/several-together';
 import { cannotSay, type Verdicted } from './judge/verdicted';
 import { portionNamed } from './judge/portion-named';
 import { dishesNamed, dishNames } from './places/dish-names';
@@ -176,7 +177,7 @@ function judgeOf(context: JudgeContext): Judge {
   const shared = (
     key: string,
     dishes: () => readonly JudgedDish[],
-    more: Partial<Pick<About, 'day' | 'portionId'>> = {},
+    more: Partial<Pick<About, 'day' | 'portionId' | 'together'>> = {},
   ): About => {
     const none = { day: false, portionId: null, settled: null };
     const known = kept.get(key) ?? { ...none, ...more, dishes: dishes() };
@@ -190,6 +191,12 @@ function judgeOf(context: JudgeContext): Judge {
       const dish = segmentId === null ? undefined : context.byId.get(segmentId);
       const dishes = dish ? [dish] : [];
       return { dishes, day: false, portionId: null, settled: { portionId, scope } };
+    }
+    const sum = severalTogether(text.text, statement, names);
+    if (sum) {
+      const { segmentIds, oneOfEach } = sum;
+      const of = () => segmentIds.flatMap((id) => context.byId.get(id) ?? []);
+      return shared(`sum ${segmentIds.join(' ')} ${oneOfEach}`, of, { together: { oneOfEach } });
     }
     const title = 'dish' in statement ? (statement.dish ?? '') : '';
     const titled = byTitle.get(title);

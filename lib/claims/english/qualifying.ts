@@ -5,6 +5,12 @@ const MEALS =
 const MANY =
   '(?:[2-9]|1\\d|20|two|three|four|five|six|seven|eight|nine|ten|both|all\\s+(?:the|my|our|these|those))';
 
+const NUMBERS = 'two|three|four|five|six|seven|eight|nine|ten|[2-9]|10';
+
+/** Before a count of what one dish makes: 'this makes four bowls'. */
+const MADE =
+  '\\b(?:makes|made|into|between|among|serves|yields?|gives?)\\s+(?:about\\s+|around\\s+|you\\s+|me\\s+|us\\s+)?';
+
 /** Words before a number that say of which several it is, or of what else than the dish. */
 export const QUALIFYING: QualifyingWords = {
   without:
@@ -17,9 +23,23 @@ export const QUALIFYING: QualifyingWords = {
   allOfThem:
     /\ball\s+(?:of\s+)?(?:them|these|those)(?:\s+(?:are|is|were|come\s+in|come\s+out|have|has|at))*\s*$/iu,
   each: /\b(?:each|apiece|every\s+one|all\s+of\s+them)\b/i,
-  countedDishes: new RegExp(`\\b${MANY}\\s+(?:[\\p{L}-]+\\s+){0,3}?${MEALS}\\b`, 'iu'),
+  amountEach:
+    /(?:\d\s*(?:g|kcals?|cals?|kj|mg)|\b(?:grams?|calories|protein|carbs?|carbohydrates?|fat|fib(?:re|er)|sugars?|salt|sodium))\s+(?:each|apiece)(?:\s+(?:at|with|and|for|in))*\s*$/iu,
+  countedDishes: new RegExp(`(?<!${MADE})\\b${MANY}\\s+(?:[\\p{L}-]+\\s+){0,3}?${MEALS}\\b`, 'iu'),
+  together:
+    /\b(?:all|both)(?:\s+of)?(?:\s+(?:these|them|those|the))?\b|\b(?:together|combined|between\s+them|put\s+together)\b/iu,
+  ofAll: new RegExp(
+    `\\b(?:all|both)(?:\\s+of)?(?:\\s+(?:these|them|those|the))?(?:\\s+(${NUMBERS}))?\\b`,
+    'iu',
+  ),
+  added:
+    /\b(?:eat|eats|ate|eating|have|had|having|add|adds|added|adding|together|combined|total|altogether|in\s+(?:one|a|the\s+same|a\s+single)\s+(?:day|sitting|go))\b/iu,
+  aDay: /\b(?:in|for|over)\s+(?:one|a|the\s+same|a\s+single)\s+(?:day|sitting|go)\b/giu,
+  soThat:
+    /\b(?:that['’]?s|that\s+is|that\s+comes\s+to|it\s+comes\s+to|comes\s+to|total(?:s|ling)?)(?:\s+(?:only|just|about|around|roughly|under|over|less\s+than|more\s+than|all\s+of|a\s+total\s+of))*\s*$/iu,
+  oneOf: /\b(?:one|an?)\s+(?!of\b|day\b|go\b)(?=\p{L})/giu,
   countedRight: new RegExp(
-    `\\b${MANY}\\s+(?:[\\p{L}-]+\\s+){0,3}?${MEALS}[\\s,:–—-]*(?:all\\s+)?$`,
+    `(?<!${MADE})\\b${MANY}\\s+(?:[\\p{L}-]+\\s+){0,3}?${MEALS}[\\s,:–—-]*(?:all\\s+)?$`,
     'iu',
   ),
 };

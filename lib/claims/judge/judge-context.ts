@@ -33,6 +33,14 @@ export interface JudgeContext {
   readonly byTitle: ReadonlyMap<string, JudgedDish>;
   /** Of the dishes up to and with one, as if no other were to follow. */
   readonly soFar: (segmentId: string) => EpisodeFigures;
+  /** Of some dishes together, one of so many equal parts of each. */
+  readonly together: (parts: readonly DishPart[]) => EpisodeFigures;
+}
+
+/** One of so many equal parts of a dish that is made once. */
+export interface DishPart {
+  readonly segmentId: string;
+  readonly of: number;
 }
 
 /** A dish with its figures and what the log and the shops say of it. */
@@ -80,7 +88,22 @@ export function judgeContext(
     byId: new Map(dishes.map((each) => [each.dish.id, each])),
     byTitle: new Map(dishes.map((each) => [each.dish.title, each])),
     soFar: keptBy((segmentId) => upTo(file, segmentId, all)),
+    together: (parts) => partsTogether(file, parts, all),
   };
+}
+
+function partsTogether(
+  file: EpisodeFile,
+  parts: readonly DishPart[],
+  nutrients: readonly Nutrient[],
+): EpisodeFigures {
+  const partOf = new Map(parts.map(({ segmentId, of }) => [segmentId, of]));
+  const segments = file.episode.segments.flatMap((segment) => {
+    const of = partOf.get(segment.id);
+    const eaten = { num: 1, den: of ?? 1 };
+    return of === undefined ? [] : [{ ...segment, eaten, ate: { kind: 'share' as const } }];
+  });
+  return episodeFigures({ ...file, episode: { ...file.episode, segments } }, nutrients);
 }
 
 function upTo(

@@ -13,6 +13,8 @@ export interface About {
   readonly day: boolean;
   /** A portion of the one dish, where the words before the number name it. */
   readonly portionId: string | null;
+  /** It is said of all of the dishes together; `oneOfEach`: of one portion of each. */
+  readonly together?: { readonly oneOfEach: boolean };
   /** What the person said it is about. */
   readonly settled: {
     readonly portionId: string | null;

@@ -2,6 +2,7 @@ import { ENGLISH } from '#lib/claims/english/english';
 import type { Portion } from '#lib/episode/recipe-schema';
 import { ingredientMeanings, oneOfIngredient } from './ingredient-meanings';
 import type { JudgeContext, JudgedDish } from './judge-context';
+import { togetherMeanings } from './together-meanings';
 import { aMeaning, ofMakings, whole, type About, type Meaning } from './meaning';
 import type { NutrientStatement } from './said-number';
 
@@ -39,6 +40,7 @@ function allMeanings(
       ? settledIngredient(food ?? '', about.settled, about.dishes, context)
       : settledMeanings(about.settled, about.dishes, context);
   }
+  if (about.together) return togetherMeanings(about.dishes, about.together, context);
   if (food !== undefined && scope === 'each') return oneOfIngredient(food, about.dishes, context);
   if (food !== undefined && scope !== 'ingredient') {
     return `is it said of the ${food} alone, or of the dish?`;
