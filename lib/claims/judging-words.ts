@@ -59,6 +59,8 @@ export interface AmountWords {
   readonly times: ReadonlyMap<string, number>;
   /** That so many of them, or such a part of it, is used; in groups those words, and the vessel or food. */
   readonly used: RegExp;
+  /** Right before an amount: 'half of it goes in now, so that is'; in groups the share, and of which food. */
+  readonly shareBefore: RegExp;
   /** That each portion has what follows. */
   readonly eachHas: RegExp;
 }

@@ -45,6 +45,12 @@ const counted = TIMES.map(([word]) => word)
   .sort((a, b) => b.length - a.length)
   .join('|');
 
+/** Shares alone: less than all of it. */
+const SHARES = TIMES.filter(([, times]) => times < 1)
+  .map(([word]) => word)
+  .sort((a, b) => b.length - a.length)
+  .join('|');
+
 /** Words around an amount that say how much of it is used, or that each portion has it. */
 export const AMOUNT_WORDS: AmountWords = {
   vessels: new Map(
@@ -53,6 +59,10 @@ export const AMOUNT_WORDS: AmountWords = {
   times: new Map(TIMES),
   used: new RegExp(
     `\\b(?:use|uses|using|used|need|take|taking|took|put|putting|add|adding)\\s+(?:in\\s+|only\\s+|just\\s+)?(${counted})\\s+(?:of\\s+)?(?:them|those|these|it|that|the\\s+(\\p{L}+))(?![\\p{L}])`,
+    'iu',
+  ),
+  shareBefore: new RegExp(
+    `\\b(${SHARES})\\s+(?:of\\s+)?(?:it|them|that|this|those|these|(?:the|my|your|our|that)\\s+(\\p{L}+))\\b[^.!?;\\d]{0,50}?\\b(?:so|meaning|which|(?:that|it)(?:['’]?s|\\s+is))(?:\\s+(?:so|that['’]?s|thats|that is|it['’]?s|its|is|i\\s+mean|like|means?|to|be|would|will|about|around|roughly|say|just|only|maybe|another|a|bit|over|under))*\\s*$`,
     'iu',
   ),
   eachHas:

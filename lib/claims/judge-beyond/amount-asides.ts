@@ -45,9 +45,32 @@ function isOfEach(text: string, { start }: Pick<Said, 'start'>): boolean {
 
 type Said = Pick<Statement, 'start' | 'end' | 'words'> & { readonly food?: string };
 
+/** A share of an ingredient; `own`: of the food that the amount itself names. */
+interface Share extends Used {
+  readonly own: boolean;
+}
+
+/**
+ * The share of an ingredient that an amount is, by the words right before it.
+ * @example shareOf('half of it goes in now so about 75 grams', said75)?.times // 1 / 2
+ */
+function shareOf(text: string, { start, words, food }: Said): Share | null {
+  const before = lastSentence(text.slice(Math.max(0, start - BEFORE), start));
+  const found = ENGLISH.amounts.shareBefore.exec(fold(before).replace(/’/g, "'"));
+  const [, share = '', noun] = found ?? [];
+  const times = ENGLISH.amounts.times.get(share);
+  if (times === undefined) return null;
+  const named = `${fold(words)} ${food ?? ''}`.match(/\p{L}+/gu) ?? [];
+  const same = (word: string) => ENGLISH.singular(word) === ENGLISH.singular(noun ?? '');
+  const own = noun === undefined || named.some(same);
+  return { times, words: `${share} of ${own ? 'it' : `the ${noun}`}`, own };
+}
+
 /** The verdicts that an amount would have by what is said around it. */
 interface Otherwise {
   readonly times: (by: number) => Verdicted;
+  /** As such a share of the ingredient. */
+  readonly share: (of: Used) => Verdicted;
   /** Of one portion; null where the dish has none. */
   readonly each: () => Verdicted | null;
 }
@@ -61,8 +84,10 @@ export function withAsides(
   verdict: Verdicted,
   statement: Said & { readonly scope?: string },
   text: string,
-  { times, each }: Otherwise,
+  { times, share, each }: Otherwise,
 ): Verdicted {
+  const part = shareOf(text, statement);
+  if (part) return asShare(verdict, share(part), part);
   const used = usedOf(text, statement);
   if (used) {
     const all = times(used.times);
@@ -91,4 +116,16 @@ export function withAsides(
     );
   }
   return verdict;
+}
+
+/** What is said to be a share is held against that; where it is all of it instead, nobody knows which was meant. */
+function asShare(whole: Verdicted, part: Verdicted, { words, own }: Share): Verdicted {
+  const isAll = whole.verdict === 'agrees' || whole.verdict === 'edge';
+  if (part.verdict === 'unknown' || (part.verdict === 'off' ? !isAll : own)) return part;
+  return worded('unknown', () =>
+    cannotSay(`is it all of it, or ${words}? ${part.why}`, {
+      against: part.against,
+      remark: 'toConfirm',
+    }),
+  );
 }

@@ -74,6 +74,7 @@ export function judgeAmount(
   return withAsides(asItStands, statement, text, {
     times: (by) =>
       held({ ...statement, low: statement.low * by, high: statement.high * by }, parts),
+    share: ({ times, words }) => held(statement, [by(1 / times, words)]),
     each: () => {
       const every = everyPart(on, amounts);
       return every.length > 0 ? held(statement, every) : null;

@@ -88,3 +88,32 @@ describe('raw or cooked, as the words of the amount themselves say', () => {
     expect([text, verdict(text)]).toEqual([text, expected]);
   });
 });
+
+describe('a share of an ingredient', () => {
+  it.each([
+    ['Half of it goes in now, so that is about 60 grams of feta', 'agrees'],
+    ['A third of the onion first, so 100 grams of onion', 'agrees'],
+    ['Half of the chicken, which is 300 grams of chicken', 'agrees'],
+    ['Half of it goes in now, so about 90 grams of feta', 'off'],
+    // All of it, or half?
+    ['Half of it goes in now, so 120 grams of feta', 'unknown'],
+    // Half of another food than the one that the amount names.
+    ['Half of the topping, so that is 60 grams of feta', 'unknown'],
+    ['Half of the topping, so that is 90 grams of feta', 'off'],
+    // No share of the food at all.
+    ['Half of it goes in the fridge and I use 120 grams of feta', 'agrees'],
+  ])('%s: %s', (text, expected) => {
+    expect([text, verdict(text)]).toEqual([text, expected]);
+  });
+
+  it('is said as what it is', () => {
+    const said = judgeText(
+      'Half of it goes in now, so 90 grams of feta',
+      aContext([PARCELS]),
+      'parcels',
+      'captions',
+    );
+    expect(said).toMatchObject({ sayInstead: '60 g', verdict: 'off' });
+    expect(said.why).toContain('half of it');
+  });
+});
