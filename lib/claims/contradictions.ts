@@ -4,6 +4,7 @@ import { energyOfMacros } from '#lib/claims/contradict/energy-of-macros';
 import { halves, parts, type SaidCount } from '#lib/claims/contradict/parts';
 import { isTitle, saidValues, thingsOf } from '#lib/claims/contradict/said-values';
 import { titleValues } from '#lib/claims/contradict/titles';
+import { twoCounts } from '#lib/claims/contradict/two-counts';
 import { twoValues } from '#lib/claims/contradict/two-values';
 import { dishesOf } from '#lib/episode/context';
 import type { Episode, Segment } from '#lib/episode/schema';
@@ -37,6 +38,7 @@ export function contradictions(
     ...parts(spoken, counts, region),
     ...daySum(spoken, dayDishes(segments, partsOf), anythingElse?.kind === 'nothing', region),
     ...energyOfMacros(spoken, region),
+    ...twoCounts(rows),
   ];
 }
 

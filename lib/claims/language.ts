@@ -289,6 +289,8 @@ export interface ClaimWords {
 export interface Patterns {
   /** In a title: that it is of several dishes, or of the day. */
   readonly severalDishes: RegExp;
+  /** For how many a dish is, in its title; in a group the number. */
+  readonly servesSoMany: RegExp;
   /** Names and letters of nutrients with strokes between: 'kcal/P/C/F'. */
   readonly namesInRow: RegExp;
   /** Small letters of the macronutrients behind their numbers: '42p, 30c, 9f'. */

@@ -101,6 +101,38 @@ describe('two values for one thing', () => {
   });
 });
 
+describe('a portion and a dish without how much of it', () => {
+  it('are one thing where neither can be a part of the other', () => {
+    expect(words([{ text: 'A bowl is 310 calories.' }, { text: 'This is 360 calories.' }])).toEqual(
+      ['two: 310 calories and 360 calories are said of the same thing'],
+    );
+  });
+
+  it('are two where the dish may be several portions', () => {
+    expect(words([{ text: 'A bowl is 120 calories.' }, { text: 'This is 360 calories.' }])).toEqual(
+      [],
+    );
+  });
+});
+
+describe('two counts of what a dish makes', () => {
+  it('in two texts are a contradiction', () => {
+    expect(
+      words([{ text: 'This makes three portions.' }, { text: 'Serves 2', kind: 'description' }]),
+    ).toEqual(['portions: 3 portions and 2 portions are said of the same dish']);
+  });
+
+  it.each([
+    ['the same', [{ text: 'This makes two portions.' }, { text: 'Serves 2' }]],
+    ['a range', [{ text: 'This makes two portions.' }, { text: 'Serves 2 to 3' }]],
+    ['in one text', [{ text: 'This makes two portions. Doubled it makes four portions.' }]],
+    ['of two dishes', [{ text: 'Serves 2' }, { text: 'Serves 3', segmentId: 'bake' }]],
+    ['of parts of another kind', [{ text: 'Serves 4' }, { text: 'Cut it into eight slices.' }]],
+  ])('are none where they are %s', (_why, said) => {
+    expect(words(said, episodeOf([STEW, BAKE]))).toEqual([]);
+  });
+});
+
 describe('half', () => {
   it('that is not half is told with what half would be', () => {
     expect(

@@ -12,9 +12,10 @@ export interface PlacedStatement {
 /**
  * `two`: two values for one thing; `title`: what a title says is said nowhere in the video; `half`: a half that is not
  * half; `each`: one of so many does not come to the whole; `day`: dishes do not come to the day; `energy`: listed macros
- * do not come to the calories.
+ * do not come to the calories; `portions`: two counts of what a dish makes; `price`: prices do not come to what is said.
  */
-export type ContradictionKind = 'two' | 'title' | 'half' | 'each' | 'day' | 'energy';
+export type ContradictionKind =
+  'two' | 'title' | 'half' | 'each' | 'day' | 'energy' | 'portions' | 'price';
 
 /** One side of a contradiction: a value, and where it is said. */
 export interface ContradictionSide {
@@ -28,7 +29,8 @@ export interface Contradiction {
   /** The same for the same statements. */
   readonly id: string;
   readonly kind: ContradictionKind;
-  readonly nutrient: Nutrient;
+  /** Null where it is about none: counts and prices. */
+  readonly nutrient: Nutrient | null;
   /** The dish it is about; null for the day, or where nobody knows. */
   readonly segmentId: string | null;
   /** Why they cannot hold together: “half of 640 calories is 320, not 400”. */
@@ -39,5 +41,5 @@ export interface Contradiction {
 /** A contradiction with an id by what it is made of. */
 export function contradiction(parts: Omit<Contradiction, 'id'>): Contradiction {
   const ids = parts.sides.map(({ said }) => said[0]?.id ?? '').join('+');
-  return { id: `${parts.kind}:${parts.nutrient}:${ids}`, ...parts };
+  return { id: `${parts.kind}:${parts.nutrient ?? ''}:${ids}`, ...parts };
 }

@@ -7,13 +7,13 @@ export type PartsOf = (segmentId: string) => readonly number[];
 
 /**
  * Two values for one thing: the same nutrient of the same dish and the same part of it, or of the day. A number of a
- * dish without how much of it may be of all of it or of a part, so two of them that are a whole number of times apart
- * are left alone.
+ * dish without how much of it may be of all of it or of a part, so two of them, or one of them and a portion, that are a
+ * whole number of times apart are left alone.
  */
 export function twoValues(values: readonly SaidValue[], parts: PartsOf): Contradiction[] {
   const things = groupedBy(
     values.filter((value) => !isTitle(value.row) && isOfKnown(value)),
-    ({ thing, scope, nutrient }) => `${thing} ${scope} ${nutrient}`,
+    ({ thing, scope, nutrient }) => `${thing} ${scope === 'portion' ? 'dish' : scope} ${nutrient}`,
   );
   return [...things.values()].flatMap((all) => {
     const sides = sidesOf(all, parts);
@@ -65,7 +65,9 @@ const keyOf = ({ text, interval }: SaidValue) => `${text} ${interval.from} ${int
 
 function clash(a: SaidValue, b: SaidValue, parts: PartsOf): boolean {
   if (!areApart(a.interval, b.interval)) return false;
-  return !(a.scope === 'dish' || isInOneBreath(a, b)) || !isOfParts(a, b, parts);
+  // A portion is a dish without how much of it, or one of a few parts of that.
+  const anyPart = a.scope === 'dish' || b.scope === 'dish';
+  return !(anyPart || isInOneBreath(a, b)) || !isOfParts(a, b, parts);
 }
 
 /** 'All four are 1,200 calories, so a pot is three hundred': what is said in one breath may be of a part. */

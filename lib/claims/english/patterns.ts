@@ -19,6 +19,8 @@ export const PATTERNS: Patterns = {
     /\b(?:meat|mince|chicken|turkey|duck|goose|pork|beef|lamb|veal|venison|bacon|ham|gammon|burgers?|patt(?:y|ies)|sausages?|meatballs?|meatloaf|steaks?|chops?|thighs?|drumsticks?|breasts?|wings?|ribs?|fish|salmon|cod|trout|tuna|fillets?|prawns?|shrimp|pink|juices|thermometer|probe)\b/i,
   behindPronoun: /^(?:my|our|your|his|her|their|the|this|these|those)$/,
   meals: /\b(?:meals|dishes|recipes|dinners|lunches|breakfasts|suppers|teas)\b/i,
+  servesSoMany:
+    /\b(?:serves?|feeds|serving|makes)\s+(?:just\s+|only\s+)?(\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?!\s*(?:[-–—]|to\b|or\b)\s*\w)\b/iu,
   slices: /\b(slice|square|wedge|bar|strip)s?\b/i,
   ownsOrIs: /['’]s$/,
   endOfNumber: /[\d,:;()–—]|\b(?:and|but|so|then|plus)\b/,

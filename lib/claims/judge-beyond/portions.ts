@@ -7,6 +7,7 @@ import {
   type PortionCount,
 } from '#lib/claims/judge-beyond/portion-counts';
 import { cannotSay, type Verdicted } from '#lib/claims/judge/verdicted';
+import { toldPortions } from '#lib/claims/judge-beyond/told-portions';
 import { numberWords, saidInterval } from '#lib/claims/said-interval';
 import type { Statement } from '#lib/claims/statement';
 import type { AmountContext } from '#lib/episode/context';
@@ -23,13 +24,31 @@ export function judgePortions(
   amounts: AmountContext,
 ): Verdicted {
   const counts = countsCalled(portionCounts(dish.recipe, amounts), statement.unit);
-  if (counts.length === 0) return cannotSay(`${dish.title} has no portions whose number is known`);
+  if (counts.length === 0) return byTitle(statement, dish);
   const batches = dish.batches.num / dish.batches.den;
   const makings = batches === 1 || batches === 0 ? [1] : [1, batches];
   const meanings = counts.flatMap((each) =>
     makings.map((times) => held(statement, dish.id, each, times)),
   );
   return settle(meanings, 'which portions?');
+}
+
+/** A dish without portions whose own title says for how many it is: another number cannot be, the same proves nothing. */
+function byTitle(statement: Portions, dish: BeyondDish['dish']): Verdicted {
+  const told = statement.unit === 'portion' ? toldPortions(dish.title) : null;
+  const cause = `${dish.title} has no portions whose number is known`;
+  if (told === null) return cannotSay(cause);
+  const range = { value: told, low: told, high: told };
+  const said = saidInterval(statement, { spoken: false, half: () => 0, about: () => 1 });
+  const meaning = meaningOf(said, statement, range, () => ({
+    why: `your dish is for ${told} by its title: “${dish.title}”`,
+    called: `for ${told}`,
+    sayInstead: withNoun(`${told}`, statement, told),
+    apart: (distance, above) =>
+      `${plain(distance)} ${above ? 'more' : 'fewer'} than its title says`,
+    against: { kind: 'portions', segmentId: dish.id },
+  }));
+  return meaning.verdict === 'off' ? settle([meaning], 'which portions?') : cannotSay(cause);
 }
 
 /** The right number with the noun that was said, or what the parts are called: '5 portions'. */

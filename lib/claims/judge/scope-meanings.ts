@@ -2,6 +2,7 @@ import { ENGLISH } from '#lib/claims/english/english';
 import type { Portion } from '#lib/episode/recipe-schema';
 import { ingredientMeanings, oneOfIngredient } from './ingredient-meanings';
 import type { JudgeContext, JudgedDish } from './judge-context';
+import { toldPortions } from '#lib/claims/judge-beyond/told-portions';
 import { togetherMeanings } from './together-meanings';
 import { aMeaning, ofMakings, whole, type About, type Meaning } from './meaning';
 import type { NutrientStatement } from './said-number';
@@ -66,6 +67,10 @@ function allMeanings(
     case 'slice': {
       const named = namedPortion(about);
       if (named) return [named];
+      const [one] = about.dishes.length === 1 ? about.dishes : [];
+      if (one && scope === 'portion' && one.dish.recipe.portions.length === 0) {
+        return uncutMeanings(one, context);
+      }
       return each((dish) => portionMeanings(dish, scope), withoutPortions(about.dishes));
     }
     case 'per100g':
@@ -181,6 +186,30 @@ function withoutPortions(dishes: About['dishes']): string {
   return dishes.length === 1 && only
     ? `no portion of ${only.dish.title} is set up`
     : 'which dish, and no portion of any is set up';
+}
+
+/** How many equal portions a dish may have where nobody says it. Common practice, no source. */
+const FEW = [2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 15, 16, 18, 20, 24];
+
+/**
+ * A portion of a dish that has none: all of it where one person eats it on a day that is told whole, or its title says
+ * that it is for one; else all of it or one of a few.
+ */
+function uncutMeanings(of: JudgedDish, context: JudgeContext): Meaning[] {
+  const { dish } = of;
+  const told = toldPortions(dish.title);
+  const once = dish.batches.num === dish.batches.den;
+  const eaten = dish.ate.kind === 'share' && dish.eaten.num === dish.eaten.den;
+  const one = told === 1 || (told === null && eaten && context.figures.dayIsWhole);
+  if (!once) return wholes(of);
+  const parts = one ? [] : told === null ? FEW : [told];
+  const cut = parts.map((count) => partMeaning(of, count));
+  return told !== null && !one ? cut : [wholeMeaning(of), ...cut];
+}
+
+function partMeaning({ dish, figures }: JudgedDish, count: number): Meaning {
+  const called = `${dish.title}, one of ${count}`;
+  return aMeaning(called, figures.whole, whole(dish.id), { share: 1 / count, published: null });
 }
 
 function halfMeaning({ dish, figures }: JudgedDish): Meaning {
