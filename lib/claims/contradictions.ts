@@ -3,6 +3,7 @@ import { daySum, type DayDish } from '#lib/claims/contradict/day-sum';
 import { energyOfMacros } from '#lib/claims/contradict/energy-of-macros';
 import { halves, parts, type SaidCount } from '#lib/claims/contradict/parts';
 import { isTitle, saidValues, thingsOf } from '#lib/claims/contradict/said-values';
+import { prices } from '#lib/claims/contradict/prices';
 import { titleValues } from '#lib/claims/contradict/titles';
 import { twoCounts } from '#lib/claims/contradict/two-counts';
 import { twoValues } from '#lib/claims/contradict/two-values';
@@ -15,11 +16,13 @@ import type { Episode, Segment } from '#lib/episode/schema';
  * a title that nothing in the video comes to. Each number counts for all that its words allow, so that no rounding and
  * no hedge ever makes one.
  * @param rows what is said, mends put in; of the same text in its order
+ * @param textOf the text in which offsets count, by its id; without it no sums of prices are looked for
  * @example contradictions(readEdit(file, facts).judged, file.episode)[0]?.words // 'half of 640 calories is 320 calories, not 400 calories'
  */
 export function contradictions(
   rows: readonly PlacedStatement[],
   episode: Pick<Episode, 'segments' | 'region' | 'anythingElse'>,
+  textOf: (textId: string) => string = () => '',
 ): Contradiction[] {
   const { region, segments, anythingElse } = episode;
   const values = saidValues(rows, region);
@@ -39,6 +42,11 @@ export function contradictions(
     ...daySum(spoken, dayDishes(segments, partsOf), anythingElse?.kind === 'nothing', region),
     ...energyOfMacros(spoken, region),
     ...twoCounts(rows),
+    ...prices(
+      rows,
+      (segmentId) => [...partsOf(segmentId), ...ownCounts(segments, segmentId)],
+      textOf,
+    ),
   ];
 }
 
@@ -64,6 +72,12 @@ function saidCounts(rows: readonly PlacedStatement[], segments: readonly Segment
   // What is said again is the same.
   const keyed = [...said, ...own].map((count) => [Object.values(count).join(' '), count] as const);
   return [...new Map(keyed).values()];
+}
+
+/** Into how many equal parts a dish is cut by its own portions. */
+function ownCounts(segments: readonly Segment[], segmentId: string): number[] {
+  const recipe = segments.find(({ id }) => id === segmentId)?.recipe;
+  return (recipe?.portions ?? []).flatMap((each) => (each.kind === 'count' ? [each.of] : []));
 }
 
 function dayDishes(

@@ -88,6 +88,7 @@ export function readEdit(
   const foods = kept.flatMap(({ row: { id, place, statement } }) =>
     statement.kind === 'foodNamed' ? [{ id, place, statement }] : [],
   );
+  const textOf = new Map(texts.map(({ said, text }) => [said.id, text]));
   return {
     texts,
     judged,
@@ -97,7 +98,7 @@ export function readEdit(
     }),
     foods,
     named: namedNotCounted({ texts, foods, judged }, file),
-    contradictions: contradictions(judged, file.episode),
+    contradictions: contradictions(judged, file.episode, (id) => textOf.get(id) ?? ''),
   };
 }
 

@@ -46,6 +46,14 @@ function rowsOf(texts: readonly Said[], episode = episodeOf()): PlacedStatement[
 
 const found = (texts: readonly Said[], episode = episodeOf()) =>
   contradictions(rowsOf(texts, episode), episode);
+const ofPrices = (text: string, of: number) => {
+  const portions = [{ id: 'p', kind: 'count' as const, name: 'a slice', of }];
+  const dish = aDish('stew', aRecipe('stew-recipe', [], { portions }), { title: 'Barley stew' });
+  const episode = episodeOf([dish]);
+  return contradictions(rowsOf([{ text }], episode), episode, () => text)
+    .filter(({ kind }) => kind === 'price')
+    .map((each) => each.words);
+};
 const words = (texts: readonly Said[], episode = episodeOf()) =>
   found(texts, episode).map((each) => `${each.kind}: ${each.words}`);
 
@@ -130,6 +138,29 @@ describe('two counts of what a dish makes', () => {
     ['of parts of another kind', [{ text: 'Serves 4' }, { text: 'Cut it into eight slices.' }]],
   ])('are none where they are %s', (_why, said) => {
     expect(words(said, episodeOf([STEW, BAKE]))).toEqual([]);
+  });
+});
+
+describe('prices', () => {
+  it('of all and of one of so many have to fit', () => {
+    const said = 'The whole stew came to £4.80, so that is 60p a slice.';
+    expect(ofPrices(said, 12)).toEqual(['one of 12 of £4.80 is 0.40, not 60p']);
+    expect(ofPrices(said, 8)).toEqual([]);
+    // Rounded to the penny, and softened.
+    expect(ofPrices('The whole stew came to £5.00, so that is 42p a slice.', 12)).toEqual([]);
+    expect(ofPrices('The whole stew came to £5.00, about 40p a slice.', 12)).toEqual([]);
+  });
+
+  it('that are added have to come to their sum', () => {
+    expect(
+      ofPrices('Breakfast was $2.10, lunch was $3.20 and dinner was $4.50, so that is $8.80.', 4),
+    ).toEqual(['$2.10, $3.20, $4.50 come to 9.80, not $8.80']);
+    expect(
+      ofPrices('Breakfast was $2.10, lunch was $3.20 and dinner was $4.50, so that is $9.80.', 4),
+    ).toEqual([]);
+    // One of the numbers is not read as a price: the list may be longer.
+    expect(ofPrices('It was $2.10, and 3 something, and $4.50, so that is $8.80.', 4)).toEqual([]);
+    expect(ofPrices('It was $2.10 once. Then $4.50. That is $8.80.', 4)).toEqual([]);
   });
 });
 

@@ -7,13 +7,13 @@ import {
   type PortionCount,
 } from '#lib/claims/judge-beyond/portion-counts';
 import { cannotSay, type Verdicted } from '#lib/claims/judge/verdicted';
-import { saidInterval } from '#lib/claims/said-interval';
+import { saidInterval, type SaidInterval } from '#lib/claims/said-interval';
 import type { Statement } from '#lib/claims/statement';
 import type { AmountContext } from '#lib/episode/context';
 import { printTo, settled } from '#lib/units/print';
 import { minorDecimals } from '#lib/units/print-money';
 
-type Price = Statement & { readonly kind: 'price' };
+export type Price = Statement & { readonly kind: 'price' };
 
 /** A part of what a cost is of: all of it, or one of so many. */
 interface Part {
@@ -52,6 +52,19 @@ export function judgePrice(
     return cannotSay(`${dish.title} has no portions whose number is known`);
   }
   return priced(statement, cost, dish.id, parts);
+}
+
+/**
+ * All that a said price allows: fifty cents either way of a whole number, a quarter of a half; all else is said to the
+ * cent.
+ * @param major minor units in one of the money
+ */
+export function saidPrice(statement: Price, major: number): SaidInterval {
+  return saidInterval(statement, {
+    spoken: false,
+    half: (digit) => (digit >= 0.25 ? digit : 0.5 / major),
+    about: (value) => value * 0.05,
+  });
 }
 
 /** What a price may be of; null where no cost can be given for it. */
@@ -123,12 +136,7 @@ function held(statement: Price, cost: Cost, segmentId: string | null, { name, by
     high: settled(cost.highMinor / major / by.low),
   };
   const print = (value: number) => `${cost.currency} ${printTo(value, 1 / major)}`;
-  const said = saidInterval(statement, {
-    // Fifty cents either way of a whole number, a quarter of a half; all else is said to the cent.
-    spoken: false,
-    half: (digit) => (digit >= 0.25 ? digit : 0.5 / major),
-    about: (value) => value * 0.05,
-  });
+  const said = saidPrice(statement, major);
   return meaningOf(said, statement, range, () => {
     const [low, high] = [print(range.low), print(range.high)];
     const bounds = low === high ? '' : `, ${low} to ${high}`;
