@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { NO_FACTS } from '#lib/claims/edit-facts';
 import { holdFigure } from '#lib/claims/judge/hold-figure';
+import { rightNumber } from '#lib/claims/judge/say-instead';
 import { saidNutrient } from '#lib/claims/judge/said-number';
 import { unitFactor } from '#lib/claims/judge/stated-unit';
 import { readEdit } from '#lib/claims/read-edit';
@@ -384,5 +385,22 @@ describe('the demo’s rehearsal', () => {
     );
     expect(times.length).toBeGreaterThan(40);
     expect(times).toEqual([...times].sort((a, b) => a - b));
+  });
+});
+
+describe('what is proposed in the place of a number', () => {
+  // Likely 581 to 641: its range supports fifties, 600 is 11 off.
+  const wide: Figure = { ...KNOWN, value: 611, likelyLow: 581, likelyHigh: 641 };
+  const right = (said: number, hedge: 'none' | 'about' = 'none') =>
+    rightNumber(wide, { hedge, unit: 'kcal', factor: 1, published: null, said })?.text;
+
+  test('is never farther off than what was said', () => {
+    expect([right(700), right(608), right(615), right(611.6)]).toEqual([
+      'about 600',
+      'about 610',
+      'about 610',
+      'about 611',
+    ]);
+    expect(right(650, 'about')).toBe('about 600');
   });
 });

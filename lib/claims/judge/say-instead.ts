@@ -23,6 +23,8 @@ interface Stated {
   readonly factor: number;
   /** What is published of it, in the stated unit; null where none is. */
   readonly published: number | null;
+  /** What was said, in the stated unit: nothing is proposed that is farther off. Left out where it was a range. */
+  readonly said?: number;
 }
 
 /**
@@ -34,7 +36,18 @@ interface Stated {
  */
 export function rightNumber(figure: Figure, stated: Stated): RightNumber | null {
   if (figure.provisional.length > 0) return null;
-  return proposals(figure, stated).find((each) => agrees(each, figure, stated)) ?? null;
+  return (
+    proposals(figure, stated).find(
+      (each) => agrees(each, figure, stated) && !isFarther(each, figure, stated),
+    ) ?? null
+  );
+}
+
+/** Of a number that is not one-sided: whether it is farther from the value than what was said, which may be near it. */
+function isFarther({ hedge, low }: RightNumber, { value }: Figure, { said, published }: Stated) {
+  if (said === undefined || (hedge !== 'none' && hedge !== 'about')) return false;
+  if (hedge === 'none' && low === published) return false;
+  return settled(Math.abs(low - value)) > settled(Math.abs(said - value));
 }
 
 function proposals(figure: Figure, stated: Stated): RightNumber[] {

@@ -63,14 +63,15 @@ function verdictOf(held: Held, stated: Stated): Verdicted {
 }
 
 function rightOptions({ meaning, figure }: Held, { statement, factor, context }: Stated) {
-  const { hedge, unit, nutrient } = statement;
+  const { hedge, unit, nutrient, low, high } = statement;
+  const said = low === high ? { said: low } : {};
   const number =
     meaning.published && figure && unit !== '%' && unit !== '%DV'
       ? context.numbers(nutrient, meaning.published)
       : null;
   const usable = number?.number != null && number.status === 'known' && !number.said?.outside;
   const published = usable ? settled(Number(number.number) / factor) : null;
-  return { hedge, unit, factor, published };
+  return { hedge, unit, factor, published, ...said };
 }
 
 function whyOf(held: Held, stated: Stated): string {
