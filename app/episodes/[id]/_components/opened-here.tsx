@@ -14,7 +14,8 @@ interface Props {
 const FIRST = 'input:not([type=hidden]):not([type=radio]), textarea, select, button, a[href]';
 
 /**
- * A form that opened in its row. Its first field, or the one that says so, has the focus; Escape closes it; when it closes, by whatever
+ * A form that opened in its row. Its first field, or the one that says so, has the focus, unless somebody is in it already:
+ * a page that came with the form open can be typed into before this runs. Escape closes it; when it closes, by whatever
  * way, the focus is in the row again and the row stands where it stood.
  */
 export function OpenedHere({ rowId, closeHref, children }: Props) {
@@ -25,8 +26,10 @@ export function OpenedHere({ rowId, closeHref, children }: Props) {
     const first =
       opened?.querySelector<HTMLElement>('[data-first]') ??
       opened?.querySelector<HTMLElement>(FIRST);
-    first?.focus({ preventScroll: true });
-    first?.scrollIntoView({ block: 'nearest' });
+    if (!opened?.contains(document.activeElement)) {
+      first?.focus({ preventScroll: true });
+      first?.scrollIntoView({ block: 'nearest' });
+    }
     const row = document.getElementById(rowId);
     return () => {
       const top = row?.getBoundingClientRect().top ?? null;
