@@ -8,6 +8,7 @@ import {
   type NumberScope,
   type PublishedNumbers,
 } from '#lib/figures/published-numbers';
+import { isSameFigure } from '#lib/figures/same-figure';
 import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import { inputsInWords, type InputGroup } from '#lib/lock/inputs-in-words';
 import { UNREADABLE_LOCK } from '#lib/lock/lock-standing';
@@ -28,6 +29,8 @@ export interface NumberChange {
   readonly to: NumberThen | null;
   /** The number is written alike, and only its range has moved. */
   readonly rangeOnly: boolean;
+  /** What it is of is what it was: it is written otherwise only so that the numbers beside it add up. */
+  readonly sumOnly: boolean;
 }
 
 export interface NumberThen {
@@ -137,6 +140,7 @@ function numberChanges(
   const [before, after] = [partsOf(locked.figures), partsOf(figures)];
   const printedThen = printer(locked.file && publishedNumbers(locked.file, locked.figures));
   const printedNow = printer(publishedNumbers(file, figures));
+  const sameStep = locked.file?.episode.energyStep === file.episode.energyStep;
   const keys = [...after.keys(), ...[...before.keys()].filter((key) => !after.has(key))];
   const nutrients = [...new Set([...figures.nutrients, ...locked.figures.nutrients])];
   return keys.flatMap((key) => {
@@ -152,24 +156,45 @@ function numberChanges(
       const { label, unit } = NUTRIENTS[nutrient];
       const { scope, dish, part } = named;
       const rangeOnly = from?.text === to?.text;
-      return [{ scope, dish, part, nutrient, label, unit, from, to, rangeOnly }];
+      const sumOnly = !rangeOnly && sameStep && isAlike(was, is, nutrient) && isSaidAlike(from, to);
+      const sides = { from: numberThen(from), to: numberThen(to) };
+      return [{ scope, dish, part, nutrient, label, unit, ...sides, rangeOnly, sumOnly }];
     });
   });
 }
 
-type Printer = (part: Part | undefined, nutrient: Nutrient) => NumberThen | null;
+/** Whether an amount of a part is what it was, whatever is written of it. */
+function isAlike(was: Part | undefined, is: Part | undefined, nutrient: Nutrient): boolean {
+  const [then, now] = [was?.figures[nutrient], is?.figures[nutrient]];
+  return then !== undefined && now !== undefined && isSameFigure(then, now);
+}
+
+/** What was said in front of the camera is written for its own sake. */
+const isSaidAlike = (from: Printed | null, to: Printed | null) => from?.said === to?.said;
+
+/** As it is printed, and the words by which it was said; empty where it was not. */
+interface Printed extends NumberThen {
+  readonly said: string;
+}
+
+type Printer = (part: Part | undefined, nutrient: Nutrient) => Printed | null;
 
 /** As it is published where the inputs are known, with the tally; else rounded alone. */
 function printer(numbers: PublishedNumbers | null): Printer {
   return (part, nutrient) => {
     const figure: Figure | undefined = part?.figures[nutrient];
     if (!part || !figure) return null;
-    const { text, range } = numbers
-      ? numbers(nutrient, part.scope)
-      : printFigure(figure, publishedStep(nutrient));
-    return { text, range };
+    if (!numbers) {
+      const { text, range } = printFigure(figure, publishedStep(nutrient));
+      return { text, range, said: '' };
+    }
+    const { text, range, said } = numbers(nutrient, part.scope);
+    return { text, range, said: said?.words ?? '' };
   };
 }
+
+const numberThen = (printed: Printed | null): NumberThen | null =>
+  printed && { text: printed.text, range: printed.range };
 
 type At = Pick<InputChange, 'where' | 'segmentId'>;
 const NOWHERE: At = { where: '', segmentId: null };

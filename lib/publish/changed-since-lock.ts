@@ -1,6 +1,7 @@
 import { dishesOf, type Dish } from '#lib/episode/context';
 import type { EpisodeFile } from '#lib/episode/schema';
 import type { EpisodeFigures, Figures } from '#lib/figures/episode-figures';
+import { isSameFigure } from '#lib/figures/same-figure';
 import type { LockDifference, NumberChange } from '#lib/lock/lock-difference';
 
 /** A dish that is not as it was locked. */
@@ -72,15 +73,8 @@ const figuresOf = ({ figures }: Reckoned, { id }: Dish) =>
 function isSame(then: Figures, now: Figures): boolean {
   return Object.values(then).every((was) => {
     const is = now[was.nutrient];
-    return !is || SIDES.every((side) => isClose(was[side], is[side]));
+    return !is || isSameFigure(was, is);
   });
-}
-
-const SIDES = ['value', 'low', 'high'] as const;
-
-function isClose(a: number | null, b: number | null): boolean {
-  if (a === null || b === null) return a === b;
-  return Math.abs(a - b) <= 2 ** -40 * (Math.abs(a) + Math.abs(b));
 }
 
 /** What has changed of a dish in a few words; null where nothing has. */
@@ -95,16 +89,19 @@ function touched(dish: Dish, { numbers, inputs }: LockDifference, moved: boolean
   );
   const told = TOLD.flatMap((nutrient) => {
     const change = own.find((each) => each.scope.kind === 'whole' && each.nutrient === nutrient);
-    return change && !change.rangeOnly ? [numberWords(change)] : [];
+    return change && isMoved(change) ? [numberWords(change)] : [];
   });
   if (told.length > 0) return told.join(', ');
-  const [first] = own.filter(({ rangeOnly }) => !rangeOnly);
+  const [first] = own.filter(isMoved);
   if (first) return `${first.part}, ${first.label}: ${numberWords(first)}`;
   if (input) return `${input.what}: ${input.from || 'nothing'} → ${input.to || 'nothing'}`;
-  return own.length > 0
+  return own.some(({ rangeOnly }) => rangeOnly)
     ? 'only the range of its numbers has changed'
     : 'no number of it by a whole unit';
 }
+
+/** Written otherwise, and not only so that the numbers beside it add up. */
+const isMoved = ({ rangeOnly, sumOnly }: NumberChange) => !rangeOnly && !sumOnly;
 
 /** A change is told by these first. */
 const TOLD = ['energyKcal', 'protein'] as const;

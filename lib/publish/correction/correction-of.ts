@@ -41,13 +41,14 @@ export interface CorrectedNumber {
 /** What there is to correct of what went out with a lock. */
 export interface CorrectionNeeded {
   /**
-   * `none`: nothing has changed under it. `rangesOnly`: inputs or ranges have, and no published number is written
-   * otherwise. `numbers`: some are. `unread`: the lock cannot be read, so nobody can say.
+   * `none`: nothing has changed under it. `rangesOnly`: inputs or ranges have, and no published number is another one. `numbers`: some are. `unread`: the lock cannot be read, so nobody can say.
    */
   readonly kind: 'none' | 'rangesOnly' | 'numbers' | 'unread';
   readonly numbers: readonly CorrectedNumber[];
   /** Published numbers that are written alike, with another range. */
   readonly ranges: readonly NumberChange[];
+  /** Published numbers that are written otherwise only so that they add up: what they are of is what it was. */
+  readonly sums: readonly NumberChange[];
   readonly inputs: readonly InputChange[];
   /** The calculation itself is another version's. */
   readonly otherEngine: boolean;
@@ -60,7 +61,7 @@ export interface NumbersNow {
 }
 
 const NOTHING: CorrectionNeeded = {
-  ...{ kind: 'none', numbers: [], ranges: [], inputs: [], otherEngine: false },
+  ...{ kind: 'none', numbers: [], ranges: [], sums: [], inputs: [], otherEngine: false },
 };
 
 /**
@@ -83,14 +84,15 @@ export function correctionNeeded(snapshot: string, now: NumbersNow): CorrectionN
     isPublished(each, locked.figures, now.file),
   );
   const ranges = published.filter(({ rangeOnly }) => rangeOnly);
+  const sums = published.filter(({ sumOnly }) => sumOnly);
   const written = published
-    .filter((each) => !each.rangeOnly)
+    .filter(({ rangeOnly, sumOnly }) => !rangeOnly && !sumOnly)
     .flatMap((each) => corrected(each, { locked, then, now, since }));
   const said = spokenOnly({ locked, then, now, since }, published);
   const all = [...written, ...said.filter((each) => !written.some(isSameAs(each)))];
   const numbers = inOrderOf(difference.numbers, all);
   const kind = numbers.length > 0 ? 'numbers' : 'rangesOnly';
-  return { kind, numbers, ranges, inputs, otherEngine };
+  return { kind, numbers, ranges, sums, inputs, otherEngine };
 }
 
 interface BothSides {

@@ -62,7 +62,7 @@ describe('what there is to correct', () => {
 
   it('is what the two descriptions write otherwise: each old number stands in the old one, each new in the new', () => {
     const now = heavier(400_000);
-    const { kind, numbers } = needed(now);
+    const { kind, numbers, sums } = needed(now);
     expect(kind).toBe('numbers');
     expect(numbers.length).toBeGreaterThan(4);
     const [before, after] = [description(file).text, description(now).text];
@@ -71,11 +71,28 @@ describe('what there is to correct', () => {
       expect(after).toContain(numberWords(number, number.to?.text ?? ''));
       expect(number.from.range).not.toBe('');
     }
-    // Lines of numbers that differ between the two are all told, and no other.
+    // Lines of numbers that differ between the two are all told, or only give way to the sum, and no other.
     const lines = (text: string) => text.split('\n').filter((line) => / kcal · /.test(line));
     const other = lines(after).filter((line) => !before.includes(line));
-    const parts = new Set(numbers.map(({ dish: of, part }) => `${of ?? ''} ${part}`));
+    const parts = new Set([...numbers, ...sums].map(({ dish: of, part }) => `${of ?? ''} ${part}`));
     expect(parts.size).toBe(other.length);
+  });
+
+  it('is no number of a dish that nobody touched, which only gives way so that the day adds up', () => {
+    const given = [350, 375, 400, 425, 450, 475].map((grams) => needed(heavier(grams * 1000)));
+    const gives = given.find(({ sums }) => sums.length > 0);
+    if (!gives) throw new Error('of so many weights one makes another dish give way');
+    expect(gives.sums.every(({ dish: of }) => of !== dish(file).title)).toBe(true);
+    expect(gives.sums.every(({ from, to }) => from?.text !== to?.text)).toBe(true);
+    expect(new Set(gives.numbers.map(({ dish: of }) => of))).toEqual(
+      new Set([dish(file).title, null]),
+    );
+    const foot = correctionFoot(gives.numbers, { reason: '', on: '2026-11-30' });
+    for (const { dish: of } of gives.sums) expect(foot).not.toContain(of);
+    // Another step of rounding is the person's own doing, though no amount has moved.
+    const coarse = needed(changed((copy) => void (copy.episode.energyStep = 10)));
+    expect(coarse.numbers.length).toBeGreaterThan(0);
+    expect(coarse.sums).toEqual([]);
   });
 
   it('is what 100 g come to, live and between two locks, which keep no layout', () => {

@@ -79,12 +79,13 @@ function Changes({
         </>
       }
     >
-      {changes.map(({ scope, dish, part, label, unit, nutrient, from, to, rangeOnly }) => (
+      {changes.map(({ scope, dish, part, label, unit, nutrient, from, to, rangeOnly, sumOnly }) => (
         <Tr key={`${JSON.stringify(scope)} ${nutrient}`}>
           <RowHead>
             {dish === null ? '' : `${dish}, `}
             {part}: {label}
             {rangeOnly ? ', its range' : ''}
+            {sumOnly ? ', only so that the numbers add up' : ''}
           </RowHead>
           <Td>
             <Then of={from} unit={unit} />

@@ -1,4 +1,5 @@
 import Link from 'next/link';
+import type { CorrectionNeeded } from '#lib/publish/correction/correction-of';
 import { ButtonForm } from '../../../../_forms/button-form';
 import { ButtonLink } from '../../../../_ui/button';
 import { EmptyState } from '../../../../_ui/empty-state';
@@ -152,6 +153,9 @@ function ToCorrect({ page, went }: { readonly page: CorrectionsPage; readonly we
           numbers={needed.numbers}
           workingOf={episodeId}
         />
+        {needed.sums.length > 0 && (
+          <p className="mt-2 max-w-[70ch] text-fine text-soft">{sumsWords(needed)}</p>
+        )}
       </div>
       <div className="print:hidden">
         <h2 className="mb-3">Say it</h2>
@@ -183,9 +187,20 @@ function whyNone({ needed, lockedSince }: GoneOut, since: string): string {
     return `What went out with ${since} cannot be read by this version of the program, so nobody can say what of it is otherwise now. Compare the copied text by eye.`;
   }
   const moved = needed.ranges.length > 0 ? '; only ranges have moved' : '';
+  const sums = sumsWords(needed);
   const next =
     lockedSince === null
       ? 'Lock the numbers again, and that is all.'
       : `The numbers are locked again, with lock ${String(lockedSince)}.`;
-  return `Something under ${since} has changed, and no number that went out is written otherwise${moved}. ${next}`;
+  return `Something under ${since} has changed, and no number that went out is another one${moved}. ${sums}${next}`;
+}
+
+/** Numbers that give way to the sum, in a sentence; empty where none does. */
+function sumsWords({ sums }: CorrectionNeeded): string {
+  if (sums.length === 0) return '';
+  const words = sums.map(({ dish, part, label, unit, from, to }) => {
+    const of = dish === null ? part : `${dish}, ${part}`;
+    return `${of}: ${label} ${to?.text ?? 'none'} ${unit} instead of ${from?.text ?? 'none'}`;
+  });
+  return `Written otherwise only so that the numbers add up, and nothing to correct: ${words.join('; ')}. `;
 }
