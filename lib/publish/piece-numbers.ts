@@ -65,7 +65,7 @@ export function numbersOfDay(
     eaten.length === 0 ? '' : eatenLine(publish, eaten),
     notCountedLine(publish),
   );
-  return { sections: [section], shown: [...eatenNumbers(eaten), day.shown] };
+  return { sections: [section], shown: [...eatenNumbers(publish, eaten), day.shown] };
 }
 
 function numbersOf(

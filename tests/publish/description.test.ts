@@ -115,6 +115,23 @@ describe('the description', () => {
     };
     expect(description(two).text).toContain('THE DISHES SHOWN: 980 kcal');
     expect(description(two).open.map((open) => open.title)).toContain('The day');
+    // Nobody has said how much was eaten: all that is known is what was made.
+    expect(description(two).text).toContain(
+      'All that was made, calories, kcal: Skyr pots 490 + Again 490',
+    );
+    expect(description(two).text).not.toMatch(/eaten/i);
+    const part = (eaten: { num: number; den: number }) => ({
+      ...two,
+      episode: {
+        ...two.episode,
+        segments: [
+          { ...pots, eaten },
+          { ...pots, id: 'again' },
+        ],
+      },
+    });
+    expect(description(part({ num: 1, den: 4 })).text).toContain('Calories eaten, kcal: Skyr pots');
+    expect(description(part({ num: 0, den: 1 })).text).toContain('Calories eaten, kcal: Skyr pots');
     expect(description(unsaid).text).not.toContain('THE WHOLE DAY');
     const other = {
       ...two,
@@ -124,6 +141,7 @@ describe('the description', () => {
       },
     };
     expect(description(other).text).toContain('Not counted: two coffees');
+    expect(description(other).text).toContain('Calories eaten, kcal: Skyr pots 490 + Again 490');
   });
 
   it('names an open dish and keeps the rest', () => {

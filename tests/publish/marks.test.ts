@@ -74,7 +74,7 @@ describe('a mark of a description', () => {
     expect(hidden.text).toContain('\n† soup: 251 kcal is what was said in the video; ');
     const day = description(SAID, undefined, { layout: all((kind) => kind === 'day') }).text;
     expect(day).toContain('soup 251† + bread 300');
-    expect(day).toContain('\n† soup, eaten: 251 kcal is what was said in the video; ');
+    expect(day).toContain('\n† soup, all of it: 251 kcal is what was said in the video; ');
   });
 
   it('is told once of a number, however often it stands there', () => {
@@ -118,7 +118,7 @@ describe('a mark of a piece', () => {
       );
     }
     expect(pieceOf(cut, ['tray'])).toContain(ROUNDING);
-    expect(pieceOf(SAID, null)).toContain('\n† soup, eaten: 251 kcal is what was said');
+    expect(pieceOf(SAID, null)).toContain('\n† soup, all of it: 251 kcal is what was said');
     expect(pieceOf(SAID, null, 20)).not.toContain('†');
   });
 

@@ -1,4 +1,6 @@
 import { amountContext, dishesOf, recipeTitles, type Dish } from '#lib/episode/context';
+import { isEatenSaid } from '#lib/episode/eaten-said';
+import type { Portion } from '#lib/episode/recipe-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
 import type { NumberScope } from '#lib/figures/published-numbers';
 import type { LockStanding } from '#lib/lock/lock-standing';
@@ -13,6 +15,7 @@ import {
 import { ingredientRows } from '#lib/publish/cards/ingredient-rows';
 import { readable, type CardWords } from '#lib/publish/cards/readable';
 import { dayTitle } from '#lib/publish/description/numbers-line';
+import { portionTitle } from '#lib/publish/portion-title';
 import { followedSteps, stepFacts } from '#lib/publish/cards/step-facts';
 
 /** What cards are made of; see `numbersToPublish`. */
@@ -22,8 +25,8 @@ export interface CardSource extends NumbersOfCards {
 }
 
 /**
- * The cards of an episode in running order: each dish with its numbers, ingredients, steps and its number for the
- * picture that stands for the video, and after the dishes the day. Only published numbers are on them; a dish whose
+ * The cards of an episode in running order: each dish with its numbers, ingredients, steps and its numbers for the
+ * picture that stands for the video, a portion's before that of all of it, and after the dishes the day. Only published numbers are on them; a dish whose
  * numbers are open has its cards, and they say so.
  */
 export function cardsOf(source: CardSource): readonly Card[] {
@@ -105,14 +108,24 @@ function dishCards(dish: Dish, called: string, source: CardSource): Card[] {
           }),
         ]),
     ...steps,
+    ...recipe.portions.filter(isPart).map((portion) => {
+      const words = portionTitle(portion);
+      const kicker = portion.kind === 'byEye' ? `${words} (by eye)` : words;
+      const making = { ...of, name: name(`number ${words}`), kicker };
+      return thumbnail(source, making, { kind: 'portion', portionId: portion.id });
+    }),
     thumbnail(source, { ...of, name: name('number'), kicker: 'the whole dish' }, whole),
   ];
 }
+
+/** A portion that is less than the dish, so that its number is another one. */
+const isPart = (portion: Portion) => portion.kind !== 'count' || portion.of > 1;
 
 function dayCards(source: CardSource): Card[] {
   const { file, figures, numbers } = source;
   const day = { kind: 'day' } as const;
   const total = scopeNumbers(source, day);
+  const said = isEatenSaid(file);
   const other = file.episode.anythingElse;
   const title = dayTitle(figures);
   const rows = figures.dishes.map(({ segmentId, title: words }) => {
@@ -130,13 +143,23 @@ function dayCards(source: CardSource): Card[] {
       ...of,
       ...{ kind: 'day', name: 'day total', numbers: { lead: total.lead, others: total.others } },
       words: {
-        ...{ kicker: 'what was eaten', title, rows },
+        ...{ kicker: said ? 'what was eaten' : ALL_MADE, title, rows },
         notes: [...new Set([...left, ...total.notes, ...meanings])],
       },
     }),
-    thumbnail(source, { ...of, name: 'day number', kicker: title.toLowerCase() }, day),
+    thumbnail(
+      source,
+      {
+        ...{ ...of, name: 'day number' },
+        kicker: said ? title.toLowerCase() : `${title.toLowerCase()}, ${ALL_MADE}`,
+      },
+      day,
+    ),
   ];
 }
+
+/** What a sum is of that nobody has said what was eaten of. */
+const ALL_MADE = 'all that was made';
 
 /** Energy and protein, as large as they go, with what their marks mean. */
 function thumbnail(

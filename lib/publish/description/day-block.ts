@@ -1,4 +1,5 @@
 import type { Dish } from '#lib/episode/context';
+import { isEatenSaid } from '#lib/episode/eaten-said';
 import type { BlockContext } from '#lib/publish/description/block';
 import type { ShownNumbers } from '#lib/publish/description/mark-notes';
 import {
@@ -31,20 +32,29 @@ export function daySections(context: BlockContext): readonly Section[] {
   ];
 }
 
-/** `Calories eaten, kcal: Oat tray 704 + Soup 251†`: what each dish brings to the day. */
+/**
+ * `Calories eaten, kcal: Oat tray 704 + Soup 251†`: what each dish brings to the day. Where nobody has said how much was
+ * eaten, it is all of what was made: `All that was made, calories, kcal: Oat tray 1408 + …`.
+ */
 export function eatenLine({ file, numbers }: NumbersToPublish, dishes: readonly Dish[]): string {
   const parts = dishes.map(({ id, title }) => {
     const energy = numbers('energyKcal', { kind: 'eaten', segmentId: id });
     return `${title} ${energy.number === null ? 'open' : energy.text + markOf(energy)}`;
   });
-  return `${capitalised(ENERGY_WORD[file.episode.region])} eaten, kcal: ${parts.join(' + ')}`;
+  const energy = ENERGY_WORD[file.episode.region];
+  const of = isEatenSaid(file) ? `${capitalised(energy)} eaten` : `All that was made, ${energy}`;
+  return `${of}, kcal: ${parts.join(' + ')}`;
 }
 
 /** The numbers that `eatenLine` shows. */
-export function eatenNumbers(dishes: readonly Dish[]): readonly ShownNumbers[] {
+export function eatenNumbers(
+  { file }: Pick<NumbersToPublish, 'file'>,
+  dishes: readonly Dish[],
+): readonly ShownNumbers[] {
+  const part = isEatenSaid(file) ? 'eaten' : 'all of it';
   return dishes.map(({ id, title }): ShownNumbers => {
     const scope = { kind: 'eaten', segmentId: id } as const;
-    return { title: `${title}, eaten`, segmentId: id, scope, nutrients: ['energyKcal'] };
+    return { title: `${title}, ${part}`, segmentId: id, scope, nutrients: ['energyKcal'] };
   });
 }
 

@@ -28,7 +28,7 @@ function shownIn(context: BlockContext): readonly ShownNumbers[] {
   ]);
   if (!shown.has('day') || !hasDay(context)) return ofDishes;
   const day = dayTitle(figures);
-  return [...ofDishes, ...eatenNumbers(dishes), ofLine(day, null, { kind: 'day' })];
+  return [...ofDishes, ...eatenNumbers(publish, dishes), ofLine(day, null, { kind: 'day' })];
 }
 
 /** How far macros and calories may be apart in what is published without a word to its author, in kcal. */

@@ -1,3 +1,4 @@
+import { isEatenSaid } from '#lib/episode/eaten-said';
 import type { BlockContext } from '#lib/publish/description/block';
 import { openReason } from '#lib/publish/description/numbers-line';
 
@@ -21,12 +22,13 @@ export function openNumbers({ publish, dishes }: BlockContext): readonly OpenNum
     });
   });
   if (figures.dayIsWhole || file.episode.anythingElse !== null) return open;
+  const whole = isEatenSaid(file) ? '' : ', and has all that was made until you have said how much';
   return [
     ...open,
     {
       segmentId: null,
       title: 'The day',
-      reason: 'it reads "the dishes shown" until you have said what else was eaten that day',
+      reason: `it reads "the dishes shown" until you have said what else was eaten that day${whole}`,
     },
   ];
 }

@@ -192,6 +192,32 @@ describe('what a card shows', () => {
     }
   });
 
+  test('a dish of several portions has a picture for each beside that of all of it; a sum says of what it is', () => {
+    const beans = aFood('f', { energyKcal: '80', protein: '12', fat: '0', carbohydrate: '2' });
+    const dish = (id: string, of: number) => {
+      const portion = { id: `p-${id}`, kind: 'count' as const, name: `one of ${of}`, of };
+      const recipe = aRecipe(`r-${id}`, [grams(`l-${id}`, 'f', 400)], { portions: [portion] });
+      return aDish(id, recipe, { title: id });
+    };
+    const file = aFile([dish('Flapjack', 8), dish('Toast', 1)], [beans]);
+    const cards = cardsOf(numbersToPublish(file, null));
+    const pictures = cards.filter(({ kind }) => kind === 'thumbnail');
+    // 400 g at 80 kcal and 12 g in 100 g: 320 kcal and 48 g, an eighth of it 40 kcal and 6 g (by hand).
+    expect(
+      pictures.map(({ kicker, lead, others }) => [kicker, lead?.number, others[0]?.number]),
+    ).toEqual([
+      ['1 of 8 portions', '40', '6'],
+      ['the whole dish', '320', '48'],
+      ['the whole dish', '320', '48'],
+      ['the dishes shown, all that was made', '640', '96'],
+    ]);
+    expect(cards.find(({ kind }) => kind === 'day')?.kicker).toBe('all that was made');
+    const said = structuredClone(file);
+    for (const segment of said.episode.segments.slice(0, 1)) segment.eaten = { num: 1, den: 8 };
+    const day = cardsOf(numbersToPublish(said, null)).find(({ kind }) => kind === 'day');
+    expect([day?.kicker, day?.lead?.number]).toEqual(['what was eaten', '360']);
+  });
+
   test('a range that begins with the number itself is whole; one that is the number is not said again', () => {
     const beans = aFood('f', { energyKcal: '80', protein: '12.1', fat: '0', carbohydrate: '2.00' });
     const planned = { lowMg: 97_000, valueMg: 100_000, highMg: 104_000 };
