@@ -1,5 +1,6 @@
 import { readIngredient } from '#lib/episode/read-ingredient';
 import { STATE_WORDS } from '#lib/foods/state-words';
+import { amountApart, gramsIn, isOtherWeight, isWeighed } from '#lib/episode/amount-apart';
 import type { AmountContext } from '#lib/episode/context';
 import { lineAmount, type LineAmount } from '#lib/episode/line-amount';
 import { nestedRecipe, takenWords } from '#lib/episode/made-from';
@@ -40,24 +41,49 @@ export function ingredientText(
   const valueOf = (terms: readonly Term[]) =>
     evaluate(terms, new Map([...amount.sources].map(([id, { value }]) => [id, value])));
   const nested = nestedRecipe(line, context);
-  if (nested) return nestedText(written, amount, nested, context, dishes);
+  if (nested) return nestedText(written, amount, weighings, nested, context, dishes);
   const state = STATE_WORDS[line.state];
   const peel = `${line.asBought ? ', with peel and trim' : ''}${untyped(line)}`;
   if (amount.massMg) {
     const massMg = valueOf(amount.massMg);
-    const grams = `${printGrams(massMg)} g`;
     const food = line.foodId === null ? undefined : context.foods.get(line.foodId);
     const about = food ? householdAmount(written, massMg, food) : null;
-    const said = namesGrams(written.text, massMg) ? [] : [grams];
-    const amounts = [...household(written), ...(about === null ? [] : [about]), ...said];
-    if (amounts.length === 0 && peel === '' && namesState(line)) return written.text;
+      const grams = countedGrams({ ...line, text: written.text }, massMg, weighings, context);
+      const amounts = [...household(written), ...(about === null ? [] : [about]), ...grams];
+      if (amounts.length === 0 && peel === '' && namesState(line)) return written.text;
     return `${written.text} (${[...amounts, `${state}${peel}`].join(', ')})`;
   }
   if (amount.volumeMl) {
     const ml = `${printTo(valueOf(amount.volumeMl), 1)} ml`;
-    return `${written.text} (${[...household(written), ml, state].join(', ')})`;
+    const counted = amountApart(line, weighings, context) ? `counted: ${ml}` : ml;
+    return `${written.text} (${[...household(written), counted, state].join(', ')})`;
   }
-  return `${written.text} (not weighed)`;
+  return `${written.text} (${gramsIn(written.text).length > 0 ? 'not counted' : 'not weighed'})`;
+}
+
+/**
+ * The grams that are counted, as they stand behind an ingredient's words; nothing where the words name these and no
+ * others. Where the words name another amount, it is said which of the two is counted: `'counted: 150 g'`, and of what
+ * a scale showed `'498 g weighed'`.
+ */
+export function countedGrams(
+  line: RecipeLine,
+  massMg: number,
+  weighings: readonly Weighing[],
+  context: AmountContext,
+): string[] {
+  const grams = `${printGrams(massMg)} g`;
+  const named = gramsIn(line.text);
+  const same = named.filter(({ valueMg }) => valueMg === Number(printGrams(massMg)) * 1000);
+  if (named.length > 0 && same.length === named.length) return [];
+  if (isWeighed(line, weighings)) {
+    return [named.length > 0 || isOtherWeight(line.text, massMg) ? `${grams} weighed` : grams];
+  }
+  const away = amountApart(line, weighings, context);
+  if (named.length === 0 && away === null) return [grams];
+  // What is counted in pieces says how many.
+  const count = away && !/ g$/.test(away.counted) ? [away.counted] : [];
+  return [`counted: ${[...count, grams].join(', ')}`];
 }
 
 /**
@@ -67,33 +93,21 @@ export function ingredientText(
 function nestedText(
   line: RecipeLine,
   amount: LineAmount,
+  weighings: readonly Weighing[],
   nested: Recipe,
   context: AmountContext,
   dishes: ReadonlyMap<string, string>,
 ): string {
   const values = new Map([...amount.sources].map(([id, { value }]) => [id, value]));
-  const grams = amount.massMg && `${printGrams(evaluate(amount.massMg, values))} g`;
-  const stated = grams !== null && line.text.includes(grams);
+  const grams =
+    amount.massMg && countedGrams(line, evaluate(amount.massMg, values), weighings, context);
   const known = amount.massMg !== null || amount.batches !== null;
   // The dish as it is when it is done, whatever its own ingredients were weighed in.
-  const how =
-    grams !== null
-      ? [...(stated ? [] : [grams]), 'as made']
-      : known
-        ? taken(line)
-        : ['not weighed'];
+  const how = grams !== null ? [...grams, 'as made'] : known ? taken(line) : ['not weighed'];
   const title = dishes.get(nested.id);
   const what =
     title === undefined ? `made of: ${madeOf(nested, context, []).join('; ')}` : `see ${title}`;
   return `${line.text} (${[...how, what].join(', ')})`;
-}
-
-/** Whether words name the same grams: "0.6 g" of 600 mg, which is printed 0.60. */
-function namesGrams(text: string, massMg: number): boolean {
-  const printed = Number(printGrams(massMg));
-  return [...text.matchAll(/(?<![\d.,])(\d+(?:\.\d+)?) ?g\b/g)].some(
-    ([, digits]) => Number(digits) === printed,
-  );
 }
 
 /** Whether words say themselves in which state their grams hold: 'drained' of '120 g beans, drained'. */

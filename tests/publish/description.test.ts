@@ -301,10 +301,10 @@ describe('allergens', () => {
   it.each([
     ['a pinch of salt, 0.6 g', 0.6, '- a pinch of salt, 0.6 g (raw)'],
     ['200 g cod, in 2 pieces', 200, '- 200 g cod, in 2 pieces (raw)'],
-    // Grams of other digits, or of a part of it, are not those that were weighed.
-    ['1 zucchini, about 320 g', 318, '- 1 zucchini, about 320 g (318 g, raw)'],
-    ['2 bars of 50 g', 100, '- 2 bars of 50 g (100 g, raw)'],
-    ['a 4200 g ham', 200, '- a 4200 g ham (200 g, raw)'],
+    // Grams of other digits, or of a part of it, are not those that are counted, and it is said which are.
+    ['1 zucchini, about 320 g', 318, '- 1 zucchini, about 320 g (counted: 318 g, raw)'],
+    ['2 bars of 50 g', 100, '- 2 bars of 50 g (counted: 100 g, raw)'],
+    ['a 4200 g ham', 200, '- a 4200 g ham (counted: 200 g, raw)'],
   ])('says the grams of “%s” once, where they are the same', (words, g, told) => {
     const line = grams(words, 'oats', g, { state: 'raw' });
     expect(description(aFile([aDish('d', aRecipe('r', [line]))], [oats])).text).toContain(told);

@@ -24,7 +24,7 @@ describe('a piece', () => {
     const { text, fits, without } = pieceText(publish, piece());
     expect(text.split('\n')[0]).toBe('Loaf in a minute');
     expect(text).toContain('The whole dish: 1362 kcal · 127 g protein');
-    expect(text).toContain('- 500 g ground turkey, 93 % lean (498 g, raw)');
+    expect(text).toContain('- 500 g ground turkey, 93 % lean (498 g weighed, raw)');
     expect(text).not.toContain('barley');
     // FoodSafety.gov chart: ground poultry 165 °F, 73.9 °C.
     expect(text).toContain('74 °C (165 °F) inside');

@@ -101,6 +101,20 @@ describe('the episode page of the demo', () => {
     }
   });
 
+  test('says at once in its row that an ingredient’s words name another amount than is counted', () => {
+    expect(text).not.toContain('its words say');
+    const changed = structuredClone(demo);
+    const [line] = changed.episode.segments
+      .flatMap(({ recipe }) => recipe?.lines ?? [])
+      .filter(({ planned, text: of }) => planned && of.startsWith('60 g '));
+    if (!line) throw new Error('the demo has typed grams');
+    line.planned = { lowMg: 90_000, valueMg: 90_000, highMg: 90_000 };
+    const row = new RegExp(`<tr id="row-${line.id}".*?</tr>`, 's').exec(page(changed));
+    expect(words(row?.[0] ?? '')).toContain(
+      'its words say 60 g, counted is 90 g: change one of them',
+    );
+  });
+
   test('fills talking points with bound numbers and leaves no binding in brackets', () => {
     const points = demo.episode.segments.flatMap((segment) => segment.talkingPoints);
     expect(points.some((point) => point.text.includes('['))).toBe(true);

@@ -3,7 +3,7 @@ import { lineAmount } from '#lib/episode/line-amount';
 import { nestedRecipe } from '#lib/episode/made-from';
 import type { Recipe, RecipeLine, Weighing } from '#lib/episode/recipe-schema';
 import { STATE_WORDS } from '#lib/foods/state-words';
-import { ingredientText } from '#lib/publish/ingredient-text';
+import { countedGrams, ingredientText } from '#lib/publish/ingredient-text';
 import type { CardRow } from '#lib/publish/cards/card';
 import { printGrams, printTo } from '#lib/units/print';
 import { evaluate, type Term } from '#lib/units/sum-of-products';
@@ -42,7 +42,11 @@ function amountWords(
   const state = STATE_WORDS[line.state];
   const peel = line.asBought ? ', with peel and trim' : '';
   const waits = line.photographed ? ', as planned' : '';
-  if (massMg) return `${printGrams(valueOf(massMg))} g ${state}${peel}${waits}`;
+  if (massMg) {
+    const grams = valueOf(massMg);
+    const [told] = countedGrams(line, grams, weighings, context);
+    return `${told ?? `${printGrams(grams)} g`} ${state}${peel}${waits}`;
+  }
   if (volumeMl) return `${printTo(valueOf(volumeMl), 1)} ml ${state}${waits}`;
   return 'not weighed';
 }

@@ -1,3 +1,5 @@
+import { amountApart } from '#lib/episode/amount-apart';
+import { amountContext } from '#lib/episode/context';
 import type { Recipe, RecipeLine } from '#lib/episode/recipe-schema';
 import type { LineFigures } from '#lib/figures/episode-figures';
 import { statesId, statesWords } from './states-part';
@@ -10,19 +12,32 @@ interface Props {
   readonly line: RecipeLine;
 }
 
-/** What was weighed of an ingredient, raw, cooked and left behind, each in a line of its own. */
+/**
+ * What was weighed of an ingredient, raw, cooked and left behind, each in a line of its own, and where its words name
+ * another amount than is counted.
+ */
 export function LineFacts({ view, recipe, line }: Props) {
+  const apart = amountApart(line, recipe.weighings, amountContext(view.file));
   const facts = [
     weighedWords(recipe, line.id, view.file.kitchen),
     cookedWords(view.file, recipe, line),
     leftWords(recipe, line),
     waitingWords(recipe, line.id),
   ].filter((fact) => fact !== null);
-  return facts.map((fact) => (
-    <span key={fact} className="block">
-      {fact}
-    </span>
-  ));
+  return (
+    <>
+      {apart && (
+        <b className="block font-semibold">
+          its words say {apart.said}, counted is {apart.counted}: change one of them
+        </b>
+      )}
+      {facts.map((fact) => (
+        <span key={fact} className="block">
+          {fact}
+        </span>
+      ))}
+    </>
+  );
 }
 
 type Gap = NonNullable<LineFigures['gap']>;
