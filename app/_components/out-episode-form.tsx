@@ -1,6 +1,7 @@
 'use client';
 
 import { FormFrame } from '../_forms/form-frame';
+import { Working } from '../_forms/working';
 import { Button } from '../_ui/button';
 import { AreaField, TextField } from '../_ui/form/field';
 import { FileField } from '../episodes/[id]/edit/_components/file-field';
@@ -50,10 +51,14 @@ export function OutEpisodeForm() {
               control={{ rows: 9, placeholder: DESCRIPTION, spellCheck: false }}
             />
           </div>
-          <div>
+          <div className="flex flex-wrap items-center gap-x-5 gap-y-1">
             <Button tone="go" aria-disabled={pending || undefined}>
               See what was said
             </Button>
+            <Working
+              pending={pending}
+              words="Reading your texts and looking up the foods: a few seconds."
+            />
           </div>
         </div>
       )}
