@@ -10,6 +10,7 @@ import {
   text,
 } from '#lib/episode/fields';
 import { MOST } from '#lib/episode/most';
+import { LONGEST_KEPT_METHOD } from '#lib/episode/step-limits';
 import { stateSchema } from '#lib/foods/food';
 import { STATED_NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 
@@ -187,6 +188,6 @@ export const recipeSchema = z.object({
   portions: z.array(portionSchema).max(MOST.portions),
   cooking: cookingSchema.nullable().default(null),
   /** The method in brief, as the viewer reads it. */
-  method: text(8000),
+  method: text(LONGEST_KEPT_METHOD),
 });
 export type Recipe = z.infer<typeof recipeSchema>;

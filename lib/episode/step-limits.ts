@@ -6,6 +6,8 @@ export const OVEN_MILLI_C = { min: 30_000, max: 350_000 } as const;
 export const CORE_MILLI_C = { min: 0, max: 120_000 } as const;
 /** Seconds: seven days. */
 export const LONGEST_STEP_S = 7 * 86_400;
+/** Characters of the method that a dish keeps. */
+export const LONGEST_KEPT_METHOD = 8000;
 /** How many steps a segment holds. */
 export const MOST_STEPS = 200;
 /** How many shots a segment holds. */

@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test, vi } from 'vitest';
+import { description } from '#lib/publish/description';
 import { importEpisodeFile } from '#lib/store/import-file';
 import { readChanges } from '#lib/store/read-changes';
 import { readEpisodeFile } from '#lib/store/read-episode';
@@ -40,7 +41,7 @@ async function read() {
 
 /** Presses one of the two buttons with what the form shows, but for some fields. */
 async function press(
-  act: 'read' | 'add',
+  act: 'read' | 'add' | 'keep',
   state: FormState,
   changed: Readonly<Record<string, string | null>> = {},
 ): Promise<{ state: FormState; href: string }> {
@@ -184,6 +185,36 @@ describe('adding', () => {
     const back = await read();
     expect(back.segment.steps).toEqual(before.segment.steps);
     expect(back.links).toEqual(before.links);
+  });
+
+  test('the pasted text is kept whole, and the description prints it', async () => {
+    const before = (await read()).segment.recipe?.method ?? '';
+    const text = `Rub the tray with oil, thinly.\n${METHOD}`;
+    const { state } = await press('read', UNTOUCHED, { method: text });
+    expect((await press('add', state)).href).not.toBe('');
+    const { file, segment } = await read();
+    expect(segment.recipe?.method).toContain(text);
+    expect(segment.recipe?.method).toContain(before);
+    const printed = description(file).text;
+    for (const line of text.split('\n')) expect(printed).toContain(line);
+    const act = (await readChanges({ take: 1 }))[0]?.groupId ?? '';
+    expect((await undo(act, { actor: 'local', at: AT })).ok).toBe(true);
+    expect((await read()).segment.recipe?.method).toBe(before);
+  });
+
+  test('a text without steps is kept too, and can be put right or taken away', async () => {
+    const steps = (await read()).segment.steps;
+    const texts = ['The dough wants to be cold.', 'The dough is cold, the hands are warm.', ''];
+    for (const method of texts) {
+      const done = await press('keep', UNTOUCHED, { method });
+      expect(done.state.problems).toEqual([]);
+      expect((await read()).segment.recipe?.method).toBe(method);
+    }
+    expect((await read()).segment.steps).toEqual(steps);
+    const long = 'x'.repeat(8001);
+    const refused = await press('keep', UNTOUCHED, { method: long });
+    expect(refused.state.problems).toMatchObject([{ path: 'method', code: 'too-long' }]);
+    expect(refused.state.typed.method).toBe(long);
   });
 
   test('a dish that is gone is told', async () => {

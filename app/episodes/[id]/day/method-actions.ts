@@ -5,20 +5,38 @@ import { nextPlace } from '#lib/store/next-place';
 import { readLoggedSteps } from '#lib/store/read-logged-steps';
 import { readLastStep } from '#lib/store/read-step-ties';
 import { MOST_STEPS } from '#lib/episode/step-limits';
+import { checkedMethod, keptMethod } from '#lib/method/kept-method';
 import { stepsToAdd } from '#lib/method/steps-to-add';
 import { parseThenAct, typedTexts } from '../../../_forms/parse-then-act';
 import type { FormState } from '../../../_ui/form/form-state';
-import { changeAndClose, fieldOf, GONE, readDay } from './change';
+import { change, changeAndClose, fieldOf, GONE, readDay } from './change';
 import { choiceOf } from './method-choice';
-import { methodEdits } from './method-edits';
+import { methodEdits, methodTextEdit, type MethodText } from './method-edits';
 import { offeredTexts, offerOf, proposalOf, unitOf } from './method-offer';
 import { methodForm, type MethodSent } from './method-schema';
 
-/** Reads a method and offers its steps; adds those that are ticked once the other button is pressed. */
+/**
+ * Reads a method and offers its steps; adds those that are ticked, with the text, or keeps the text alone once another
+ * button is pressed.
+ */
 export async function pasteMethod(state: FormState, form: FormData): Promise<FormState> {
-  const adding = form.get('act') === 'add';
-  const next = adding ? await addSteps(state, form) : await readSteps(state, form);
-  return withOffer(next);
+  const act = form.get('act');
+  const does = act === 'add' ? addSteps : act === 'keep' ? keepText : readSteps;
+  return withOffer(await does(state, form));
+}
+
+/** The text becomes the dish's method as it stands in the form, without any step. */
+async function keepText(state: FormState, form: FormData): Promise<FormState> {
+  return parseThenAct(methodForm, state, form, async (sent) => {
+    const found = await find(sent);
+    if (!found) return GONE;
+    const text = checkedMethod(sent.method);
+    if (!text.ok) return text;
+    const method = methodOf(found, text.value);
+    if (!method) return ok('The method stands as it was.');
+    const label = `Keep the method of ${found.segment.title}`;
+    return change(sent.episodeId, label, [methodTextEdit(method)]);
+  });
 }
 
 /** Nothing is stored by reading. A text that was read already keeps what was ticked and typed. */
@@ -62,6 +80,9 @@ async function addSteps(state: FormState, form: FormData): Promise<FormState> {
       const add = stepsToAdd(proposal.value, chosen.value, lastStepId !== null);
       const most = MOST_STEPS - segment.steps.length;
       if (add.steps.length > most) return tooMany(add.steps.length, most);
+      const { method = '' } = segment.recipe ?? {};
+      const text = keptMethod(method, sent.method, lastStepId !== null);
+      if (!text.ok) return text;
       const { edits, firstId } = methodEdits(add, {
         episodeId,
         segmentId,
@@ -69,6 +90,7 @@ async function addSteps(state: FormState, form: FormData): Promise<FormState> {
         lastStepId,
         stepPlace: await nextPlace('Step', segmentId),
         tiePlace: await nextPlace('StepLink', episodeId),
+        method: methodOf(found, text.value),
       });
       const count = add.steps.length === 1 ? 'a step' : `${add.steps.length} steps`;
       return changeAndClose(episodeId, firstId, `Add ${count} to ${segment.title}`, edits);
@@ -88,12 +110,22 @@ function tooMany(count: number, most: number) {
   return failed({ path: 'method', code: 'too-many', message });
 }
 
+type Found = NonNullable<Awaited<ReturnType<typeof find>>>;
+
+/** The text for the dish to keep; null where it has the same, or is no dish. */
+function methodOf({ segment, revs }: Found, text: string): MethodText | null {
+  const { recipe } = segment;
+  if (!recipe || recipe.method === text) return null;
+  return { recipeId: recipe.id, rev: revs[recipe.id] ?? 0, text };
+}
+
 async function find({ episodeId, segmentId }: Pick<MethodSent, 'episodeId' | 'segmentId'>) {
   const read = await readDay(episodeId);
   const segment = read?.file.episode.segments.find(({ id }) => id === segmentId);
   if (!read || !segment) return null;
   const logged = await readLoggedSteps(read.file.kitchen.id);
-  return { file: read.file, segment, rev: read.revs[segmentId] ?? 0, logged };
+  const { file, revs } = read;
+  return { file, segment, revs, rev: revs[segmentId] ?? 0, logged };
 }
 
 /** What was read last stands in the form whatever came of it; drawn from the text, not from what was sent. */

@@ -3,6 +3,13 @@ import { LAST, type StepsToAdd } from '#lib/method/steps-to-add';
 import type { Edit } from '#lib/store/command';
 import { UNSAID_STEP } from '#lib/episode/unsaid';
 
+/** The text of a method that a dish is to keep. */
+export interface MethodText {
+  readonly recipeId: string;
+  readonly rev: number;
+  readonly text: string;
+}
+
 interface Into {
   readonly episodeId: string;
   readonly segmentId: string;
@@ -11,9 +18,16 @@ interface Into {
   readonly lastStepId: string | null;
   readonly stepPlace: number;
   readonly tiePlace: number;
+  /** Null where the text that the dish has stays. */
+  readonly method: MethodText | null;
 }
 
-/** The edits that add steps with their ties to a dish, in one act, and the id of the first of them. */
+/** The edit that keeps a method's text with its dish, where a description has it from. */
+export function methodTextEdit({ recipeId, rev, text }: MethodText): Edit {
+  return { op: 'update', entity: 'Recipe', id: recipeId, rev, patch: { method: text } };
+}
+
+/** The edits that add steps with their ties and text to a dish, in one act, and the id of the first of them. */
 export function methodEdits(add: StepsToAdd, into: Into): { edits: Edit[]; firstId: string } {
   const ids = new Map(add.steps.map(({ key }) => [key, uuid()]));
   if (into.lastStepId !== null) ids.set(LAST, into.lastStepId);
@@ -60,5 +74,6 @@ export function methodEdits(add: StepsToAdd, into: Into): { edits: Edit[]; first
             patch: { washUpS: add.washUpS },
           },
         ];
-  return { edits: [...steps, ...ties, ...washUp], firstId: idOf(add.steps[0]?.key ?? '') };
+  const text = into.method ? [methodTextEdit(into.method)] : [];
+  return { edits: [...steps, ...ties, ...washUp, ...text], firstId: idOf(add.steps[0]?.key ?? '') };
 }

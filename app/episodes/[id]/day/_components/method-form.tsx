@@ -57,7 +57,7 @@ export function MethodForm({ id, hidden, method, has, cancelHref }: Props) {
                 form={id}
                 name="method"
                 label="Method"
-                hint="As it is written for the viewer, or as pasted from a note. Nothing is added before you say so."
+                hint="As it is written for the viewer, or as pasted from a note. Nothing is added before you say so; what you add is kept with this text, which the description shows."
                 state={state}
                 initial={method}
                 control={{ rows: 7, spellCheck: false }}
@@ -72,6 +72,9 @@ export function MethodForm({ id, hidden, method, has, cancelHref }: Props) {
                 aria-disabled={pending || undefined}
               >
                 {offer ? 'Read it again' : 'Read the method'}
+              </Button>
+              <Button tone="plain" name="act" value="keep" aria-disabled={pending || undefined}>
+                Keep the text, no steps
               </Button>
               {!offer && <Leave href={cancelHref} />}
             </p>
