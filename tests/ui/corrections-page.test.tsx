@@ -101,6 +101,22 @@ async function correct(episodeId: string, reason = 'Weighed again') {
   return send(makeCorrection, { episodeId, lockId, inputsSha256, reason, on: '2026-11-30' });
 }
 
+test('the check before pasting holds title and hook against the numbers that go out', async () => {
+  const id = await begin('A stew of 60 grams of protein');
+  const denied = 'In the title, “60 grams of protein”';
+  const told = await publishPage(id);
+  // 400 g × 0.10 g, by hand.
+  expect(told).toContain(denied);
+  expect(told).toContain('Write “40 grams of protein” instead.');
+  expect(told).not.toContain('Nothing is open');
+  await weighs(id, 600_000);
+  expect(await publishPage(id)).not.toContain(denied);
+  // Once it is locked, 60 g are what goes out, whatever is weighed later.
+  await goesOut(id);
+  await weighs(id, 400_000);
+  expect(await publishPage(id)).not.toContain(denied);
+});
+
 describe('what went out', () => {
   test('and was changed: old and new, made in one act with its lock, told, and undone with it', async () => {
     const id = await begin('First');

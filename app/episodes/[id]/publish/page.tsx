@@ -15,6 +15,7 @@ import { readHeld } from '../corrections/read-held';
 import { lastAct } from '../last-act';
 import { PublishView } from './_components/publish-view';
 import { readDescription, type ReadDescription, type WhichText } from './read-description';
+import { readPromises } from './read-promises';
 import { droppable } from './schema';
 
 export const metadata: Metadata = { title: 'Publish' };
@@ -67,6 +68,7 @@ export default async function PublishPage({ params, searchParams }: Props) {
         layout: houseLayout(file.creator.layout),
         inputsSha256: inputsHash(file),
         said: saidStandings(file, figures),
+        promises: await readPromises(read),
         structured: structuredData(publish),
         pieces: pieceRows(publish, file),
         copied: await copiedTexts(id, read, moment),

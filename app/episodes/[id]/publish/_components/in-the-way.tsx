@@ -3,6 +3,7 @@ import type { ReactNode } from 'react';
 import { lockWords } from '#lib/publish/lock-words';
 import { SaidList } from '../../_components/said-list';
 import { LOCK_ID } from '../lock-href';
+import { Promises } from './promises';
 import { PutRightNote } from './put-right';
 import { toldOf, type PublishPage } from './view';
 
@@ -22,6 +23,7 @@ export function InTheWay({ page }: PageProps) {
           </a>
         </p>
       )}
+      <Promises episodeId={page.file.episode.id} promises={page.promises} />
       <Said page={page} />
       <Broken page={page} />
       <Apart page={page} />
@@ -32,10 +34,11 @@ export function InTheWay({ page }: PageProps) {
   );
 }
 
-/** Nothing is open, too long, changed under its lock or under what was said, or to be put right. */
+/** Nothing is open, too long, promised and not held, changed under its lock or under what was said, or to be put right. */
 function isClear(page: PublishPage): boolean {
   const { chapterFaults, open, unconfirmedAllergens, fits } = page.description;
-  const lists = [chapterFaults, open, unconfirmedAllergens, unexplained(page), page.changed];
+  const own = [unexplained(page), page.changed, page.promises];
+  const lists = [chapterFaults, open, unconfirmedAllergens, ...own];
   return (
     lists.every((list) => list.length === 0) &&
     fits &&

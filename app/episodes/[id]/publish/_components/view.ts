@@ -3,6 +3,7 @@ import type { EpisodeFigures } from '#lib/figures/episode-figures';
 import type { LockDifference } from '#lib/lock/lock-difference';
 import type { PublishedNumbers } from '#lib/figures/published-numbers';
 import type { SaidStanding } from '#lib/overview/said-standing';
+import type { PromiseRow } from '#lib/overview/title-and-hook';
 import type { Description } from '#lib/publish/description';
 import type { DescriptionLayout } from '#lib/episode/publish-schema';
 import type { ChangedDish } from '#lib/publish/changed-since-lock';
@@ -57,6 +58,8 @@ export interface PublishPage {
   readonly inputsSha256: string;
   /** What was said in front of the camera, as it stands now. */
   readonly said: readonly SaidStanding[];
+  /** What title and hook promise and these numbers do not bear out. */
+  readonly promises: readonly PromiseRow[];
   readonly structured: StructuredData;
   /** What goes out by itself, in the order in which it was added. */
   readonly pieces: readonly PieceRow[];
