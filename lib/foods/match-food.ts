@@ -196,7 +196,8 @@ function isAgainst(said: SaidFood, { entry }: SearchDocument): boolean {
   return said.shares.some((share) => judgeShare(share, food) === 'against');
 }
 
-function fatLevelOf(folded: string): FatLevel | null {
+/** How much of its fat is left in a food, as folded words say it; null where they do not. */
+export function fatLevelOf(folded: string): FatLevel | null {
   return FAT_LEVELS.find(([, level]) => level.test(folded))?.[0] ?? null;
 }
 

@@ -2,7 +2,12 @@ import { dishesOf, type Dish } from '#lib/episode/context';
 import type { PublishedNumber } from '#lib/figures/published-numbers';
 import type { NumbersToPublish } from '#lib/publish/from-lock';
 import { readComment, type CommentNumber } from '#lib/publish/viewer-comment';
-import { explainNumber, type AnotherNumber, type ExplainOptions } from '#lib/swap/another-number';
+import {
+  explainNumber,
+  type AnotherNumber,
+  type Explained,
+  type ExplainOptions,
+} from '#lib/swap/another-number';
 import type { SumScope } from '#lib/swap/dish-sum';
 import { replyText } from '#lib/swap/reply-words';
 import { localDate } from '#lib/units/local-date';
@@ -72,7 +77,12 @@ export function answerTo(
     (found.explained.find(({ slip }) => slip.code === choice.slip) ?? found.explained[0] ?? null);
   const on = localDate(new Date(from.lockedAt ?? file.savedAt), file.kitchen.zone);
   const others = found?.explained.filter((each) => each !== told) ?? [];
-  const as = found && { ...found, explained: told ? [told, ...others] : [] };
+  // What the person chose to tell is told, however slight.
+  const isChosen = told !== null && told.slip.code === choice.slip;
+  const as = found && {
+    ...found,
+    explained: told ? [isChosen ? { ...told, slight: false } : told, ...others] : [],
+  };
   const known = plainNumber(ours) !== null;
   const published = ours && { number: known ? ours.number : null, why: known ? '' : ours.range };
   return {
@@ -109,15 +119,19 @@ function chosen(from: AnswerFrom, choosing: Choosing): Chosen {
     const number = theirs(each);
     const nearest = number && explain(each, number).found?.explained[0];
     return number && nearest
-      ? [{ dish: each, number, off: Math.abs(nearest.value - number.amount) }]
+      ? [{ dish: each, number, by: nearest, off: Math.abs(nearest.value - number.amount) }]
       : [];
   });
-  explained.sort((a, b) => a.off - b.off);
+  explained.sort((a, b) => byChance(a.by) - byChance(b.by) || a.off - b.off);
   const [best] = explained;
   if (best) return { dish: best.dish, number: best.number, why: 'explains' };
   const first = dishes[0] ?? null;
   return { dish: first, why: 'first', number: first && theirs(first) };
 }
+
+/** How easily a way gives a number by chance: of any dish there are a dozen numbers of portions. */
+const byChance = ({ slip, slight }: Explained): number =>
+  slight ? 2 : slip.kind === 'otherPortions' ? 1 : 0;
 
 function dishOf(
   from: AnswerFrom,

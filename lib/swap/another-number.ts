@@ -3,7 +3,7 @@ import type { EpisodeFile } from '#lib/episode/schema';
 import { aboutTolerance } from '#lib/figures/judge-limit';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { dishSum, type DishSum, type SumInput, type SumScope } from '#lib/swap/dish-sum';
-import { slipsOf, type Slip, type SlipOptions } from '#lib/swap/slips';
+import { slipsOf, type Slip, type SlipKind, type SlipOptions } from '#lib/swap/slips';
 import { settled } from '#lib/units/print';
 
 /** A number from a viewer's comment, as it was read. */
@@ -24,6 +24,8 @@ export interface Explained {
   readonly slip: Slip;
   readonly sum: DishSum;
   readonly value: number;
+  /** So small a part of the number that other things may come to the same: no cause is told by it alone. */
+  readonly slight: boolean;
 }
 
 export interface ExplainOptions extends SlipOptions {
@@ -41,7 +43,7 @@ export interface AnotherNumber {
   readonly ours: DishSum;
   /** `same`: it is the breakdown's number; `open`: the breakdown has none itself. */
   readonly standing: 'same' | 'explained' | 'unexplained' | 'open';
-  /** Slips that give the number, nearest first. */
+  /** Ways that give the number: those that are nobody's slip first, the slight ones last, each the nearest first. */
   readonly explained: readonly Explained[];
 }
 
@@ -77,10 +79,12 @@ export function explainNumber(
     const { value } = sum;
     const changes =
       ours.value === null || (value !== null && settled(value) !== settled(ours.value));
-    return value !== null && changes && inside(value) ? [{ slip, sum, value }] : [];
+    return value !== null && changes && inside(value)
+      ? [{ slip, sum, value, slight: isSlight(slip, value, ours.value) }]
+      : [];
   });
   const off = ({ value }: Explained) => settled(Math.abs(value - number.amount));
-  explained.sort((a, b) => off(a) - off(b));
+  explained.sort((a, b) => rankOf(a) - rankOf(b) || off(a) - off(b));
   const { published = null } = options;
   const same =
     ours.value !== null && (inside(ours.value) || (published !== null && inside(published)));
@@ -92,6 +96,20 @@ export function explainNumber(
         ? 'open'
         : 'unexplained';
   return { number, scope, from, to, ours, standing, explained: same ? [] : explained };
+}
+
+/** What needs no slip comes first: another kitchen has another cheese, and cuts its tray as it likes. */
+const NO_SLIP: ReadonlySet<SlipKind> = new Set(['otherVariant', 'otherPortions']);
+
+const rankOf = ({ slip, slight }: Explained) => (NO_SLIP.has(slip.kind) ? 0 : slight ? 2 : 1);
+
+/** An ingredient that changes the number by less than a twentieth (common practice, no source). */
+const SLIGHT = 0.05;
+const OF_ONE_LINE: ReadonlySet<SlipKind> = new Set(['forgotten', 'doubled']);
+
+function isSlight({ kind }: Slip, value: number, ours: number | null): boolean {
+  if (!OF_ONE_LINE.has(kind) || ours === null) return false;
+  return Math.abs(value - ours) < SLIGHT * Math.abs(ours);
 }
 
 /**

@@ -22,7 +22,7 @@ function dated(date: string): string {
 
 /**
  * A friendly reply to a viewer with another number: what gives it, both numbers with their units, and the date of the
- * breakdown; nobody is told that they are wrong.
+ * breakdown; nobody is told that they are wrong, and no cause is stated that only the viewer can know.
  * @param breakdownOn local date of the lock or file that the numbers are from
  * @param published the breakdown's number as it goes out; the sum itself where left out
  */
@@ -44,23 +44,32 @@ export function replyText(
   const own = published ? published.number : ours.value;
   const mine = own === null ? null : `${words(number.nutrient, own)} ${of}`;
   const open = published?.why || `nobody knows yet: ${lacking(ours)}`;
-  const [first] = found.explained;
+  const [first, ...others] = found.explained;
   if (mine === null && !first) {
     return `${thanks} I don’t have a sure number for that myself yet: in ${breakdown} it is still open (${open}).`;
   }
   if (standing === 'same') return `${thanks} I get the same in ${breakdown}: ${mine ?? theirs}.`;
   if (!first) {
-    return `${thanks} In ${breakdown} it comes to ${mine ?? ''}, and I couldn’t find the one difference that gives ${theirs}. If you tell me which ingredients and weights you used, I’ll gladly go through them line by line.`;
+    return `${thanks} In ${breakdown} it comes to ${mine ?? ''}, and I couldn’t find the one difference that gives ${theirs}. ${ASK}`;
   }
   const slipped = words(first.slip.input.nutrient, first.value);
+  if (first.slight && mine !== null) {
+    return `${thanks} In ${breakdown} it comes to ${mine}. ${theirs} is so near to it that many a small thing may be between them, as ${first.slip.words} (${slipped}), and one of my own lines may be off. ${ASK}`;
+  }
   const beside =
     mine === null ? `in ${breakdown} it is still open (${open})` : `${breakdown} has ${mine}`;
-  const [opening, ending] =
-    found.explained.length > 1
-      ? [`One way to ${theirs}`, 'Could it be that?']
-      : [`I think I see where ${theirs} comes from`, 'That one is easily mixed up.'];
+  const opening = others.some(({ slight }) => !slight)
+    ? `One way to ${theirs}`
+    : `I think I see where ${theirs} may come from`;
+  const ending = first.slip.asWritten
+    ? 'Yours may well be the right one: I’ll look at that line of mine again.'
+    : `Could it be that? If not, one of my own lines may be off: ${lowered(ASK)}`;
   return `${thanks} ${opening}: ${first.slip.words} it comes to ${slipped}; ${beside}. ${ending}`;
 }
+
+const ASK =
+  'If you tell me which ingredients and weights you used, I’ll gladly go through them line by line.';
+const lowered = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** A viewer's number with the digits that they wrote. */
 const writtenAs = ({ amount, decimals }: AnotherNumber['number']): string =>

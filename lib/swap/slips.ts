@@ -2,12 +2,15 @@ import type { AmountContext } from '#lib/episode/context';
 import { readIngredient } from '#lib/episode/read-ingredient';
 import type { RecipeLine } from '#lib/episode/recipe-schema';
 import type { Food, FoodState, FoodVersion } from '#lib/foods/food';
+import { saysOther, variantWords } from '#lib/foods/food-variants';
 import { cellInterval } from '#lib/foods/label-rounding';
 import type { SumInput, SumScope } from '#lib/swap/dish-sum';
 import { shareWords } from '#lib/swap/dish-sum';
 
-/** Slips that are easily made, in the order in which they are told where several give the same number. */
+/** Ways to come to another number, in the order in which they are told where several give the same number. */
 export const SLIP_KINDS = [
+  'otherVariant',
+  'otherPortions',
   'fatLeftOut',
   'cookedForRaw',
   'otherPart',
@@ -33,18 +36,26 @@ export interface Slip {
   /** What was done, as part of a sentence: 'without the oil'. */
   readonly words: string;
   readonly input: SumInput;
+  /** The ingredient's own words say what this does: then the breakdown is what is to be looked at. */
+  readonly asWritten?: boolean;
 }
 
 export interface SlipOptions {
   /** Other readings of a food's label, by food. */
   readonly versions?: ReadonlyMap<string, readonly FoodVersion[]>;
+  /** The same food leaner or fatter, by food. */
+  readonly variants?: ReadonlyMap<string, readonly Food[]>;
 }
 
 /** Every single slip that can be made with a dish's number. */
 export function slipsOf(input: SumInput, options: SlipOptions = {}): readonly Slip[] {
   const all = [
-    ...input.recipe.lines.flatMap((line) => lineSlips(line, input, options)),
+    ...input.recipe.lines.flatMap((line) => [
+      ...lineSlips(line, input, options),
+      ...variantSlips(line, input, options),
+    ]),
     ...partSlips(input),
+    ...portionSlips(input),
     ...numberSlips(input),
   ];
   return all.sort((a, b) => SLIP_KINDS.indexOf(a.kind) - SLIP_KINDS.indexOf(b.kind));
@@ -171,6 +182,49 @@ function isFatOrSauce(food: Food): boolean {
   const { basis, serving } = food.version;
   const grams = basis === 'serving' ? (serving?.massMg ?? 0) / 1000 : 100;
   return fat !== null && grams > 0 && fat.value >= grams / 2;
+}
+
+/** The same food leaner or fatter: nobody's slip, for viewers cook with their own. */
+function variantSlips(line: RecipeLine, input: SumInput, { variants }: SlipOptions): Slip[] {
+  const food = input.context.foods.get(line.foodId ?? '');
+  if (!food) return [];
+  const called = (each: Food) => variantWords(each) || each.name;
+  const lines = (foodId: string) =>
+    input.recipe.lines.map((each) =>
+      each.id === line.id ? { ...each, foodId, orFoodId: null } : each,
+    );
+  return (variants?.get(food.id) ?? []).map((other): Slip => ({
+    code: `otherVariant:${line.id}:${other.version.sourceNo}`.slice(0, 60),
+    ...{ kind: 'otherVariant', lineId: line.id },
+    words: `with the ${nameOf(line, food)} as “${called(other)}”, where the breakdown has “${called(food)}”,`,
+    input: {
+      ...input,
+      context: withFood(input.context, other),
+      recipe: { ...input.recipe, lines: lines(other.id) },
+    },
+    asWritten: saysOther(line.text, food, other),
+  }));
+}
+
+/** A dish is cut into no more portions than these by whoever cuts it otherwise (common practice, no source). */
+const MOST_PORTIONS = 12;
+
+/** One of another number of equal portions: a viewer's own tray is cut as they like it. */
+function portionSlips({ dish, scope, ...input }: SumInput): Slip[] {
+  const portion =
+    scope.kind === 'portion'
+      ? dish.recipe.portions.find(({ id }) => id === scope.portionId)
+      : undefined;
+  if (portion?.kind !== 'count') return [];
+  const { of } = portion;
+  const counts = Array.from({ length: MOST_PORTIONS - 1 }, (_, at) => at + 2);
+  return counts
+    .filter((count) => count !== of)
+    .map((count) => ({
+      ...{ code: `otherPortions:${count}`, kind: 'otherPortions', lineId: null },
+      words: `as one of ${count} portions instead of ${of}`,
+      input: { ...input, dish, scope, again: (input.again * of) / count },
+    }));
 }
 
 function withFood(context: AmountContext, food: Food): AmountContext {

@@ -3,7 +3,6 @@ import type { Reply } from '#lib/episode/publish-schema';
 import type { EpisodeFile } from '#lib/episode/schema';
 import { episodeFigures } from '#lib/figures/episode-figures';
 import { countedNutrients } from '#lib/figures/shown-nutrients';
-import type { FoodVersion } from '#lib/foods/food';
 import type { Nutrient } from '#lib/foods/nutrients';
 import { oldNumbersIn, oldNumberWords } from '#lib/publish/correction/old-numbers';
 import { numbersToPublish, type NumbersToPublish } from '#lib/publish/from-lock';
@@ -11,9 +10,11 @@ import { toldLock, type LockTold } from '#lib/publish/lock-words';
 import { replyRows, type ReplyRow } from '#lib/publish/reply-list';
 import { answerTo, type TheirNumber, type ViewerAnswer } from '#lib/publish/viewer-answer';
 import { readComment } from '#lib/publish/viewer-comment';
+import { readFoodVariants } from '#lib/store/read-food-variants';
 import { readFoodVersions } from '#lib/store/read-foods';
 import { readLastLock } from '#lib/store/read-locks';
 import { readRevisedEpisode } from '#lib/store/read-revised-episode';
+import type { ExplainOptions } from '#lib/swap/another-number';
 import { pinnedOffers, type AnswerNow, type PinnedOffer } from '#lib/swap/pinned-offers';
 import type { LastAct } from '../../_components/last-change';
 import { correctedNumbers } from '../../corrections/told-correction';
@@ -67,19 +68,19 @@ export async function readReplies(id: string, asked: RepliesAsked): Promise<Repl
   const figures = episodeFigures(live, nutrients);
   const published = numbersToPublish(live, snapshot, figures);
   const { file } = published;
-  const labels = replies.length > 0 ? await labelsOf(file) : NO_LABELS;
+  const others = replies.length > 0 ? await othersOf(file) : NO_OTHERS;
   return {
     ...{ file, lock: toldLock(published), nutrients },
-    open: reply && opened(published, labels, reply, number, asked),
+    open: reply && opened(published, others, reply, number, asked),
     ...listed(live, replies, await correctedNumbers(id), Number(asked.page) || 1),
-    pinned: pinnedOffers(file, replies, (each) => answerNow(published, labels, each)),
+    pinned: pinnedOffers(file, replies, (each) => answerNow(published, others, each)),
     revs,
     last: await lastAct(live),
   };
 }
 
-type Labels = ReadonlyMap<string, readonly FoodVersion[]>;
-const NO_LABELS: Labels = new Map();
+type Others = Required<Pick<ExplainOptions, 'versions' | 'variants'>>;
+const NO_OTHERS: Others = { versions: new Map(), variants: new Map() };
 
 /** What is counted anyway, what viewers count besides, and what this comment speaks of. */
 function nutrientsOf(file: EpisodeFile, reply: Reply | null, number: TheirNumber | null) {
@@ -94,16 +95,17 @@ function nutrientsOf(file: EpisodeFile, reply: Reply | null, number: TheirNumber
   ];
 }
 
-/** All readings of each label in the file: a viewer's pack may bear another. */
-async function labelsOf({ foods }: EpisodeFile): Promise<Labels> {
+/** All readings of each label in the file, and each food leaner or fatter: a viewer's pack may be another one. */
+async function othersOf({ foods }: EpisodeFile): Promise<Others> {
   const labels = foods.filter(({ kind }) => kind === 'label');
   const read = await Promise.all(labels.map(({ id }) => readFoodVersions(id)));
-  return new Map(labels.map(({ id }, at) => [id, read[at] ?? []]));
+  const versions = new Map(labels.map(({ id }, at) => [id, read[at] ?? []]));
+  return { versions, variants: await readFoodVariants(foods) };
 }
 
 function opened(
   published: NumbersToPublish,
-  versions: Labels,
+  others: Others,
   reply: Reply,
   number: TheirNumber | null,
   asked: RepliesAsked,
@@ -116,7 +118,7 @@ function opened(
     scope: of?.scope ?? null,
     slip: asked.slip ?? reply.slip,
   };
-  const answer = answerTo(published, reply.comment, choice, { versions });
+  const answer = answerTo(published, reply.comment, choice, others);
   const isAsked = [asked.number, asked.of, asked.slip].some((each) => each !== null);
   return { reply, answer, asked: isAsked };
 }
@@ -138,10 +140,10 @@ function listed(
 }
 
 /** A kept comment answered with the numbers that go out now, as it was read when its reply was saved. */
-function answerNow(published: NumbersToPublish, versions: Labels, reply: Reply): AnswerNow {
+function answerNow(published: NumbersToPublish, others: Others, reply: Reply): AnswerNow {
   const { segmentId, slip, comment } = reply;
   const choice = { number: keptNumber(reply), segmentId, scope: null, slip };
-  const { draft, slip: told, ours } = answerTo(published, comment, choice, { versions });
+  const { draft, slip: told, ours } = answerTo(published, comment, choice, others);
   return { draft, slip: told, ours: ours?.status === 'known' ? ours.number : null };
 }
 

@@ -181,12 +181,17 @@ function standingWords(
     case 'explained':
       return explained.length === 1
         ? `${ours}One single difference gives theirs.`
-        : `${ours}${explained.length} single differences give theirs, the nearest first. Which one it was, only the viewer knows.`;
+        : `${ours}${explained.length} single differences give theirs: what is nobody’s slip first, what is slight last. Which one it was, only the viewer knows.`;
     case 'open':
       return 'Your own number is open: something in the dish is not known yet, so nobody can say what the difference is.';
     case 'unexplained':
       return `${ours}No single difference gives theirs. It may be several at once, another recipe or other foods: nobody can say from here, so the reply asks.`;
   }
+}
+
+function rowRemark({ slip, slight }: Explained): string {
+  if (slip.asWritten) return ' (as the words of your ingredient say: look at its food)';
+  return slight ? ' (so small a difference that other things may come to it too)' : '';
 }
 
 function StepRow({
@@ -206,7 +211,9 @@ function StepRow({
     <>
       <div className="flex flex-wrap items-baseline justify-between gap-x-4">
         <span className={isTold ? 'font-semibold' : ''}>
-          {each.slip.words}: {amountWords(each.slip.input.nutrient, each.value, region)}
+          {each.slip.words.replace(/,$/, '')}:{' '}
+          {amountWords(each.slip.input.nutrient, each.value, region)}
+          {rowRemark(each)}
         </span>
         {isTold ? (
           <span className="text-fine text-soft">the reply tells this one</span>
