@@ -99,7 +99,7 @@ test('locked, copied, cards downloaded, an input changed: the correction, its te
   await page.getByLabel('Corrected on').press('Enter');
   const made = page.getByRole('region', { name: 'Corrections made' });
   await expect(made).toContainText(
-    `Correction, 30 Nov 2026: Barley skillet, the whole dish: ${is ?? ''} (not ${String(Number.parseInt(was ?? '', 10))})`,
+    `the whole dish: ${is ?? ''} (not ${String(Number.parseInt(was ?? '', 10))})`,
   );
   await expect(made).toContainText('I wrote down one cup of peas and used two.');
   await expect(page.getByRole('heading', { name: 'Nothing to correct' })).toBeVisible();
@@ -116,7 +116,7 @@ test('locked, copied, cards downloaded, an input changed: the correction, its te
   await page.getByRole('link', { name: 'The corrected description' }).click();
   await expect(lock).toContainText(/Numbers locked .*Lock 2: /);
   const after = page.locator('pre').first();
-  await expect(after).toContainText('Correction, 30 Nov 2026: Barley skillet');
+  await expect(after).toContainText('Correction, 30 Nov 2026: I wrote down one cup');
   await expect(after).toContainText(is ?? 'the new number');
   await page.getByRole('button', { name: /^Copy/ }).first().click();
   await expect(page.getByText(/text is kept/)).toBeVisible();
@@ -126,7 +126,9 @@ test('locked, copied, cards downloaded, an input changed: the correction, its te
   await page.goto(`${here}/corrections`);
   await expect(page.getByRole('region', { name: 'What else went out' })).toContainText('put right');
   await page.getByRole('link', { name: 'Corrections of all episodes' }).click();
-  await expect(page.getByRole('main')).toContainText('Correction, 30 Nov 2026: Barley skillet');
+  await expect(page.getByRole('main')).toContainText(
+    'Correction, 30 Nov 2026: I wrote down one cup',
+  );
   await expectFits(page);
   await page
     .getByRole('main')

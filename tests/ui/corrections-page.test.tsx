@@ -140,15 +140,16 @@ describe('what went out', () => {
     const { state } = await correct(id);
     expect(state.done).toContain('The correction is made');
     const after = await page(id);
-    const foot =
-      'Correction, 30 Nov 2026: Stew, the whole dish: 505 kcal (not 404), 50 g protein (not 40),';
-    expect(after.text).toContain(foot);
+    const line = '- Stew, the whole dish: 505 kcal (not 404), 50 g protein (not 40),';
+    expect(after.text).toContain(`Correction, 30 Nov 2026: Weighed again. ${line}`);
     expect(after.text).toContain('copy it again');
     // What was done is told at the lower edge, with the way back.
     const said = 'The correction is made, and the numbers are locked as they are now: lock 2';
     expect(after.markup).toMatch(new RegExp(`role="status"[^>]*>.*${said}`));
     expect(after.text).toContain(`Undo : ${said}`);
-    expect((await correctionTexts(id))[0]).toContain(foot);
+    expect((await correctionTexts(id))[0]).toContain(line);
+    const lines = (await publishPage(id)).includes(`CORRECTIONS Correction, 30 Nov 2026`);
+    expect(lines).toBe(true);
     expect((await readLastLock(id))?.seq).toBe(2);
 
     const { acts: done } = await readEpisodeChanges(id, { take: 1 });

@@ -46,7 +46,9 @@ export function AllCorrections({ rows, next, first }: Props) {
                     {title}
                   </Link>
                 )}
-                <span className="mt-1 block max-w-[80ch] break-words">{told.foot}</span>
+                <span className="mt-1 block max-w-[80ch] break-words whitespace-pre-wrap">
+                  {told.foot}
+                </span>
               </span>
             </li>
           ))}

@@ -42,32 +42,31 @@ function inputWords({ where, what, from, to }: InputChange): string {
   return `${of}: ${to} instead of ${from}`;
 }
 
+/** Before a line of a correction that is one of a list. */
+export const LISTED = '- ';
+
 /**
- * The correction as it stands at the foot of a description.
+ * The correction as it stands at the foot of a description: the reason, then a line for each dish.
  * @example correctionFoot(numbers, { reason: 'The peas were two cups.', on: '2026-11-30' })
- *   // 'Correction, 30 Nov 2026: Barley skillet, the whole dish: 870 kcal (not 846). The peas were two cups.'
+ *   // 'Correction, 30 Nov 2026: The peas were two cups.\n- Barley skillet, the whole dish: 870 kcal (not 846)'
  */
 export function correctionFoot(
   numbers: readonly CorrectedNumber[],
   { reason, on }: CorrectionSaid,
 ): string {
-  const parts = [...partsWords(numbers), sentenceOf(reason), ...spokenWords(numbers)];
-  return `Correction, ${dayWords(on)}: ${parts.filter((part) => part !== '').join(' ')}`;
+  const first = `Correction, ${dayWords(on)}: ${sentenceOf(reason)}`.trim();
+  return [first, ...dishLines(numbers), ...spokenWords(numbers)].join('\n');
 }
 
-/** The same as a reply under a comment, or a pinned one: what is right now, why, and where it is written. */
+/** The same as a reply under a comment, or a pinned one: why, what is right now, and where it is written. */
 export function correctionReply(
   numbers: readonly CorrectedNumber[],
   { reason, on }: CorrectionSaid,
 ): string {
-  const parts = [
-    `I have put ${numbers.length > 1 ? 'numbers' : 'a number'} right on ${dayWords(on)}.`,
-    ...partsWords(numbers),
-    sentenceOf(reason),
-    ...spokenWords(numbers),
-    'The description has it. Thank you for looking closely.',
-  ];
-  return parts.filter((part) => part !== '').join(' ');
+  const what = numbers.length > 1 ? 'numbers' : 'a number';
+  const first = `I have put ${what} right on ${dayWords(on)}. ${sentenceOf(reason)}`.trim();
+  const thanks = 'The description has it. Thank you for looking closely.';
+  return [first, ...dishLines(numbers), ...spokenWords(numbers), thanks].join('\n');
 }
 
 /** `'30 Nov 2026'`: a description is read for years. */
@@ -75,17 +74,25 @@ export function dayWords(on: string): string {
   return `${printDayOfMonth(on)} ${on.slice(0, 4)}`;
 }
 
-/** One sentence for each amount: what it has now, and what had been written. */
-function partsWords(numbers: readonly CorrectedNumber[]): string[] {
-  return byPart(numbers).map(([part, all]) => {
-    const words = all.map((number) => {
+/** One line for each dish: its portions first, since they are what is eaten, each with what had been written. */
+function dishLines(numbers: readonly CorrectedNumber[]): string[] {
+  return [...grouped(numbers, ({ dish }) => dish ?? '')].map(([dish, all]) => {
+    const isPortion = ({ scope }: CorrectedNumber) => scope.kind === 'portion';
+    const ordered = [...all.filter(isPortion), ...all.filter((each) => !isPortion(each))];
+    const parts = [...grouped(ordered, ({ part }) => part)];
+    const told = parts.map(([part, of]) => `${part}: ${amounts(of)}`).join('; ');
+    return `${LISTED}${dish === '' ? capital(told) : `${dish}, ${told}`}`;
+  });
+}
+
+const amounts = (numbers: readonly CorrectedNumber[]): string =>
+  numbers
+    .map((number) => {
       const was = number.from.text;
       if (number.to === null) return `${numberWords(number, was)} no longer holds`;
       return `${numberWords(number, number.to.text)} (not ${was})`;
-    });
-    return `${part}: ${words.join(', ')}.`;
-  });
-}
+    })
+    .join(', ');
 
 function spokenWords(numbers: readonly CorrectedNumber[]): string[] {
   const spoken = numbers.filter((each) => each.spoken);
@@ -98,13 +105,20 @@ function spokenWords(numbers: readonly CorrectedNumber[]): string[] {
 export function byPart(
   numbers: readonly CorrectedNumber[],
 ): readonly (readonly [part: string, numbers: readonly CorrectedNumber[]])[] {
-  const parts = new Map<string, CorrectedNumber[]>();
-  for (const number of numbers) {
-    const { dish, part } = number;
-    const words = dish === null ? capital(part) : `${dish}, ${part}`;
-    parts.set(words, [...(parts.get(words) ?? []), number]);
+  const words = ({ dish, part }: CorrectedNumber) =>
+    dish === null ? capital(part) : `${dish}, ${part}`;
+  return [...grouped(numbers, words)];
+}
+
+function grouped(
+  numbers: readonly CorrectedNumber[],
+  keyOf: (number: CorrectedNumber) => string,
+): ReadonlyMap<string, readonly CorrectedNumber[]> {
+  const groups = new Map<string, CorrectedNumber[]>();
+  for (const each of numbers) {
+    groups.set(keyOf(each), [...(groups.get(keyOf(each)) ?? []), each]);
   }
-  return [...parts];
+  return groups;
 }
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

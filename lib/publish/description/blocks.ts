@@ -1,6 +1,7 @@
 import { chapterLines, chapterList } from '#lib/cut/chapters';
 import type { BlockKind } from '#lib/episode/publish-schema';
 import type { Block, BlockContext } from '#lib/publish/description/block';
+import { correctionSections } from '#lib/publish/description/corrections-block';
 import { daySections } from '#lib/publish/description/day-block';
 import { dishSections } from '#lib/publish/description/dish-block';
 import { noteSections } from '#lib/publish/description/notes-block';
@@ -25,7 +26,7 @@ export const BLOCKS: Readonly<Record<BlockKind, Block>> = {
   cautions: cautionSections,
   disclosure: disclosureSections,
   links: ({ publish }) => [lines(...publish.file.episode.webLinks.map((link) => [link]))],
-  corrections: ({ corrections }) => titled('Corrections', corrections),
+  corrections: correctionSections,
   sources: sourceSections,
 };
 

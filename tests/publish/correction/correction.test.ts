@@ -167,13 +167,18 @@ describe('a correction in words', () => {
 
   it('has the date, new and old number of each amount, and the reason as a sentence', () => {
     const foot = correctionFoot(numbers, { reason: 'It was weighed again', on: '2026-11-30' });
-    expect(foot).toMatch(
-      /^Correction, 30 Nov 2026: Barley skillet, the whole dish: \d+ kcal \(not \d+\), /,
-    );
-    expect(foot).toMatch(/It was weighed again\.$/);
-    expect(foot).not.toMatch(/\n/);
+    const [first, ...others] = foot.split('\n');
+    expect(first).toBe('Correction, 30 Nov 2026: It was weighed again.');
+    // One line for each dish, its portions before all of it.
+    const dishes = new Set(numbers.map(({ dish: of }) => of));
+    expect(others).toHaveLength(dishes.size);
+    const own = others.find((line) => line.startsWith('- Barley skillet, '));
+    expect(own).toMatch(/, the whole dish: |; the whole dish: \d+ kcal \(not \d+\), /);
+    const portion = numbers.find(({ scope }) => scope.kind === 'portion')?.part ?? '';
+    expect(own).toMatch(new RegExp(`^- Barley skillet, ${portion}: \\d+ kcal \\(not \\d+\\)`));
     const reply = correctionReply(numbers, { reason: 'Why?', on: '2026-11-30' });
-    expect(reply).toContain('Why? The description has it.');
+    expect(reply.split('\n')[0]).toBe('I have put numbers right on 30 Nov 2026. Why?');
+    expect(reply).toMatch(/\nThe description has it\. /);
     expect(`${foot} ${reply}`).not.toMatch(/sorry|mistake|wrong|apolog|blame/i);
   });
 

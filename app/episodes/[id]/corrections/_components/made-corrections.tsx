@@ -88,7 +88,10 @@ function TextToCopy({ id, name, text, copy, lead }: TextProps) {
   return (
     <div className="min-w-0">
       <h4 className="font-semibold">{name}</h4>
-      <p id={id} className="mt-1 mb-2 border-l-[3px] border-ink bg-raised px-3 py-2 break-words">
+      <p
+        id={id}
+        className="mt-1 mb-2 border-l-[3px] border-ink bg-raised px-3 py-2 break-words whitespace-pre-wrap"
+      >
         {text}
       </p>
       <CopyButton text={text} label={copy} shownIn={id} tone={lead ? 'go' : 'plain'} />
