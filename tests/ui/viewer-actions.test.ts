@@ -24,6 +24,7 @@ import {
   tryWith,
   tryWithout,
 } from '../../app/episodes/[id]/publish/swaps/actions';
+import { readReplies } from '../../app/episodes/[id]/publish/replies/read-replies';
 import { stepsFrom, stepsText } from '../../app/episodes/[id]/publish/swaps/steps-text';
 import { aDish, aFile, aFood, aLine, aReading, aRecipe, grams } from '../support/build';
 import { withFreshDatabase } from '../store/database';
@@ -190,6 +191,27 @@ describe('a swap', () => {
 
 describe('a viewer’s comment', () => {
   const one = async () => (await read()).publish?.replies[0];
+
+  test('that asks for a swap leads to it with both foods, and has what it does for a reply', async () => {
+    const comment = 'Could I use full-fat curd instead of the bread?';
+    const { href } = await send(keepComment, { episodeId: id, comment });
+    const reply = new URLSearchParams(href.split('?')[1]?.split('#')[0]).get('reply');
+    const nothing = { number: null, nutrient: null, of: null, slip: null, page: null };
+    const open = (await readReplies(id, { reply, ...nothing }))?.open;
+    expect(open?.swap).toMatchObject({
+      ...{ dish: 'Curd bowl', line: '2 slices bread' },
+      ...{ other: 'full-fat curd', food: 'Full-fat curd' },
+    });
+    const asked = new URL(open?.swap?.href ?? '', 'http://a').searchParams;
+    const step = { kind: 'food', foodId: foodIds['Full-fat curd'], massMg: null };
+    expect(stepsFrom(asked.get('steps') ?? '')).toEqual([
+      { ...step, lineId: lines['2 slices bread'] },
+    ]);
+    // 80 g at 112 instead of 250 kcal per 100 g are 110.4 less, half of it 55.2; a slice is a quarter more or less.
+    expect(open?.answer.draft).toContain('With “full-fat curd” it is 40 to 70 calories fewer');
+    const rev = (await readRevisions(id))[reply ?? ''] ?? 0;
+    await send(removeReply, { episodeId: id, replyId: reply ?? '', rev: String(rev) });
+  });
 
   test('is kept as it stands, without signs that turn letters around, read otherwise, answered and taken out', async () => {
     const empty = await send(keepComment, { episodeId: id, comment: ' \u0007 ' });

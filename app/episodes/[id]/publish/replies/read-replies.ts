@@ -19,6 +19,7 @@ import { pinnedOffers, type AnswerNow, type PinnedOffer } from '#lib/swap/pinned
 import type { LastAct } from '../../_components/last-change';
 import { correctedNumbers } from '../../corrections/told-correction';
 import { lastAct } from '../../last-act';
+import { readAskedSwap, type OfferedSwap } from './read-asked-swap';
 import { numberFrom, ofFrom } from './reply-href';
 
 /** The comment that stands open. */
@@ -27,6 +28,8 @@ export interface OpenReply {
   readonly answer: ViewerAnswer;
   /** Whether something was put right of the reading, or another difference is to be told: the draft answers that. */
   readonly asked: boolean;
+  /** The swap that it asks for; null where it asks for none. */
+  readonly swap: OfferedSwap | null;
 }
 
 /** A reply as the list shows it. */
@@ -71,7 +74,7 @@ export async function readReplies(id: string, asked: RepliesAsked): Promise<Repl
   const others = replies.length > 0 ? await othersOf(file) : NO_OTHERS;
   return {
     ...{ file, lock: toldLock(published), nutrients },
-    open: reply && opened(published, others, reply, number, asked),
+    open: reply && (await opened(published, others, reply, number, asked)),
     ...listed(live, replies, await correctedNumbers(id), Number(asked.page) || 1),
     pinned: pinnedOffers(file, replies, (each) => answerNow(published, others, each)),
     revs,
@@ -103,13 +106,13 @@ async function othersOf({ foods }: EpisodeFile): Promise<Others> {
   return { versions, variants: await readFoodVariants(foods) };
 }
 
-function opened(
+async function opened(
   published: NumbersToPublish,
   others: Others,
   reply: Reply,
   number: TheirNumber | null,
   asked: RepliesAsked,
-): OpenReply {
+): Promise<OpenReply> {
   const of = ofFrom(asked.of);
   const kept = keptNumber(reply);
   const choice = {
@@ -120,7 +123,10 @@ function opened(
   };
   const answer = answerTo(published, reply.comment, choice, others);
   const isAsked = [asked.number, asked.of, asked.slip].some((each) => each !== null);
-  return { reply, answer, asked: isAsked };
+  const swap = await readAskedSwap(published.file, reply.comment, answer);
+  // What no number explains is answered by what the swap does.
+  const draft = answer.draft || (swap?.sentence ?? '');
+  return { reply, answer: { ...answer, draft }, asked: isAsked, swap };
 }
 
 /** One page of the replies, each with what of its numbers was corrected since. */

@@ -9,6 +9,7 @@ import { slipSumText } from '#lib/swap/reply-words';
 import { printTo } from '#lib/units/print';
 import { removeReply } from '../actions';
 import type { OpenReply as Open, RepliesPage } from '../read-replies';
+import type { OfferedSwap } from '../read-asked-swap';
 import { ofText, replyHref } from '../reply-href';
 import { ReadingForm } from './reading-form';
 import { ReplyForm } from './reply-form';
@@ -42,6 +43,7 @@ export function OpenReply({ page, open }: Props) {
         <bdi>{reply.comment}</bdi>
       </blockquote>
       <div className="mt-5">
+        {open.swap && <AskedSwap swap={open.swap} />}
         <p className="mb-3 max-w-[70ch]">{readWords(open, region)}</p>
         <div className="print:hidden">
           <ReadingForm
@@ -102,9 +104,31 @@ const WHY: Readonly<Record<DishReason, string>> = {
   first: 'the first dish; the comment names none',
 };
 
-function readWords({ answer }: Open, region: Region): string {
+/** What the comment asks to swap, and the way to the page where it is tried. */
+function AskedSwap({ swap }: { readonly swap: OfferedSwap }) {
+  const { dish, line, other, food, href } = swap;
+  const asks =
+    other === null ? `“${line}” left out of ${dish}` : `${other} in place of “${line}” in ${dish}`;
+  const taken =
+    other === null
+      ? ''
+      : food === null
+        ? ` No food is called “${other}”: choose it there.`
+        : ` Taken for it: ${food}. Another one is chosen there.`;
+  return (
+    <p className="mb-3 max-w-[70ch]">
+      Read as a swap: {asks}.{taken}{' '}
+      <Link className="link" href={href}>
+        Open this swap
+      </Link>
+    </p>
+  );
+}
+
+function readWords({ answer, swap }: Open, region: Region): string {
   const { number, dish, why, read } = answer;
   if (!dish) return 'This episode has no dish yet.';
+  if (!number && swap) return 'If a number of theirs is in it too, write it below.';
   if (!number) {
     return `No number was found in it. Write the viewer’s number below; the dish may be ${dish.title}.`;
   }
