@@ -1,4 +1,5 @@
 import type { ClaimAt } from './kinds/claims';
+import type { FreeFromAt } from './kinds/free-from';
 import type { FoodSpan } from './words/foods';
 import type { Quantity } from './numbers/quantity';
 import type { ReadingStep, Statement, Tag } from './statement';
@@ -31,6 +32,17 @@ export function emitClaim(text: Text, { from, to, claim, nutrient }: ClaimAt): S
     ...place(text, from, to),
     tags: ['beyond'],
     how: [step(text, 'kind', from, to, nutrient === undefined ? claim : `${claim} ${nutrient}`)],
+  };
+}
+
+export function emitFreeFrom(text: Text, { from, to, of, unsure }: FreeFromAt): Statement {
+  return {
+    kind: 'freeFrom',
+    ...of,
+    ...place(text, from, to),
+    tags: ['beyond'],
+    ...(unsure ? { unsure: true } : {}),
+    how: [step(text, 'kind', from, to, 'freeFrom')],
   };
 }
 

@@ -1,3 +1,4 @@
+import type { FreeFromWords } from './free-from-words';
 import type { PlaceWords } from './place-words';
 import type { AmountWords, JudgingWords, QualifyingWords } from './judging-words';
 import type { Nutrient } from '#lib/foods/nutrients';
@@ -345,6 +346,7 @@ export interface Language {
   readonly moneyLetters: ReadonlyMap<string, { readonly unit: string; readonly factor: number }>;
   readonly foods: FoodWords;
   readonly claims: ClaimWords;
+  readonly freeFrom: FreeFromWords;
   readonly patterns: Patterns;
   readonly places: PlaceWords;
   readonly judging: JudgingWords;

@@ -12,7 +12,7 @@ export interface Mishearing {
 /** Most hearings that are told of one statement. */
 const MOST = 3;
 
-type Numbered = Exclude<Statement, { readonly kind: 'claimWord' } | { readonly kind: 'foodNamed' }>;
+type Numbered = Exclude<Statement, { readonly kind: 'claimWord' | 'freeFrom' | 'foodNamed' }>;
 
 /** How another number is tried in the place of one. */
 export interface Trial {

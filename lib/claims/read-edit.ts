@@ -6,12 +6,14 @@ import { contradictions } from '#lib/claims/contradictions';
 import type { EditFacts } from '#lib/claims/edit-facts';
 import type { Judged, StatementPlace } from '#lib/claims/judged';
 import { ENGLISH } from '#lib/claims/english/english';
+import { judgeFreeFrom } from '#lib/claims/free-from/judge-free-from';
 import { agreesBeyond, judgeBeyond, mayAgreeBeyond } from '#lib/claims/judge-beyond/judge-beyond';
 import type { BeyondPlace } from '#lib/claims/judge-beyond/beyond-context';
 import { mendsByWords } from '#lib/claims/mend-readings';
 import { misheardOf } from '#lib/claims/misheard';
 import { namedNotCounted, type NotCounted } from '#lib/claims/named-not-counted';
 import type { Statement } from '#lib/claims/statement';
+import { amountContext } from '#lib/episode/context';
 import { readIngredient } from '#lib/episode/read-ingredient';
 import type { EpisodeFile } from '#lib/episode/schema';
 import type { Nutrient } from '#lib/foods/nutrients';
@@ -163,6 +165,7 @@ type Judge = (row: ReadRow, statement: NumberedStatement, text: PlacedText) => J
 
 function judgeOf(context: JudgeContext): Judge {
   const names = dishNames(context.dishes.map(({ dish }) => dish));
+  const amounts = amountContext(context.file);
   const claims = new Map<string, ClaimFacts>();
   const claimsOf = ({ dish }: JudgedDish) => {
     const known = claims.get(dish.id) ?? claimFacts(context.file, dish);
@@ -242,6 +245,10 @@ function judgeOf(context: JudgeContext): Judge {
       const { verdict, why, difference, sayInstead, remark, against } = told;
       return { verdict, why, difference, sayInstead, remark, against, claim: claimWorking(told) };
     }
+    if (statement.kind === 'freeFrom') {
+      const dishes = about.dishes.map((each) => each.dish);
+      return judgeFreeFrom(statement, dishes, amounts);
+    }
     return judgeBeyond(statement, beyondPlace(row, text, about), context);
   }
 
@@ -261,7 +268,8 @@ function judgeOf(context: JudgeContext): Judge {
     text: PlacedText,
     about: About,
   ): Judged['misheard'] {
-    if (row.place.kind !== 'captions' || statement.kind === 'claimWord') return [];
+    if (row.place.kind !== 'captions') return [];
+    if (statement.kind === 'claimWord' || statement.kind === 'freeFrom') return [];
     const before = text.text.slice(Math.max(0, statement.start - 12), statement.start);
     if (statement.kind === 'nutrient') {
       const { near, agrees } = nutrientTrial(statement, row.place, about, context);

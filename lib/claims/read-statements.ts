@@ -12,11 +12,12 @@ import { withdraw } from './traps/corrections';
 import { settleDifferences } from './nutrients/differences';
 import { dishMentions, dishOf } from './scopes/dishes';
 import { isNamedBy } from './scopes/dish-kinds';
-import { emit, emitClaim, emitFood } from './emit';
+import { emit, emitClaim, emitFood, emitFreeFrom } from './emit';
 import { ENGLISH } from './english/english';
 import { sayShares } from './nutrients/energy-shares';
 import { sayShared } from './kinds/shared-amounts';
 import { finishedOf } from './kinds/finished-weight';
+import { freeFromOf } from './kinds/free-from';
 import type { Language } from './language';
 import { attachLate } from './nutrients/late-nouns';
 import { markLists } from './nutrients/lists';
@@ -108,11 +109,16 @@ export function readStatements(
   sayRunningSums(prepared, all);
   giveScopes(prepared, all, dishes);
   const kept = all.filter(({ killed, said }) => killed === null && said !== null);
-  const foods = namedFoods(prepared, takenBy(prepared, all, claims.taken));
+  const without = freeFromOf(prepared);
+  const foods = namedFoods(
+    prepared,
+    takenBy(prepared, all, new Set([...claims.taken, ...without.taken])),
+  );
   markLists(prepared, kept);
   return [
     ...kept.map((quantity) => emit(prepared, quantity)),
     ...claims.said.map((claim) => emitClaim(prepared, claim)),
+    ...without.said.map((said) => emitFreeFrom(prepared, said)),
     ...foods.map((food) => emitFood(prepared, food)),
   ].sort((a, b) => a.start - b.start || a.end - b.end);
 }

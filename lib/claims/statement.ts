@@ -1,5 +1,7 @@
+import type { Allergen } from '#lib/foods/food';
 import type { Nutrient } from '#lib/foods/nutrients';
 import type { MassUnit, VolumeUnit } from '#lib/units/units';
+import type { Diet } from './free-from-words';
 
 /** How a number is softened; the number itself stays as it was said. */
 export type Hedge =
@@ -88,6 +90,8 @@ export type Statement = Common &
     | ({ readonly kind: 'price'; readonly unit: 'USD' | 'EUR' | 'GBP' | 'unknown' } & Value &
         Scoped)
     | { readonly kind: 'claimWord'; readonly claim: Claim; readonly nutrient?: Nutrient }
+    /** That nothing of it is in the dish: allergens, or what a diet leaves out. */
+    | { readonly kind: 'freeFrom'; readonly from: readonly Allergen[]; readonly diet?: Diet }
     | { readonly kind: 'foodNamed'; readonly food: string }
   );
 

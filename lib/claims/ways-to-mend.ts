@@ -53,7 +53,11 @@ export function waysToMend(
         ? cardOf(`Correction: ${sayInstead}, not “${said}”`, timed)
         : null,
     cut: timed,
-    sentence: sayInstead === null ? null : sentenceOf(text, statement, sayInstead, perMinute),
+    // 'it's contains walnuts': what a dish contains stands in a sentence of its own.
+    sentence:
+      sayInstead === null || statement.kind === 'freeFrom'
+        ? null
+        : sentenceOf(text, statement, sayInstead, perMinute),
   };
 }
 

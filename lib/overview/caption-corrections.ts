@@ -62,6 +62,8 @@ function correctionOf(
   // Where the person said what was really heard, the words stand nowhere in the file.
   const isThere = said.slice(statement.start, statement.end) === statement.words;
   if (verdict !== 'off' || sayInstead === null || !isThere) return [];
+  // 'contains walnuts' does not fit in the place of 'nut free': a card says it.
+  if (statement.kind === 'freeFrom') return [];
   const { start, end } = stretchOf(statement);
   const words = said.slice(start, end);
   const at = place.startMs === null ? '' : printRuntime(Math.floor(place.startMs / 1000));

@@ -32,6 +32,8 @@ export interface EditStanding {
   readonly end: string;
   /** Whether words are among the statements that are judged by rules for claims. */
   readonly hasClaims: boolean;
+  /** Whether something is said to be free of an allergen, or fit for a diet. */
+  readonly hasFreeFrom: boolean;
 }
 
 /**
@@ -52,6 +54,7 @@ export function editStanding(file: EpisodeFile, facts: EditFacts): EditStanding 
     endMs,
     end: printRuntime(Math.floor(endMs / 1000)),
     hasClaims: read.judged.some(({ statement }) => statement.kind === 'claimWord'),
+    hasFreeFrom: read.judged.some(({ statement }) => statement.kind === 'freeFrom'),
   };
 }
 

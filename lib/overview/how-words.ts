@@ -62,6 +62,7 @@ const KINDS: ReadonlyMap<string, string> = new Map<Statement['kind'], string>([
   ['readyIn', 'the time to the table'],
   ['portions', 'how many it makes'],
   ['price', 'a price'],
+  ['freeFrom', 'what is not in it'],
 ]);
 
 const CLAIMS: ReadonlyMap<string, string> = new Map([

@@ -6,6 +6,7 @@ import type {
   StatementPlace,
   Verdict,
 } from '#lib/claims/judged';
+import { FREE_FROM_CAUTION } from '#lib/claims/free-from/free-from-caution';
 import type { PutAside } from '#lib/claims/read-edit';
 import { oneLine, sentenceAround } from '#lib/claims/sentence-around';
 import { waysToMend, type Placed, type WaysToMend } from '#lib/claims/ways-to-mend';
@@ -51,6 +52,8 @@ export interface SaidRow {
   readonly difference: string | null;
   readonly sayInstead: string | null;
   readonly remark: string | null;
+  /** What nobody may take the verdict for; null where the page's own words are enough. */
+  readonly caution: string | null;
   readonly against: HeldAgainst | null;
   readonly misheard: readonly Misheard[];
   readonly how: readonly HowStep[];
@@ -135,6 +138,7 @@ export function saidRow(judged: Judged, of: RowsOf): SaidRow {
     difference: judged.difference,
     sayInstead: judged.sayInstead,
     remark: judged.remark && REMARKS[judged.remark],
+    caution: statement.kind === 'freeFrom' ? FREE_FROM_CAUTION : null,
     against: judged.against,
     misheard: judged.misheard,
     how: statement.how.map(({ stage, start, end, as }) => ({

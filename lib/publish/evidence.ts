@@ -1,4 +1,5 @@
 import { CLAIM_WORDS_CAUTION } from '#lib/claims/claim-words/claim-words-caution';
+import { FREE_FROM_CAUTION } from '#lib/claims/free-from/free-from-caution';
 import type { EditFacts } from '#lib/claims/edit-facts';
 import type { Judged, SaidText, StatementPlace, Verdict } from '#lib/claims/judged';
 import { readEdit, type EditReading } from '#lib/claims/read-edit';
@@ -116,6 +117,9 @@ export function evidence(file: EpisodeFile, { lock, facts, at }: EvidenceOptions
       NO_TRUTH,
       ...(reading.judged.some(({ statement }) => statement.kind === 'claimWord')
         ? [CLAIM_WORDS_CAUTION]
+        : []),
+      ...(reading.judged.some(({ statement }) => statement.kind === 'freeFrom')
+        ? [FREE_FROM_CAUTION]
         : []),
     ],
   };

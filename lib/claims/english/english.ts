@@ -5,6 +5,7 @@ import { CLAIM_WORDS } from './claim-words';
 import { DIFFERENCES } from './differences';
 import { ELSEWHERE } from './elsewhere';
 import { FOODS } from './foods';
+import { FREE_FROM } from './free-from';
 import { HEARSAY } from './hearsay';
 import { HEDGES, HEDGES_AFTER } from './hedges';
 import { JUDGING } from './judging';
@@ -68,6 +69,7 @@ export const ENGLISH: Language = {
   moneyLetters: new Map([['p', { unit: 'GBP', factor: 1 / 100 }]]),
   foods: FOODS,
   claims: CLAIM_WORDS,
+  freeFrom: FREE_FROM,
   patterns: PATTERNS,
   places: PLACES,
   judging: JUDGING,

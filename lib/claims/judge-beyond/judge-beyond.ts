@@ -28,7 +28,7 @@ const BEYOND: readonly Statement['kind'][] = [
 ];
 export type BeyondStatement = Exclude<
   Statement,
-  { readonly kind: 'nutrient' } | { readonly kind: 'claimWord' } | { readonly kind: 'foodNamed' }
+  { readonly kind: 'nutrient' | 'claimWord' | 'freeFrom' | 'foodNamed' }
 >;
 
 /** Whether a statement is one of these. */

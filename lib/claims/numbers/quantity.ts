@@ -48,7 +48,7 @@ export interface Quantity {
 
 /** What a number says, without its place, the number itself and its hedge; its scope may still be open. */
 export interface Said {
-  readonly kind: Exclude<Statement['kind'], 'claimWord' | 'foodNamed'>;
+  readonly kind: Exclude<Statement['kind'], 'claimWord' | 'freeFrom' | 'foodNamed'>;
   readonly unit: string;
   readonly nutrient?: Nutrient;
   readonly scope?: Scope;

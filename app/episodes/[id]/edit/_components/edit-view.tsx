@@ -51,7 +51,9 @@ export function EditView({ page, drafted = null }: Props) {
       )}
       <ResultTable page={page} />
       <LastChange episodeId={page.episodeId} last={page.last} formOpen={false} />
-      {(rows.length > 0 || texts.length > 0) && <Cautions hasClaims={page.hasClaims} />}
+      {(rows.length > 0 || texts.length > 0) && (
+        <Cautions hasClaims={page.hasClaims} hasFreeFrom={page.hasFreeFrom} />
+      )}
     </>
   );
 }

@@ -54,7 +54,7 @@ export function Statement({ page, row, sound }: Props) {
 }
 
 function Why({ row }: { readonly row: Row }) {
-  const { sentence, why, difference, remark, link, timecode, dish } = row;
+  const { sentence, why, difference, remark, caution, link, timecode, dish } = row;
   const place = [
     timecode && `${timecode.from} to ${timecode.to}`,
     dish !== null && `in ${dish}`,
@@ -66,6 +66,7 @@ function Why({ row }: { readonly row: Row }) {
       {why !== '' && <p className="mt-2 max-w-[65ch]">{why}</p>}
       {difference !== null && <p className="font-semibold">{difference}</p>}
       {remark !== null && <p className="max-w-[65ch] text-fine text-soft">{remark}</p>}
+      {caution !== null && <p className="mt-1 max-w-[65ch] text-fine text-soft">{caution}</p>}
       {link && (
         <Link href={link.href} className="link inline-flex min-h-8 items-center gap-1.5">
           <Icon name="scale" />
