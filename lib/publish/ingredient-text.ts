@@ -48,9 +48,9 @@ export function ingredientText(
     const massMg = valueOf(amount.massMg);
     const food = line.foodId === null ? undefined : context.foods.get(line.foodId);
     const about = food ? householdAmount(written, massMg, food) : null;
-      const grams = countedGrams({ ...line, text: written.text }, massMg, weighings, context);
-      const amounts = [...household(written), ...(about === null ? [] : [about]), ...grams];
-      if (amounts.length === 0 && peel === '' && namesState(line)) return written.text;
+    const grams = countedGrams({ ...line, text: written.text }, massMg, weighings, context);
+    const amounts = [...household(written), ...(about === null ? [] : [about]), ...grams];
+    if (amounts.length === 0 && peel === '' && namesState(line)) return written.text;
     return `${written.text} (${[...amounts, `${state}${peel}`].join(', ')})`;
   }
   if (amount.volumeMl) {
