@@ -118,6 +118,25 @@ test('the check before pasting holds title and hook against the numbers that go 
 });
 
 describe('what went out', () => {
+  test('of an episode that was out before is the description that was pasted', async () => {
+    const id = await begin('Came from outside');
+    const texts = 'Stew\nThe whole dish: 470 kcal, 40 g protein';
+    const row = { id: 'pasted', episodeId: id, kind: 'description' as const, position: 0 };
+    await acts([
+      { op: 'create', entity: 'EditText', row: { ...row, name: 'Description', text: texts } },
+    ]);
+    const { text } = await page(id);
+    expect(text).not.toContain('Nothing has gone out yet');
+    expect(text).toContain('The description that you pasted');
+    expect(text).toContain('Stew, the whole dish: 404 kcal (not 470).');
+    // A copied text may never have been pasted, and it says so.
+    await goesOut(id);
+    await weighs(id, 500_000);
+    const after = await page(id);
+    expect(after.text).toContain('nobody knows whether that text was pasted');
+    expect(after.text).toContain('Stew, the whole dish: 505 kcal (not 470)');
+  });
+
   test('and was changed: old and new, made in one act with its lock, told, and undone with it', async () => {
     const id = await begin('First');
     expect((await page(id)).text).toContain('Nothing has gone out yet');

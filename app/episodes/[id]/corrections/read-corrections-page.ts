@@ -6,6 +6,7 @@ import { inputsHash, lockHolds } from '#lib/lock/numbers-lock';
 import { changedFoods } from '#lib/publish/correction/changed-foods';
 import { proposedReason } from '#lib/publish/correction/correction-words';
 import { oldNumbersIn } from '#lib/publish/correction/old-numbers';
+import { pastedNumbers } from '#lib/publish/correction/pasted-description';
 import { sweep, type SweepRow } from '#lib/publish/correction/sweep';
 import { readCopiesOut, readCorrections } from '#lib/store/read-corrections';
 import { readEpisodeFile } from '#lib/store/read-episode';
@@ -41,12 +42,20 @@ export async function readCorrectionsPage(
     last: toldLast(await lastAct(file), after === undefined ? recorded[0] : undefined),
   };
   // An older part of the list says nothing of now.
-  if (after !== undefined) return { ...common, went: null, swept: [] };
+  if (after !== undefined) return { ...common, went: null, pasted: null, swept: [] };
+  const figures = episodeFigures(file);
+  const went = await readGoneOut(file, figures, at);
   return {
-    ...common,
-    went: await readGoneOut(file, episodeFigures(file), at),
+    ...{ ...common, went },
+    pasted: went?.isPublic ? null : await readPasted(id, figures, at),
     swept: await readSwept(file, recorded),
   };
+}
+
+/** What stands under an episode that was out before it came here, where its description was pasted. */
+async function readPasted(id: string, figures: EpisodeFigures, at: Date) {
+  const file = await readEpisodeFile(id, at.toISOString(), { edit: true });
+  return file && pastedNumbers(file, figures);
 }
 
 /** The last change; where that is the last correction, in words that say what it did. */
@@ -75,6 +84,7 @@ async function readGoneOut(
   return {
     ...{ lockId: went.id, seq: went.seq, at: moment(went.at), needed, wrongFoods },
     copiedAt: went.copiedAt && moment(went.copiedAt),
+    isPublic: held.isPublic,
     copiedSince: held.lastSeq > went.seq ? held.lastSeq : null,
     lockedSince: needed.kind === 'none' ? went.seq : await holdingSeq(file),
     reason: proposedReason(needed.inputs, needed.otherEngine),

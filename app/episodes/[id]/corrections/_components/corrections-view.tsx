@@ -10,6 +10,7 @@ import { CorrectionForm } from './correction-form';
 import { HistoryLocks } from './history-locks';
 import { MadeCorrectionPart } from './made-corrections';
 import { NumberChanges } from './number-changes';
+import { PastedPart } from './pasted-part';
 import { SweepPart } from './sweep-part';
 import type { CorrectionsPage, GoneOut } from './view';
 import { WrongFoods } from './wrong-foods';
@@ -32,11 +33,12 @@ export function CorrectionsView({
         kind="Corrections"
         title={page.title}
         shut={went === null || went.needed.kind === 'none'}
-        cells={first ? [{ name: 'Now', value: nowWord(went) }] : []}
+        cells={first ? [{ name: 'Now', value: nowWord(page) }] : []}
       />
       <div className="grid grid-cols-1 gap-10">
         {first &&
           (went === null ? <NothingOut page={page} /> : <ToCorrect page={page} went={went} />)}
+        {first && page.pasted && <PastedPart page={page} pasted={page.pasted} />}
         {first && went && <HistoryLocks of={page.history} />}
         {first && went && <WrongFoods foods={went.wrongFoods} />}
         {(recorded.length > 0 || !first) && (
@@ -79,14 +81,14 @@ export function CorrectionsView({
   );
 }
 
-function nowWord(went: GoneOut | null): string {
-  if (went === null) return 'nothing out yet';
+function nowWord({ went, pasted }: CorrectionsPage): string {
+  if (went === null) return pasted === null ? 'nothing out yet' : 'as pasted';
   const { kind, numbers } = went.needed;
   if (kind === 'numbers') return `${String(numbers.length)} to put right`;
   return kind === 'none' ? 'as it went out' : 'lock broken';
 }
 
-function NothingOut({ page: { episodeId, history } }: { readonly page: CorrectionsPage }) {
+function NothingOut({ page: { episodeId, history, pasted } }: { readonly page: CorrectionsPage }) {
   if (history.otherRows + history.unlike > 0) {
     return (
       <EmptyState
@@ -99,7 +101,9 @@ function NothingOut({ page: { episodeId, history } }: { readonly page: Correctio
   }
   return (
     <EmptyState
-      title="Nothing has gone out yet"
+      title={
+        pasted === null ? 'Nothing has gone out yet' : 'No text of this program has gone out yet'
+      }
       action={<ButtonLink href={`/episodes/${episodeId}/publish`}>Publish</ButtonLink>}
     >
       Once a description was copied or the day of publishing is past, a change under the locked
@@ -142,6 +146,12 @@ function ToCorrect({ page, went }: { readonly page: CorrectionsPage; readonly we
       <div className="min-w-0">
         <h2 id="to-correct">To put right</h2>
         <p className="mt-1 mb-2">These went out with {since} and are other numbers now.</p>
+        {!went.isPublic && (
+          <p className="mb-2 max-w-[70ch]">
+            No day of publishing is set, so nobody knows whether that text was pasted. If it was
+            not, no viewer has read these numbers: copy the description again instead.
+          </p>
+        )}
         {went.copiedSince !== null && (
           <p className="mb-2 max-w-[70ch]">
             A text was copied again since, with lock {went.copiedSince}: who knows the earlier

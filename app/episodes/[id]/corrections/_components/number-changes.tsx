@@ -27,7 +27,7 @@ export function NumberChanges({ caption, numbers, workingOf }: Props) {
     >
       {byPart(numbers).flatMap(([part, all]) =>
         all.map((number) => (
-          <Tr key={`${part} ${number.nutrient}`}>
+          <Tr key={`${part} ${number.nutrient} ${number.from.text}`}>
             <RowHead>
               {part}: {number.label}
               {number.spoken && (

@@ -1,4 +1,5 @@
 import type { CorrectionNeeded } from '#lib/publish/correction/correction-of';
+import type { PastedNumber } from '#lib/publish/correction/pasted-description';
 import type { SweepRow } from '#lib/publish/correction/sweep';
 import type { HistoryCount } from '#lib/store/read-locks';
 import type { LastAct } from '../../_components/last-change';
@@ -22,6 +23,8 @@ export interface GoneOut {
   readonly copiedAt: string | null;
   /** The number of the last lock that a text was copied with since, without a correction; null where none was. */
   readonly copiedSince: number | null;
+  /** The day of publishing has come or a correction was made; else nobody knows whether the text was ever pasted. */
+  readonly isPublic: boolean;
   readonly needed: CorrectionNeeded;
   /** The number of the lock that holds now; null where none does. */
   readonly lockedSince: number | null;
@@ -40,6 +43,11 @@ export interface CorrectionsPage {
   readonly inputsSha256: string;
   /** Null where nothing has gone out yet, and on an older part of the list. */
   readonly went: GoneOut | null;
+  /**
+   * Numbers of the description that was pasted here which are others now; null where none was pasted, or where what went
+   * out is known.
+   */
+  readonly pasted: readonly PastedNumber[] | null;
   /** Locks that came with a zip and hold nothing here. */
   readonly history: HistoryCount;
   readonly last: LastAct | null;
