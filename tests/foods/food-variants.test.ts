@@ -42,7 +42,7 @@ describe('foods that are the same but for how fat they are', () => {
       'Beef, ground, 93% lean meat / 7% fat, patty, cooked, broiled',
       'meatAndFish',
     ],
-    ['Corn, sweet, white', 'Corn, sweet, whole', 'vegetables'],
+    ['Corn, sweet, white', 'Corn, sweet, whole', 'produce'],
   ] as const)('are not %s and %s', (one, other, section) => {
     expect(isVariant(food(one, section), food(other, section))).toBe(false);
   });

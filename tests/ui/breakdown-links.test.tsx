@@ -31,7 +31,15 @@ function pages(file: EpisodeFile) {
   const text = description(file, figures);
   const page = {
     ...{ file, figures, numbers: confirmedOnly(numbers), description: text, revs: {} },
-    ...{ lock: null, last: null, inputsSha256: inputsHash(file), copied: [], pieces: [], said: [] },
+    ...{
+      lock: null,
+      last: null,
+      inputsSha256: inputsHash(file),
+      copied: [],
+      pieces: [],
+      said: [],
+      promises: [],
+    },
     structured: structuredData({ file, figures, numbers }),
     ...{ ofLock: false, putRight: null, changed: [], layout: DEFAULT_LAYOUT },
   };

@@ -64,7 +64,12 @@ function publishPage(
             difference: lockDifference(kept, file, figures),
           },
     ...{ ofLock: publish.ofLock, changed: publish.changed?.dishes ?? [], layout: DEFAULT_LAYOUT },
-    ...{ inputsSha256: inputsHash(file), said: [], promises: [], structured: structuredData(publish) },
+    ...{
+      inputsSha256: inputsHash(file),
+      said: [],
+      promises: [],
+      structured: structuredData(publish),
+    },
     ...{ pieces: [], putRight: null, copied: [], last: null },
     ...more,
   };

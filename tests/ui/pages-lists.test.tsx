@@ -130,6 +130,7 @@ function publishPage(file: EpisodeFile, lock: PublishPage['lock'] = null): strin
     copied: [],
     pieces: [],
     said: [],
+    promises: [],
     structured: structuredData({ file, figures, numbers }),
     ...{ ofLock: lock !== null, putRight: null, changed: [], layout: DEFAULT_LAYOUT },
   };

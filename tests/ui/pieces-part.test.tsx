@@ -35,7 +35,12 @@ function part(file: EpisodeFile, snapshot: string | null = null): string {
     ...{ file, figures, revs: {}, description: description(file), numbers: publish.numbers },
     lock: snapshot === null ? null : lockOf(file, snapshot, publish.changed?.reason ?? null),
     ...{ ofLock: publish.ofLock, changed: publish.changed?.dishes ?? [], layout: DEFAULT_LAYOUT },
-    ...{ inputsSha256: inputsHash(file), said: [], promises: [], structured: structuredData(publish) },
+    ...{
+      inputsSha256: inputsHash(file),
+      said: [],
+      promises: [],
+      structured: structuredData(publish),
+    },
     ...{ pieces: pieceRows(publish, file), putRight: null, copied: [], last: null },
   };
   return renderToStaticMarkup(<PiecesPart page={page} />);
