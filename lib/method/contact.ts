@@ -1,6 +1,9 @@
 import type { Step } from '#lib/episode/step-schema';
 import type { ActionKind, Stretch } from '#lib/method/method-step';
+import { foodsInWords, type NamedFood } from '#lib/method/dish-foods';
+import { alternatives } from '#lib/method/raw-words';
 import type { MethodStep } from '#lib/method/read-method';
+import type { AnimalFood } from '#lib/shoot/may-go-in-raw';
 
 /** What a step's hands are taken to touch, and the words that say so. */
 export interface ReadContact {
@@ -16,27 +19,6 @@ export interface StepContact {
   readonly rawAtStart: string | null;
 }
 
-/**
- * Raw animal food in the words of written methods, folded. Common practice of written recipes; what counts as raw
- * animal food is FDA Food Code 2022, 3-302.11(A): beef, fish, lamb, pork, poultry; and raw shell eggs.
- */
-const RAW = alternatives(
-  'chicken turkey duck goose poultry beef veal pork lamb mutton venison rabbit meat meatballs? steaks? burgers? ' +
-    'patties bacon pancetta livers? giblets sausage-?meat sausages? fish salmon cod haddock pollock trout tuna ' +
-    'mackerel seabass bream plaice halibut sole hake prawns? shrimps? scallops? mussels? clams? squid octopus ' +
-    'lobster eggs? egg-?wash yolks? egg-?whites? fillets?',
-);
-const MINCE = String.raw`(?:the|your|raw|beef|pork|lamb|turkey|chicken)\s+mince`;
-/** Before such a word: it is not raw, or not of an animal. */
-const NOT_BEFORE = alternatives(
-  'cooked pre-?cooked left-?over rotisserie tinned canned smoked cured dried jarred hard-boiled soft-boiled boiled ' +
-    'poached fried scrambled roast roasted grilled baked vegan vegetarian veggie plant-based meat-free meatless mock',
-);
-/** After such a word: it names something else. */
-const NOT_AFTER = alternatives(
-  'stock broth bouillon cubes? sauce powder seasoning noodles? tomato(?:es)? slice timer cups? substitute salad ' +
-    'shop pan brush',
-);
 /** Eaten as it is, in the words of written methods, folded. Common practice, no source. */
 const READY = alternatives(
   'salads? slaw coleslaw lettuce rocket arugula watercress cucumbers? radish(?:es)? fruits? berries strawberries ' +
@@ -70,80 +52,106 @@ const BARE = new RegExp(
 );
 /** Work that has the hands at a food before a heat or a wait. */
 const HANDLED = alternatives(
-  'cut slice dice chop trim score season rub coat mix combine shape form roll toss stuff brush press thread skewer ' +
-    'pat peel shell devein skin pound flatten bone debone butterfly beat whisk crack break separate marinate arrange lay',
+  'cut slice dice chop trim season rub coat mix combine shape form roll toss stuff brush press thread skewer ' +
+    'pat peel shell devein skin pound flatten bone debone butterfly beat whisk crack break separate marinate arrange lay ' +
+    'halve quarter cube shred joint spatchcock wash rinse wrap dredge dip dust bread glaze baste massage spread fill ' +
+    'truss tie layer scatter score open divide portion lift drain',
 );
+
+/** Into a place, which takes raw food into the hands where nothing before it did. */
+const PUT = alternatives('put place add transfer drop slide');
+/** Stands for the food of the step before. */
+const PRONOUN = /\b(?<!(?:until|once|when|if|as) )(?:it|them)\b/;
 
 /**
  * What the hands touch in each step of a method, read from its words: raw animal food as long as no heat has reached
- * it, and what is eaten as it is, which cooked meat is from then on. Where both are in a step it is raw. It is a
- * proposal: a word may be missed, and nothing is said of foods that are on no list.
+ * it, and what is eaten as it is, which cooked meat is from then on. Where both are in a step it is raw. Which food a
+ * word means is asked of the dish's ingredients first: "the thighs" are its chicken, "the tuna" comes out of its tin.
+ * It is a proposal: a word may be missed, and nothing is said of foods that are on no list.
+ * @param foods animal food of the dish; null where nobody has said what is in it
  * @example contactsOf('Cut the chicken. Roast for 40 minutes. Carve the chicken.', steps)
  *   // rawAnimal by 'chicken', none, readyToEat by 'chicken'
  */
-export function contactsOf(text: string, steps: readonly MethodStep[]): StepContact[] {
+export function contactsOf(
+  text: string,
+  steps: readonly MethodStep[],
+  foods: readonly AnimalFood[] | null = null,
+): StepContact[] {
+  const known = foodsInWords(foods ?? []);
   const raw = new Set<string>();
   const cooked = new Set<string>();
-  return steps.map((step): StepContact => {
-    const { read, sentence } = step;
-    const alone = steps.filter((other) => other.sentence === sentence).length === 1;
-    const own = fold(wordsAt(text, alone ? sentence : read.words));
-    const foods = rawFoods(own);
-    for (const food of foods) if (!cooked.has(food)) raw.add(food);
-    const touched = foods.find((food) => raw.has(food)) ?? null;
-    const heats = HEATS.has(read.kind) || (read.kind === 'put' && isHot(step));
-    const byHand = read.hands === 'by hand';
+  /** The raw food that the step before touched. */
+  let before: NamedFood | null = null;
+  let handled = false;
+  const found = steps.map((step, index): StepContact => {
+    const own = fold(wordsAt(text, wordsOf(steps, index)));
+    const named = known.namedIn(own);
+    const isRaw = ({ keys }: NamedFood) => keys.some((key) => raw.has(key));
+    for (const { keys, mayBeRaw } of named) {
+      for (const key of keys) if (mayBeRaw && !cooked.has(key)) raw.add(key);
+    }
+    const meant = before !== null && isRaw(before) && PRONOUN.test(own) ? before : null;
+    const touched = named.find(isRaw) ?? meant;
+    const heats = HEATS.has(step.read.kind) || (step.read.kind === 'put' && isHot(step));
+    const byHand = step.read.hands === 'by hand';
     if (heats) {
-      const all = BARE.test(fold(wordsAt(text, read.words))) || own.search(WHOLE) >= 0;
-      for (const food of all || step.insideMilliC !== null ? [...raw] : foods) {
-        raw.delete(food);
-        cooked.add(food);
+      const all = BARE.test(fold(wordsAt(text, step.read.words))) || own.search(WHOLE) >= 0;
+      const reached = all || step.insideMilliC !== null ? [...raw] : named.flatMap(heated);
+      for (const key of reached) {
+        raw.delete(key);
+        cooked.add(key);
       }
     }
-    if (touched !== null && byHand) return { ...NONE, contact: rawContact(touched) };
-    if (touched !== null) return { ...NONE, rawAtStart: own.search(HANDLED) >= 0 ? touched : null };
-    return byHand && !heats ? { ...NONE, contact: readyContact(own, read.verb, foods) } : NONE;
+    before = touched;
+    if (touched === null) {
+      return byHand && !heats
+        ? { ...NONE, contact: readyContact(own, step.read.verb, named) }
+        : NONE;
+    }
+    const atStart = own.search(HANDLED) >= 0 || (!handled && own.search(PUT) >= 0);
+    handled ||= byHand || atStart;
+    if (byHand) return { ...NONE, contact: { contact: 'rawAnimal', words: touched.words } };
+    return { ...NONE, rawAtStart: atStart ? touched.words : null };
   });
+  const cold = foods !== null && !known.anyRaw && !steps.some(isHeated);
+  return cold && raw.size === 0 ? found.map((each, index) => eatenCold(each, steps[index])) : found;
 }
 
 const NONE: StepContact = { contact: null, rawAtStart: null };
 
-const rawContact = (words: string): ReadContact => ({ contact: 'rawAnimal', words });
+/** What no heat reaches, in a dish that nothing goes into raw, is eaten as it is. */
+function eatenCold(contact: StepContact, step: MethodStep | undefined): StepContact {
+  if (step?.read.hands !== 'by hand' || contact.contact !== null) return contact;
+  return { ...contact, contact: { contact: 'readyToEat', words: step.read.verb || step.title } };
+}
 
-function readyContact(
-  own: string,
-  verb: string,
-  cookedFoods: readonly string[],
-): ReadContact | null {
+/** Of several foods that a word may mean a heat surely reaches none. */
+const heated = ({ keys }: NamedFood): readonly string[] => (keys.length === 1 ? keys : []);
+
+function readyContact(own: string, verb: string, notRaw: readonly NamedFood[]): ReadContact | null {
   const found =
-    cookedFoods[0] ?? READY.exec(own)?.[1] ?? (READY_VERBS.has(verb) ? verb : undefined);
+    notRaw[0]?.words ?? READY.exec(own)?.[1] ?? (READY_VERBS.has(verb) ? verb : undefined);
   return found === undefined ? null : { contact: 'readyToEat', words: found };
 }
+
+const isHeated = ({ read }: MethodStep): boolean => HEATS.has(read.kind) || read.preheats;
 
 const isHot = ({ read }: MethodStep): boolean =>
   ['oven', 'air fryer', 'grill', 'microwave', 'burner'].includes(read.equipment);
 
-/** The raw animal foods that words name, as they stand, each once. */
-function rawFoods(words: string): string[] {
-  const found = [...words.matchAll(FOOD)].flatMap((match) => {
-    const before = words.slice(0, match.index);
-    const after = words.slice(match.index + match[0].length);
-    const other = ENDS_NOT_BEFORE.test(before) || BEGINS_NOT_AFTER.test(after);
-    return other ? [] : [singular(match[0].replace(/^(?:the|your|raw)\s+/, ''))];
-  });
-  return [...new Set(found)];
-}
-
-const FOOD = new RegExp(String.raw`${MINCE}\b|${RAW.source}`, 'g');
-const ENDS_NOT_BEFORE = new RegExp(String.raw`${NOT_BEFORE.source}[\s-]+$`);
-const BEGINS_NOT_AFTER = new RegExp(String.raw`^[\s-]+${NOT_AFTER.source}`);
-
-/** One name for one food, so that "the eggs" later is the egg of before. */
-const singular = (food: string): string =>
-  /(?:ss|fish)$/.test(food) ? food : food.replace(/s$/, '');
-
-function alternatives(words: string): RegExp {
-  return new RegExp(String.raw`\b(${words.split(' ').join('|')})\b(?!-)`);
+/** The words of a step's sentence that are its own: from the end of the step before it there. */
+function wordsOf(steps: readonly MethodStep[], index: number): Stretch {
+  const step = steps[index];
+  if (!step) return { start: 0, end: 0 };
+  const same = (other: MethodStep | undefined) => other?.sentence === step.sentence;
+  const [last, next] = [steps[index - 1], steps[index + 1]];
+  return {
+    start:
+      same(last) && last
+        ? Math.min(last.read.words.end, step.read.words.start)
+        : step.sentence.start,
+    end: same(next) ? step.read.words.end : step.sentence.end,
+  };
 }
 
 const fold = (words: string): string => words.toLowerCase().replaceAll('’', "'");

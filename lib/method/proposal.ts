@@ -13,6 +13,7 @@ import {
   type ShownRule,
 } from '#lib/method/rules';
 import type { LoggedStep } from '#lib/shoot/after-logged';
+import type { AnimalFood } from '#lib/shoot/may-go-in-raw';
 
 /** A step as it is offered, before the person has ticked or changed anything. */
 export interface ProposedStep {
@@ -58,6 +59,8 @@ export interface ForDish {
   readonly region: Episode['region'];
   /** What steps took on this kitchen's filming days. */
   readonly logged?: readonly LoggedStep[];
+  /** The dish's ingredients; null or left out where nobody has said what is in it. */
+  readonly foods?: readonly AnimalFood[] | null;
 }
 
 /**
@@ -71,7 +74,7 @@ export function propose(method: ReadMethod, dish: ForDish): Proposal {
     const guessed = step.read.minutes === null;
     return { step: guessed && learnt ? { ...step, time: learnt.time } : step, learnt };
   });
-  const contacts = contactsOf(method.text, method.steps);
+  const contacts = contactsOf(method.text, method.steps, dish.foods ?? null);
   return {
     steps: timed.map(({ step, learnt }, index) =>
       proposed(method, step, learnt, contacts[index] ?? UNSAID, index, dish.region),
@@ -79,6 +82,7 @@ export function propose(method: ReadMethod, dish: ForDish): Proposal {
     rules: addingRules(
       timed.map(({ step }) => step),
       dish.segment.washUpS,
+      contacts,
     ),
     shown: shownRules(method, { ...dish, contacts }),
   };
@@ -102,7 +106,7 @@ function proposed(
     : inOven && !oven
       ? 'No degrees in the text: say them, or take its tick away.'
       : rawAtStart
-        ? `Your hands touch ${rawAtStart} before it runs by itself: give that a step of its own, so that the clean-down after it is counted.`
+        ? `Your hands touch ${rawAtStart} before it runs by itself: a rule below adds a step for that, so that the clean-down after it is counted.`
         : '';
   return {
     key: String(index),

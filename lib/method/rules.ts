@@ -8,17 +8,18 @@ import { changeMin } from '#lib/shoot/minutes';
 import { minutesSaid } from '#lib/units/read-typed';
 
 /** Rules that add to a method's steps, each of which can be switched off. */
-export const RULE_NAMES = ['turn', 'look', 'rest', 'washUp'] as const;
+export const RULE_NAMES = ['rawFirst', 'turn', 'look', 'rest', 'washUp'] as const;
 export type RuleName = (typeof RULE_NAMES)[number];
 
-/** A step that a rule adds: during the step at a place, or after it. */
+/** A step that a rule adds: before the step at a place, during it, or after it. */
 export interface RuleStep {
   readonly title: string;
   readonly role: Step['role'];
   readonly hands: boolean;
   /** The key of the step it belongs to. */
   readonly of: string;
-  readonly when: 'halfway' | 'after';
+  readonly when: 'before' | 'halfway' | 'after';
+  readonly contact: Step['contact'];
 }
 
 /** A rule that adds something, with the minutes that it takes at first. */
@@ -47,7 +48,13 @@ const LEAST_HOT_S = 15 * 60;
 /** Whatever takes longer is begun the evening before: common practice, no source. */
 export const LONGER_THAN_A_DAY_S = 6 * 3600;
 /** What each rule's step takes at first, in seconds: common practice, no source. */
-const USUAL_S: Readonly<Record<RuleName, number>> = { turn: 60, look: 60, rest: 600, washUp: 600 };
+const USUAL_S: Readonly<Record<RuleName, number>> = {
+  rawFirst: 300,
+  turn: 60,
+  look: 60,
+  rest: 600,
+  washUp: 600,
+};
 
 /** Whether a step runs by itself where it can be turned or looked at. */
 const unwatched = ({ read }: MethodStep): boolean => read.hands === 'by itself';
@@ -56,8 +63,13 @@ const unwatched = ({ read }: MethodStep): boolean => read.hands === 'by itself';
  * The rules that have something to add to these steps, in the order of `RULE_NAMES`. A turn that the text asks for
  * is the look halfway too; a rest that the text asks for is not added twice, nor is washing up where the dish has it.
  * @param washUpS the washing up that the dish has already, in seconds
+ * @param contacts what the hands touch in each step
  */
-export function addingRules(steps: readonly MethodStep[], washUpS: number): Rule[] {
+export function addingRules(
+  steps: readonly MethodStep[],
+  washUpS: number,
+  contacts: readonly StepContact[] = [],
+): Rule[] {
   const keyed = steps.map((step, index) => ({ step, of: String(index) }));
   const turned = keyed.filter(({ step }) => step.read.halfway !== null && unwatched(step));
   const looked = keyed.filter(
@@ -71,6 +83,28 @@ export function addingRules(steps: readonly MethodStep[], washUpS: number): Rule
   const rested = hot && steps.slice(Number(hot.of) + 1).some(({ role }) => role === 'wait');
   const rules: Rule[] = [
     {
+      name: 'rawFirst',
+      title: 'Raw food by hand first',
+      words:
+        'A step for the hands before what then runs by itself, where they touch raw meat, poultry, fish or egg, so that the clean-down comes after it.',
+      basis: `FDA Food Code 2022, 3-302.11. Its minutes: ${COMMON}`,
+      usualS: USUAL_S.rawFirst,
+      steps: contacts.flatMap(({ rawAtStart }, index) =>
+        rawAtStart === null
+          ? []
+          : [
+              {
+                title: `Raw ${rawAtStart} by hand`,
+                role: 'prep',
+                hands: true,
+                of: String(index),
+                when: 'before',
+                contact: 'rawAnimal',
+              },
+            ],
+      ),
+    },
+    {
       name: 'turn',
       title: 'Turning',
       words: 'A step for the hands halfway through, where the text says so.',
@@ -82,6 +116,7 @@ export function addingRules(steps: readonly MethodStep[], washUpS: number): Rule
         hands: true,
         of,
         when: 'halfway',
+        contact: null,
       })),
     },
     {
@@ -96,6 +131,7 @@ export function addingRules(steps: readonly MethodStep[], washUpS: number): Rule
         hands: true,
         of,
         when: 'halfway',
+        contact: null,
       })),
     },
     {
@@ -113,6 +149,7 @@ export function addingRules(steps: readonly MethodStep[], washUpS: number): Rule
                 hands: false,
                 of: hot.of,
                 when: 'after',
+                contact: null,
               },
             ]
           : [],
@@ -164,10 +201,13 @@ export function shownRules(
   };
   return [
     ...(heated || method.ovenHeatings.length > 0 ? [heatingOf(method, ovens, region)] : []),
-    ...(contacts.some(({ contact }) => contact?.contact === 'rawAnimal') ? [CLEAN_DOWN] : []),
+    ...(contacts.some(isRaw) ? [CLEAN_DOWN] : []),
     ...(segment.washUpS > 0 ? [washing] : []),
   ];
 }
+
+const isRaw = ({ contact, rawAtStart }: StepContact): boolean =>
+  rawAtStart !== null || contact?.contact === 'rawAnimal';
 
 const CLEAN_DOWN: ShownRule = {
   title: 'Clean-down',

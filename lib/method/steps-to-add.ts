@@ -73,13 +73,21 @@ export function stepsToAdd(proposal: Proposal, chosen: Chosen, hasLast: boolean)
   for (const step of proposal.steps) {
     const own = chosen.steps.find(({ key }) => key === step.key);
     if (!own) continue;
+    const rules = ofStep(proposal.rules, chosen, step.key);
+    for (const { rule, of, usualS } of rules) {
+      if (of.when !== 'before') continue;
+      const key = `${rule.name}-${own.key}`;
+      steps.push(byRule(key, rule, of, usualS));
+      follow(key);
+    }
     const last = steps.length > 0 ? before.at(-1) : undefined;
     steps.push(added(step, own));
     if (step.meanwhile && last !== undefined) {
       ties.push(tie(last, 'start', own.key, 0, null, 'meanwhile'));
       before = [...before, own.key];
     } else follow(own.key);
-    for (const { rule, of, usualS } of ofStep(proposal.rules, chosen, step.key)) {
+    for (const { rule, of, usualS } of rules) {
+      if (of.when === 'before') continue;
       const key = `${rule.name}-${own.key}`;
       if (of.when === 'halfway' && own.usualS < Math.max(LEAST_HALVED_S, 2 * usualS)) continue;
       steps.push(byRule(key, rule, of, usualS));
@@ -140,7 +148,7 @@ function added(
 
 /** A rule's step may take half its minutes, or twice: common practice, no source. */
 function byRule(key: string, { basis }: Rule, step: RuleStep, usualS: number): AddedStep {
-  const { title, role, hands } = step;
+  const { title, role, hands, contact } = step;
   return {
     key,
     title: title.slice(0, 200),
@@ -152,7 +160,7 @@ function byRule(key: string, { basis }: Rule, step: RuleStep, usualS: number): A
     burners: 0,
     racks: 0,
     coreMilliC: null,
-    contact: null,
+    contact,
     note: basis,
     ovenMilliC: null,
   };

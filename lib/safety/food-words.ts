@@ -54,6 +54,15 @@ export function isMeatless(name: string): boolean {
   return MEATLESS.test(name);
 }
 
+/** What a shop sells by these is in them already: "1 tin tuna", "2 x 400 g cans of salmon". */
+const IN_TINS =
+  /\b(?<=(?:\d|\ba|\bone|\btwo|½|¼)\W*(?:small |large |g |ml |oz |ounce )?)(?:tins?|cans?|jars?)\s+(?:\([^)]*\)\s*)?(?:of\s+)?/gi;
+
+/** The same words, where they say that a food comes in a tin, as the names of foods say it: "1 tinned tuna". */
+export function withTins(text: string): string {
+  return text.replace(IN_TINS, 'tinned ');
+}
+
 /**
  * The kinds of animal food that words name, one for each food among them, the strictest where one may be two
  * ('turkey bacon' is poultry). What is made of them is none of them: chicken stock, egg noodles, lamb’s lettuce.
@@ -61,7 +70,7 @@ export function isMeatless(name: string): boolean {
  * @example foodKinds('500 g chicken thighs in soy sauce', false) // ['poultry']
  */
 export function foodKinds(text: string, raw: boolean): Kind[] {
-  return text
+  return withTins(text)
     .replace(SMOKED_SPICE, ' ')
     .split(APART)
     .flatMap((group) => kindOf(group.replace(BESIDE, ' '), raw) ?? []);
@@ -88,9 +97,10 @@ function isProduct(part: string): boolean {
 /** The parts without what is eaten as it is bought; none where a part says it of all: 'Fish, salmon, smoked'. */
 function withoutBought(parts: readonly string[]): readonly string[] {
   const bought = parts.filter((part) => AS_BOUGHT.test(part));
-  const ofAll = bought.some(
-    (part) => part === parts[0] || !ANIMAL.some((words) => words.test(part)),
-  );
+  const isAnimal = (part: string) => ANIMAL.some((words) => words.test(part));
+  // "1 tin of beans, 4 chicken thighs": two foods in one line.
+  const another = parts.some((part, index) => index > 0 && /^\s*\d/.test(part) && isAnimal(part));
+  const ofAll = !another && bought.some((part) => part === parts[0] || !isAnimal(part));
   return ofAll ? [] : parts.filter((part) => !bought.includes(part));
 }
 

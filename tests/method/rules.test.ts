@@ -66,7 +66,8 @@ describe('which rules have something to add', () => {
   });
 
   test('each says what it does and where it comes from', () => {
-    const all = [BAKE, 'Roast at 200 °C for 40 minutes, turning once. Serve.'].flatMap(
+    const raw = 'Season the duck and marinate it for 30 minutes.';
+    const all = [BAKE, 'Roast at 200 °C for 40 minutes, turning once. Serve.', raw].flatMap(
       (text) => proposal(text).rules,
     );
     expect(new Set(all.map(({ name }) => name))).toEqual(new Set(RULE_NAMES));

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { RecipeLine } from '#lib/episode/recipe-schema';
 import { dayCautions, insideTemperatures } from '#lib/shoot/day-cautions';
 import { leastInside } from '#lib/shoot/inside-least';
+import { animalFoods } from '#lib/shoot/may-go-in-raw';
 import { aStep } from '../claims/judge-beyond/invented-kitchen';
 import { aDish, aFile, aFood, aLine, aRecipe, grams } from '../support/build';
 
@@ -31,5 +32,29 @@ describe('raw poultry that nobody calls raw', () => {
     expect(dayCautions(file, [dish]).map(({ id }) => id)).toContain('inside-poultry');
     expect(insideTemperatures(file, dish)[0]?.below?.text).toContain('at least 73.9 °C (165 °F)');
     expect(leastInside(file, dish, step)?.milliC).toBe(73_889);
+  });
+});
+
+/* Common practice, no source: what comes out of a tin was heated in it, and is eaten as it is. */
+describe('what is eaten as it is bought', () => {
+  const rawOf = (text: string) => {
+    const recipe = aRecipe('r', [aLine('l', null, { text })]);
+    return animalFoods(aFile([aDish('d', recipe)], []), recipe)?.map(({ raw }) => raw);
+  };
+  it.each([
+    ['2 tins salmon', false],
+    ['1 x 160 g can of tuna', false],
+    ['1 tinned tuna', false],
+    ['1 tin of beans, 4 chicken legs', true],
+    ['2 salmon fillets', true],
+    // A can beside it is not its own.
+    ['1 chicken for the beer can', true],
+    ['200 g rice', null],
+  ])('%s', (text, raw) => {
+    expect(rawOf(text)).toEqual([raw]);
+  });
+
+  it('is not known of a dish that nobody has filled', () => {
+    expect(animalFoods(aFile([], []), aRecipe('r', []))).toBeNull();
   });
 });

@@ -2,6 +2,7 @@ import type { EpisodeFile, Segment } from '#lib/episode/schema';
 import { propose, type Proposal } from '#lib/method/proposal';
 import { readMethod } from '#lib/method/read-method';
 import type { Result } from '#lib/result';
+import { animalFoods } from '#lib/shoot/may-go-in-raw';
 import { CONTACT_WORDS } from '#lib/shoot/step-words';
 import type { LoggedStep } from '#lib/shoot/after-logged';
 import { degreesTyped, minutesTyped } from '#lib/units/read-typed';
@@ -24,7 +25,8 @@ export function proposalOf({ file, segment, logged }: MethodDish, text: string):
   const method = readMethod(text, region);
   if (!method.ok) return method;
   const { ovens } = file.kitchen;
-  return { ok: true, value: propose(method.value, { ovens, segment, region, logged }) };
+  const foods = animalFoods(file, segment.recipe);
+  return { ok: true, value: propose(method.value, { ovens, segment, region, logged, foods }) };
 }
 
 /** What the form draws of a proposal. */
