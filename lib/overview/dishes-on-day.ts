@@ -16,6 +16,8 @@ export interface DayIngredient {
   readonly text: string;
   /** "120 g", where grams were typed; null where not. */
   readonly planned: string | null;
+  /** The same in milligrams. */
+  readonly plannedMg: number | null;
 }
 
 /** A dish of the filming day: what can be weighed of it, what was, and what can be said of it. */
@@ -62,7 +64,8 @@ export function dishesOnDay(
       recipeId: dish.recipe.id,
       title: dish.title,
       lines: dish.recipe.lines.map(({ id, text, planned }) => {
-        return { id, text, planned: planned && `${printGrams(planned.valueMg)} g` };
+        const grams = planned && `${printGrams(planned.valueMg)} g`;
+        return { id, text, planned: grams, plannedMg: planned?.valueMg ?? null };
       }),
       weighings: dish.recipe.weighings,
       scaleId: lastScaleId(dish.recipe) ?? file.kitchen.scales[0]?.id ?? null,

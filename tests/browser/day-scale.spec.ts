@@ -91,8 +91,12 @@ test('one thing after another into the bowl, without the program, over a reload:
   await expect(status(page)).toHaveText(ARRIVED);
 
   await context.setOffline(true);
-  // The next of the dish is chosen, and goes into the same bowl.
-  await expect(form(page).getByLabel(/^Onto what is there/)).toBeChecked();
+  // The next of the dish is chosen, and the way stays as it was until another is chosen.
+  await expect(form(page).getByLabel(/^By itself/)).toBeChecked();
+  await expect(form(page)).toContainText('310 g come off');
+  await form(page)
+    .getByLabel(/^Onto what is there/)
+    .check();
   await choose(page, '2 cups baby spinach');
   await show(page, '400.5');
   await expect(form(page)).toContainText('400.5 g on the scale, 82 g more than before');
@@ -227,6 +231,8 @@ test('what was said is locked, and a later weight warns at once while a retake i
   await choose(page, '60 g browned ground turkey, left from Wednesday');
   await show(page, '260');
   await keep(page);
+  await expect(form(page)).toContainText('260 g is 4.3 times the 60 g planned. Is it right?');
+  await form(page).getByRole('button', { name: 'It is right: keep it' }).click();
   const warning = page.getByRole('region', { name: /^Said, and changed since: Barley skillet/ });
   await expect(warning).toContainText(/You said about 1,[34]\d0 calories, it is now 1,\d{3}/);
   await expect(warning).toContainText('A retake is still possible.');

@@ -1,5 +1,6 @@
 import { CONTROL } from '../../../../../_ui/form/field';
 import type { DayDish, DayIngredient, DishesOnDay } from '#lib/overview/dishes-on-day';
+import { wayFor } from '#lib/shoot/next-on-scale';
 import type { OnScale } from '#lib/shoot/scale-entries';
 import type { Unweighed } from '#lib/shoot/unweighed';
 import type { ScaleDraft } from './scale-draft';
@@ -55,7 +56,7 @@ export function ScaleChoice(props: Props) {
           onChange={({ target: { value } }) =>
             onChange(
               value === FINISHED
-                ? { lineId: null, of: 'finished', way: 'direct' }
+                ? { lineId: null, of: 'finished', way: wayFor('finished', draft.way) }
                 : { lineId: value, of: draft.of === 'finished' ? 'raw' : draft.of },
             )
           }
@@ -81,7 +82,7 @@ export function ScaleChoice(props: Props) {
                 value={draft.of}
                 onChange={({ target }) => {
                   const of = OF.find(([each]) => each === target.value)?.[0] ?? 'raw';
-                  onChange({ of, way: of === 'raw' ? draft.way : 'direct' });
+                  onChange({ of, way: wayFor(of, draft.way) });
                 }}
               >
                 {OF.map(([of, words]) => (

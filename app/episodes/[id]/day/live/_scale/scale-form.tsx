@@ -6,7 +6,7 @@ import type { DayDish, DishesOnDay } from '#lib/overview/dishes-on-day';
 import { scaleGramsText } from '#lib/units/scale-grams';
 import { Keypad } from './keypad';
 import { ScaleChoice } from './scale-choice';
-import { ScaleWays } from './scale-ways';
+import { ScaleWays, wayInWords } from './scale-ways';
 import type { Scale } from './use-scale';
 
 interface Props {
@@ -29,7 +29,7 @@ export function ScaleForm({ scale, dishes, scales, ready, srcOf }: Props) {
       className="grid gap-4"
       onSubmit={(event: SubmitEvent) => {
         event.preventDefault();
-        void scale.keep();
+        void scale.keep(false);
       }}
     >
       {display ? (
@@ -61,10 +61,14 @@ export function ScaleForm({ scale, dishes, scales, ready, srcOf }: Props) {
             way={on.way}
             onTop={scale.onTop}
             difference={scale.difference}
-            onWay={(way) => scale.change({ way })}
+            onWay={scale.changeWay}
           />
         </>
       )}
+      {/* Where the keys are, so that what is chosen above, off the screen, is never a surprise. */}
+      <p className="text-lead wrap-anywhere">
+        <b className="font-semibold">{scale.what}</b>, {wayInWords(on.of, on.way, scale.before)}
+      </p>
       <Field
         form="scale"
         name="shows"
@@ -102,6 +106,16 @@ export function ScaleForm({ scale, dishes, scales, ready, srcOf }: Props) {
         </div>
       )}
       <div className="grid gap-3 [&>button]:min-h-20">
+        {scale.doubt !== null && (
+          <>
+            <p role="alert" className="text-lead font-semibold text-hand">
+              {scale.doubt} It is not kept yet.
+            </p>
+            <Button type="button" size="day" disabled={!ready} onClick={() => scale.keep(true)}>
+              It is right: keep it
+            </Button>
+          </>
+        )}
         <Button tone="go" size="day" disabled={!ready}>
           Keep this weight
         </Button>

@@ -43,6 +43,14 @@ export function ScaleWays({ of, way, onTop, difference, onWay }: Props) {
   );
 }
 
+/** The way that is chosen, and what the number is held against: "onto what is there, 395 g in the bowl". */
+export function wayInWords(of: OnScale['of'], way: OnScale['way'], before: Before): string {
+  if (way === 'direct') return 'by itself';
+  return way === 'total'
+    ? `onto what is there, ${onTopWords(before)}`
+    : `before and after, ${differenceWords(of, before)}`;
+}
+
 function onTopWords(before: Before): string {
   if (before.kind === 'photo') return 'the photo before it has no number yet';
   if (before.kind === 'nothing') return 'nothing is on the scale yet';

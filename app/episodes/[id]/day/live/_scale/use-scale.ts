@@ -10,6 +10,8 @@ import {
   type Before,
   type OpenDisplay,
 } from '#lib/shoot/day-weighings';
+import { doubtfulWeight } from '#lib/shoot/doubtful-weight';
+import { anotherWay, nextHow } from '#lib/shoot/next-on-scale';
 import type { OnScale } from '#lib/shoot/scale-entries';
 import { inOrderFor, unweighedOf, type Unweighed } from '#lib/shoot/unweighed';
 import { readScaleGrams, scaleGramsText } from '#lib/units/scale-grams';
@@ -43,6 +45,7 @@ export function useScale(parts: ScaleParts) {
   );
   const [typing, setTyping] = useState<string | null>(null);
   const [fault, setFault] = useState('');
+  const [doubt, setDoubt] = useState<string | null>(null);
   const display = displays.find(({ id }) => id === typing) ?? null;
   const chosen = display ? display.recipeId : null;
   const dish =
@@ -71,21 +74,23 @@ export function useScale(parts: ScaleParts) {
   const change = (some: Partial<ScaleDraft>) => {
     const next = { ...draft, ...some };
     setFault('');
+    setDoubt(null);
     keepDraft(dayId, next);
     setDraft(next);
   };
   const clear = (next: Partial<ScaleDraft> = {}) => {
     setTyping(null);
-    change({ digits: '', containerMg: 0, ...next });
+    change({ digits: '', ...next });
   };
-  const what = dish.lines.find(({ id }) => id === on.lineId)?.text ?? 'the finished dish';
-  /** What is likely to be weighed next, in the same bowl where there is one. */
+  const line = dish.lines.find(({ id }) => id === on.lineId) ?? null;
+  const what = line?.text ?? 'the finished dish';
+  /** What is likely to be weighed next, in the way that is chosen. */
   const following = (waits: boolean): Partial<ScaleDraft> => {
     if (display) return {};
     if (on.of !== 'raw' || waits) return {};
     const left = unweighed.filter(({ lineId }) => lineId !== on.lineId);
     const next = inOrderFor(step.title, dish.lines, left)[0]?.id ?? on.lineId;
-    return { lineId: next, way: on.way === 'difference' ? 'direct' : 'total' };
+    return { lineId: next, ...nextHow(draft) };
   };
   return {
     draft,
@@ -99,6 +104,7 @@ export function useScale(parts: ScaleParts) {
     onTop: beforeIt({ ...on, way: 'total' }, dish.weighings, displays),
     difference: beforeIt({ ...on, way: 'difference' }, dish.weighings, displays),
     fault,
+    doubt,
     what,
     words: mg === null || before.kind === 'photo' ? null : weighingWords(typedOf(on, mg, before)),
     change: (some: Partial<ScaleDraft>) => {
@@ -107,6 +113,7 @@ export function useScale(parts: ScaleParts) {
       const first = firstDraft([other], displays, step);
       return change({ ...first, digits: draft.digits, ...some });
     },
+    changeWay: (way: OnScale['way']) => change(anotherWay(way, draft)),
     press: (key: string) => change({ digits: afterKey(draft.digits, key) }),
     back: () => change({ digits: draft.digits.slice(0, -1) }),
     type: (text: string) => change({ digits: text }),
@@ -120,10 +127,14 @@ export function useScale(parts: ScaleParts) {
       setTyping(id);
       change({ digits: '' });
     },
-    async keep() {
+    /** @param sure whether somebody says that a weight far from the plan is right */
+    async keep(sure: boolean) {
       if (mg === null) return setFault(UNREADABLE);
       const read = weighedEntry(on, mg, before, display);
       if (!read.ok) return setFault(read.problems[0]?.message ?? '');
+      const { of, grossMg, tareMg } = read.value;
+      const asked = of === 'raw' ? doubtfulWeight(line?.plannedMg ?? null, grossMg - tareMg) : null;
+      if (asked !== null && !sure) return setDoubt(asked);
       const said = weighingWords(typedOf(on, mg, before)) ?? '';
       await onEnter({ kind: 'weighed', refs, payload: read.value });
       onSaid(`Kept, ${what}: ${said}.`);
