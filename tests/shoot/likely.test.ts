@@ -227,6 +227,11 @@ describe('what helps', () => {
     ]);
   });
 
+  it('is no earlier start, where nothing is promised by the clock: the day is no shorter', () => {
+    const { likely } = likelyOf(dayFile([segment('a', [timed('long', 58, 60, 120)])], []));
+    expect(likely.changes.map(({ change }) => change.kind)).not.toContain('startEarlier');
+  });
+
   it('is an earlier start, where a wrap is asked for that is hard to keep', () => {
     const file = dayFile([segment('a', [timed('long', 58, 60, 120)])], [], { wrapByMin: 605 });
     const { likely, words } = likelyOf(file);

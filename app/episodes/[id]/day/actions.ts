@@ -3,7 +3,8 @@
 import { revalidatePath } from 'next/cache';
 import { v7 as uuid } from 'uuid';
 import { ok } from '#lib/result';
-import { defaultDay } from '#lib/shoot/default-day';
+import { defaultDay, nextFilmingDate } from '#lib/shoot/default-day';
+import { minuteOf } from '#lib/shoot/local-time';
 import { nextPlace } from '#lib/store/next-place';
 import { localDate } from '#lib/units/local-date';
 import { keepOrderSoFar } from '#lib/work/day-searches';
@@ -33,8 +34,11 @@ export async function makeDay(state: FormState, form: FormData): Promise<FormSta
     const read = await readDay(episodeId);
     if (!read) return GONE;
     if (read.file.day) return ok('There is a filming day already.');
-    const today = localDate(new Date(), read.file.kitchen.zone);
-    const day = defaultDay(read.file, today);
+    const { zone } = read.file.kitchen;
+    const now = new Date();
+    const today = localDate(now, zone);
+    const next = nextFilmingDate(today, minuteOf(now, today, zone));
+    const day = defaultDay(read.file, next);
     return change(episodeId, 'Make a filming day', newDayEdits(read.file, read.revs, day));
   });
 }

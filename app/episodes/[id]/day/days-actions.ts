@@ -3,6 +3,8 @@
 import { redirect } from 'next/navigation';
 import { failed } from '#lib/result';
 import { anotherDay } from '#lib/shoot/day-place';
+import { nextFilmingDate } from '#lib/shoot/default-day';
+import { minuteOf } from '#lib/shoot/local-time';
 import { readDays } from '#lib/store/read-days';
 import { readEpisodeFile } from '#lib/store/read-episode';
 import { nextPlaces } from '#lib/store/next-place';
@@ -27,8 +29,11 @@ export async function makeAnotherDay(state: FormState, form: FormData): Promise<
   return parseThenAct(anotherDayForm, state, form, async ({ episodeId }) => {
     const read = await readDay(episodeId);
     if (!read) return GONE;
-    const today = localDate(new Date(), read.file.kitchen.zone);
-    const day = anotherDay(read.file, await readDays(episodeId), today);
+    const { zone } = read.file.kitchen;
+    const now = new Date();
+    const today = localDate(now, zone);
+    const next = nextFilmingDate(today, minuteOf(now, today, zone));
+    const day = anotherDay(read.file, await readDays(episodeId), next);
     const edits = newDayEdits(read.file, read.revs, day);
     const done = await change(episodeId, 'Make another filming day', edits);
     if (done.ok) redirect(dayPage(episodeId, newDayId(edits)));
