@@ -131,7 +131,7 @@ export function NowCard(props: Props) {
             {next.title}
           </p>
           <p className="text-lead">
-            {next.from} to {next.to} · {next.place}
+            {next.from} to {next.to} · {[next.segmentTitle, next.place].filter(Boolean).join(' · ')}
           </p>
           {meanwhile && (
             <div className="mt-3">

@@ -66,6 +66,7 @@ interface RowProps {
 function Row({ row, state, ready, onMark }: RowProps) {
   const done = state.kind === 'done' || state.kind === 'skipped';
   const buttons = BUTTONS[state.kind];
+  const dish = `dish-of-${row.key}`;
   return (
     <li className="grid grid-cols-[5.5rem_1fr] items-center gap-y-2 border-b border-line py-2 md:grid-cols-[6rem_1fr_16rem]">
       <p className="self-start">
@@ -74,6 +75,11 @@ function Row({ row, state, ready, onMark }: RowProps) {
       </p>
       <div className={`self-stretch pl-3 ${row.edge}`}>
         <b className={`text-lead font-semibold ${done ? 'text-soft' : ''}`}>{row.title}</b>
+        {row.segmentTitle !== null && (
+          <span id={dish} className="block text-lead wrap-anywhere">
+            {row.segmentTitle}
+          </span>
+        )}
         {state.words !== '' && <b className="block font-semibold">{state.words}</b>}
         {!done && <span className="block text-fine text-soft">{row.place}</span>}
       </div>
@@ -85,6 +91,7 @@ function Row({ row, state, ready, onMark }: RowProps) {
               type="button"
               size="day"
               disabled={!ready}
+              aria-describedby={row.segmentTitle === null ? undefined : dish}
               onClick={() => onMark(kind)}
             >
               {words}
