@@ -8,6 +8,7 @@ import { daylightAt, inDaylight, type Daylight } from '#lib/shoot/daylight';
 import { keptDishes } from '#lib/shoot/kept-dishes';
 import { changeMin, floorMin } from '#lib/shoot/minutes';
 import type { LotClock, PlanEntry, ShootPlan } from '#lib/shoot/plan';
+import { ovenPauses } from '#lib/shoot/oven-pauses';
 import { handsToWash } from '#lib/shoot/wash-hands';
 
 /** A column of the day: the pair of hands, an oven, or what runs by itself outside the ovens. */
@@ -79,6 +80,7 @@ export function daySheet(given: DayFile, plan: ShootPlan): DaySheet {
   const unused = unusedOvens(facts, plan);
   const kept = keptDishes(facts, plan.entries, file.episode.region);
   const washed = handsToWash(facts, plan.entries);
+  const pauses = ovenPauses(facts, plan.entries);
   const rows = plan.entries.map((entry): DaySheetRow => {
     const found = facts.stepById.get(entry.stepId ?? '');
     const reached = inside.get(entry.stepId ?? '') ?? null;
@@ -101,6 +103,7 @@ export function daySheet(given: DayFile, plan: ShootPlan): DaySheet {
         ...(off === undefined ? [] : [off]),
         ...(cooling === undefined ? [] : [cooling]),
         ...(wash === undefined ? [] : [wash]),
+        ...[pauses.get(entry.id) ?? []].flat(),
       ],
     };
   });

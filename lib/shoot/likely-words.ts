@@ -58,7 +58,7 @@ export function likelyInWords(likely: Likely, file: DayFile, plan: ShootPlan): L
   const entryOf = new Map(plan.entries.map((entry) => [entry.id, entry]));
   const runsOf = new Map(critical.map((one) => [one.id, one.runs]));
   return {
-    wrap: `Wrap by ${clockText(wrapMin.p50)} on one day in two, by ${clockText(wrapMin.p90)} on nine days in ten.`,
+    wrap: `Wrap by ${clockText(wrapMin.p50)} on one day in two, by ${clockText(wrapMin.p90)} on nine days in ten.${asPlanned(plan.wrapMin, wrapMin.p50)}`,
     weakest: loose[0] ?? null,
     loose,
     always: promises.filter(({ kept }) => kept === runs).map(line),
@@ -81,6 +81,12 @@ export function likelyInWords(likely: Likely, file: DayFile, plan: ShootPlan): L
     alwaysKept: `Kept on all ${runs} days tried:`,
     how: `From ${runs} days made up by chance: each step takes between its shortest and its longest time, most often its usual one, and the order stays as it is.`,
   };
+}
+
+/** Why the plan's wrap is another one: steps that take longer than usual push it back, shorter ones seldom bring it forward. */
+function asPlanned(plannedMin: number, usuallyMin: number): string {
+  if (plannedMin === usuallyMin) return '';
+  return ` The plan says ${clockText(plannedMin)}: so it is where every step takes its usual time.`;
 }
 
 /**

@@ -14,7 +14,7 @@ export function proofText({ status, levels }: PlanProof): string {
   const [wrap] = levels;
   switch (status) {
     case 'proven':
-      return 'Proven: no order of this kind is better.';
+      return 'Proven for the steps, times and ties as they are written: no order of this kind wraps earlier or is gentler on food, ovens and hands.';
     case 'gap':
       if (wrap?.proven === true) return 'Proven: no order of this kind wraps earlier.';
       return wrap?.bound == null

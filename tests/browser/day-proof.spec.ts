@@ -10,7 +10,7 @@ test.describe('on a server that has searched nothing yet', () => {
   }) => {
     const day = `${await demo(page)}/day`;
     await page.goto(day);
-    const proven = page.getByText('Proven: no order of this kind is better.');
+    const proven = page.getByText(/^Proven for the steps, times and ties as they are written/);
     await expect(proven).toBeVisible({ timeout: 30_000 });
     await page.getByText('What is proven', { exact: true }).click();
     const levels = page.getByRole('table', { name: /^What is proven of the order/ });
@@ -35,7 +35,7 @@ test.describe('on a server that has searched nothing yet', () => {
     await page.route('**/day/search', () => undefined);
     await page.goto(day);
     const keep = page.getByRole('button', { name: 'Keep this order' });
-    const proven = page.getByText('Proven: no order of this kind is better.');
+    const proven = page.getByText(/^Proven for the steps, times and ties as they are written/);
     await expect(keep.or(proven)).toBeVisible();
     const order = page.getByRole('region', { name: 'Shooting order' });
     await expect(

@@ -127,7 +127,9 @@ describe('two ovens', () => {
 describe('in words', () => {
   it('what is proven of a plan, and of its levels', () => {
     const plan = planDay(demo, { seed: 1 });
-    expect(proofText(plan.proof)).toBe('Proven: no order of this kind is better.');
+    expect(proofText(plan.proof)).toBe(
+      'Proven for the steps, times and ties as they are written: no order of this kind wraps earlier or is gentler on food, ovens and hands.',
+    );
     const lines = levelLines(plan.proof);
     expect(lines.map(({ bound }) => bound)).toEqual(Array(4).fill('the least there is'));
     expect(lines[0]?.value).toMatch(/^\d\d:\d[05]$/);

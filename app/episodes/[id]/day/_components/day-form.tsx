@@ -17,7 +17,11 @@ interface Props {
 }
 
 const KINDS = [
-  { value: 'asLived', words: 'As lived', hint: 'dishes in viewing order, meals hours apart' },
+  {
+    value: 'asLived',
+    words: 'As lived',
+    hint: 'meals in viewing order, as far apart as you say below',
+  },
   { value: 'packed', words: 'Packed', hint: 'any order that food and story allow, shortest day' },
 ] as const;
 

@@ -4,8 +4,10 @@ import { ButtonLink } from '../../../../_ui/button';
 import { DayColumns } from '../../../../_ui/day-columns';
 import { PrintButton } from '../../../../_ui/print-button';
 import { SlateHead } from '../../../../_ui/slate-head';
+import { dayFacts } from '#lib/shoot/day-facts';
 import { daylightText } from '#lib/shoot/day-sheet';
 import { clockText } from '#lib/shoot/day-words';
+import { kindWords } from '#lib/shoot/kind-words';
 import { printDay } from '#lib/units/print-date';
 import { switchKind } from '../actions';
 import { Appointments } from './appointments';
@@ -26,11 +28,6 @@ import { dayHref, dayNamed, revOf, type DayPage } from './view';
 /** On a phone everything that is touched is 56 px high; nothing of this is printed. */
 const TOUCH =
   'print:hidden max-md:[&_:is(button,select,summary,input:not([type=checkbox],[type=radio]),a)]:min-h-14 max-md:[&_label:has(input)]:min-h-14 max-md:[&_a:not(.block)]:inline-flex max-md:[&_a:not(.block)]:items-center';
-
-const KIND_WORDS = {
-  asLived: 'As lived: dishes in viewing order, meals hours apart as they are really eaten.',
-  packed: 'Packed: any order that food and story allow, for the shortest day.',
-} as const;
 
 /** The columns beside the order; on a phone, where they scroll sideways, folded away until asked for. */
 function ByTheClock({ children }: { readonly children: ReactNode }) {
@@ -67,7 +64,7 @@ export function DayView({ page }: { readonly page: DayPage }) {
         />
         <BrokenRules page={page} />
         <div className="mb-2 flex flex-wrap items-center gap-x-4 gap-y-2">
-          <span>{KIND_WORDS[day.kind]}</span>
+          <span>{kindWords(dayFacts(file))}</span>
           <ButtonForm
             action={switchKind}
             values={{
