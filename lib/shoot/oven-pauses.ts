@@ -27,7 +27,7 @@ export function ovenPauses(
       ({ fromStepId, toStepId, minLagS, maxLagS }) =>
         fromStepId === before?.stepId &&
         toStepId === entry.stepId &&
-        (minLagS > 0 || maxLagS !== null),
+        ((minLagS ?? 0) > 0 || maxLagS !== null),
     );
     if (before !== undefined && !isTied && pause > LONGEST_PAUSE_MIN) {
       const since = `${minutesText(pause)} after ${before.title} came out of the oven at ${clockText(before.endMin)}`;

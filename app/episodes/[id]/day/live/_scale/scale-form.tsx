@@ -111,7 +111,12 @@ export function ScaleForm({ scale, dishes, scales, ready, srcOf }: Props) {
             <p role="alert" className="text-lead font-semibold text-hand">
               {scale.doubt} It is not kept yet.
             </p>
-            <Button type="button" size="day" disabled={!ready} onClick={() => scale.keep(true)}>
+            <Button
+              type="button"
+              size="day"
+              disabled={!ready}
+              onClick={() => void scale.keep(true)}
+            >
               It is right: keep it
             </Button>
           </>
