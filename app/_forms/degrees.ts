@@ -1,3 +1,4 @@
+import { unclearNumber } from '#lib/units/printed';
 import { degreesTyped, offBy, readDegrees } from '#lib/units/read-typed';
 
 /** Typed degrees in thousandths of a degree Celsius, and what is wrong with them; null where nothing is. */
@@ -9,7 +10,7 @@ export function checkDegrees(
   const milliC = readDegrees(text, unit);
   const wrong =
     milliC === null
-      ? 'Write degrees as 180.'
+      ? (unclearNumber(text) ?? 'Write degrees as 180.')
       : offBy(milliC, limits, (each) => `${degreesTyped(each, unit)} °${unit}`);
   return { milliC, wrong };
 }

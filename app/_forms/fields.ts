@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { unclearNumber } from '#lib/units/printed';
 import { readGrams, readQuantity, readRuntime } from '#lib/units/read-quantity';
 
 /**
@@ -58,7 +59,9 @@ function read<T>(reader: (text: string) => T | null, message: string) {
     .transform((text, context): T | null => {
       if (text === '') return null;
       const value = reader(text);
-      if (value === null) context.addIssue({ code: 'custom', message });
+      if (value === null) {
+        context.addIssue({ code: 'custom', message: unclearNumber(text) ?? message });
+      }
       return value;
     });
 }

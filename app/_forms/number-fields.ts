@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { unclearNumber } from '#lib/units/printed';
 import {
   clockTyped,
   minutesSaid,
@@ -31,7 +32,8 @@ function typed(reader: (text: string) => number | null, message: string, limits:
     .transform((text, context): number | null => {
       if (text === '') return null;
       const value = reader(text);
-      const wrong = value === null ? message : offBy(value, limits, limits.say);
+      const wrong =
+        value === null ? (unclearNumber(text) ?? message) : offBy(value, limits, limits.say);
       if (wrong !== null) context.addIssue({ code: 'custom', message: wrong });
       return value;
     });

@@ -12,6 +12,7 @@ import { panelNutrients } from '#lib/foods/label-panel';
 import { readCell } from '#lib/foods/read-cell';
 import { NUTRIENTS } from '#lib/foods/nutrients';
 import { readPrintedGrams } from '#lib/units/read-typed';
+import { unclearNumber } from '#lib/units/printed';
 import { optionalText, requiredText, revision, rowId } from '../_forms/fields';
 import { optionalNumber } from '../_forms/number-fields';
 import { CONTAINS, MAY, SECOND, VALUE } from './field-names';
@@ -32,7 +33,7 @@ const printedGrams = z
     if (!read) {
       context.addIssue({
         code: 'custom',
-        message: 'Write grams with the digits printed: 28 or 28.5.',
+        message: unclearNumber(text) ?? 'Write grams with the digits printed: 28 or 28.5.',
       });
     }
     return read;
@@ -63,7 +64,10 @@ function cells(sent: LabelSent, prefix: string, context: z.RefinementCtx): Value
     const cell: Cell | null = readCell(typeof text === 'string' ? text : '', nutrient);
     if (cell === null) {
       const { label, unit } = NUTRIENTS[nutrient];
-      const message = `Write ${label} as printed, in ${unit}: 0, 0.0, <1, trace; empty where the label has none.`;
+      const unclear = typeof text === 'string' ? unclearNumber(text) : null;
+      const message =
+        unclear ??
+        `Write ${label} as printed, in ${unit}: 0, 0.0, <1, trace; empty where the label has none.`;
       context.addIssue({ code: 'custom', path: [name], message });
     } else if (cell.kind !== 'missing') values[nutrient] = cell;
   }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { readScaleGrams } from '#lib/units/scale-grams';
+import { unclearNumber } from '#lib/units/printed';
 import { optionalDate, requiredText, rowId, ticked } from '../_forms/fields';
 
 /** Grams of one of two weights; there must be some. */
@@ -14,7 +15,7 @@ function weight(what: string) {
       if (mg !== null && mg > 0) return mg;
       context.addIssue({
         code: 'custom',
-        message: `Write what it weighed ${what}, in grams: 252.`,
+        message: unclearNumber(text) ?? `Write what it weighed ${what}, in grams: 252.`,
       });
       return z.NEVER;
     });

@@ -1,6 +1,7 @@
 import type { FoodVersion } from '#lib/foods/food';
 import { NUTRIENTS } from '#lib/foods/nutrients';
 import { readCell } from '#lib/foods/read-cell';
+import { unclearNumber } from '#lib/units/printed';
 
 /** The values that are typed at the shelf, in the order of most panels. */
 export const SHELF_NUTRIENTS = ['energyKcal', 'fat', 'carbohydrate', 'protein'] as const;
@@ -23,7 +24,8 @@ export function shelfLabelFaults({
   for (const nutrient of SHELF_NUTRIENTS) {
     if (readCell(values[nutrient] ?? '', nutrient) !== null) continue;
     const { label, unit } = NUTRIENTS[nutrient];
-    faults[nutrient] = `Write ${label} as printed, in ${unit}: 0, 0.5, <1.`;
+    faults[nutrient] =
+      unclearNumber(values[nutrient] ?? '') ?? `Write ${label} as printed, in ${unit}: 0, 0.5, <1.`;
   }
   if (basis === 'serving' && servingMg === null && isLabelled({ values })) {
     faults.serving = 'Say how many grams a serving is, as printed.';

@@ -4,6 +4,7 @@ import { canBePrinted, labelInterval, servingInterval } from '#lib/foods/label-r
 import { NUTRIENTS, type Nutrient } from '#lib/foods/nutrients';
 import { readCell } from '#lib/foods/read-cell';
 import { scaled } from '#lib/units/interval';
+import { unclearNumber } from '#lib/units/printed';
 
 /** What a typed value says, for the line beside its field. */
 export interface StandsFor {
@@ -23,7 +24,11 @@ const PANELS = { us: 'US panel', eu: 'EU panel', asPrinted: 'panel' } as const;
 export function standsFor(rule: RoundingRule, nutrient: Nutrient, typed: string): StandsFor {
   const { unit } = NUTRIENTS[nutrient];
   const cell = readCell(typed, nutrient);
-  if (!cell) return { kind: 'unread', words: `not read: write ${unit} as 0, 2.5, <1 or trace` };
+  if (!cell)
+    return {
+      kind: 'unread',
+      words: `not read: ${unclearNumber(typed) ?? `write ${unit} as 0, 2.5, <1 or trace`}`,
+    };
   const interval = labelInterval(rule, nutrient, cell);
   if (!interval) return { kind: 'blank', words: 'not on the label' };
   if (cell.kind === 'trace') return { kind: 'range', words: `a trace, taken as 0 ${unit}` };

@@ -2,6 +2,7 @@ import { isLabelled, shelfLabelFaults, type ShelfLabel } from '#lib/foods/shelf-
 import type { InsteadEvent, PaidEvent } from '#lib/shopping/list-events';
 import { minorFromHundredths } from '#lib/units/print-money';
 import { readMoney, readPrintedGrams, readWhole } from '#lib/units/read-typed';
+import { unclearNumber } from '#lib/units/printed';
 
 /** What was typed, read; or what is wrong, by field. */
 export type TypedAtShelf<T> =
@@ -47,12 +48,14 @@ export function readInstead(
   }
   const grams = gramsIn(texts.grams);
   if (grams === undefined) {
-    faults.grams = 'Write the grams of one as printed: 300 or 28.5; empty where it says none.';
+    faults.grams =
+      unclearNumber(texts.grams) ??
+      'Write the grams of one as printed: 300 or 28.5; empty where it says none.';
   }
   const label = texts.same ? null : shelfLabel(texts);
   if (label) Object.assign(faults, shelfLabelFaults(label));
   if (gramsIn(texts.servingGrams) === undefined) {
-    faults.serving = 'Write grams as printed: 28 or 28.5.';
+    faults.serving = unclearNumber(texts.servingGrams) ?? 'Write grams as printed: 28 or 28.5.';
   }
   const mg = grams && count ? grams * count : null;
   if (mg !== null && mg > LARGEST_MG) faults.grams = 'This is more than a tonne: look at it again.';
@@ -112,7 +115,7 @@ export function readPaid({
   const hundredths = readMoney(amount);
   const minor = hundredths === null ? null : minorFromHundredths(hundredths, code);
   if (minor === null || minor > 2_147_483_647) {
-    faults.amount = 'Write the sum on the receipt: 61.15.';
+    faults.amount = unclearNumber(amount) ?? 'Write the sum on the receipt: 61.15.';
   }
   if (!/^[A-Z]{3}$/.test(code)) faults.currency = 'Write the currency as three letters: USD, EUR.';
   if (!/^\d{4}-\d\d-\d\d$/.test(on)) faults.on = 'Choose the date on the receipt.';

@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js';
+import { isUnclearComma, isUnclearPoint } from '#lib/units/printed';
 
 /** An amount as written, exact: equal ends for a single amount. */
 export interface ReadQuantity {
@@ -25,8 +26,7 @@ const VULGAR: Readonly<Record<string, string>> = {
   '⅞': '7/8',
 };
 
-/** A comma before exactly three digits may divide thousands or decimals, unless only 0 stands before it. */
-const NUMBER = /^(?:(\d+) )?(\d+)\/(\d+)$|^(?!\d*[1-9]\d*,\d{3}$)(\d+(?:[.,]\d+)?|[.,]\d+)$/;
+const NUMBER = /^(?:(\d+) )?(\d+)\/(\d+)$|^(\d+(?:[.,]\d+)?|[.,]\d+)$/;
 /** What the file format holds at most in a fraction's parts. */
 const LARGEST = 1_000_000_000;
 
@@ -51,7 +51,7 @@ export function readQuantity(text: string): ReadQuantity | null {
 
 function readNumber(text: string): ReadQuantity['low'] | null {
   const match = NUMBER.exec(text);
-  if (!match) return null;
+  if (!match || isUnclearComma(text)) return null;
   const [, whole = '0', num, den, decimal] = match;
   if (den !== undefined && Number(den) === 0) return null;
   const value =
@@ -86,6 +86,7 @@ export function readGrams(text: string): ReadMass | null {
   }
   const [middle, spread, ...more] = plain.split(/\s*(?:±|\+-|\+\/-)\s*/);
   if (more.length > 0) return null;
+  if (isUnclearPoint(middle ?? '')) return null;
   const quantity = readQuantity(middle ?? '');
   if (!quantity) return null;
   const low = milligrams(quantity.low);

@@ -1,4 +1,4 @@
-import { parsePrinted, printedValue } from '#lib/units/printed';
+import { isUnclearPoint, parsePrinted, printedValue } from '#lib/units/printed';
 import { settled } from '#lib/units/print';
 import { fromFahrenheit, toFahrenheit } from '#lib/units/units';
 
@@ -7,8 +7,12 @@ import { fromFahrenheit, toFahrenheit } from '#lib/units/units';
  * Each has its way back, so that what is shown in a field reads back the same.
  */
 
-/** A plain number, a decimal comma allowed. `readNumber('2,5')` → `2.5`; a sign only where `signed`. */
+/**
+ * A plain number, a decimal comma allowed. `readNumber('2,5')` → `2.5`; a sign only where `signed`. What may be
+ * thousands or decimals is neither, and `unclearNumber` says so: `readNumber('2,000')` → `null`.
+ */
 export function readNumber(text: string, signed = false): number | null {
+  if (isUnclearPoint(text.trim())) return null;
   const printed = parsePrinted(text);
   if (!printed || (!signed && text.trim().startsWith('-'))) return null;
   return printedValue(printed);

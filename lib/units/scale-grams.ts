@@ -10,7 +10,6 @@ const MOST_MG = 1_000_000_000;
  */
 export function readScaleGrams(text: string): number | null {
   const plain = text.trim().replace(/ ?g$/, '');
-  if (/^\d*[1-9]\d*,\d{3}$/.test(plain)) return null;
   const printed = parsePrinted(plain);
   if (!printed || printed.mantissa < 0 || printed.scale > 3) return null;
   const mg = printed.mantissa * 10 ** (3 - printed.scale);

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { MassRange, Ratio } from '#lib/episode/fields';
 import { readGrams } from '#lib/units/read-quantity';
+import { unclearNumber } from '#lib/units/printed';
 import { grams, optionalId, optionalText, revision, rowId } from '../../_forms/fields';
 import { optionalPercent } from '../../_forms/number-fields';
 import { readShare } from './share-field';
@@ -30,7 +31,7 @@ const reading = z
     if (text === '') return null;
     const read = readGrams(text);
     if (read && read.lowMg === read.highMg) return read.valueMg;
-    const message = 'Write the grams that the scale shows: 812 or 812.5.';
+    const message = unclearNumber(text) ?? 'Write the grams that the scale shows: 812 or 812.5.';
     context.addIssue({ code: 'custom', message });
     return z.NEVER;
   });

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Ratio } from '#lib/episode/fields';
 import type { Portion } from '#lib/episode/recipe-schema';
 import { readGrams } from '#lib/units/read-quantity';
+import { unclearNumber } from '#lib/units/printed';
 import { optionalText, rowId } from '../../_forms/fields';
 import { optionalPercent } from '../../_forms/number-fields';
 import { readShare } from './share-field';
@@ -33,7 +34,11 @@ export const portionForm = z
   .transform(({ size, kind, spread, ...rest }, context) => {
     const portion = sized(kind, size, spread);
     if (portion) return { ...rest, portion };
-    context.addIssue({ code: 'custom', path: ['size'], message: SIZES[kind] });
+    context.addIssue({
+      code: 'custom',
+      path: ['size'],
+      message: unclearNumber(size) ?? SIZES[kind],
+    });
     return z.NEVER;
   });
 

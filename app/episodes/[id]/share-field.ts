@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { readQuantity } from '#lib/units/read-quantity';
 import type { Ratio } from '#lib/episode/fields';
+import { unclearNumber } from '#lib/units/printed';
 
 /** A single exact amount as typed, as a share of a dish or how often it is made; null for a range or no amount. */
 export function readShare(text: string): Ratio | null {
@@ -18,7 +19,8 @@ export function share(what: string) {
     .transform((text, context): Ratio => {
       const read = readShare(text);
       if (read) return read;
-      context.addIssue({ code: 'custom', message: `Write ${what} as 1, 0.5 or 1/2.` });
+      const message = unclearNumber(text) ?? `Write ${what} as 1, 0.5 or 1/2.`;
+      context.addIssue({ code: 'custom', message });
       return z.NEVER;
     });
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { sharesOf } from '#lib/episode/reading-shares';
 import { readScaleGrams } from '#lib/units/scale-grams';
+import { unclearNumber } from '#lib/units/printed';
 import { optionalId, rowId } from '../../_forms/fields';
 import { PARTS, WITH } from './weigh-field-names';
 import { leftTexts } from './line-schema';
@@ -17,7 +18,8 @@ const optionalScaleGrams = z
     if (text === '') return null;
     const mg = readScaleGrams(text);
     if (mg !== null) return mg;
-    const message = 'Write the grams that the scale shows: 252, 252.5 or 1252.';
+    const message =
+      unclearNumber(text) ?? 'Write the grams that the scale shows: 252, 252.5 or 1252.';
     context.addIssue({ code: 'custom', message });
     return z.NEVER;
   });

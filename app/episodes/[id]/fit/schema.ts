@@ -3,6 +3,7 @@ import { isNutrient } from '#lib/foods/nutrients';
 import { LEAST_STEP_MG, MOST_ASKED, MOST_FREE, type FitAsked } from '#lib/swap/fit-wish';
 import { readGrams } from '#lib/units/read-quantity';
 import { offBy, readNumber } from '#lib/units/read-typed';
+import { unclearNumber } from '#lib/units/printed';
 import { rowId } from '../../../_forms/fields';
 import { stepsFrom } from '../publish/swaps/steps-text';
 import { ANY_STEP, FIELD } from './field-names';
@@ -58,7 +59,7 @@ function limitsOf(texts: Texts, fault: Fault) {
       const amount = readNumber(text);
       const wrong =
         amount === null
-          ? 'Write a number of 0 or more, as 30 or 12.5.'
+          ? (unclearNumber(text) ?? 'Write a number of 0 or more, as 30 or 12.5.')
           : offBy(amount, { min: 0, max: MOST_ASKED });
       if (amount !== null && wrong === null) return [{ nutrient, relation, amount }];
       fault(`${FIELD[relation]}${nutrient}`, wrong ?? '');
@@ -110,7 +111,7 @@ function grams(field: string, texts: Texts, fault: Fault): number | null {
   if (read && read.lowMg === read.highMg) return read.valueMg;
   const plain = readNumber(text.replace(/ ?g$/, ''));
   const off = plain === null ? null : offBy(plain, { min: 0, max: MOST_GRAMS }, inGrams);
-  fault(field, off ?? 'Write grams of 0 or more, as 120 or 12.5.');
+  fault(field, off ?? unclearNumber(text) ?? 'Write grams of 0 or more, as 120 or 12.5.');
   return null;
 }
 

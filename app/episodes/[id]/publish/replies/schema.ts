@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { NUTRIENT_NAMES, type Nutrient } from '#lib/foods/nutrients';
 import { plainComment } from '#lib/publish/viewer-comment';
 import { readNumber } from '#lib/units/read-typed';
+import { unclearNumber } from '#lib/units/printed';
 import { optionalId, optionalText, requiredText, revision, rowId } from '../../../../_forms/fields';
 
 const episodeId = rowId;
@@ -32,10 +33,12 @@ export const readingForm = z.object({
     .trim()
     .max(20, 'This is too long for a number.')
     .default('')
-    .refine((text) => {
+    .superRefine((text, context) => {
       const value = readNumber(text);
-      return value !== null && value > 0 && value <= MOST;
-    }, 'Write the viewer’s number as 712 or 10.5.'),
+      if (value !== null && value > 0 && value <= MOST) return;
+      const message = unclearNumber(text) ?? 'Write the viewer’s number as 712 or 10.5.';
+      context.addIssue({ code: 'custom', message });
+    }),
   nutrient,
   of: z.string().trim().min(1, 'Choose the dish.').max(130),
 });

@@ -15,6 +15,7 @@ import { anotherWay, nextHow } from '#lib/shoot/next-on-scale';
 import type { OnScale } from '#lib/shoot/scale-entries';
 import { inOrderFor, unweighedOf, type Unweighed } from '#lib/shoot/unweighed';
 import { readScaleGrams, scaleGramsText } from '#lib/units/scale-grams';
+import { unclearNumber } from '#lib/units/printed';
 import { afterKey } from './keypad';
 import { photoOf, type KeptPhoto } from '../../../../../_sync/photo-bytes';
 import { keepDraft, readDraft, type ScaleDraft } from './scale-draft';
@@ -119,7 +120,7 @@ export function useScale(parts: ScaleParts) {
     type: (text: string) => change({ digits: text }),
     /** What the scale shows is the empty container: it comes off the next reading. */
     tare() {
-      if (mg === null || mg === 0) return setFault(UNREADABLE);
+      if (mg === null || mg === 0) return setFault(unclearNumber(draft.digits) ?? UNREADABLE);
       change({ digits: '', containerMg: mg });
       onSaid(`${scaleGramsText(mg)} g come off.`);
     },
@@ -129,7 +130,7 @@ export function useScale(parts: ScaleParts) {
     },
     /** @param sure whether somebody says that a weight far from the plan is right */
     async keep(sure: boolean) {
-      if (mg === null) return setFault(UNREADABLE);
+      if (mg === null) return setFault(unclearNumber(draft.digits) ?? UNREADABLE);
       const read = weighedEntry(on, mg, before, display);
       if (!read.ok) return setFault(read.problems[0]?.message ?? '');
       const { of, grossMg, tareMg } = read.value;
