@@ -1,9 +1,11 @@
 import type { Food, FoodMeasure } from '#lib/foods/food';
+import { FAT_LEVELS } from '#lib/foods/match-words';
 import { saidShares } from '#lib/foods/said-shares';
 import { words } from '#lib/foods/search-text';
 import type { LineUnit } from '#lib/episode/recipe-schema';
 import { measureUnit } from '#lib/episode/line-amount';
 import type { ReadIngredient } from '#lib/episode/read-ingredient-types';
+import { fold } from '#lib/units/plain-words';
 import { isVolumeUnit, toMillilitres } from '#lib/units/units';
 import Fraction from 'fraction.js';
 
@@ -11,6 +13,11 @@ import Fraction from 'fraction.js';
 const CHOOSING =
   /^(?:dried|frozen|tinned|canned|fresh|smoked|skinless|boneless|unsalted|salted|toasted|unsweetened|sweetened|low-fat|non-?fat|fat-free|full-fat|reduced-fat|half-fat|lean|skimmed|semi-skimmed|part-skim|skin-on|boiled|roasted|grilled|fried|baked|steamed|poached|hard-boiled)$/;
 const SKIN_ON = /\b(?:skin on|with skin)\b/i;
+/** Said behind a comma of which food it is, where nothing else stands in its run: 'rice, brown', 'tofu, extra firm'. */
+const KIND_RUN =
+  /^(?:(?:extra[- ])?(?:red|green|yellow|orange|white|black|brown|dark|light|firm|soft|silken|greek|sweet|sour|ground)[ ,/]?)+$/i;
+/** What it lies in, behind a comma or "packed": 'tuna, packed in oil'. */
+const LIES_IN = /^(?:(?:canned|tinned|packed) )?(in (?:water|(?:olive |sunflower )?oil))\b/i;
 /** Foods of two meanings, of which a spoon, a pinch or no amount at all means the other. */
 const BY_AMOUNT: ReadonlyMap<string, string> = new Map([['pepper', 'black pepper']]);
 const SPRINKLED: ReadonlySet<string> = new Set(['pinch', 'dash', 'grind', 'twist', 'crack']);
@@ -25,18 +32,30 @@ export function matchQuery(
   part: Pick<ReadIngredient, 'food' | 'state' | 'note' | 'measure' | 'unit'>,
 ): string {
   const tinned = part.unit === 'pack' && /^(?:tin|can)$/.test(part.measure ?? '');
-  const said = part.note.split(/[\s,]+/).filter((word) => CHOOSING.test(word.toLowerCase()));
+  const single = part.note.split(/[\s,]+/).filter((word) => CHOOSING.test(word.toLowerCase()));
+  const said = [...new Set([...single, ...fatSaid(part.note)])];
+  const runs = part.note.split(/\s*,\s*/);
+  const kinds = runs.filter((run) => KIND_RUN.test(run));
   const besides = [
     ...said,
+    ...runs.flatMap((run) => LIES_IN.exec(run)?.[1] ?? []),
     ...(SKIN_ON.test(part.note) ? ['skin-on'] : []),
     ...saidShares(part.note).written,
   ];
-  const food = foodByAmount(part);
+  const food = [...kinds, foodByAmount(part)].join(' ');
   if (tinned && !/\b(?:tinned|canned)\b/i.test(food)) {
-    return [food, 'canned', ...(part.state === 'drained' ? ['drained'] : [])].join(' ').trim();
+    return [food, ...besides, 'canned', ...(part.state === 'drained' ? ['drained'] : [])]
+      .join(' ')
+      .trim();
   }
   const how = said.length > 0 || part.state === null || part.state === 'asIs' ? [] : [part.state];
   return [food, ...besides, ...how].join(' ').trim();
+}
+
+/** How much of its fat is left, as a note says it in words of its own: 'part skim', 'low fat'. */
+function fatSaid(note: string): readonly string[] {
+  const [found] = FAT_LEVELS.flatMap(([, level]) => level.exec(fold(note))?.[0] ?? []);
+  return found === undefined || /^(?:whole|light|lite|lighter)$/.test(found) ? [] : [found];
 }
 
 /** 'pepper' of 'salt and pepper' or of 'a pinch of pepper' is black pepper; of '1 pepper' and '100 g pepper' it is not. */

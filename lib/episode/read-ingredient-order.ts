@@ -29,7 +29,12 @@ export function orderLine(all: readonly Token[]): OrderedLine {
   const base = { brackets, partOf: '', preparation: [], turned: false };
   const part = partOf(outside);
   if (part) return { ...base, ...part, tokens: outside.slice(part.next) };
-  if (outside.length === 0 || amountAt(outside, 0)) return { ...base, tokens: outside };
+  const amount = amountAt(outside, 0);
+  if (outside.length > 0 && amount) {
+    const behind = partBehind(outside, brackets, amount.unit === 'piece');
+    return behind ? { ...base, ...behind } : { ...base, tokens: outside };
+  }
+  if (outside.length === 0) return { ...base, tokens: outside };
   const turned = turn(outside);
   return turned ? { ...base, tokens: turned, turned: true } : { ...base, tokens: outside };
 }
@@ -58,6 +63,50 @@ function partOf(
   }
   if (named.length === 0 || !/^(?:of|from)$/.test(tokens[at]?.folded ?? '')) return null;
   return { partOf: named.join(' '), preparation, next: at + 1 };
+}
+
+/** Words behind a food that name a part of it; 'seeds' alone may be taken out. */
+const PART_RUN =
+  /^(?:(?:just|only) )?(?:the )?((?:juice|zest|rind|peel|flesh|pulp)(?: (?:and|&) (?:juice|zest))?|(?:egg )?(?:whites?|yolks?))(?: only)?$/;
+const SEEDS_ONLY = /^(?:(?:just|only) (?:the )?seeds|(?:the )?seeds only)$/;
+/** What is done to a counted fruit, of which that part alone is then used. */
+const PART_DONE: ReadonlyMap<string, string> = new Map([
+  ['juiced', 'juice'],
+  ['freshly juiced', 'juice'],
+  ['zested', 'zest'],
+  ['finely zested', 'zest'],
+  ['zested and juiced', 'zest and juice'],
+  ['juiced and zested', 'zest and juice'],
+]);
+
+/** '1 lime, juice', '2 eggs, whites only', '1 lime (juiced)': the part behind the food, and the rest without it. */
+function partBehind(
+  tokens: readonly Token[],
+  brackets: readonly Bracket[],
+  isCounted: boolean,
+): Pick<OrderedLine, 'tokens' | 'brackets' | 'partOf'> | null {
+  if (tokens.some(({ folded }) => folded === '+' || folded === 'plus')) return null;
+  const inside = brackets.find((bracket) => partIn(bracket.tokens, isCounted) !== null);
+  if (inside) {
+    const named = partIn(inside.tokens, isCounted) ?? '';
+    return { tokens, brackets: brackets.filter((each) => each !== inside), partOf: named };
+  }
+  const comma = tokens.findIndex(({ text }) => text === ',');
+  if (comma < 0) return null;
+  const end = tokens.findIndex(({ text }, at) => at > comma && text === ',');
+  const named = partIn(tokens.slice(comma + 1, end < 0 ? tokens.length : end), isCounted);
+  if (named === null) return null;
+  const rest = [...tokens.slice(0, comma), ...(end < 0 ? [] : tokens.slice(end))];
+  return { tokens: rest, brackets, partOf: named };
+}
+
+function partIn(run: readonly Token[], isCounted: boolean): string | null {
+  const text = run.map(({ folded }) => folded).join(' ');
+  const named = PART_RUN.exec(text)?.[1] ?? (SEEDS_ONLY.test(text) ? 'seeds' : undefined);
+  return (
+    named?.replace(/^egg /, '') ??
+    (isCounted ? (PART_DONE.get(text.replace(/ and strained$/, '')) ?? null) : null)
+  );
 }
 
 /** Finds the amount behind the food. Only one with a unit, or after a separator or an x, is plain enough. */

@@ -189,3 +189,35 @@ describe('shares', () => {
     expect(of('Soup', 2, false)).toEqual(['unknown', 'unknown']);
   });
 });
+
+// What a cook means by such a line: common practice, no source. The names are the table's.
+describe('what stands behind the food chooses as well as what stands before it', () => {
+  test.each([
+    ['140 g ricotta, part skim', 'Cheese, ricotta, part skim milk'],
+    ['90 g mozzarella (part skim), grated', 'Cheese, mozzarella, part skim milk'],
+    ['90 g mozzarella, grated', 'Cheese, mozzarella, whole milk'],
+    ['170 g yogurt, Greek, nonfat', 'Yogurt, Greek, plain, nonfat'],
+    ['120 g rice, brown', 'Rice, brown, long-grain, raw'],
+    ['250 g tofu, extra firm', 'Tofu, extra firm, prepared with nigari'],
+    [
+      '250 g tofu, firm',
+      'Tofu, firm, prepared with calcium sulfate and magnesium chloride (nigari)',
+    ],
+    ['1 can tuna, in oil, drained', 'Fish, tuna, light, canned in oil, drained solids'],
+    ['2 limes, juice', 'Lime juice, raw'],
+    ['1 orange, juiced and strained', 'Orange juice, raw'],
+    ['½ lemon (juice only)', 'Lemon juice, raw'],
+    ['1 lemon, peel', 'Lemon peel, raw'],
+    ['1 lemon, cut into wedges', 'Lemons, raw, without peel'],
+    ['4 eggs, whites only', 'Egg, white, raw, fresh'],
+    ['1 egg (yolk)', 'Egg, yolk, raw, fresh'],
+  ])('%s', (line, name) => {
+    const [part] = readIngredient(line);
+    expect(part && matched(matchQuery(part)).chosen?.name).toBe(name);
+  });
+
+  test.each(['1 lemon, zested', '1 orange, zest and juice', '500 g beef, ground'])(
+    '%s is asked about',
+    (line) => expect(chosenFor(line)).toBe(OPEN),
+  );
+});
