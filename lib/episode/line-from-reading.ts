@@ -1,5 +1,5 @@
 import type { Food } from '#lib/foods/food';
-import { pickMeasure } from '#lib/episode/match-line';
+import { pickMeasure, WHICH_ONE } from '#lib/episode/match-line';
 import { withoutSign } from '#lib/episode/read-ingredient-seasonings';
 import type { ReadIngredient } from '#lib/episode/read-ingredient-types';
 import type { RecipeLine } from '#lib/episode/recipe-schema';
@@ -58,7 +58,7 @@ function measureNameOf(part: ReadIngredient, food: Food | null): string | null {
   if (picked) return picked.name;
   if (food.measures.length === 0) return part.measure;
   const said = part.measure ?? part.unit;
-  return food.measures.some(({ name }) => name === said) ? `${said} (which one?)` : said;
+  return food.measures.some(({ name }) => name === said) ? `${said}${WHICH_ONE}` : said;
 }
 
 /** A note as long as the file format holds, cut between words; the whole stays in the line's text. */

@@ -125,6 +125,22 @@ function counted(pieces: readonly FoodMeasure[], part: Words, food: Food): reado
   return sizes.length === 1 ? sizes : [];
 }
 
+/** Behind a measure's name as it was said, where a food has several that it may be. */
+export const WHICH_ONE = ' (which one?)';
+
+/**
+ * Whether a measure is of the kind that an amount was counted in: a bunch is counted by no spear, a large one by no
+ * small one. Where nothing but pieces was said, each may be meant.
+ * @param said the line's name of its measure, as it was said
+ */
+export function countsSaid(said: string | null, measure: FoodMeasure): boolean {
+  const wanted = stems((said ?? '').replace(WHICH_ONE, ''));
+  if (wanted.length === 0 || wanted.join(' ') === 'piece') return true;
+  const held = headStems(measure);
+  if (!wanted.every((word) => SIZE_WORDS.has(word))) return holdsAll(held, wanted);
+  return holdsAll(held, wanted) || ![...held].some((word) => SIZE_WORDS.has(word));
+}
+
 /** The one that the words choose; null where what is left differs by more than 10 %. */
 function choose(
   fitting: readonly FoodMeasure[],

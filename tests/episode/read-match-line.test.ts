@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { writtenAmount } from '#lib/episode/line-amount';
 import { lineFromReading } from '#lib/episode/line-from-reading';
-import { matchQuery, pickMeasure } from '#lib/episode/match-line';
+import { countsSaid, matchQuery, pickMeasure } from '#lib/episode/match-line';
 import { readIngredient } from '#lib/episode/read-ingredient';
 import type { Kitchen } from '#lib/episode/kitchen-schema';
 import { recipeLineSchema } from '#lib/episode/recipe-schema';
@@ -164,5 +164,30 @@ describe('an ingredient from its reading', () => {
     expect(lineFromReading(partOf('150 g each'), null).match).toBe('provisional');
     const [exact] = [lineFromReading(partOf('1 (14 oz) can black beans'), null)];
     expect(exact.planned?.valueMg).toBe(396_893);
+  });
+});
+
+// Household weights of USDA SR28, by their names there; which of them may be meant: common practice, no source.
+describe('a measure is offered only for what was counted', () => {
+  const offered = (text: string, name: string) => {
+    const food = foodNamed(name);
+    const { measureName } = lineFromReading(partOf(text), food);
+    return food.measures
+      .filter((measure) => countsSaid(measureName, measure))
+      .map((each) => each.name);
+  };
+
+  test.each([
+    ['1 bunch radishes', 'Radishes, raw', []],
+    ['2 heads garlic', GARLIC, []],
+    ['1 bunch rocket', ROCKET, []],
+    ['1 fillet trout', EGG, []],
+    ['2 slices onion', ONION, []],
+    ['2 slices cheddar', CHEDDAR, ['slice (1 oz)']],
+    ['1 large onion', ONION, expect.arrayContaining(['large'])],
+    ['1 large onion', ONION, expect.not.arrayContaining(['small'])],
+    ['1 onion', ONION, expect.arrayContaining(['small', 'medium', 'large'])],
+  ])('%s of %s', (text, name, measures) => {
+    expect(offered(text, name)).toEqual(measures);
   });
 });

@@ -1,6 +1,7 @@
 import type { Choice } from '../../../_ui/form/field';
 import { UNIT_WORDS } from '../../../_ui/words';
 import { findMeasure, measureUnit } from '#lib/episode/line-amount';
+import { countsSaid } from '#lib/episode/match-line';
 import type { RecipeLine } from '#lib/episode/recipe-schema';
 import type { Food, FoodMeasure } from '#lib/foods/food';
 import { gramsText, quantityText } from '#lib/units/read-quantity';
@@ -42,16 +43,18 @@ function oneMeasure({ name, qtyNum, qtyDen, massMg }: FoodMeasure): string {
 }
 
 /**
- * The measures that an open amount may count, one of which settles it: those of its unit, each with its grams.
+ * The measures that an open amount may count, one of which settles it: those of its unit and of the word that it was
+ * counted in, each with its grams.
  * None where the amount names no unit that is counted.
  */
 export function openMeasures(
-  { quantity, unit }: Pick<RecipeLine, 'quantity' | 'unit'>,
+  { quantity, unit, measureName }: Pick<RecipeLine, 'quantity' | 'unit' | 'measureName'>,
   food: Food | null,
 ): readonly Choice[] {
   if (!food || !quantity || !unit) return [];
   // Half of an aubergine is not half of a cup of it.
-  const counts = (measure: FoodMeasure) => unit !== 'piece' || measureUnit(measure) === null;
+  const counts = (measure: FoodMeasure) =>
+    unit !== 'piece' || (measureUnit(measure) === null && countsSaid(measureName, measure));
   const fitting = food.measures
     .filter(counts)
     .filter(({ name }) => findMeasure(unit, name, food)?.measure.name === name);
