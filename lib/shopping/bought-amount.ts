@@ -3,6 +3,7 @@ import type { AmountContext } from '#lib/episode/context';
 import { meanYield, statesMatch } from '#lib/episode/eaten-amount';
 import { writtenAmount } from '#lib/episode/line-amount';
 import type { RecipeLine } from '#lib/episode/recipe-schema';
+import { boughtRefuse } from '#lib/shopping/bought-refuse';
 import { evaluate, type Term } from '#lib/units/sum-of-products';
 
 /** How much of a food an ingredient makes one buy, once through the recipe. */
@@ -13,7 +14,7 @@ export interface BoughtAmount {
 }
 
 /**
- * Grams to buy for an ingredient as planned: edible grams over refuse where the food has peel, ends or shell,
+ * Grams to buy for an ingredient as planned: edible grams over refuse where the food is bought with peel, ends or shell,
  * raw grams where the recipe gives cooked weight. What stays in the pan is bought all the same.
  * @returns null where neither grams nor a volume is known
  * @example 380 g of zucchini as used, 5 % ends: 400 g to buy
@@ -31,7 +32,7 @@ export function boughtAmount(
   }
   const mg = rawAmount(valueOf(written.massMg), line, food);
   if (mg === null) return null;
-  const edible = 1 - (food.version.refuse?.percent ?? 0) / 100;
+  const edible = 1 - boughtRefuse(line, food) / 100;
   const withPeel = line.asBought && !written.edible;
   return { mg: withPeel ? mg : mg / edible, ml: null };
 }

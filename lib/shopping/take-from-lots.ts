@@ -1,6 +1,7 @@
 import type { RecipeLine } from '#lib/episode/recipe-schema';
 import type { StockLot, PantryFood } from '#lib/episode/stock-schema';
 import type { Food } from '#lib/foods/food';
+import { boughtRefuse } from '#lib/shopping/bought-refuse';
 import { inOrderOfUse } from '#lib/shopping/counted-stock';
 
 /** What is taken out of a lot, in milligrams. */
@@ -43,7 +44,11 @@ export function takeFromLots(
  * the rest was weighed.
  * @example 380 g of zucchini, weighed without its ends (5 %): 400 g
  */
-export function offTheShelf(mg: number, line: Pick<RecipeLine, 'asBought'>, food: Food): number {
-  const edible = 1 - (food.version.refuse?.percent ?? 0) / 100;
+export function offTheShelf(
+  mg: number,
+  line: Pick<RecipeLine, 'asBought' | 'text' | 'note'>,
+  food: Food,
+): number {
+  const edible = 1 - boughtRefuse(line, food) / 100;
   return Math.round(line.asBought ? mg : mg / edible);
 }
