@@ -134,7 +134,7 @@ export const WHICH_ONE = ' (which one?)';
  * @param said the line's name of its measure, as it was said
  */
 export function countsSaid(said: string | null, measure: FoodMeasure): boolean {
-  const wanted = stems((said ?? '').replace(WHICH_ONE, ''));
+  const wanted = stems((said ?? '').split('(')[0] ?? '');
   if (wanted.length === 0 || wanted.join(' ') === 'piece') return true;
   const held = headStems(measure);
   if (!wanted.every((word) => SIZE_WORDS.has(word))) return holdsAll(held, wanted);

@@ -1,4 +1,4 @@
-import type Fraction from 'fraction.js';
+import Fraction from 'fraction.js';
 import type { LineUnit } from '#lib/episode/recipe-schema';
 import type { Token } from '#lib/episode/read-ingredient-tokens';
 import type { UnitRead } from '#lib/episode/read-ingredient-unit';
@@ -22,6 +22,8 @@ export interface Amount {
   readonly each: SaidMass | null;
   /** The same amount in grams after a slash: '1 cup/150 g'. */
   readonly whole: SaidMass | null;
+  /** Whether it is said to be rough: 'about', '~'. */
+  readonly about: boolean;
   /** Words of the amount that belong into the note: 'heaped', 'about'. */
   readonly aside: readonly Token[];
   readonly from: number;
@@ -42,6 +44,7 @@ export type Single = Omit<Amount, 'from'>;
 export const NOTHING = {
   each: null,
   whole: null,
+  about: false,
   aside: [] as readonly Token[],
   faults: [] as readonly Problem[],
 };
@@ -68,6 +71,22 @@ export function unitOf(unit: UnitRead): Pick<Amount, 'unit' | 'measure'> {
     case 'length':
       return { unit: null, measure: null };
   }
+}
+
+/** Grams that "about" leaves open at least, and as a share: the same as of a number that somebody says. */
+const ABOUT_MG = 1000;
+const ABOUT_SHARE = new Fraction(1, 20);
+
+/**
+ * A mass that was said to be rough, wider on both sides; another as it is.
+ * @example aboutMass of 200 g // 190 to 210 g
+ */
+export function aboutMass(mass: SaidMass, isAbout: boolean): SaidMass {
+  if (!isAbout) return mass;
+  const share = mass.low.add(mass.high).div(2).mul(ABOUT_SHARE);
+  const half = share.compare(ABOUT_MG) > 0 ? share : new Fraction(ABOUT_MG);
+  const low = mass.low.compare(half) > 0 ? mass.low.sub(half) : new Fraction(0);
+  return { ...mass, low, high: mass.high.add(half) };
 }
 
 export function scaleRange(range: Range, unit: UnitRead & { kind: 'unit' }): Range {

@@ -10,7 +10,13 @@ import { sizedAt } from '#lib/episode/read-ingredient-sized';
 import type { Token } from '#lib/episode/read-ingredient-tokens';
 import { unitAt, type UnitRead } from '#lib/episode/read-ingredient-unit';
 import { unitAmount } from '#lib/episode/read-ingredient-unit-amount';
-import { COUNTING_ALONE, FILLERS, ONE_SIDED, VAGUE } from '#lib/episode/read-ingredient-words';
+import {
+  COUNTING_ALONE,
+  FILLERS,
+  ONE_SIDED,
+  ROUGH,
+  VAGUE,
+} from '#lib/episode/read-ingredient-words';
 import type { Problem } from '#lib/result';
 
 /**
@@ -23,6 +29,7 @@ export function amountAt(
   bracketed: ReadonlyMap<number, SaidMass> = new Map(),
 ): Amount | null {
   const start = skipFillers(tokens, from);
+  const about = isRough(tokens.slice(from, start));
   const aside = tokens.slice(from, start).filter(({ kind }) => kind === 'word');
   const vague = rowAt(tokens, start, VAGUE_ROWS);
   if (vague > 0) return vagueAmount(tokens, { from, start, next: start + vague, aside });
@@ -47,10 +54,22 @@ export function amountAt(
   const amount = sized ?? unitAmount(tokens, start, number.next, range);
   return {
     ...amount,
+    about:
+      about || isRough(tokens.slice(number.next, amount.next)) || saysOrSo(tokens, amount.next),
     from,
     aside: [...aside, ...amount.aside],
     faults: [...faults, ...amount.faults],
   };
+}
+
+/** Whether words or signs say that an amount is rough. */
+export function isRough(tokens: readonly Token[]): boolean {
+  return tokens.some(({ text, folded }) => ROUGH.has(text) || ROUGH.has(folded));
+}
+
+/** '200 g or so of rice'. */
+function saysOrSo(tokens: readonly Token[], at: number): boolean {
+  return tokens[at]?.folded === 'or' && tokens[at + 1]?.folded === 'so';
 }
 
 function skipFillers(tokens: readonly Token[], from: number): number {

@@ -1,7 +1,12 @@
 import type { FoodState } from '#lib/foods/food';
 import { singular } from '#lib/units/plain-words';
-import { amountAt } from '#lib/episode/read-ingredient-amount';
-import { massOf, type Amount, type SaidMass } from '#lib/episode/read-ingredient-amount-parts';
+import { amountAt, isRough } from '#lib/episode/read-ingredient-amount';
+import {
+  aboutMass,
+  massOf,
+  type Amount,
+  type SaidMass,
+} from '#lib/episode/read-ingredient-amount-parts';
 import { rangeAt } from '#lib/episode/read-ingredient-number';
 import type { Token } from '#lib/episode/read-ingredient-tokens';
 import { unitAt } from '#lib/episode/read-ingredient-unit';
@@ -68,9 +73,11 @@ export function asideAmount(tokens: readonly Token[]): AsideAmount | null {
   const words = [...tokens.slice(0, from), ...tokens.slice(amount.next)];
   if (!tokens.slice(amount.next).every((token) => isAfter(token))) return null;
   const said = new Set(words.map(({ folded }) => folded));
+  const about = amount.about || isRough(tokens.slice(0, from)) || said.has('so');
+  const mass = amount.whole ?? massAt(tokens, from);
   return {
-    mass: amount.whole ?? massAt(tokens, from),
-    amount,
+    mass: mass && aboutMass(mass, about),
+    amount: { ...amount, about },
     of: said.has('each') || said.has('apiece') || said.has('per') ? 'each' : total(said),
     drained: said.has('drained'),
     from,

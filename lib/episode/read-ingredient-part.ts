@@ -53,15 +53,27 @@ export function readPart(
   const own = inside.filter(
     ({ at }) => at >= from && (at < words.next || words.next >= tokens.length),
   );
-  const besides = own.filter(
-    ({ at }) => !(amount?.each && each.has(at) && at < (amount?.next ?? 0)),
-  );
+  const besides = own
+    .flatMap(inRuns)
+    .filter(({ at }) => !(amount?.each && each.has(at) && at < (amount?.next ?? 0)));
   const collected = collect({ amount, words, brackets: besides });
   return {
     part: assemble(collected, amount, words, before, tokens[start]),
     amount,
     next: words.next,
   };
+}
+
+type Aside = Bracket & { said: AsideAmount | null };
+
+/** The runs of a bracket that are amounts one by one, '(400 g, 240 g drained)': each on its own. */
+function inRuns(bracket: Aside): readonly Aside[] {
+  const { tokens, at, said } = bracket;
+  const cuts = tokens.flatMap(({ text }, index) => (text === ',' ? [index] : []));
+  if (said || cuts.length === 0) return [bracket];
+  const runs = [-1, ...cuts].map((cut, index) => tokens.slice(cut + 1, cuts[index]));
+  const read = runs.map((run) => ({ at, tokens: run, said: asideAmount(run) }));
+  return read.every((run) => run.said?.mass) ? read : [bracket];
 }
 
 function skipOf(tokens: readonly Token[], at: number): number {
@@ -122,6 +134,7 @@ function assemble(
   let measure = amount?.measure ?? null;
   let low = amount?.low ?? null;
   let high = amount?.high ?? null;
+  let about = amount?.about ?? false;
   const food = [...words.food];
   const taken = [...notes];
 
@@ -132,7 +145,7 @@ function assemble(
     single &&
     !(single.amount.unit === 'piece' && single.amount.measure === null)
   ) {
-    ({ low, high, unit, measure } = single.amount);
+    ({ low, high, unit, measure, about } = single.amount);
     rest = [];
   }
   const sizeWord = words.size ?? size;
@@ -187,6 +200,7 @@ function assemble(
     unit,
     low: quantity ? low : null,
     high: quantity ? high : null,
+    about,
     states,
     drainedWeight,
     remarks,

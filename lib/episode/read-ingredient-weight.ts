@@ -3,20 +3,29 @@ import type { FoodState } from '#lib/foods/food';
 import type { MassRange } from '#lib/episode/fields';
 import type { LineUnit } from '#lib/episode/recipe-schema';
 import type { Problem } from '#lib/result';
-import type { Amount, SaidMass } from '#lib/episode/read-ingredient-amount-parts';
+import {
+  aboutMass,
+  massOf,
+  type Amount,
+  type SaidMass,
+} from '#lib/episode/read-ingredient-amount-parts';
 import type { AsideAmount } from '#lib/episode/read-ingredient-aside';
 import { remark } from '#lib/episode/read-ingredient-number';
 
 /** What the file format holds at most, in milligrams. */
 const LARGEST_MG = 1_000_000_000;
 
-/** The weight that the words state for the whole amount beside its unit; null where none, or in doubt. */
+/**
+ * The weight that the words state for the whole amount beside its unit, or that it roughly is where it is one; null
+ * where none, or in doubt.
+ */
 export function weightOf({
   amount,
   rest,
   unit,
   low,
   high,
+  about,
   states,
   drainedWeight,
   remarks,
@@ -26,12 +35,14 @@ export function weightOf({
   unit: LineUnit | null;
   low: Fraction | null;
   high: Fraction | null;
+  about: boolean;
   states: readonly FoodState[];
   /** The weight of the pack is said to be the drained one. */
   drainedWeight: boolean;
   remarks: Problem[];
 }): SaidMass | null {
-  if (unit === 'g' || unit === 'kg') return null;
+  const own = about && unit !== null && low && high ? roughMass({ low, high }, unit) : null;
+  if (unit === 'g' || unit === 'kg') return own;
   const ounces = unit === 'oz' || unit === 'lb';
   const stated = rest.filter(({ mass }) => mass !== null && (mass.inGrams || !ounces));
   const drainedSaid = stated.find(({ drained }) => drained);
@@ -47,7 +58,7 @@ export function weightOf({
     return null;
   }
   if (amount?.each && !drainedSaid) return timesCount(amount.each, low, high);
-  if (!chosen?.mass) return amount?.whole ?? null;
+  if (!chosen?.mass) return amount?.whole ? aboutMass(amount.whole, about) : own;
   if (chosen.of === 'each') return timesCount(chosen.mass, low, high);
   const one = low !== null && high !== null && low.compare(1) <= 0 && high.compare(1) <= 0;
   if (unit === 'pack' && chosen.of === 'unsaid' && low !== null && !one) {
@@ -60,6 +71,13 @@ export function weightOf({
     return null;
   }
   return chosen.mass;
+}
+
+/** The mass that a rough amount by weight stands for; null for one of another unit. */
+function roughMass(range: { low: Fraction; high: Fraction }, unit: LineUnit): SaidMass | null {
+  const plain = { kind: 'unit', unit, num: 1, den: 1, next: 0, modifiers: [] } as const;
+  const mass = massOf(range, plain);
+  return mass && aboutMass(mass, true);
 }
 
 function timesCount(each: SaidMass, low: Fraction | null, high: Fraction | null): SaidMass | null {

@@ -265,6 +265,11 @@ export const FILLERS = set(
     'the between scant generous heaped heaping level rounded good',
 );
 
+/** Those among them, and signs, that say that an amount is rough. */
+export const ROUGH = set(
+  'about approx approximately roughly around ca circa say maybe nearly almost ~ ≈',
+);
+
 /** Words before a number that make it one-sided: the amount is then open. */
 export const ONE_SIDED: readonly (readonly string[])[] = [
   'at least',

@@ -94,11 +94,19 @@ function whole(text: string, remarks: readonly Problem[]): ReadIngredient {
 function partsOf(line: string): readonly ReadIngredient[] {
   const cuts = seasoningCuts(line);
   if (cuts.length === 0) return partsInside(line);
+  const toTaste = /\bto (?:taste|season)\)?\s*$/i.test(line);
   return [0, ...cuts].flatMap((from, index) => {
     const text = line.slice(from, cuts[index] ?? line.length).trim();
     const [part] = partsInside(withoutSign(text));
-    return part ? [{ ...part, text }] : [];
+    return part ? [{ ...(toTaste ? seasoned(part) : part), text }] : [];
   });
+}
+
+/** 'salt + pepper to taste': what is said behind the last is said of each. */
+function seasoned(part: ReadIngredient): ReadIngredient {
+  if (part.quantity !== null || part.note !== '') return part;
+  const remarks = part.remarks.filter(({ code }) => code !== 'no-amount');
+  return { ...part, note: 'to taste', remarks };
 }
 
 function partsInside(line: string): readonly ReadIngredient[] {

@@ -75,7 +75,11 @@ const READ: [string, string][] = [
   ['3 large egg whites', '3 piece/large | egg whites'],
   ['2 eggs, large', '2 piece/large | eggs'],
   ['1 heaped tbsp peanut butter', '1 tbsp | peanut butter | heaped'],
-  ['about 300 g asparagus', '300 g | asparagus | about'],
+  ['1 tin chickpeas (400 g, 240 g drained)', '1 pack/tin =240g | chickpeas | drained'],
+  ['~40 g walnuts', '40 g =38–42g | walnuts'],
+  ['2 trout (~150 g each)', '2 piece =285–315g | trout'],
+  ['3 g yeast or so', '3 g | yeast | or so'],
+  ['about 300 g asparagus', '300 g =285–315g | asparagus | about'],
   ['up to 3 tbsp water', 'open tbsp | water'],
   ['freshly ground black pepper', 'open – | black pepper | freshly ground'],
   ['1 tsp freshly ground black pepper', '1 tsp | black pepper | freshly ground'],
@@ -151,7 +155,7 @@ const READ: [string, string][] = [
   ['200 g', '200 g | '],
   ['1 ripe medium avocado', '1 piece/medium | avocado | ripe'],
   ['knob of butter', 'open piece/knob | butter'],
-  ['2 skinless chicken breasts (about 300 g)', '2 piece =300g | skinless chicken breasts'],
+  ['2 skinless chicken breasts (about 300 g)', '2 piece =285–315g | skinless chicken breasts'],
   ['a slice or two of bread', '1–2 piece/slice | bread'],
   ['2 handfuls baby spinach (60 g)', '2 piece/handful =60g | baby spinach'],
   ['1 tbsp butter or oil', '1 tbsp | butter or oil'],
@@ -389,4 +393,14 @@ describe('laws', () => {
       expect(readIngredient(text)).toBeInstanceOf(Array);
     }
   });
+});
+
+// Common practice, no source.
+test('what is said behind the last of several seasonings is said of each', () => {
+  expect(
+    readIngredient('pepper & salt, to taste').map(({ note, remarks }) => [note, remarks]),
+  ).toEqual([
+    ['to taste', []],
+    ['to taste', []],
+  ]);
 });
