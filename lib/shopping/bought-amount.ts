@@ -11,6 +11,8 @@ export interface BoughtAmount {
   readonly mg: number | null;
   /** Where only a volume is known. */
   readonly ml: number | null;
+  /** Whether peel, ends or shell are bought on top of what is used. */
+  readonly isMore: boolean;
 }
 
 /**
@@ -28,13 +30,13 @@ export function boughtAmount(
   const valueOf = (terms: readonly Term[]) =>
     evaluate(terms, new Map([...written.sources].map(([id, { value }]) => [id, value])));
   if (!written.massMg) {
-    return written.volumeMl ? { mg: null, ml: valueOf(written.volumeMl) } : null;
+    return written.volumeMl ? { mg: null, ml: valueOf(written.volumeMl), isMore: false } : null;
   }
   const mg = rawAmount(valueOf(written.massMg), line, food);
   if (mg === null) return null;
   const edible = 1 - boughtRefuse(line, food) / 100;
   const withPeel = line.asBought && !written.edible;
-  return { mg: withPeel ? mg : mg / edible, ml: null };
+  return { mg: withPeel ? mg : mg / edible, ml: null, isMore: !withPeel && edible < 1 };
 }
 
 /** Shops sell raw and dry: a cooked amount is turned back by the food's yield, a raw one stands. */

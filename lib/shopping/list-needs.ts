@@ -1,6 +1,7 @@
 import { amountContext, type AmountContext } from '#lib/episode/context';
 import type { EpisodeFile } from '#lib/episode/schema';
 import type { Food } from '#lib/foods/food';
+import { refuseText } from '#lib/foods/refuse-words';
 import { boughtAmount } from '#lib/shopping/bought-amount';
 import type { LaterUse, NeedRow, ShoppingList } from '#lib/shopping/list-types';
 import { foodNeeds, type Need } from '#lib/shopping/needs';
@@ -50,6 +51,7 @@ function needRow(file: EpisodeFile, need: Need, context: AmountContext): NeedRow
     pickups,
     mg: all(once?.mg),
     ml: all(once?.ml),
+    onTop: once?.isMore ? refuseText(food.version.refuse) : null,
     shopNote: line.shopNote,
   };
 }

@@ -17,6 +17,8 @@ export interface NeedRow {
   readonly pickups: number;
   readonly mg: number | null;
   readonly ml: number | null;
+  /** What is bought on top of what is used: '25 % (bone)'; null or left out for nothing. */
+  readonly onTop?: string | null;
   /** For the shop: "for the hero shot: the nice one". */
   readonly shopNote: string;
 }

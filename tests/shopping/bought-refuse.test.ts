@@ -1,7 +1,10 @@
 import { expect, test } from 'vitest';
 import { boughtRefuse } from '#lib/shopping/bought-refuse';
 import { offTheShelf } from '#lib/shopping/take-from-lots';
+import { shoppingList } from '#lib/shopping/shopping-list';
 import { loadSr28 } from '#seed/load-sr28';
+
+import { aDish, aFile, aFood, aRecipe, grams } from '../support/build';
 
 const foods = loadSr28();
 
@@ -36,4 +39,18 @@ test.each([
   expect(offTheShelf(75_000, line, food)).toBe(
     isBought ? Math.round(75_000 / (1 - percent / 100)) : 75_000,
   );
+});
+
+test('a row of the list says what is bought on top', () => {
+  const peeled = aFood('banana', {});
+  const food = {
+    ...peeled,
+    version: { ...peeled.version, refuse: { percent: 36, text: 'Skin', inValues: false } },
+  };
+  const rowOf = (text: string) => {
+    const line = { ...grams('l', 'banana', 64), text };
+    return shoppingList(aFile([aDish('d', aRecipe('r', [line]))], [food])).items[0]?.working[0];
+  };
+  expect(rowOf('64 g banana')).toMatchObject({ mg: 100_000, onTop: '36 % (Skin)' });
+  expect(rowOf('64 g banana, skin on')).toMatchObject({ mg: 64_000, onTop: null });
 });

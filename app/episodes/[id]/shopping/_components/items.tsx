@@ -205,6 +205,7 @@ function Working({ item, units }: Omit<ItemProps, 'parts'>) {
         {item.working.map((row) => (
           <li key={`${row.segmentId} ${row.line}`}>
             {row.segment}: {row.line}, {timesWords(row)}: {rowAmount(row)}
+            {row.onTop ? `, with ${row.onTop} that is bought and not used` : ''}
           </li>
         ))}
         {item.why && <li>{item.why}</li>}
