@@ -388,8 +388,7 @@ describe('laws', () => {
   ])('a text made to be slow comes to an end: %s', (_, made) => {
     // Work that grew with the square of the length would not end before the test's time is over.
     for (const text of [made(150), made(200_000)]) {
-      const { lines, rest } = readIngredientList(text);
-      expect(lines.length + rest.length).toBeGreaterThan(0);
+      expect(readIngredientList(text).lines).toBeInstanceOf(Array);
       expect(readIngredient(text)).toBeInstanceOf(Array);
     }
   });

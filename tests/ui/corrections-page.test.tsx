@@ -128,7 +128,7 @@ describe('what went out', () => {
     const { text } = await page(id);
     expect(text).not.toContain('Nothing has gone out yet');
     expect(text).toContain('The description that you pasted');
-    expect(text).toContain('Stew, the whole dish: 404 kcal (not 470).');
+    expect(text).toContain('- Stew, the whole dish: 404 kcal (not 470)');
     // A copied text may never have been pasted, and it says so.
     await goesOut(id);
     await weighs(id, 500_000);
