@@ -216,8 +216,9 @@ describe('what stands behind the food chooses as well as what stands before it',
     expect(part && matched(matchQuery(part)).chosen?.name).toBe(name);
   });
 
-  test.each(['1 lemon, zested', '1 orange, zest and juice', '500 g beef, ground'])(
-    '%s is asked about',
-    (line) => expect(chosenFor(line)).toBe(OPEN),
+  test('the zest alone is the peel', () => expect(chosenFor('1 lemon, zested')).toBe('09156'));
+
+  test.each(['1 orange, zest and juice', '500 g beef, ground'])('%s is asked about', (line) =>
+    expect(chosenFor(line)).toBe(OPEN),
   );
 });
