@@ -67,10 +67,17 @@ describe('all of several dishes are each of them', () => {
     ['Two lunches today. All of them have over 15 grams of protein.', 'agrees'],
     ['Two lunches today. Every one of them is over 22 grams of protein.', 'off'],
     ['Two easy dinners and all of them are at least 250 calories.', 'off'],
+    // Of each, or of all of them: 1,750 together.
+    ['Two lunches, under 700 calories.', 'unknown'],
     // Together they are the day.
     ['That is 1,750 calories for the day.', 'agrees'],
     ['The rolls, all of it, are under 700 calories.', 'agrees'],
   ]);
+
+  it('but not where the whole day is said behind them', () => {
+    const day = 'Two lunches, under 700 calories and 60 grams of protein for the whole day.';
+    expect(verdicts(day)).toEqual(['off', 'off']);
+  });
 
   it('in a title and in a description too, and says of which it is not so', () => {
     expect(verdicts('2 Lunches Under 700 Calories', 'title')).toEqual(['agrees']);

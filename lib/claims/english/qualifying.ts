@@ -39,7 +39,7 @@ export const QUALIFYING: QualifyingWords = {
     /\b(?:that['’]?s|that\s+is|that\s+comes\s+to|it\s+comes\s+to|comes\s+to|total(?:s|ling)?)(?:\s+(?:only|just|about|around|roughly|under|over|less\s+than|more\s+than|all\s+of|a\s+total\s+of))*\s*$/iu,
   oneOf: /\b(?:one|an?)\s+(?!of\b|day\b|go\b)(?=\p{L})/giu,
   countedRight: new RegExp(
-    `(?<!${MADE})\\b${MANY}\\s+(?:[\\p{L}-]+\\s+){0,3}?${MEALS}[\\s,:–—-]*(?:all\\s+)?$`,
+    `(?<!${MADE})\\b${MANY}\\s+(?:[\\p{L}-]+\\s+){0,3}?${MEALS}(?:\\s*|[\\s,:–—-]*all\\s+)$`,
     'iu',
   ),
 };

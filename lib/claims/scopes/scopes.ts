@@ -231,6 +231,8 @@ function takes(
 ): boolean {
   // 'the takeaway is 980 and ours is 495'
   if (scope === 'dish' && known !== undefined) return false;
+  // 'three dishes, less than 2,100 calories and 176 grams of protein for the whole day'
+  if (scope === 'day' && known?.scope === 'unknown' && !last) return true;
   if (scope === 'day' && known) {
     const right = mark.from === endWithNoun(quantity);
     // 'one plate is 260 calories … no pickle today'; 'call it 232 grams for the day' is of all of it
