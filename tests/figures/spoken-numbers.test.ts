@@ -106,7 +106,7 @@ describe('the numbers of a file', () => {
     expect(confirmedOnly(numbersOf(file))('energyKcal', soup).said?.outside).toBe(true);
     const { text } = description(file);
     expect(text).toContain('251† kcal');
-    expect(text).toContain('Calories eaten, kcal: soup 251† + bread 300');
+    expect(text).toContain('All that was made, calories, kcal: soup 251† + bread 300');
     expect(text).toContain(
       '† soup: 251 kcal is what was said in the video; by the ingredients it is likely 279–281 kcal.',
     );
