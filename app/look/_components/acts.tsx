@@ -1,4 +1,5 @@
 import { ButtonForm } from '../../_forms/button-form';
+import { Working } from '../../_forms/working';
 import { Button, ButtonLink, type ButtonTone } from '../../_ui/button';
 import { CopyButton } from '../../_ui/copy-button';
 import { DownloadLink } from '../../_ui/download-link';
@@ -45,6 +46,13 @@ export const ACTS: readonly Specimen[] = [
           On the filming day, 56 px
         </Button>
       </div>
+    ),
+  },
+  {
+    name: 'Form at work',
+    when: 'Below the button of a form that takes some seconds: it says what is being done.',
+    show: () => (
+      <Working pending words="Reading your texts and looking up the foods: a few seconds." />
     ),
   },
   {

@@ -12,7 +12,7 @@ export const PATTERNS: Patterns = {
   noFan:
     /\b(?:without|no|not|non|never|turn off|switch off)\b[^.,;:]{0,16}\b(?:fan|convection)\b|\b(?:fan|convection)(?: is| switched| turned)? off\b/i,
   ovenDegrees:
-    /(?<before>\b(?:fan|convection)(?:[ -](?:oven|assisted|forced|bake))?(?: (?:at|to))?[ :]+)?(?<![\d.,])(?<number>\d{3})(?![\d.,]*\d)(?:\s*(?:°|º|deg(?:rees?)?\b)?\s*(?<unit>[CF])(?:elsius|ahrenheit)?(?!\p{L})|\s*(?:°|º|deg(?:rees?)?\b)|(?=\s*(?:[/(),;]|or\b|$))|(?<=(?:fan|convection)[^/,;]{0,16})|(?=[\s(]*(?:fan|convection)\b))(?<behind>[\s(]*(?:with (?:the |a |its )?)?(?:fan|convection)\b(?![ :]+\d{3}))?/giu,
+    /(?<before>\b(?:fan|convection)(?:[ -](?:oven|assisted|forced|bake))?(?: (?:at|to))?[ :]+)?(?<![\d.,])(?<number>\d{3})(?![\d.,]*\d)(?:\s*(?:°|º|deg(?:rees?)?\b)?\s*(?<unit>[CF])(?:elsius|ahrenheit)?(?!\p{L})|\s*(?:°|º|deg(?:rees?)?\b)|(?=\s*(?:[/(),;]|or\b|$))|(?<=(?:fan|convection)[^/,;]{0,16})|(?=[\s(]*(?:fan|convection)\b))(?<behind>[\s(]*(?:with (?:the |a |its )?)?(?:fan|convection)\b(?![ :]+\d{3}))?/iu,
   reaches:
     /\b(?:gets?|got|getting|comes?|came|goes|is|['’]s)\s+(?:all\s+the\s+way\s+)?(?:up\s+)?to(?:\s+(?:about|around|at\s+least|over|a|an|the))*$/i,
   reachedBy:

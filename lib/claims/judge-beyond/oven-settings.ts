@@ -3,6 +3,8 @@ import { degreesIn, FAN_C, isUsualRounding } from '#lib/claims/judge-beyond/oven
 import type { Step } from '#lib/episode/step-schema';
 import { fromFahrenheit } from '#lib/units/units';
 
+const OVEN_DEGREES = new RegExp(ENGLISH.patterns.ovenDegrees, 'giu');
+
 /** What an oven is set to in a step, in thousandths of a degree Celsius; null where nobody knows. */
 export interface OvenSettings {
   readonly plain: number | null;
@@ -74,7 +76,7 @@ const FAHRENHEIT = 290;
 
 /** The temperatures in a text; one without a unit has that of the next one. */
 function temperaturesIn(text: string): Written[] {
-  const found = [...text.matchAll(ENGLISH.patterns.ovenDegrees)];
+  const found = [...text.matchAll(OVEN_DEGREES)];
   return found.map((match, index) => {
     const { number = '', unit: own, before, behind } = match.groups ?? {};
     const next = found.slice(index).find(({ groups }) => groups?.['unit'])?.groups?.['unit'];

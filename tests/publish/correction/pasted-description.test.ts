@@ -30,7 +30,7 @@ describe('a description that was out before', () => {
       { line: 2, nutrient: 'energyKcal', from: { text: '470' }, to: { text: '404' } },
     ]);
     expect(correctionFoot(found ?? [], { reason: '', on: '2026-11-30' })).toBe(
-      'Correction, 30 Nov 2026: Harbour stew, the whole dish: 404 kcal (not 470).',
+      'Correction, 30 Nov 2026:\n- Harbour stew, the whole dish: 404 kcal (not 470)',
     );
   });
 
