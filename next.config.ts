@@ -13,6 +13,8 @@ const config: NextConfig = {
   experimental: { serverActions: { bodySizeLimit: '201mb' }, proxyClientMaxBodySize: '202mb' },
   // The browser tests build into a folder of their own, so that they never touch the one served.
   distDir: ownFolder,
+  // Browsers ask for this name wherever they are not told of a mark: behind a redirect, or beside a plain text.
+  rewrites: async () => [{ source: '/favicon.ico', destination: '/icon.svg' }],
   typescript: {
     // `npm test` checks types; a person who starts the program need not wait for it.
     ignoreBuildErrors: true,

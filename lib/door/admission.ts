@@ -25,14 +25,14 @@ export const LET_IN = '/pair/let-in';
 export const PAIR = '/pair';
 export const AUTHORITY = '/authority.crt';
 
+const SHOWN: ReadonlySet<string> = new Set([PAIR, AUTHORITY, '/icon.svg', '/favicon.ico']);
+
 /** What is shown to anybody at the door, and holds nothing of the person's. */
 function isPublic({ method, path, action }: Knock): boolean {
   if (action) return false;
   if (method === 'POST') return path === LET_IN;
   if (!isReading(method)) return false;
-  return (
-    path === PAIR || path === AUTHORITY || path === '/icon.svg' || path.startsWith('/_next/static/')
-  );
+  return SHOWN.has(path) || path.startsWith('/_next/static/');
 }
 
 const isReading = (method: string) => method === 'GET' || method === 'HEAD';

@@ -129,7 +129,8 @@ export const test = base.extend<Fixtures, { readonly site: Site }>({
   pageErrors: async ({ page }, provide) => {
     const errors: string[] = [];
     page.on('console', (message) => {
-      if (message.type() === 'error') errors.push(message.text());
+      // What did not load is named in the place of the message alone.
+      if (message.type() === 'error') errors.push(`${message.text()} ${message.location().url}`);
     });
     page.on('pageerror', (error) => errors.push(error.message));
     await provide(errors);

@@ -128,6 +128,13 @@ test.describe('by keyboard', () => {
   });
 });
 
+test('the mark is there by the name that browsers ask for where no page tells them of one', async ({
+  page,
+}) => {
+  const mark = await page.request.get('/favicon.ico');
+  expect([mark.status(), mark.headers()['content-type']]).toEqual([200, 'image/svg+xml']);
+});
+
 test('with less motion asked for nothing moves', async ({ page }) => {
   await page.emulateMedia({ reducedMotion: 'reduce' });
   for (const path of ['/', '/look']) {

@@ -61,7 +61,7 @@ describe('on loopback', () => {
 });
 
 describe('at the door, without a session', () => {
-  test.each(['/pair', '/authority.crt', '/icon.svg', '/_next/static/chunks/a.js'])(
+  test.each(['/pair', '/authority.crt', '/icon.svg', '/favicon.ico', '/_next/static/chunks/a.js'])(
     '%s is shown',
     (path) => {
       expect(answer({ ...phone, path })).toBe('pass');
